@@ -1,0 +1,70 @@
+package plycrag.document;
+
+import java.util.List;
+
+/**
+ * The build book: what a person reads.
+ *
+ * @param title the wall's name
+ * @param subtitle what it is, in a line
+ * @param stamp words across the head of every page, empty for none
+ * @param footer words at the foot of every page
+ * @param sections in the order of the work
+ */
+public record Book(
+    String title, String subtitle, String stamp, String footer, List<Section> sections) {
+  /** Copies the sections. */
+  public Book {
+    sections = List.copyOf(sections);
+  }
+
+  /**
+   * A section.
+   *
+   * @param heading its heading
+   * @param blocks what it holds, in order
+   */
+  public record Section(String heading, List<Block> blocks) {
+    /** Copies the blocks. */
+    public Section {
+      blocks = List.copyOf(blocks);
+    }
+  }
+
+  /** A part of a section. */
+  public sealed interface Block {}
+
+  /** A paragraph. */
+  public record Paragraph(String text) implements Block {}
+
+  /**
+   * A caution.
+   *
+   * @param word its first word, set in bold
+   * @param text the rest
+   */
+  public record Caution(String word, String text) implements Block {}
+
+  /** Things to do or have, each with a box to tick. */
+  public record Checklist(List<String> items) implements Block {
+    /** Copies the items. */
+    public Checklist {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * A drawing.
+   *
+   * @param drawing what is shown; its title is the text alternative
+   * @param caption what it is for
+   */
+  public record Figure(Drawing drawing, String caption) implements Block {}
+
+  /**
+   * A list for reading.
+   *
+   * @param table its title is the caption; its columns are headings for a person
+   */
+  public record Listing(Table table) implements Block {}
+}

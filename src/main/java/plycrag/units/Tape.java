@@ -1,0 +1,69 @@
+package plycrag.units;
+
+/**
+ * Reads lengths the way a tape shows them: millimetres, or inches with a fraction down to 1/16.
+ *
+ * @param unit the tape's unit
+ */
+public record Tape(LengthUnit unit) {
+  private static final int SIXTEENTHS = 16;
+
+  /** The nearest step of the marking grid, halves up; in millimetres. */
+  public double snap(double millimetres) {
+    return StrictMath.floor(millimetres / unit.markingGrid() + 0.5 + 1e-9) * unit.markingGrid();
+  }
+
+  /** The greatest step of the marking grid that is not above the length; in millimetres. */
+  public double snapDown(double millimetres) {
+    return StrictMath.floor(millimetres / unit.markingGrid() + 1e-9) * unit.markingGrid();
+  }
+
+  /** The least step of the marking grid that is not below the length; in millimetres. */
+  public double snapUp(double millimetres) {
+    return StrictMath.ceil(millimetres / unit.markingGrid() - 1e-9) * unit.markingGrid();
+  }
+
+  /** Whole centimetres, or whole inches in inch files; halves up. */
+  public String division(double millimetres) {
+    return Decimal.of(StrictMath.floor(millimetres / unit.tapeDivision() + 0.5 + 1e-9), 0);
+  }
+
+  /**
+   * The reading to the marking grid in the tape's numbered divisions: {@code 56.3}, {@code
+   * 22-1/16}.
+   */
+  public String fineDivision(double millimetres) {
+    return unit == LengthUnit.MM
+        ? Decimal.of(snap(millimetres) / unit.tapeDivision(), 1)
+        : inches(millimetres, "-");
+  }
+
+  /** A reading without its unit: {@code 532.5}, {@code 20 15/16}. */
+  public String reading(double millimetres) {
+    return unit == LengthUnit.MM ? Decimal.of(millimetres, 1) : inches(millimetres, " ");
+  }
+
+  /** A reading with its unit: {@code 532.5 mm}, {@code 20 15/16 in}. */
+  public String text(double millimetres) {
+    return reading(millimetres) + " " + unit.word();
+  }
+
+  private String inches(double millimetres, String joint) {
+    long sixteenths = Math.round(Math.abs(millimetres) / unit.markingGrid());
+    String sign = millimetres < 0 && sixteenths != 0 ? "-" : "";
+    long whole = sixteenths / SIXTEENTHS;
+    String fraction = fraction(sixteenths % SIXTEENTHS);
+    if (fraction.isEmpty()) {
+      return sign + whole;
+    }
+    return sign + (whole == 0 ? fraction : whole + joint + fraction);
+  }
+
+  private static String fraction(long sixteenths) {
+    if (sixteenths == 0) {
+      return "";
+    }
+    int shift = Long.numberOfTrailingZeros(sixteenths);
+    return (sixteenths >> shift) + "/" + (SIXTEENTHS >> shift);
+  }
+}

@@ -1,0 +1,11 @@
+/**
+ * Text to millimetres and back.
+ *
+ * <p>Inside the program every length is a {@code double} in millimetres. Only this package turns
+ * what a person wrote into such a number, and only {@link plycrag.units.Decimal} and {@link
+ * plycrag.units.Tape} turn such a number into text that a file or a person receives.
+ *
+ * <p>Guarantees: no locale, no exponent, no {@code -0}, never {@code NaN}; the same number gives
+ * the same text on every machine.
+ */
+package plycrag.units;
