@@ -1,0 +1,56 @@
+package plycrag.params;
+
+import java.util.List;
+
+/**
+ * The inserts and their pattern.
+ *
+ * @param pattern how they are set out
+ * @param pitchAcross between neighbouring columns, mm
+ * @param pitchUp between neighbouring rows, mm
+ * @param columns for {@link Pattern#LINES}: from the facet's left edge, ascending, mm
+ * @param rows for {@link Pattern#LINES}: from its lower edge, ascending, mm
+ * @param setback least distance of a hole's centre from the facet's outline, mm
+ * @param hole diameter, mm
+ * @param flange diameter, mm
+ * @param barrel its length from the flange, mm
+ * @param boltZone diameter of the space behind that a bolt's end may reach, mm
+ * @param whenBlocked what happens to an insert that something stands in the way of
+ */
+public record InsertParameters(
+    Pattern pattern,
+    double pitchAcross,
+    double pitchUp,
+    List<Double> columns,
+    List<Double> rows,
+    double setback,
+    double hole,
+    double flange,
+    double barrel,
+    double boltZone,
+    WhenBlocked whenBlocked) {
+
+  /** Copies the lists. */
+  public InsertParameters {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+
+  /** How inserts are set out. */
+  public enum Pattern {
+    /** Columns and rows at a pitch. */
+    GRID,
+    /** The same, every second row moved by half a pitch. */
+    OFFSET,
+    /** Columns and rows as listed. */
+    LINES
+  }
+
+  /** What happens to an insert that something stands in the way of. */
+  public enum WhenBlocked {
+    /** It stays, and is reported as an error. */
+    REPORT,
+    /** It is left out, and is listed as a warning. */
+    DROP
+  }
+}

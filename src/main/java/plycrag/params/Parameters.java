@@ -1,0 +1,25 @@
+package plycrag.params;
+
+import java.util.List;
+
+/**
+ * Everything a parameter file says, validated; one small record for each stage. Only {@code
+ * params}, {@code wall} and {@code app} see it whole.
+ */
+public record Parameters(
+    WallParameters wall,
+    List<FacetParameters> facets,
+    SheetParameters sheet,
+    FrameParameters frame,
+    StockParameters stock,
+    InsertParameters inserts,
+    ScrewParameters screws,
+    ClearanceParameters clearance,
+    MachineParameters machine,
+    OutputParameters output) {
+
+  /** Copies the facets. */
+  public Parameters {
+    facets = List.copyOf(facets);
+  }
+}
