@@ -67,6 +67,12 @@ public final class Shapes {
     return list.isEmpty() ? all : OverlayNGRobust.union(list);
   }
 
+  /** How far a point is from an area, mm; below zero inside it, by the distance to its boundary. */
+  public static double distance(Point point, Polygon area) {
+    double toBoundary = area.getBoundary().distance(point);
+    return area.covers(point) ? -toBoundary : toBoundary;
+  }
+
   private static Coordinate at(double u, double v) {
     return new Coordinate(onGrid(u), onGrid(v));
   }

@@ -10,22 +10,22 @@ public record Tape(LengthUnit unit) {
 
   /** The nearest step of the marking grid, halves up; in millimetres. */
   public double snap(double millimetres) {
-    return StrictMath.floor(millimetres / unit.markingGrid() + 0.5 + 1e-9) * unit.markingGrid();
+    return Math.floor(millimetres / unit.markingGrid() + 0.5 + 1e-9) * unit.markingGrid();
   }
 
   /** The greatest step of the marking grid that is not above the length; in millimetres. */
   public double snapDown(double millimetres) {
-    return StrictMath.floor(millimetres / unit.markingGrid() + 1e-9) * unit.markingGrid();
+    return Math.floor(millimetres / unit.markingGrid() + 1e-9) * unit.markingGrid();
   }
 
   /** The least step of the marking grid that is not below the length; in millimetres. */
   public double snapUp(double millimetres) {
-    return StrictMath.ceil(millimetres / unit.markingGrid() - 1e-9) * unit.markingGrid();
+    return Math.ceil(millimetres / unit.markingGrid() - 1e-9) * unit.markingGrid();
   }
 
   /** Whole centimetres, or whole inches in inch files; halves up. */
   public String division(double millimetres) {
-    return Decimal.of(StrictMath.floor(millimetres / unit.tapeDivision() + 0.5 + 1e-9), 0);
+    return Decimal.of(Math.floor(millimetres / unit.tapeDivision() + 0.5 + 1e-9), 0);
   }
 
   /**

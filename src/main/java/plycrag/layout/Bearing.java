@@ -1,0 +1,36 @@
+package plycrag.layout;
+
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * Where a piece lies on a member.
+ *
+ * @param piece the piece
+ * @param member the member
+ * @param box what they share, in (u, v)
+ */
+record Bearing(Piece piece, Member member, Envelope box) {
+  /** A contact narrower than this is no bearing, mm. */
+  private static final double LEAST = 5;
+
+  private static final double TOLERANCE = 1e-6;
+
+  static Optional<Bearing> of(Piece piece, Member member) {
+    Envelope box = piece.box().intersection(member.box());
+    boolean bears = !box.isNull() && box.getWidth() >= LEAST && box.getHeight() >= LEAST;
+    return bears ? Optional.of(new Bearing(piece, member, box)) : Optional.empty();
+  }
+
+  /** The way the member runs. */
+  Axis axis() {
+    return member.axis();
+  }
+
+  /** Whether the member runs along an edge of the piece. */
+  boolean isAtEdge() {
+    Axis across = axis().other();
+    return across.low(box) - across.low(piece.box()) < TOLERANCE
+        || across.high(piece.box()) - across.high(box) < TOLERANCE;
+  }
+}

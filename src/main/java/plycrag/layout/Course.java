@@ -1,0 +1,63 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import plycrag.geometry.Shapes;
+import plycrag.params.SheetParameters;
+import plycrag.units.Tape;
+
+/**
+ * A length divided into as few pieces of stock as will fill it, whole ones first, a gap between
+ * neighbours. If the last would be narrower than the least width, the last two share alike.
+ *
+ * @param spans in order
+ */
+record Course(List<Span> spans) {
+  private static final double TOLERANCE = 1e-6;
+
+  /**
+   * Where one piece lies, mm.
+   *
+   * @param low its beginning
+   * @param high its end
+   */
+  record Span(double low, double high) {}
+
+  Course {
+    spans = List.copyOf(spans);
+  }
+
+  static Course of(double total, double stock, SheetParameters sheet, Tape tape) {
+    double step = stock + sheet.seamGap();
+    int count = Math.max(1, (int) Math.ceil((total + sheet.seamGap() - TOLERANCE) / step));
+    double[] sizes = new double[count];
+    Arrays.fill(sizes, stock);
+    sizes[count - 1] = total - (count - 1) * step;
+    if (count > 1 && sizes[count - 1] < sheet.leastWidth()) {
+      double both = sizes[count - 1] + stock;
+      sizes[count - 2] = tape.snapUp(both / 2);
+      sizes[count - 1] = both - sizes[count - 2];
+    }
+    return new Course(laid(sizes, sheet.seamGap()));
+  }
+
+  /** The middles of the gaps, mm. */
+  List<Double> joints() {
+    List<Double> joints = new ArrayList<>();
+    for (int next = 1; next < spans.size(); next++) {
+      joints.add((spans.get(next - 1).high() + spans.get(next).low()) / 2);
+    }
+    return joints;
+  }
+
+  private static List<Span> laid(double[] sizes, double gap) {
+    List<Span> spans = new ArrayList<>();
+    double low = 0;
+    for (double size : sizes) {
+      spans.add(new Span(Shapes.onGrid(low), Shapes.onGrid(low + size)));
+      low += size + gap;
+    }
+    return spans;
+  }
+}

@@ -1,0 +1,43 @@
+package plycrag.layout;
+
+import plycrag.geometry.Trig;
+import plycrag.params.FrameParameters;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+
+/**
+ * How a facet's frame, a rectangle in the plane of the sheets' back, meets the floor.
+ *
+ * <p>The frame's lowest line is the front arris of its bottom plate where the facet leans out or is
+ * plumb, the back arris where it leans back. Where there is room for it below the facet, the plate
+ * stands on the floor there, to the marking grid; otherwise it lies flush with the facet's lower
+ * edge, and whatever remains below is packed.
+ *
+ * @param plateLow where the bottom plate begins, v in mm
+ * @param packing height of the frame's lowest line above the floor, mm; below zero the frame would
+ *     stand in the floor
+ * @param leastRaise the least height of the lower edge with which the plate can lie flush, mm
+ * @param raiseForPlate the least height with room for a plate below the facet, mm
+ */
+public record Footing(double plateLow, double packing, double leastRaise, double raiseForPlate) {
+
+  /** Where the frame of a facet stands. */
+  public static Footing of(Facet facet, double thickness, FrameParameters frame, Tape tape) {
+    double behind = facet.angle() < 0 ? thickness + frame.depth() : thickness;
+    double lift = behind * Trig.sin(facet.angle());
+    double cos = Trig.cos(facet.angle());
+    double floor = tape.snapUp(-(facet.raise() + lift) / cos);
+    boolean below = floor <= -frame.breadth();
+    double plateLow = below ? floor : 0;
+    return new Footing(
+        plateLow,
+        facet.raise() + lift + plateLow * cos,
+        Math.max(0, -lift),
+        frame.breadth() * cos - lift);
+  }
+
+  /** Whether the plate lies below the facet, so that its lower edge needs backing of its own. */
+  public boolean isBelowFacet() {
+    return plateLow < 0;
+  }
+}

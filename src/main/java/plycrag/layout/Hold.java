@@ -1,0 +1,11 @@
+package plycrag.layout;
+
+/** Whether a member could be moved, and what keeps it where it is. */
+public enum Hold {
+  /** Nothing: it stands between others to keep the spacing. */
+  FREE,
+  /** It lies flush with an edge of the facet. */
+  EDGE,
+  /** It backs a seam. */
+  SEAM
+}

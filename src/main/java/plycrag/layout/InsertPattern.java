@@ -1,0 +1,79 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.TreeSet;
+import plycrag.geometry.Shapes;
+import plycrag.params.InsertParameters;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+
+/** The places that a pattern asks for, on the marking grid, row by row from the bottom. */
+final class InsertPattern {
+  private static final double TOLERANCE = 1e-6;
+
+  private final InsertParameters inserts;
+  private final Facet facet;
+  private final Tape tape;
+
+  private InsertPattern(InsertParameters inserts, Facet facet, Tape tape) {
+    this.inserts = inserts;
+    this.facet = facet;
+    this.tape = tape;
+  }
+
+  /** The inserts asked for, without marks. */
+  static List<Insert> of(InsertParameters inserts, Facet facet, Tape tape) {
+    return new InsertPattern(inserts, facet, tape).inserts();
+  }
+
+  private List<Insert> inserts() {
+    return switch (inserts.pattern()) {
+      case LINES -> at(snapped(inserts.rows()), row -> snapped(inserts.columns()));
+      case GRID -> at(rows(), row -> columns(0));
+      case OFFSET -> at(rows(), row -> columns(row % 2 == 0 ? 0 : inserts.pitchAcross() / 2));
+    };
+  }
+
+  private interface Columns {
+    List<Double> inRow(int row);
+  }
+
+  private static List<Insert> at(List<Double> rows, Columns columns) {
+    TreeSet<Double> lines = new TreeSet<>();
+    for (int row = 0; row < rows.size(); row++) {
+      lines.addAll(columns.inRow(row));
+    }
+    List<Double> numbered = new ArrayList<>(lines);
+    List<Insert> inserts = new ArrayList<>();
+    for (int row = 0; row < rows.size(); row++) {
+      for (double u : columns.inRow(row)) {
+        int column = Collections.binarySearch(numbered, u) + 1;
+        inserts.add(new Insert("", Shapes.point(u, rows.get(row)), column, row + 1));
+      }
+    }
+    return inserts;
+  }
+
+  private List<Double> rows() {
+    return steps(inserts.setback(), inserts.pitchUp(), facet.length() - inserts.setback());
+  }
+
+  private List<Double> columns(double shift) {
+    return steps(
+        inserts.setback() + shift, inserts.pitchAcross(), facet.width() - inserts.setback());
+  }
+
+  private List<Double> steps(double first, double pitch, double last) {
+    List<Double> places = new ArrayList<>();
+    for (int step = 0; tape.snap(first + step * pitch) <= last + TOLERANCE; step++) {
+      places.add(tape.snap(first + step * pitch));
+    }
+    return places;
+  }
+
+  private List<Double> snapped(List<Double> places) {
+    return places.stream().map(tape::snap).toList();
+  }
+}

@@ -1,0 +1,145 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Point;
+import plycrag.finding.Measure;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.SpatialIndex;
+import plycrag.layout.Obstacle.Kind;
+import plycrag.params.ClearanceParameters;
+import plycrag.params.InsertParameters;
+import plycrag.wall.Facet;
+import plycrag.wall.Wall;
+
+/**
+ * What stands around a place on a facet, measured from an insert at that place. The set-out that
+ * leaves blocked inserts out and the rules that judge the result ask the same questions here.
+ *
+ * <p>Every answer holds only what falls short. Cost: a few look-ups in packed R-trees for a place.
+ */
+public final class InsertSurroundings {
+  private static final double TOLERANCE = 1e-6;
+
+  private final InsertParameters insert;
+  private final ClearanceParameters clearance;
+  private final double thread;
+  private final Facet facet;
+  private final SpatialIndex<Member> members;
+  private final SpatialIndex<Piece> pieces;
+  private final SpatialIndex<Screw> screws;
+
+  InsertSurroundings(
+      Wall wall, Facet facet, List<Piece> pieces, List<Member> members, List<Screw> screws) {
+    this.insert = wall.inserts();
+    this.clearance = wall.clearance();
+    this.thread = wall.screws().diameter() / 2;
+    this.facet = facet;
+    this.members = new SpatialIndex<>(members, Member::box);
+    this.pieces = new SpatialIndex<>(pieces, Piece::box);
+    this.screws = new SpatialIndex<>(screws, screw -> screw.centre().getEnvelopeInternal());
+  }
+
+  /** What surrounds the inserts of a finished facet. */
+  public static InsertSurroundings of(Wall wall, FacetLayout facet) {
+    return new InsertSurroundings(
+        wall, facet.facet(), facet.pieces(), facet.members(), facet.screws());
+  }
+
+  /** Members too near: for each the worse of flange and bolt zone. */
+  public List<Obstacle> timber(Point place) {
+    double reach =
+        Math.max(flange() + clearance.insertToTimber(), bolt() + clearance.boltToTimber());
+    return members.near(place.getEnvelopeInternal(), reach).stream()
+        .flatMap(member -> timber(place, member).stream())
+        .toList();
+  }
+
+  private Optional<Obstacle> timber(Point place, Member member) {
+    double distance = Shapes.distance(place, member.footprint());
+    Measure atFlange = new Measure(distance - flange(), clearance.insertToTimber());
+    Measure atBolt = new Measure(distance - bolt(), clearance.boltToTimber());
+    return atBolt.shortfall() > atFlange.shortfall()
+        ? obstacle(Kind.BOLT_AND_TIMBER, member.mark(), atBolt)
+        : obstacle(Kind.FLANGE_AND_TIMBER, member.mark(), atFlange);
+  }
+
+  /** That the hole lies across an edge or outside every piece, measured from its rim. */
+  public Optional<Obstacle> outside(Point place) {
+    Optional<Piece> piece = pieceAt(place);
+    double inside = piece.isEmpty() ? 0 : -Shapes.distance(place, piece.get().outline());
+    Measure measure = new Measure(inside - insert.hole() / 2, 0);
+    return obstacle(Kind.OUTSIDE, piece.map(Piece::mark).orElse(""), measure);
+  }
+
+  /** The edge of the piece around it, if too near to the flange but clear of the hole. */
+  public Optional<Obstacle> edge(Point place) {
+    Optional<Piece> piece = pieceAt(place);
+    if (piece.isEmpty() || outside(place).isPresent()) {
+      return Optional.empty();
+    }
+    double found = -Shapes.distance(place, piece.get().outline()) - flange();
+    Measure measure = new Measure(found, clearance.insertToEdge());
+    return obstacle(Kind.FLANGE_AND_EDGE, piece.get().mark(), measure);
+  }
+
+  /** Screws too near. */
+  public List<Obstacle> screws(Point place) {
+    double reach = flange() + thread + clearance.screwToInsert();
+    List<Obstacle> obstacles = new ArrayList<>();
+    for (Screw screw : screws.near(place.getEnvelopeInternal(), reach)) {
+      double found = place.distance(screw.centre()) - flange() - thread;
+      obstacle(Kind.FLANGE_AND_SCREW, screw.mark(), new Measure(found, clearance.screwToInsert()))
+          .ifPresent(obstacles::add);
+    }
+    return obstacles;
+  }
+
+  /** The facet's outline, if nearer than the setback. */
+  public Optional<Obstacle> outline(Point place) {
+    double found = -Shapes.distance(place, facet.outline());
+    Measure measure = new Measure(found, insert.setback());
+    return obstacle(Kind.CENTRE_AND_OUTLINE, facet.name(), measure);
+  }
+
+  /** Everything that stands in the way of an insert here, other inserts apart. */
+  List<Obstacle> all(Point place) {
+    List<Obstacle> obstacles = new ArrayList<>(timber(place));
+    outside(place).ifPresent(obstacles::add);
+    edge(place).ifPresent(obstacles::add);
+    outline(place).ifPresent(obstacles::add);
+    obstacles.addAll(screws(place));
+    return obstacles;
+  }
+
+  /** The distance between the flanges of two inserts, against what is required. */
+  public Measure between(Point place, Point other) {
+    return new Measure(place.distance(other) - insert.flange(), clearance.insertToInsert());
+  }
+
+  /** The least distance between the flanges of two inserts, mm. */
+  double requiredBetween() {
+    return clearance.insertToInsert();
+  }
+
+  private Optional<Piece> pieceAt(Point place) {
+    return pieces.near(place.getEnvelopeInternal(), 0).stream()
+        .filter(piece -> piece.outline().covers(place))
+        .findFirst();
+  }
+
+  private double flange() {
+    return insert.flange() / 2;
+  }
+
+  private double bolt() {
+    return insert.boltZone() / 2;
+  }
+
+  private static Optional<Obstacle> obstacle(Kind kind, String mark, Measure measure) {
+    return measure.shortfall() > TOLERANCE
+        ? Optional.of(new Obstacle(kind, mark, measure))
+        : Optional.empty();
+  }
+}

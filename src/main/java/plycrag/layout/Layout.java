@@ -1,0 +1,24 @@
+package plycrag.layout;
+
+import java.util.List;
+import plycrag.wall.Wall;
+
+/**
+ * A wall with everything in its place.
+ *
+ * @param wall what is to be built
+ * @param facets from the floor up
+ * @param sheets in the order of their marks
+ */
+public record Layout(Wall wall, List<FacetLayout> facets, List<LaidSheet> sheets) {
+  /** Copies the lists. */
+  public Layout {
+    facets = List.copyOf(facets);
+    sheets = List.copyOf(sheets);
+  }
+
+  /** All holes, sheet by sheet. */
+  public List<MachinedHole> holes() {
+    return sheets.stream().flatMap(sheet -> sheet.holes().stream()).toList();
+  }
+}

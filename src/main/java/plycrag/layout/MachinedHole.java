@@ -1,0 +1,49 @@
+package plycrag.layout;
+
+import org.locationtech.jts.geom.Point;
+
+/**
+ * A hole that a machine makes, or a hand with a drill.
+ *
+ * @param mark the mark of what goes in
+ * @param facet the facet's name
+ * @param piece the piece's mark
+ * @param sheet the stock sheet's mark
+ * @param kind what it is for
+ * @param place in the facet's (u, v), mm
+ * @param x on the sheet as it lies on the machine, from its lower left corner, mm
+ * @param y likewise, up
+ * @param diameter mm
+ * @param depth from the drilled face, breakthrough not counted, mm
+ * @param side the face it is drilled from
+ */
+public record MachinedHole(
+    String mark,
+    String facet,
+    String piece,
+    String sheet,
+    Kind kind,
+    Point place,
+    double x,
+    double y,
+    double diameter,
+    double depth,
+    Face side) {
+
+  /** What a hole is for. */
+  public enum Kind {
+    /** The barrel of a threaded insert. */
+    INSERT("insert");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** The word in lists. */
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.params.StockParameters;
+
+/**
+ * How a plate is made of lengths that are sold: whole if it can be, otherwise joined over studs,
+ * where two studs stand side by side between them, else on a stud's middle, each length as long as
+ * may be.
+ */
+record PlatePlan(double width, StudPlan plan, StockParameters stock) {
+  private static final double TOLERANCE = 1e-6;
+
+  /** The lengths from left to right. */
+  List<Course.Span> spans() {
+    double longest = stock.lengths().get(stock.lengths().size() - 1);
+    List<Course.Span> spans = new ArrayList<>();
+    double low = 0;
+    while (width - low > longest + TOLERANCE) {
+      double joint = lastJointWithin(low, low + longest);
+      if (joint <= low) {
+        break;
+      }
+      spans.add(new Course.Span(low, joint));
+      low = joint;
+    }
+    spans.add(new Course.Span(low, width));
+    return spans;
+  }
+
+  private double lastJointWithin(double low, double high) {
+    double best = low;
+    boolean bestIsDoubled = false;
+    List<StudPlan.Stud> studs = plan.studs();
+    for (int at = 1; at < studs.size() - 1; at++) {
+      StudPlan.Stud stud = studs.get(at);
+      boolean doubled = Math.abs(studs.get(at + 1).low() - stud.high()) < TOLERANCE;
+      double joint = doubled ? stud.high() : (stud.low() + stud.high()) / 2;
+      boolean within = joint > low + TOLERANCE && joint <= high + TOLERANCE;
+      if (within && (doubled || !bestIsDoubled)) {
+        best = joint;
+        bestIsDoubled = doubled;
+      }
+    }
+    return best;
+  }
+}
