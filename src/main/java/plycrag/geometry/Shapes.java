@@ -2,6 +2,7 @@ package plycrag.geometry;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -50,9 +51,12 @@ public final class Shapes {
         });
   }
 
-  /** What two geometries share; empty where they only touch apart. */
-  public static Geometry shared(Geometry a, Geometry b) {
-    return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+  /** The sides of a polygon without holes, in order. */
+  public static List<LineString> edges(Polygon area) {
+    Coordinate[] ring = area.getExteriorRing().getCoordinates();
+    return IntStream.range(1, ring.length)
+        .mapToObj(at -> line(ring[at - 1].x, ring[at - 1].y, ring[at].x, ring[at].y))
+        .toList();
   }
 
   /** What is left of {@code a} without {@code b}. */

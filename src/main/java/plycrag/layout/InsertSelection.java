@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import plycrag.finding.Measure;
 import plycrag.geometry.SpatialIndex;
-import plycrag.params.InsertParameters;
 import plycrag.params.InsertParameters.WhenBlocked;
 
 /**
@@ -25,11 +24,10 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
 
   /** Keeps all to be reported, or leaves out what is blocked, as the user chose. */
   static InsertSelection of(
-      List<Insert> asked, InsertParameters parameters, InsertSurroundings surroundings) {
-    WhenBlocked choice = parameters.whenBlocked();
-    return switch (choice) {
+      List<Insert> asked, WhenBlocked whenBlocked, InsertSurroundings surroundings) {
+    return switch (whenBlocked) {
       case REPORT -> new InsertSelection(asked, List.of());
-      case DROP -> new Dropping(asked, parameters, surroundings).result();
+      case DROP -> new Dropping(asked, surroundings).result();
     };
   }
 
@@ -43,10 +41,10 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
     private final InsertSurroundings surroundings;
     private final Set<String> kept = new HashSet<>();
 
-    Dropping(List<Insert> asked, InsertParameters parameters, InsertSurroundings surroundings) {
+    Dropping(List<Insert> asked, InsertSurroundings surroundings) {
       this.asked = asked;
       this.neighbours = new SpatialIndex<>(asked, insert -> insert.centre().getEnvelopeInternal());
-      this.reach = parameters.flange() + surroundings.requiredBetween();
+      this.reach = surroundings.reach();
       this.surroundings = surroundings;
     }
 

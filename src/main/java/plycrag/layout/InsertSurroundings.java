@@ -118,9 +118,9 @@ public final class InsertSurroundings {
     return new Measure(place.distance(other) - insert.flange(), clearance.insertToInsert());
   }
 
-  /** The least distance between the flanges of two inserts, mm. */
-  double requiredBetween() {
-    return clearance.insertToInsert();
+  /** The distance between the centres of two inserts within which they may be too near, mm. */
+  public double reach() {
+    return insert.flange() + clearance.insertToInsert();
   }
 
   private Optional<Piece> pieceAt(Point place) {

@@ -32,7 +32,8 @@ public final class LayoutPlan {
             wall.tape());
     InsertSurroundings surroundings =
         new InsertSurroundings(wall, facet, tiling.pieces(), members, marked.screws());
-    InsertSelection selection = InsertSelection.of(marked.inserts(), wall.inserts(), surroundings);
+    InsertSelection selection =
+        InsertSelection.of(marked.inserts(), wall.inserts().whenBlocked(), surroundings);
     return new FacetLayout(
         facet,
         Footing.of(facet, wall.sheet().thickness(), wall.frame(), wall.tape()),

@@ -1,6 +1,7 @@
 package plycrag.layout.nest;
 
 import org.locationtech.jts.geom.Point;
+import plycrag.geometry.Shapes;
 
 /**
  * Where a piece lies on its sheet: the rigid map from the facet's (u, v) to the sheet's (x, y).
@@ -12,11 +13,11 @@ public record Placement(double originU, double originV) {
 
   /** Across the sheet from its lower left corner, mm. */
   public double x(Point place) {
-    return place.getX() - originU;
+    return Shapes.onGrid(place.getX() - originU);
   }
 
   /** Up the sheet from its lower left corner, mm. */
   public double y(Point place) {
-    return place.getY() - originV;
+    return Shapes.onGrid(place.getY() - originV);
   }
 }

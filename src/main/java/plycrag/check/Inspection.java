@@ -1,0 +1,65 @@
+package plycrag.check;
+
+import java.util.Comparator;
+import java.util.List;
+import plycrag.check.clearance.BarrelAgainstThickness;
+import plycrag.check.clearance.HoleOutsidePiece;
+import plycrag.check.clearance.InsertAgainstEdge;
+import plycrag.check.clearance.InsertAgainstInsert;
+import plycrag.check.clearance.InsertAgainstTimber;
+import plycrag.check.clearance.InsertLeftOut;
+import plycrag.check.clearance.MembersOverlap;
+import plycrag.check.clearance.ScrewAgainstInsert;
+import plycrag.check.clearance.ScrewAgainstMemberEdge;
+import plycrag.check.clearance.ScrewAgainstMemberEnd;
+import plycrag.check.clearance.ScrewAgainstSheetEdge;
+import plycrag.check.clearance.ScrewLength;
+import plycrag.check.clearance.SeamBacked;
+import plycrag.check.clearance.Setback;
+import plycrag.check.making.InsertsFit;
+import plycrag.check.making.MemberWithinStock;
+import plycrag.check.making.PlateOnFloor;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.layout.Layout;
+
+/** Holds a layout against every rule. */
+public final class Inspection {
+  private static final List<Rule> RULES =
+      List.of(
+          new InsertAgainstTimber(),
+          new InsertAgainstEdge(),
+          new HoleOutsidePiece(),
+          new Setback(),
+          new InsertAgainstInsert(),
+          new ScrewAgainstInsert(),
+          new ScrewAgainstSheetEdge(),
+          new ScrewAgainstMemberEdge(),
+          new ScrewAgainstMemberEnd(),
+          new SeamBacked(),
+          new MembersOverlap(),
+          new BarrelAgainstThickness(),
+          new ScrewLength(),
+          new MemberWithinStock(),
+          new PlateOnFloor(),
+          new InsertsFit(),
+          new InsertLeftOut());
+
+  private Inspection() {}
+
+  /** Every rule there is, in the order of the findings. */
+  public static List<Rule> rules() {
+    return RULES;
+  }
+
+  /** The verdict. */
+  public static CheckedLayout of(Layout layout) {
+    List<Finding> findings =
+        RULES.stream()
+            .flatMap(rule -> rule.findings(layout).stream())
+            .sorted(Comparator.comparing(Finding::severity))
+            .toList();
+    boolean refused = findings.stream().anyMatch(Finding::isError);
+    return refused ? new RefusedLayout(layout, findings) : new ApprovedLayout(layout, findings);
+  }
+}

@@ -1,0 +1,73 @@
+package plycrag.check.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.check.rule.Report;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.geometry.SpatialIndex;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Insert;
+import plycrag.layout.InsertSurroundings;
+import plycrag.layout.Layout;
+
+/** Two inserts' flanges keep clear of each other. */
+public final class InsertAgainstInsert implements Rule {
+  private static final double TOLERANCE = 1e-6;
+
+  @Override
+  public String name() {
+    return "insert-insert";
+  }
+
+  @Override
+  public String promise() {
+    return "Every insert's flange is clear of its neighbours.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (FacetLayout facet : layout.facets()) {
+      Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
+      InsertSurroundings around = InsertSurroundings.of(layout.wall(), facet);
+      addFindings(facet.inserts(), around, report, findings);
+    }
+    return findings;
+  }
+
+  private static void addFindings(
+      List<Insert> inserts, InsertSurroundings around, Report report, List<Finding> findings) {
+    List<Integer> numbers = IntStream.range(0, inserts.size()).boxed().toList();
+    SpatialIndex<Integer> index = new SpatialIndex<>(numbers, number -> box(inserts.get(number)));
+    for (int number : numbers) {
+      Insert insert = inserts.get(number);
+      for (int next : index.near(box(insert), around.reach())) {
+        Measure measure = around.between(insert.centre(), inserts.get(next).centre());
+        if (next > number && measure.shortfall() > TOLERANCE) {
+          findings.add(finding(insert, inserts.get(next), measure, report));
+        }
+      }
+    }
+  }
+
+  private static Envelope box(Insert insert) {
+    return insert.centre().getEnvelopeInternal();
+  }
+
+  private static Finding finding(Insert insert, Insert other, Measure measure, Report report) {
+    double needed = insert.centre().distance(other.centre()) + measure.shortfall();
+    return report.error(
+        InsertRule.thing(other),
+        insert.mark(),
+        measure,
+        "the flange of insert "
+            + other.mark()
+            + " "
+            + report.standing(measure, "that of " + insert.mark()),
+        InsertMove.clearOf(insert.centre(), other, needed).words(other, report.tape()));
+  }
+}

@@ -1,0 +1,69 @@
+package plycrag.check.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import plycrag.check.rule.Report;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.geometry.Shapes;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Insert;
+import plycrag.layout.InsertSurroundings;
+import plycrag.layout.Layout;
+import plycrag.layout.Member;
+import plycrag.layout.Obstacle;
+
+/**
+ * An insert's flange and the bolt zone behind it keep clear of the timber; of the two, the one that
+ * falls shorter is reported.
+ */
+public final class InsertAgainstTimber implements Rule {
+
+  @Override
+  public String name() {
+    return "insert-timber";
+  }
+
+  @Override
+  public String promise() {
+    return "Every insert's flange, and the space its bolt may reach, is clear of the timber behind.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (FacetLayout facet : layout.facets()) {
+      InsertSurroundings surroundings = InsertSurroundings.of(layout.wall(), facet);
+      Map<String, Member> members =
+          facet.members().stream().collect(Collectors.toMap(Member::mark, Function.identity()));
+      Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
+      for (Insert insert : facet.inserts()) {
+        for (Obstacle obstacle : surroundings.timber(insert.centre())) {
+          findings.add(finding(insert, members.get(obstacle.mark()), obstacle, report));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static Finding finding(Insert insert, Member member, Obstacle obstacle, Report report) {
+    boolean bolt = obstacle.kind() == Obstacle.Kind.BOLT_AND_TIMBER;
+    String other = member.role().word() + " " + member.mark();
+    double centre = Shapes.distance(insert.centre(), member.footprint());
+    double needed = centre + obstacle.measure().shortfall();
+    return report.error(
+        new Report.Thing(insert.mark(), insert.centre()),
+        member.mark(),
+        obstacle.measure(),
+        "the "
+            + (bolt ? "bolt zone" : "flange")
+            + " of insert "
+            + insert.mark()
+            + " "
+            + report.standing(obstacle.measure(), other),
+        InsertMove.clearOf(member, insert, needed).words(insert, member, report.tape()));
+  }
+}

@@ -1,0 +1,79 @@
+package plycrag.check.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import plycrag.check.rule.Report;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Layout;
+import plycrag.layout.Member;
+import plycrag.layout.Piece;
+import plycrag.layout.Screw;
+import plycrag.params.ClearanceParameters;
+
+/** A rule that asks of each screw how it lies in its piece and its member. */
+abstract class ScrewRule implements Rule {
+  private static final double TOLERANCE = 1e-6;
+
+  /** A screw and what it joins. */
+  record Joint(Screw screw, Piece piece, Member member) {}
+
+  @Override
+  public final List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (FacetLayout facet : layout.facets()) {
+      Map<String, Piece> pieces = byMark(facet.pieces(), Piece::mark);
+      Map<String, Member> members = byMark(facet.members(), Member::mark);
+      Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
+      for (Screw screw : facet.screws()) {
+        Joint joint = new Joint(screw, pieces.get(screw.piece()), members.get(screw.member()));
+        finding(joint, layout.wall().clearance(), report).ifPresent(findings::add);
+      }
+    }
+    return findings;
+  }
+
+  private static <T> Map<String, T> byMark(List<T> things, Function<T, String> mark) {
+    return things.stream().collect(Collectors.toMap(mark, Function.identity()));
+  }
+
+  private Optional<Finding> finding(Joint joint, ClearanceParameters clearance, Report report) {
+    Measure measure = measure(joint, clearance);
+    if (measure.shortfall() <= TOLERANCE) {
+      return Optional.empty();
+    }
+    Screw screw = joint.screw();
+    return Optional.of(
+        report.error(
+            new Report.Thing(screw.mark(), screw.centre()),
+            mark(joint),
+            measure,
+            "screw "
+                + screw.mark()
+                + " through "
+                + screw.piece()
+                + " into "
+                + screw.member()
+                + " "
+                + report.standing(measure, other(joint)),
+            suggestion()));
+  }
+
+  /** What it measures, against what is required. */
+  abstract Measure measure(Joint joint, ClearanceParameters clearance);
+
+  /** The mark of what the screw is too near to. */
+  abstract String mark(Joint joint);
+
+  /** What the screw is too near to, in words. */
+  abstract String other(Joint joint);
+
+  /** What would mend it. */
+  abstract String suggestion();
+}

@@ -1,0 +1,57 @@
+package plycrag.check.making;
+
+import java.util.List;
+import plycrag.check.rule.Report;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Layout;
+import plycrag.layout.Member;
+
+/** Every member can be cut from a length that is sold. */
+public final class MemberWithinStock implements Rule {
+  private static final double TOLERANCE = 1e-6;
+
+  @Override
+  public String name() {
+    return "member-stock";
+  }
+
+  @Override
+  public String promise() {
+    return "Every member can be cut from a length that is sold.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Double> lengths = layout.wall().stock().lengths();
+    double longest = lengths.get(lengths.size() - 1);
+    return layout.facets().stream()
+        .flatMap(
+            facet ->
+                facet.members().stream()
+                    .filter(member -> member.length() > longest + TOLERANCE)
+                    .map(member -> finding(member, facet, layout)))
+        .toList();
+  }
+
+  private Finding finding(Member member, FacetLayout facet, Layout layout) {
+    Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
+    List<Double> lengths = layout.wall().stock().lengths();
+    double longest = lengths.get(lengths.size() - 1);
+    Measure measure = new Measure(longest - member.length(), 0);
+    return report.error(
+        new Report.Thing(member.mark(), member.footprint().getCentroid()),
+        "",
+        measure,
+        member.role().word()
+            + " "
+            + member.mark()
+            + " is "
+            + report.tape().text(member.length())
+            + " long, and the longest length sold is "
+            + report.tape().text(longest),
+        "make the facet shorter, or state a longer length under [stock]");
+  }
+}

@@ -1,0 +1,30 @@
+package plycrag.check.rule;
+
+import java.util.Optional;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.finding.Place;
+import plycrag.finding.Severity;
+
+/**
+ * Writes the findings of one rule that are the same all over the wall.
+ *
+ * @param rule the rule's name
+ * @param severity how much they weigh
+ */
+public record WholeWall(String rule, Severity severity) {
+
+  /** Something that falls short. */
+  public Finding finding(
+      String first, String second, Measure measure, String sentence, String suggestion) {
+    return new Finding(
+        rule,
+        severity,
+        new Place.WholeWall(),
+        first,
+        second,
+        Optional.of(measure),
+        sentence,
+        suggestion);
+  }
+}
