@@ -35,6 +35,20 @@ public sealed interface Shape {
     }
   }
 
+  /**
+   * A filled area without an edge. Formats that are cut or edited leave it out; the first vertex is
+   * not repeated at the end.
+   */
+  record Area(Layer layer, List<Xy> vertices, Fill fill) implements Shape {
+    /** Copies the vertices; rejects an area that would not show. */
+    public Area {
+      vertices = List.copyOf(vertices);
+      if (vertices.size() < 3 || fill == Fill.NONE) {
+        throw new IllegalArgumentException("an area has three vertices or more, and a fill");
+      }
+    }
+  }
+
   /** A circle. */
   record Circle(Layer layer, Xy centre, double radius, Fill fill) implements Shape {
     /** Rejects a circle without size. */

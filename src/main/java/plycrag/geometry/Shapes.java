@@ -1,5 +1,6 @@
 package plycrag.geometry;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,6 +11,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -57,6 +59,28 @@ public final class Shapes {
     return IntStream.range(1, ring.length)
         .mapToObj(at -> line(ring[at - 1].x, ring[at - 1].y, ring[at].x, ring[at].y))
         .toList();
+  }
+
+  /**
+   * The edges of areas that touch, each drawn once and none that lies on the edge of another area;
+   * chains of straight lines in a fixed order.
+   *
+   * @param areas whose edges are wanted
+   * @param drawn an area whose edge is drawn already, empty for none
+   */
+  public static List<LineString> edgesOnce(Collection<Polygon> areas, Collection<Polygon> drawn) {
+    Geometry edges = together(areas.stream().map(Polygon::getBoundary).toList());
+    Geometry rest = without(edges, together(drawn.stream().map(Polygon::getBoundary).toList()));
+    LineMerger merger = new LineMerger();
+    merger.add(rest);
+    List<LineString> chains = new ArrayList<>();
+    for (Object chain : merger.getMergedLineStrings()) {
+      LineString line = (LineString) chain;
+      line.normalize();
+      chains.add(line);
+    }
+    chains.sort(null);
+    return chains;
   }
 
   /** What is left of {@code a} without {@code b}. */

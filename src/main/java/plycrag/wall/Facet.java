@@ -1,5 +1,6 @@
 package plycrag.wall;
 
+import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Trig;
@@ -18,6 +19,14 @@ public record Facet(String name, double angle, double width, double length, doub
   /** The facet's edge in (u, v). */
   public Polygon outline() {
     return Shapes.rectangle(0, 0, width, length);
+  }
+
+  /** The part of the face where a hole's centre may lie; empty if the setback leaves none. */
+  public Optional<Polygon> setback(double setback) {
+    boolean some = 2 * setback < Math.min(width, length);
+    return some
+        ? Optional.of(Shapes.rectangle(setback, setback, width - setback, length - setback))
+        : Optional.empty();
   }
 
   /** Height above the floor of a line across the face at {@code v}, mm. */

@@ -1,0 +1,42 @@
+package plycrag.drawing;
+
+import plycrag.document.Dash;
+import plycrag.document.Ink;
+import plycrag.document.Layer;
+import plycrag.document.Pen;
+import plycrag.units.Decimal;
+
+/** The layers there are. */
+final class Layers {
+  static final Layer OUTLINE = notCut("OUTLINE", Pen.OUTLINE);
+  static final Layer PARTS = notCut("PARTS", Pen.PART);
+  static final Layer HOLES = notCut("HOLES", Pen.PART);
+  static final Layer FLANGES = notCut("FLANGES", Pen.FINE);
+  static final Layer SCREWS = notCut("SCREWS", Pen.FINE);
+  static final Layer BEHIND = notCut("BEHIND", Pen.BEHIND);
+  static final Layer CENTRES = notCut("CENTRES", Pen.CENTRE);
+  static final Layer SETBACK = notCut("SETBACK", Pen.LIMIT);
+  static final Layer DIMENSIONS = notCut("DIMENSIONS", Pen.FINE);
+  static final Layer TEXT = notCut("TEXT", Pen.FINE);
+  static final Layer CONTEXT = notCut("CONTEXT", Pen.CONTEXT);
+  static final Layer TINT = notCut("TINT", new Pen(0.18, Dash.SOLID, Ink.BLACK));
+  static final Layer FINDINGS = notCut("FINDINGS", Pen.ATTENTION);
+
+  /** The edge of a piece. */
+  static final Layer CUT = new Layer("OUTLINE_THROUGH", Pen.OUTLINE);
+
+  /** Words on a drawing for cutting. */
+  static final Layer STAMP = new Layer("NOT_FOR_CUTTING", Pen.ATTENTION);
+
+  private Layers() {}
+
+  /** Through holes of a diameter: {@code BORE_12_0_THROUGH}. */
+  static Layer bore(double diameter) {
+    String size = Decimal.of(diameter, 4).replace('.', '_');
+    return new Layer("BORE_" + (size.contains("_") ? size : size + "_0") + "_THROUGH", Pen.PART);
+  }
+
+  private static Layer notCut(String name, Pen pen) {
+    return new Layer("NOT_FOR_CUTTING_" + name, pen);
+  }
+}

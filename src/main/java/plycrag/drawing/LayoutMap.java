@@ -1,0 +1,87 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Geometry;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Cell;
+import plycrag.document.FeatureMap;
+import plycrag.document.FeatureMap.Feature;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.FastenerLine;
+import plycrag.layout.Insert;
+import plycrag.layout.Member;
+import plycrag.layout.Piece;
+import plycrag.layout.Screw;
+import plycrag.params.InsertParameters;
+
+/** The layout as geometries in (u, v), for other programs. */
+public final class LayoutMap {
+  private final CheckedLayout checked;
+  private final List<Feature> features = new ArrayList<>();
+
+  private LayoutMap(CheckedLayout checked) {
+    this.checked = checked;
+  }
+
+  /** Every facet with its pieces, members, fastener lines, screws and inserts. */
+  public static FeatureMap of(CheckedLayout checked) {
+    LayoutMap map = new LayoutMap(checked);
+    checked.layout().facets().forEach(map::add);
+    return new FeatureMap(map.features);
+  }
+
+  private void add(FacetLayout layout) {
+    String facet = layout.facet().name();
+    InsertParameters insert = checked.layout().wall().inserts();
+    add(layout.facet().outline(), properties(facet, facet, "facet"));
+    layout
+        .facet()
+        .setback(insert.setback())
+        .ifPresent(area -> add(area, properties(facet, facet, "setback")));
+    for (Piece piece : layout.pieces()) {
+      add(piece.outline(), properties(facet, piece.mark(), "piece"));
+    }
+    for (Member member : layout.members()) {
+      Map<String, Cell> properties = properties(facet, member.mark(), "member");
+      properties.put("role", Cell.of(member.role().word()));
+      add(member.footprint(), properties);
+    }
+    layout.fastenerLines().forEach(line -> add(facet, line));
+    layout.inserts().forEach(one -> add(facet, one, insert));
+  }
+
+  private void add(String facet, FastenerLine line) {
+    Map<String, Cell> properties =
+        properties(facet, line.piece() + " " + line.member(), "fastener-line");
+    properties.put("piece", Cell.of(line.piece()));
+    properties.put("member", Cell.of(line.member()));
+    add(line.line(), properties);
+    for (Screw screw : line.screws()) {
+      Map<String, Cell> ofScrew = properties(facet, screw.mark(), "screw");
+      ofScrew.put("member", Cell.of(screw.member()));
+      add(screw.centre(), ofScrew);
+    }
+  }
+
+  private void add(String facet, Insert insert, InsertParameters parameters) {
+    Map<String, Cell> properties = properties(facet, insert.mark(), "insert");
+    properties.put("hole_mm", Cell.mm(parameters.hole()));
+    properties.put("flange_mm", Cell.mm(parameters.flange()));
+    add(insert.centre(), properties);
+  }
+
+  private void add(Geometry geometry, Map<String, Cell> properties) {
+    features.add(new Feature(geometry, properties));
+  }
+
+  private static Map<String, Cell> properties(String facet, String mark, String kind) {
+    Map<String, Cell> properties = new LinkedHashMap<>();
+    properties.put("facet", Cell.of(facet));
+    properties.put("mark", Cell.of(mark));
+    properties.put("kind", Cell.of(kind));
+    return properties;
+  }
+}

@@ -1,0 +1,41 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import plycrag.drawing.RunningDimensions.Reading;
+import plycrag.units.Tape;
+
+/** What is read off a tape along one direction. */
+final class Readings {
+  private Readings() {}
+
+  /**
+   * Each different place once, in the tape's order.
+   *
+   * @param places from the datum, mm
+   * @param toDrawing where a place lies on the drawing, mm
+   */
+  static List<Reading> of(Collection<Double> places, Tape tape, DoubleUnaryOperator toDrawing) {
+    List<Reading> readings = new ArrayList<>();
+    for (double place : new TreeSet<>(places)) {
+      readings.add(new Reading(toDrawing.applyAsDouble(place), tape.reading(place)));
+    }
+    return readings;
+  }
+
+  /** The least distance between two different places, mm; a metre for fewer than two. */
+  static double leastStep(Collection<Double> places) {
+    double least = 1_000;
+    Double before = null;
+    for (double place : new TreeSet<>(places)) {
+      if (before != null) {
+        least = Math.min(least, place - before);
+      }
+      before = place;
+    }
+    return least;
+  }
+}

@@ -1,0 +1,37 @@
+package plycrag.drawing;
+
+import java.util.List;
+
+/** The scales of ISO 5455 that fit a view on a page; 1:n by its n. */
+final class Scale {
+  private static final List<Integer> SCALES = List.of(1, 2, 5, 10, 20, 50, 100, 200, 500);
+
+  /** What is left for the view itself on A4 upright beside its dimensions, mm. */
+  private static final double WIDTH = 145;
+
+  private static final double HEIGHT = 205;
+
+  private Scale() {}
+
+  /** The largest scale at which a view of a size fits a page. */
+  static int fitting(double width, double height) {
+    return SCALES.stream()
+        .filter(scale -> width <= WIDTH * scale && height <= HEIGHT * scale)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(width + " x " + height + " mm"));
+  }
+
+  /**
+   * The same, but larger where readings would stand closer than they can be printed; the view then
+   * takes a larger page.
+   *
+   * @param least distance between two readings, mm
+   */
+  static int legible(double width, double height, double least) {
+    int fitting = fitting(width, height);
+    return SCALES.stream()
+        .filter(scale -> scale <= fitting && least >= LabelSpread.STEP * scale)
+        .reduce((smaller, larger) -> larger)
+        .orElse(Math.min(fitting, 10));
+  }
+}

@@ -1,0 +1,73 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Drawing;
+import plycrag.document.Extent;
+import plycrag.document.Xy;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.MachinedHole;
+import plycrag.units.Tape;
+
+/** A stock sheet as it lies, with the readings at which to mark its holes; to fit a page. */
+public final class SheetView {
+  private final CheckedLayout checked;
+  private final LaidSheet sheet;
+  private final Sketch sketch;
+
+  private SheetView(CheckedLayout checked, LaidSheet sheet) {
+    this.checked = checked;
+    this.sheet = sheet;
+    List<Double> columns = sheet.holes().stream().map(MachinedHole::x).toList();
+    this.sketch =
+        new Sketch(
+            Scale.legible(
+                sheet.stock().width(), sheet.stock().height(), Readings.leastStep(columns)));
+  }
+
+  /** The view of a sheet. */
+  public static Drawing of(CheckedLayout checked, LaidSheet sheet) {
+    return new SheetView(checked, sheet).drawing();
+  }
+
+  private Drawing drawing() {
+    SheetOutline outline = SheetOutline.of(sheet);
+    outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
+    sketch.outline(Layers.OUTLINE, outline.piece());
+    for (MachinedHole hole : sheet.holes()) {
+      sketch.hole(new Xy(hole.x(), hole.y()), hole.diameter());
+    }
+    Datum.draw(sketch, new Xy(0, 0), 1);
+    drawDimensions();
+    Tape tape = checked.layout().wall().tape();
+    List<String> notes =
+        List.of(
+            "FRONT face up. Piece "
+                + sheet.piece().mark()
+                + " of facet "
+                + sheet.facet()
+                + ", "
+                + size(sheet.piece().box(), tape)
+                + ".",
+            "Read from the filled corner, the sheet's lower left, in " + tape.unit().word() + ".");
+    Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
+    return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes);
+  }
+
+  private static String size(Envelope box, Tape tape) {
+    return tape.reading(box.getWidth()) + " x " + tape.text(box.getHeight());
+  }
+
+  private void drawDimensions() {
+    Tape tape = checked.layout().wall().tape();
+    List<Double> across = new ArrayList<>(sheet.holes().stream().map(MachinedHole::x).toList());
+    List<Double> up = new ArrayList<>(sheet.holes().stream().map(MachinedHole::y).toList());
+    across.add(sheet.piece().box().getWidth());
+    up.add(sheet.piece().box().getHeight());
+    RunningDimensions dimensions = new RunningDimensions(sketch, 1);
+    dimensions.across(0, 0, Readings.of(across, tape, x -> x));
+    dimensions.up(0, 0, Readings.of(up, tape, y -> y));
+  }
+}

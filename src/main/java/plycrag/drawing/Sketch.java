@@ -1,0 +1,109 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
+import plycrag.document.Anchor;
+import plycrag.document.Drawing;
+import plycrag.document.Extent;
+import plycrag.document.Fill;
+import plycrag.document.Layer;
+import plycrag.document.Shape;
+import plycrag.document.Xy;
+
+/**
+ * Collects the shapes of one drawing; lengths on paper are turned into the model's by its scale.
+ */
+final class Sketch {
+  /** Height of headings and marks on paper, mm. */
+  static final double LARGE = 3.5;
+
+  /** Height of figures and notes on paper, mm; nothing is smaller. */
+  static final double SMALL = 2.5;
+
+  private static final double CROSS = 0.9;
+
+  private final int scale;
+  private final List<Shape> shapes = new ArrayList<>();
+
+  Sketch(int scale) {
+    this.scale = scale;
+  }
+
+  int scale() {
+    return scale;
+  }
+
+  /** A length on paper in the model's millimetres. */
+  double paper(double millimetres) {
+    return millimetres * scale;
+  }
+
+  Drawing drawing(String title, Extent extent) {
+    return new Drawing(title, scale, extent, shapes);
+  }
+
+  void line(Layer layer, Xy from, Xy to) {
+    shapes.add(new Shape.Line(layer, from, to));
+  }
+
+  void path(Layer layer, List<Xy> points) {
+    shapes.add(new Shape.Path(layer, points));
+  }
+
+  void outline(Layer layer, List<Xy> vertices) {
+    shapes.add(new Shape.Outline(layer, vertices, Fill.NONE));
+  }
+
+  void area(Layer layer, List<Xy> vertices, Fill fill) {
+    shapes.add(new Shape.Area(layer, vertices, fill));
+  }
+
+  void circle(Layer layer, Xy centre, double radius) {
+    shapes.add(new Shape.Circle(layer, centre, radius, Fill.NONE));
+  }
+
+  /** A hole: its circle with a small upright cross. */
+  void hole(Xy centre, double diameter) {
+    circle(Layers.HOLES, centre, diameter / 2);
+    cross(centre, paper(CROSS));
+  }
+
+  /** A small upright cross. */
+  void cross(Xy centre, double arm) {
+    line(Layers.DIMENSIONS, centre.plus(-arm, 0), centre.plus(arm, 0));
+    line(Layers.DIMENSIONS, centre.plus(0, -arm), centre.plus(0, arm));
+  }
+
+  /** A screw: a short cross at 45°. */
+  void screw(Xy centre) {
+    double arm = paper(CROSS) * 0.7;
+    line(Layers.SCREWS, centre.plus(-arm, -arm), centre.plus(arm, arm));
+    line(Layers.SCREWS, centre.plus(-arm, arm), centre.plus(arm, -arm));
+  }
+
+  void label(Layer layer, Xy at, String text, double height, Anchor anchor) {
+    shapes.add(new Shape.Label(layer, at, text, height, anchor, 0));
+  }
+
+  /** A label that reads from the right. */
+  void labelUp(Layer layer, Xy at, String text, double height, Anchor anchor) {
+    shapes.add(new Shape.Label(layer, at, text, height, anchor, 90));
+  }
+
+  /** The vertices of an area's edge, the first not repeated. */
+  static List<Xy> vertices(LineString ring, FacetFrame frame) {
+    List<Xy> points = points(ring, frame);
+    return points.subList(0, points.size() - 1);
+  }
+
+  /** The points of a line. */
+  static List<Xy> points(LineString line, FacetFrame frame) {
+    List<Xy> points = new ArrayList<>();
+    for (Coordinate point : line.getCoordinates()) {
+      points.add(frame.at(point.x, point.y));
+    }
+    return points;
+  }
+}

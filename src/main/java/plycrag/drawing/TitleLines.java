@@ -1,0 +1,64 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Anchor;
+import plycrag.document.Layer;
+import plycrag.document.Xy;
+
+/** The words under a view, and the stamp above one that must not be made. */
+final class TitleLines {
+  /** What is said of a wall that nothing holds up yet. */
+  static final String FRAME_ONLY = "Support not designed: frame only";
+
+  /** What is said wherever a wall is shown. */
+  static final String BOULDERING = "For bouldering only, over mats. No rope, no belay.";
+
+  /** What is said of a wall with an error finding. */
+  static final String STAMP = "NOT FOR MAKING";
+
+  private static final double STEP = 5.5;
+
+  private final List<String> lines = new ArrayList<>();
+
+  /** Starts with the title; notes follow. */
+  TitleLines(String title, int scale, List<String> notes) {
+    lines.add(title);
+    notes.forEach(lines::add);
+    lines.add("Scale 1:" + scale + ". " + FRAME_ONLY + ".");
+    lines.add(BOULDERING);
+  }
+
+  /** How much room the lines take on paper, mm. */
+  double room() {
+    return lines.size() * STEP + 2;
+  }
+
+  /** Sets the lines below a place, the first large. */
+  void draw(Sketch sketch, Xy under) {
+    double height = Sketch.LARGE;
+    Xy at = under;
+    for (String line : lines) {
+      at = at.plus(0, -sketch.paper(STEP));
+      sketch.label(Layers.TEXT, at, line, height, Anchor.START);
+      height = Sketch.SMALL;
+    }
+  }
+
+  /** The greatest width of the lines on paper, mm. */
+  double width() {
+    double width = TextSize.width(lines.get(0), Sketch.LARGE);
+    for (String line : lines) {
+      width = Math.max(width, TextSize.width(line, Sketch.SMALL));
+    }
+    return width;
+  }
+
+  /** Stamps what must not be made. */
+  static void stamp(CheckedLayout checked, Sketch sketch, Layer layer, Xy at) {
+    if (!checked.isApproved()) {
+      sketch.label(layer, at, STAMP, 7, Anchor.START);
+    }
+  }
+}

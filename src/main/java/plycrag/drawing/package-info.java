@@ -1,0 +1,12 @@
+/**
+ * Shows a checked layout: elevations, sections, sheets, and the tables that are read with them.
+ *
+ * <p>Guarantees: every drawing is a {@link plycrag.document.Drawing} in millimetres; nothing is
+ * drawn twice in the same place, so that a format for cutting can take it; a view from behind is
+ * mirrored and says so; what must not be made is stamped.
+ *
+ * <p>How a view is put together: a {@link plycrag.drawing.Sketch} collects shapes and knows the
+ * scale; {@link plycrag.drawing.FacetFrame} maps (u, v) to the paper; {@link
+ * plycrag.drawing.RunningDimensions} and {@link plycrag.drawing.TitleLines} set the words.
+ */
+package plycrag.drawing;

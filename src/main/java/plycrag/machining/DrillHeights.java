@@ -1,0 +1,27 @@
+package plycrag.machining;
+
+import plycrag.params.MachineParameters;
+import plycrag.params.MachineParameters.ZZero;
+
+/**
+ * The heights of a program, Z in mm from its zero.
+ *
+ * @param top of the sheet
+ * @param clear between holes
+ * @param safe first and last
+ * @param breakthrough how far a through hole goes on below the sheet, mm
+ */
+record DrillHeights(double top, double clear, double safe, double breakthrough) {
+
+  static DrillHeights of(MachineParameters machine, double thickness) {
+    double top = machine.zZero() == ZZero.SPOILBOARD ? thickness : 0;
+    return new DrillHeights(
+        top, top + machine.clearanceHeight(), top + machine.safeHeight(), machine.breakthrough());
+  }
+
+  /** The bottom of a hole of a depth in a sheet of a thickness. */
+  double bottom(double depth, double thickness) {
+    boolean through = depth >= thickness;
+    return top - depth - (through ? breakthrough : 0);
+  }
+}

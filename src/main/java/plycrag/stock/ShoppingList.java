@@ -1,0 +1,101 @@
+package plycrag.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Layout;
+import plycrag.layout.Member;
+import plycrag.params.InsertParameters;
+import plycrag.params.ScrewParameters;
+import plycrag.params.SheetParameters;
+import plycrag.units.Decimal;
+import plycrag.wall.Wall;
+
+/** What to buy, as merchants sell it. Holds what the wall takes, without spares. */
+public final class ShoppingList {
+  private static final List<String> COLUMNS =
+      List.of("group", "article", "size", "quantity", "unit");
+
+  private final Layout layout;
+  private final List<List<Cell>> rows = new ArrayList<>();
+
+  private ShoppingList(Layout layout) {
+    this.layout = layout;
+  }
+
+  /** The list: sheets, timber, inserts, screws. */
+  public static Table of(CheckedLayout checked) {
+    ShoppingList list = new ShoppingList(checked.layout());
+    list.addSheets();
+    list.addTimber();
+    list.addInserts();
+    list.addScrews();
+    return new Table("Shopping list", COLUMNS, list.rows);
+  }
+
+  private Wall wall() {
+    return layout.wall();
+  }
+
+  private void addSheets() {
+    SheetParameters sheet = wall().sheet();
+    String size = size(sheet.length(), sheet.width());
+    String article = "structural plywood, " + text(sheet.thickness()) + " thick as measured";
+    add("sheets", article, size, layout.sheets().size());
+  }
+
+  private void addTimber() {
+    List<Member> members =
+        layout.facets().stream().flatMap(facet -> facet.members().stream()).toList();
+    double longest = wall().stock().lengths().get(wall().stock().lengths().size() - 1);
+    List<Member> sold = members.stream().filter(member -> member.length() <= longest).toList();
+    Map<Double, Integer> sticks = new TreeMap<>();
+    Stick.firstFit(sold, wall().stock())
+        .forEach(stick -> sticks.merge(stick.length(), 1, Integer::sum));
+    String section = size(wall().frame().breadth(), wall().frame().depth());
+    sticks.forEach(
+        (length, count) ->
+            add("timber", "structural timber, " + section + " actual", text(length), count));
+  }
+
+  private void addInserts() {
+    InsertParameters insert = wall().inserts();
+    int count = layout.facets().stream().mapToInt(facet -> facet.inserts().size()).sum();
+    String size =
+        "hole "
+            + text(insert.hole())
+            + ", flange "
+            + text(insert.flange())
+            + ", barrel "
+            + text(insert.barrel());
+    add("inserts", "threaded insert", size, count);
+  }
+
+  private void addScrews() {
+    ScrewParameters screw = wall().screws();
+    int count = layout.facets().stream().map(FacetLayout::screws).mapToInt(List::size).sum();
+    String size = Decimal.of(screw.diameter(), 2) + " x " + Decimal.of(screw.length(), 1) + " mm";
+    add("screws", "countersunk wood screw, sheet to frame", size, count);
+  }
+
+  private void add(String group, String article, String size, int count) {
+    if (count > 0) {
+      rows.add(
+          List.of(
+              Cell.of(group), Cell.of(article), Cell.of(size), Cell.of(count), Cell.of("piece")));
+    }
+  }
+
+  private String size(double one, double other) {
+    return wall().tape().reading(one) + " x " + text(other);
+  }
+
+  private String text(double length) {
+    return wall().tape().text(length);
+  }
+}
