@@ -3,6 +3,7 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -112,7 +113,7 @@ public final class MarkingOut {
     }
   }
 
-  private static <T> TreeMap<Double, List<T>> grouped(List<T> things, ToDoubleFunction<T> place) {
+  private static <T> Map<Double, List<T>> grouped(List<T> things, ToDoubleFunction<T> place) {
     Function<T, Double> key = place::applyAsDouble;
     return things.stream().collect(Collectors.groupingBy(key, TreeMap::new, Collectors.toList()));
   }

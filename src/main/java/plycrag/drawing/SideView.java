@@ -3,6 +3,7 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import plycrag.check.CheckedLayout;
@@ -110,19 +111,26 @@ public final class SideView {
   }
 
   private void drawTimber() {
+    TreeMap<Double, Member> cut = new TreeMap<>();
     TreeSet<Double> joints = new TreeSet<>();
     for (Member member : layout.members()) {
       if (member.axis() == Axis.ACROSS) {
-        drawCut(member);
+        cut.putIfAbsent(member.box().getMinY(), member);
         joints.add(member.box().getMinY());
         joints.add(member.box().getMaxY());
       }
     }
+    cut.values().forEach(this::drawCut);
     joints.remove(foot);
     joints.remove(facet.length());
     for (double v : joints) {
       sketch.line(Layers.PARTS, at(v, thickness), at(v, back));
     }
+    sketch.path(Layers.PARTS, frame());
+  }
+
+  /** The frame's edge, but for what the sheet's back shares with it. */
+  private List<Xy> frame() {
     List<Xy> frame = new ArrayList<>();
     frame.add(at(0, thickness));
     if (foot < 0) {
@@ -131,20 +139,11 @@ public final class SideView {
     frame.add(at(foot, back));
     frame.add(at(facet.length(), back));
     frame.add(at(facet.length(), thickness));
-    sketch.path(Layers.PARTS, frame);
+    return frame;
   }
 
   /** Timber in section: a tint and two crossing diagonals. */
   private void drawCut(Member member) {
-    boolean repeated =
-        layout.members().stream()
-            .takeWhile(other -> other != member)
-            .anyMatch(
-                other ->
-                    other.axis() == Axis.ACROSS && other.box().getMinY() == member.box().getMinY());
-    if (repeated) {
-      return;
-    }
     double low = member.box().getMinY();
     double high = member.box().getMaxY();
     double deep = thickness + member.depth();

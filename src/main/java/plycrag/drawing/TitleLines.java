@@ -8,15 +8,15 @@ import plycrag.document.Layer;
 import plycrag.document.Xy;
 
 /** The words under a view, and the stamp above one that must not be made. */
-final class TitleLines {
+public final class TitleLines {
   /** What is said of a wall that nothing holds up yet. */
-  static final String FRAME_ONLY = "Support not designed: frame only";
+  public static final String FRAME_ONLY = "Support not designed: frame only";
 
   /** What is said wherever a wall is shown. */
-  static final String BOULDERING = "For bouldering only, over mats. No rope, no belay.";
+  public static final String BOULDERING = "For bouldering only, over mats. No rope, no belay.";
 
   /** What is said of a wall with an error finding. */
-  static final String STAMP = "NOT FOR MAKING";
+  public static final String STAMP = "NOT FOR MAKING";
 
   private static final double STEP = 5.5;
 

@@ -12,42 +12,73 @@ import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.units.Decimal;
 
-/** Every stick of the frame; equal ones share a row. */
-public final class CutList {
+/**
+ * Every stick of the frame; equal ones share a row.
+ *
+ * @param rows plates, studs, blocking, facet by facet
+ */
+public record CutList(List<Row> rows) {
   private static final List<String> COLUMNS =
       List.of(
           "mark", "role", "section", "length_mm", "end_a_deg", "end_b_deg", "quantity", "facet");
 
-  private CutList() {}
+  /**
+   * Equal sticks.
+   *
+   * @param marks of each, in reading order
+   * @param role what they are for
+   * @param section the smaller side first, mm
+   * @param length over the long points, mm
+   * @param facet the facet they belong to, by name
+   */
+  public record Row(List<String> marks, String role, String section, double length, String facet) {}
 
   private record Kind(String role, String length, String facet) {}
 
-  /** The list; lengths over the long points, 0° a square end. */
-  public static Table of(CheckedLayout checked) {
+  /** Copies the rows. */
+  public CutList {
+    rows = List.copyOf(rows);
+  }
+
+  /** The sticks of a layout. */
+  public static CutList of(CheckedLayout checked) {
     Layout layout = checked.layout();
     Map<Kind, List<Member>> kinds = new LinkedHashMap<>();
     for (FacetLayout facet : layout.facets()) {
       for (Member member : facet.members()) {
-        Kind kind =
-            new Kind(member.role().word(), Decimal.of(member.length(), 1), facet.facet().name());
+        String length = Decimal.of(member.length(), 1);
+        Kind kind = new Kind(member.role().word(), length, facet.facet().name());
         kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(member);
       }
     }
-    List<List<Cell>> rows = new ArrayList<>();
     String section = Section.name(layout.wall().frame());
-    kinds.forEach((kind, members) -> rows.add(row(kind, members, section)));
-    return new Table("Cut list", COLUMNS, rows);
+    List<Row> rows = new ArrayList<>();
+    kinds.forEach(
+        (kind, members) ->
+            rows.add(
+                new Row(
+                    members.stream().map(Member::mark).toList(),
+                    kind.role(),
+                    section,
+                    members.get(0).length(),
+                    kind.facet())));
+    return new CutList(rows);
   }
 
-  private static List<Cell> row(Kind kind, List<Member> members, String section) {
+  /** The list for a spreadsheet; 0° is a square end. */
+  public Table table() {
+    return new Table("Cut list", COLUMNS, rows.stream().map(CutList::cells).toList());
+  }
+
+  private static List<Cell> cells(Row row) {
     return List.of(
-        Cell.of(String.join(" ", members.stream().map(Member::mark).toList())),
-        Cell.of(kind.role()),
-        Cell.of(section),
-        Cell.mm(members.get(0).length()),
+        Cell.of(String.join(" ", row.marks())),
+        Cell.of(row.role()),
+        Cell.of(row.section()),
+        Cell.mm(row.length()),
         Cell.of(0),
         Cell.of(0),
-        Cell.of(members.size()),
-        Cell.of(kind.facet()));
+        Cell.of(row.marks().size()),
+        Cell.of(row.facet()));
   }
 }

@@ -1,0 +1,237 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.CheckedLayout;
+import plycrag.check.Inspection;
+import plycrag.document.Book;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Checklist;
+import plycrag.document.Book.Figure;
+import plycrag.document.Book.Paragraph;
+import plycrag.document.Book.Section;
+import plycrag.document.Cell;
+import plycrag.document.Drawing;
+import plycrag.document.Table;
+import plycrag.drawing.FacetView;
+import plycrag.drawing.FrameView;
+import plycrag.drawing.MarkingOut;
+import plycrag.drawing.SheetView;
+import plycrag.drawing.SideView;
+import plycrag.drawing.TitleLines;
+import plycrag.finding.Severity;
+import plycrag.layout.Face;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.params.ScrewParameters;
+import plycrag.stock.ScrewHoles;
+import plycrag.stock.ShoppingList;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+
+/** Writes the build book of a checked layout. */
+public final class BuildBook {
+  private final CheckedLayout checked;
+  private final Layout layout;
+  private final Tape tape;
+  private final Table markingOut;
+
+  private BuildBook(CheckedLayout checked) {
+    this.checked = checked;
+    this.layout = checked.layout();
+    this.tape = layout.wall().tape();
+    this.markingOut = MarkingOut.of(checked);
+  }
+
+  /** The book. */
+  public static Book of(CheckedLayout checked) {
+    return new BuildBook(checked).book();
+  }
+
+  private Book book() {
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Section("Read this first", first()));
+    sections.add(new Section("The wall", wall()));
+    if (!checked.findings().isEmpty()) {
+      sections.add(new Section("Findings", findings()));
+    }
+    sections.add(
+        new Section("Buy", List.of(Listings.shopping(ShoppingList.of(checked)), notBought())));
+    sections.add(
+        new Section("Cut the timber", List.of(Cautions.timber(), Listings.cutList(checked))));
+    sections.add(new Section("Build the frame", frame()));
+    sections.add(new Section("Mark and drill the sheets", sheets()));
+    sections.add(new Section("Fit the inserts", inserts()));
+    sections.add(new Section("Fix the sheets", fixing()));
+    sections.add(new Section("Use it and look after it", List.of(Cautions.use())));
+    String stamp = checked.isApproved() ? "" : TitleLines.STAMP;
+    return new Book(layout.wall().name(), subtitle(), stamp, Cautions.FOOTER, sections);
+  }
+
+  private String subtitle() {
+    return "Build book. " + TitleLines.FRAME_ONLY + ".";
+  }
+
+  private List<Block> first() {
+    List<Block> blocks = new ArrayList<>(Cautions.cover());
+    blocks.add(
+        new Paragraph(
+            "Checked: "
+                + Inspection.rules().size()
+                + " rules of set-out and making. Not checked: "
+                + Cautions.NOT_CHECKED.size()
+                + " things, which are yours to see to:"));
+    blocks.add(new Checklist(Cautions.NOT_CHECKED));
+    blocks.add(Listings.rules(checked));
+    return blocks;
+  }
+
+  private List<Block> wall() {
+    List<Block> blocks = new ArrayList<>();
+    for (FacetLayout facet : layout.facets()) {
+      blocks.add(
+          new Figure(SideView.of(checked, facet), "How it stands. Heights are above the floor."));
+      blocks.add(new Paragraph(size(facet.facet())));
+    }
+    blocks.add(new Paragraph(counts()));
+    return blocks;
+  }
+
+  private String size(Facet facet) {
+    String lean =
+        facet.leans()
+            ? ", " + Decimal.of(facet.angle(), 2) + "° from vertical (a slab below zero)"
+            : ", vertical";
+    return "Facet "
+        + facet.name()
+        + ": "
+        + tape.text(facet.width())
+        + " wide, "
+        + tape.text(facet.length())
+        + " up the slope"
+        + lean
+        + ", its lower edge "
+        + tape.text(facet.raise())
+        + " and its upper edge "
+        + tape.text(facet.overallHeight())
+        + " above the floor.";
+  }
+
+  private String counts() {
+    int members = layout.facets().stream().mapToInt(facet -> facet.members().size()).sum();
+    int inserts = layout.facets().stream().mapToInt(facet -> facet.inserts().size()).sum();
+    int screws = layout.facets().stream().mapToInt(facet -> facet.screws().size()).sum();
+    return "It takes "
+        + layout.sheets().size()
+        + " sheets, "
+        + members
+        + " members, "
+        + inserts
+        + " inserts and "
+        + screws
+        + " screws through the sheets.";
+  }
+
+  private List<Block> findings() {
+    String verdict =
+        checked.isApproved()
+            ? "Nothing forbids making this wall."
+            : checked.findings(Severity.ERROR).size()
+                + " findings forbid making this wall. No program was written.";
+    return List.of(
+        new Paragraph(verdict + " The numbers stand beside the rings on the drawings."),
+        Listings.findings(checked));
+  }
+
+  private static Block notBought() {
+    return new Paragraph(
+        "Not counted: hardware for the frame's joints and for its support, hold bolts, paint, mats.");
+  }
+
+  private List<Block> frame() {
+    List<Block> blocks = new ArrayList<>();
+    for (FacetLayout facet : layout.facets()) {
+      Drawing drawing = FrameView.of(checked, facet);
+      blocks.add(new Figure(drawing, "The frame, laid flat: marks as in the cut list."));
+    }
+    blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
+    blocks.add(Cautions.lifting());
+    blocks.add(Cautions.fixing());
+    return blocks;
+  }
+
+  private List<Block> sheets() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Cautions.drilling());
+    for (LaidSheet sheet : layout.sheets()) {
+      String caption = "Sheet " + sheet.mark() + ": where to drill.";
+      blocks.add(new Figure(SheetView.of(checked, sheet), caption));
+      blocks.add(
+          Listings.markingOut(
+              "Marking out sheet " + sheet.mark(),
+              rows(row -> row.get(0).text().equals(sheet.mark()))));
+    }
+    return blocks;
+  }
+
+  private List<Block> inserts() {
+    List<Block> blocks = new ArrayList<>();
+    String depth = tape.text(layout.wall().sheet().thickness());
+    blocks.add(
+        new Paragraph(
+            "Inserts go in from the back. The holes are "
+                + Decimal.of(layout.wall().inserts().hole(), 3)
+                + " mm through a sheet of "
+                + depth
+                + "."));
+    for (FacetLayout facet : layout.facets()) {
+      blocks.add(
+          new Figure(
+              FacetView.of(checked, facet, Face.BACK),
+              "Seen from behind, mirrored: flanges and the timber they keep clear of."));
+    }
+    return blocks;
+  }
+
+  private List<Block> fixing() {
+    ScrewParameters screws = layout.wall().screws();
+    ScrewHoles holes = ScrewHoles.of(screws);
+    List<Block> blocks = new ArrayList<>();
+    String pilot =
+        holes.pilot() > 0
+            ? " and a pilot of " + Decimal.of(holes.pilot(), 1) + " mm in the timber"
+            : " and no pilot in the timber";
+    blocks.add(
+        new Paragraph(
+            "Screws "
+                + Decimal.of(screws.diameter(), 2)
+                + " x "
+                + Decimal.of(screws.length(), 1)
+                + " mm; a clearance hole of "
+                + Decimal.of(holes.clearance(), 1)
+                + " mm in the sheet"
+                + pilot
+                + "."));
+    for (FacetLayout facet : layout.facets()) {
+      blocks.add(
+          new Figure(
+              FacetView.of(checked, facet, Face.FRONT),
+              "From the front: a slanting cross is a screw, a circle is an insert."));
+    }
+    return blocks;
+  }
+
+  private interface RowTest {
+    boolean fits(List<Cell> row);
+  }
+
+  private List<List<Cell>> rows(RowTest test) {
+    return markingOut.rows().stream().filter(test::fits).toList();
+  }
+
+  private boolean isOnSheet(List<Cell> row) {
+    return layout.sheets().stream().anyMatch(sheet -> sheet.mark().equals(row.get(0).text()));
+  }
+}

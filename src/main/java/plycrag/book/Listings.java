@@ -1,0 +1,99 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.CheckedLayout;
+import plycrag.check.Inspection;
+import plycrag.check.rule.Rule;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Listing;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.finding.Finding;
+import plycrag.finding.Place;
+import plycrag.stock.CutList;
+import plycrag.units.Tape;
+
+/** The lists as a person reads them, in the units of the wall's tape. */
+final class Listings {
+  private Listings() {}
+
+  /** The frame's sticks. */
+  static Block cutList(CheckedLayout checked) {
+    Tape tape = checked.layout().wall().tape();
+    List<List<Cell>> rows = new ArrayList<>();
+    for (CutList.Row row : CutList.of(checked).rows()) {
+      rows.add(
+          List.of(
+              Cell.of(String.join(" ", row.marks())),
+              Cell.of(row.role()),
+              Cell.of(row.section()),
+              Cell.of(row.marks().size()),
+              Cell.of(tape.text(row.length()))));
+    }
+    List<String> columns = List.of("Mark", "Role", "Section, mm", "Pieces", "Length");
+    return new Listing(new Table("Cut list; all ends square", columns, rows));
+  }
+
+  /** What to buy. */
+  static Block shopping(Table shopping) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (List<Cell> row : shopping.rows()) {
+      rows.add(List.of(row.get(1), row.get(2), row.get(3), Cell.of("☐")));
+    }
+    List<String> columns = List.of("Article", "Size", "Pieces", "Got");
+    return new Listing(new Table("Shopping list, without spares", columns, rows));
+  }
+
+  /** The marking out of one part, or of all parts that a name fits. */
+  static Block markingOut(String title, List<List<Cell>> rows) {
+    List<List<Cell>> forReading = new ArrayList<>();
+    for (List<Cell> row : rows) {
+      String line =
+          row.get(2).text().isEmpty() ? "" : row.get(3).text() + " from " + row.get(2).text();
+      forReading.add(
+          List.of(
+              row.get(0),
+              row.get(1),
+              Cell.of(line),
+              Cell.of(row.get(5).text() + ", from " + row.get(4).text())));
+    }
+    List<String> columns = List.of("On", "What", "Line at", "Readings");
+    return new Listing(new Table(title, columns, forReading));
+  }
+
+  /** What was checked, and what came of it. */
+  static Block rules(CheckedLayout checked) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Rule rule : Inspection.rules()) {
+      long found =
+          checked.findings().stream().filter(one -> one.rule().equals(rule.name())).count();
+      rows.add(List.of(Cell.of(rule.name()), Cell.of(rule.promise()), Cell.of((int) found)));
+    }
+    return new Listing(new Table("What was checked", List.of("Rule", "Promise", "Findings"), rows));
+  }
+
+  /** The findings under the numbers that the drawings show. */
+  static Block findings(CheckedLayout checked) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Finding finding : checked.findings()) {
+      rows.add(
+          List.of(
+              Cell.of(rows.size() + 1),
+              Cell.of(finding.severity().word()),
+              Cell.of(where(finding)),
+              Cell.of(sentence(finding.sentence())),
+              Cell.of(finding.suggestion().isEmpty() ? "" : sentence(finding.suggestion()))));
+    }
+    List<String> columns = List.of("No.", "Weight", "Facet", "Finding", "What would mend it");
+    return new Listing(new Table("Findings", columns, rows));
+  }
+
+  private static String where(Finding finding) {
+    return finding.place() instanceof Place.OnFacet place ? place.facet() : "";
+  }
+
+  private static String sentence(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+  }
+}
