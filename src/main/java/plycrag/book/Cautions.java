@@ -6,7 +6,7 @@ import plycrag.document.Book.Caution;
 import plycrag.drawing.TitleLines;
 
 /** The cautions, each with the work that it belongs to. */
-final class Cautions {
+public final class Cautions {
   /** At the foot of every page. */
   static final String FOOTER =
       TitleLines.BOULDERING
@@ -14,7 +14,7 @@ final class Cautions {
           + " licensed engineer come first.";
 
   /** What this program does not look at yet. */
-  static final List<String> NOT_CHECKED =
+  public static final List<String> NOT_CHECKED =
       List.of(
           "the strength and stiffness of frame, sheets and screws",
           "the support: what holds the frame up and the building it is fixed to",

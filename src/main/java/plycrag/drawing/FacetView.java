@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.List;
 import org.locationtech.jts.geom.LineString;
 import plycrag.check.CheckedLayout;
-import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
@@ -65,8 +64,13 @@ public final class FacetView {
     if (side == Face.BACK) {
       drawBackBand();
     }
-    Extent view = new Extent(0, 0, facet.width(), facet.length());
+    Extent view = new Extent(0, lowest(), facet.width(), facet.length());
     return new ViewPage(view, frame.mirrored()).finish(checked, sketch, title(), notes());
+  }
+
+  /** Where the frame ends, below the facet or with it. */
+  private double lowest() {
+    return Math.min(0, layout.footing().plateLow());
   }
 
   private int sign() {
@@ -79,7 +83,7 @@ public final class FacetView {
 
   private List<String> notes() {
     Tape tape = checked.layout().wall().tape();
-    String unit = "Read from the filled corner, in " + tape.unit().word() + ".";
+    String unit = "Read from the filled corner, in " + tape.unit().plural() + ".";
     return side == Face.FRONT
         ? List.of("FRONT. " + unit, "Timber behind is dashed; the setback is dotted.")
         : List.of(
@@ -137,14 +141,12 @@ public final class FacetView {
   }
 
   private void labelPieces() {
-    FreeSpot spots = FreeSpot.on(layout);
+    PieceLabel label =
+        new PieceLabel(
+            FreeSpot.on(layout, FindingRings.boxes(checked, facet.name(), sketch)), frame, sketch);
     for (LaidSheet sheet : checked.layout().sheets()) {
       if (sheet.facet().equals(facet.name())) {
-        String text = sheet.piece().mark() + " on " + sheet.mark();
-        double width = sketch.paper(TextSize.width(text, Sketch.LARGE) + 2);
-        Xy spot = spots.in(sheet.piece().box(), width, sketch.paper(Sketch.LARGE + 2));
-        Xy at = frame.at(spot.x(), spot.y());
-        sketch.label(Layers.TEXT, at, text, Sketch.LARGE, Anchor.MIDDLE);
+        label.draw(sheet);
       }
     }
   }
@@ -157,7 +159,7 @@ public final class FacetView {
     List<Double> up = new ArrayList<>(rows());
     up.add(facet.length());
     double datum = frame.at(0, 0).x();
-    dimensions.across(datum, 0, Readings.of(across, tape, u -> frame.at(u, 0).x()));
+    dimensions.across(datum, lowest(), Readings.of(across, tape, u -> frame.at(u, 0).x()));
     dimensions.up(0, datum, Readings.of(up, tape, v -> v));
   }
 

@@ -2,6 +2,8 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
@@ -56,7 +58,7 @@ public final class FrameView {
     Tape tape = checked.layout().wall().tape();
     List<String> notes =
         List.of(
-            "FRONT, sheets left off. Read from the filled corner, in " + tape.unit().word() + ":",
+            "FRONT, sheets left off. Read from the filled corner, in " + tape.unit().plural() + ":",
             "the left side of every stud, the underside of every plate and blocking.");
     Extent view = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
     return new ViewPage(view, false).finish(checked, sketch, "Frame of facet " + facet, notes);
@@ -64,23 +66,45 @@ public final class FrameView {
 
   private void labelMember(Member member) {
     Envelope place = member.box();
-    Xy middle = new Xy(place.centre().x, place.centre().y);
     if (member.axis() == Axis.UP) {
-      sketch.labelUp(
-          Layers.TEXT, beside(member, middle), member.mark(), Sketch.SMALL, Anchor.MIDDLE);
+      Xy at = beside(member, new Xy(place.centre().x, clearHeight(place)));
+      sketch.labelUp(Layers.TEXT, at, member.mark(), Sketch.SMALL, Anchor.MIDDLE);
     } else {
-      sketch.label(Layers.TEXT, beside(member, middle), member.mark(), Sketch.SMALL, Anchor.MIDDLE);
+      Xy at = beside(member, new Xy(place.centre().x, place.centre().y));
+      sketch.label(Layers.TEXT, at, member.mark(), Sketch.SMALL, Anchor.MIDDLE);
     }
   }
 
-  /** Inside the member where its breadth on paper allows it, else just beside it. */
+  /** The middle of the longest stretch of a stud that no blocking meets. */
+  private double clearHeight(Envelope stud) {
+    double from = stud.getMinY();
+    double best = stud.centre().y;
+    double longest = 0;
+    TreeMap<Double, Double> rows = new TreeMap<>();
+    for (Member member : layout.members()) {
+      if (member.axis() == Axis.ACROSS) {
+        rows.put(member.box().getMinY(), member.box().getMaxY());
+      }
+    }
+    for (Map.Entry<Double, Double> row : rows.entrySet()) {
+      if (row.getKey() - from > longest) {
+        longest = row.getKey() - from;
+        best = (row.getKey() + from) / 2;
+      }
+      from = Math.max(from, row.getValue());
+    }
+    return best;
+  }
+
+  /** Inside the member where its breadth on paper allows it, else just beside it, in the frame. */
   private Xy beside(Member member, Xy middle) {
-    double breadth = member.breadth();
-    if (breadth >= sketch.paper(Sketch.SMALL + 0.4)) {
+    if (member.breadth() >= sketch.paper(Sketch.SMALL + 0.4)) {
       return middle;
     }
-    double off = breadth / 2 + sketch.paper(Sketch.SMALL / 2 + 0.7);
-    double side = hasNeighbourBefore(member) ? off : -off;
+    double off = member.breadth() / 2 + sketch.paper(Sketch.SMALL / 2 + 0.7);
+    Axis across = member.axis().other();
+    double before = across.middle(member.box()) - off;
+    double side = before < across.low(box) || hasNeighbourBefore(member) ? off : -off;
     return member.axis() == Axis.UP ? middle.plus(side, 0) : middle.plus(0, side);
   }
 

@@ -2,6 +2,7 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Xy;
 import plycrag.geometry.SpatialIndex;
@@ -20,9 +21,13 @@ final class FreeSpot {
     this.taken = new SpatialIndex<>(taken, box -> box);
   }
 
-  /** Room on a facet: clear of holes, screws, seams and the sides of timber. */
-  static FreeSpot on(FacetLayout layout) {
-    List<Envelope> boxes = new ArrayList<>();
+  /**
+   * Room on a facet: clear of holes, screws, seams and the sides of timber.
+   *
+   * @param rings what else is taken, in (u, v)
+   */
+  static FreeSpot on(FacetLayout layout, List<Envelope> rings) {
+    List<Envelope> boxes = new ArrayList<>(rings);
     layout.inserts().forEach(insert -> boxes.add(insert.centre().getEnvelopeInternal()));
     layout.screws().forEach(screw -> boxes.add(screw.centre().getEnvelopeInternal()));
     for (Member member : layout.members()) {
@@ -51,14 +56,13 @@ final class FreeSpot {
   }
 
   /**
-   * The middle of the free place nearest to the middle of an area; the area's middle if none is
-   * free.
+   * The middle of the free place nearest to the middle of an area.
    *
    * @param area where to look
    * @param width of what is to be placed, mm
    * @param height likewise
    */
-  Xy in(Envelope area, double width, double height) {
+  Optional<Xy> in(Envelope area, double width, double height) {
     Envelope room = new Envelope(area);
     room.expandBy(-width / 2, -height / 2);
     Envelope best = null;
@@ -73,8 +77,7 @@ final class FreeSpot {
         best = box;
       }
     }
-    Envelope place = best == null ? area : best;
-    return new Xy(place.centre().x, place.centre().y);
+    return Optional.ofNullable(best).map(box -> new Xy(box.centre().x, box.centre().y));
   }
 
   private static double toMiddle(Envelope box, Envelope area) {

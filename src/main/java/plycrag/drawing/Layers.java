@@ -10,11 +10,11 @@ import plycrag.units.Decimal;
 final class Layers {
   static final Layer OUTLINE = notCut("OUTLINE", Pen.OUTLINE);
   static final Layer PARTS = notCut("PARTS", Pen.PART);
-  static final Layer HOLES = notCut("HOLES", Pen.PART);
-  static final Layer FLANGES = notCut("FLANGES", Pen.FINE);
+  static final Layer HOLES = notCut("HOLES", Pen.FINE);
+  static final Layer CROSSES = notCut("CROSSES", new Pen(0.18, Dash.SOLID, Ink.BLACK));
+  static final Layer FLANGES = notCut("FLANGES", new Pen(0.18, Dash.SOLID, Ink.BLACK));
   static final Layer SCREWS = notCut("SCREWS", Pen.FINE);
   static final Layer BEHIND = notCut("BEHIND", Pen.BEHIND);
-  static final Layer CENTRES = notCut("CENTRES", Pen.CENTRE);
   static final Layer SETBACK = notCut("SETBACK", Pen.LIMIT);
   static final Layer DIMENSIONS = notCut("DIMENSIONS", Pen.FINE);
   static final Layer TEXT = notCut("TEXT", Pen.FINE);

@@ -67,7 +67,9 @@ public final class SheetTemplate {
     double width =
         lines.stream().mapToDouble(line -> TextSize.width(line, Sketch.LARGE)).max().orElse(BAR);
     double height = 6.0 * lines.size() + 10;
-    Xy middle = spots().in(sheet.piece().box(), width + 4, height + 4);
+    Envelope piece = sheet.piece().box();
+    Xy middle =
+        spots().in(piece, width + 4, height + 4).orElse(new Xy(piece.centre().x, piece.centre().y));
     Xy at = shifted(middle).plus(-width / 2, height / 2);
     for (String line : lines) {
       at = at.plus(0, -6);

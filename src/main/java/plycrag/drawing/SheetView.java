@@ -51,7 +51,9 @@ public final class SheetView {
                 + ", "
                 + size(sheet.piece().box(), tape)
                 + ".",
-            "Read from the filled corner, the sheet's lower left, in " + tape.unit().word() + ".");
+            "Read from the filled corner, the sheet's lower left, in "
+                + tape.unit().plural()
+                + ".");
     Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
     return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes);
   }

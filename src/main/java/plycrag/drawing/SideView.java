@@ -22,7 +22,8 @@ import plycrag.wall.Facet;
 
 /** A section through a facet, seen from its right: its lean, its heights, the timber cut across. */
 public final class SideView {
-  private static final double FLOOR = 12;
+  /** How far the floor is drawn beyond the wall on paper, mm. */
+  private static final double FLOOR = 14;
 
   private final CheckedLayout checked;
   private final FacetLayout layout;
@@ -60,9 +61,14 @@ public final class SideView {
     Tape tape = checked.layout().wall().tape();
     List<String> notes =
         List.of(
-            "SECTION, SEEN FROM THE RIGHT. Heights above the floor, in " + tape.unit().word() + ".",
+            "SECTION, SEEN FROM THE RIGHT. Heights above the floor, in "
+                + tape.unit().plural()
+                + ".",
             lean(tape));
-    return new ViewPage(view(), false)
+    Extent view = view();
+    Extent withFloor =
+        new Extent(view.left(), view.low(), view.right() + sketch.paper(FLOOR), view.high());
+    return new ViewPage(withFloor, false)
         .finish(checked, sketch, "Section of facet " + facet.name(), notes);
   }
 
@@ -100,12 +106,11 @@ public final class SideView {
 
   private void drawFloor() {
     Extent view = view();
-    double beyond = sketch.paper(6);
     double left = view.left() - sketch.paper(2);
-    double right = view.right() + beyond;
+    double right = view.right() + sketch.paper(FLOOR);
     sketch.line(Layers.PARTS, new Xy(left, 0), new Xy(right, 0));
     double hatch = sketch.paper(2);
-    for (double x = left + hatch; x < right; x += hatch * FLOOR / 6) {
+    for (double x = left + hatch; x < right; x += 2 * hatch) {
       sketch.line(Layers.CONTEXT, new Xy(x, 0), new Xy(x - hatch, -hatch));
     }
   }
@@ -171,7 +176,7 @@ public final class SideView {
     }
     sketch.label(
         Layers.TEXT,
-        new Xy(view.right() + sketch.paper(1), sketch.paper(3)),
+        new Xy(view.right() + sketch.paper(FLOOR), sketch.paper(2.5)),
         "floor",
         Sketch.SMALL,
         Anchor.END);

@@ -72,8 +72,8 @@ final class Sketch {
 
   /** A small upright cross. */
   void cross(Xy centre, double arm) {
-    line(Layers.DIMENSIONS, centre.plus(-arm, 0), centre.plus(arm, 0));
-    line(Layers.DIMENSIONS, centre.plus(0, -arm), centre.plus(0, arm));
+    line(Layers.CROSSES, centre.plus(-arm, 0), centre.plus(arm, 0));
+    line(Layers.CROSSES, centre.plus(0, -arm), centre.plus(0, arm));
   }
 
   /** A screw: a short cross at 45°. */

@@ -1,0 +1,119 @@
+package plycrag.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import plycrag.book.BuildBook;
+import plycrag.check.ApprovedLayout;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Drawing;
+import plycrag.document.DrillProgram;
+import plycrag.document.Table;
+import plycrag.drawing.FacetView;
+import plycrag.drawing.FindingTable;
+import plycrag.drawing.FrameView;
+import plycrag.drawing.HoleTable;
+import plycrag.drawing.LayoutMap;
+import plycrag.drawing.MarkingOut;
+import plycrag.drawing.SheetCut;
+import plycrag.drawing.SheetTemplate;
+import plycrag.drawing.SideView;
+import plycrag.files.OutputFile;
+import plycrag.files.csv.CsvWriter;
+import plycrag.files.dxf.DxfVersion;
+import plycrag.files.dxf.DxfWriter;
+import plycrag.files.geojson.FeatureMapWriter;
+import plycrag.files.html.HtmlWriter;
+import plycrag.files.ngc.NgcWriter;
+import plycrag.files.svg.SvgWriter;
+import plycrag.layout.Face;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.LaidSheet;
+import plycrag.machining.DrillPrograms;
+import plycrag.params.Parameters;
+import plycrag.stock.CutList;
+import plycrag.stock.FastenerList;
+import plycrag.stock.ShoppingList;
+
+/** Everything that a wall's folder holds, but for its manifest. */
+public final class Deliverable {
+  private final CheckedLayout checked;
+  private final Parameters parameters;
+  private final DxfVersion dxf;
+  private final List<OutputFile> files = new ArrayList<>();
+
+  private Deliverable(Design.Judged design) {
+    this.checked = design.checked();
+    this.parameters = design.parameters();
+    this.dxf =
+        switch (parameters.output().dxf()) {
+          case R2000 -> DxfVersion.R2000;
+          case R12 -> DxfVersion.R12;
+        };
+  }
+
+  /** The files; of a refused layout no program is among them. */
+  public static List<OutputFile> of(Design.Judged design) {
+    Deliverable deliverable = new Deliverable(design);
+    deliverable.addBook();
+    deliverable.addDrawings();
+    if (design.checked() instanceof ApprovedLayout approved) {
+      deliverable.addPrograms(approved);
+    }
+    deliverable.addLists();
+    return List.copyOf(deliverable.files);
+  }
+
+  private void addBook() {
+    add("index.html", HtmlWriter.write(BuildBook.of(checked), SvgWriter::inline));
+  }
+
+  private void addDrawings() {
+    for (FacetLayout facet : checked.layout().facets()) {
+      String name = fileName(facet.facet().name());
+      addView("facet-" + name + "-front", FacetView.of(checked, facet, Face.FRONT));
+      addView("facet-" + name + "-back", FacetView.of(checked, facet, Face.BACK));
+      addView("frame-" + name, FrameView.of(checked, facet));
+      addView("section-" + name, SideView.of(checked, facet));
+    }
+    for (LaidSheet sheet : checked.layout().sheets()) {
+      String path = "drawings/sheet-" + sheet.mark() + "-front";
+      add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));
+      add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, sheet)));
+    }
+  }
+
+  private void addView(String name, Drawing drawing) {
+    add("drawings/" + name + ".dxf", DxfWriter.write(drawing, dxf));
+    add("drawings/" + name + ".svg", SvgWriter.write(drawing));
+  }
+
+  private void addPrograms(ApprovedLayout approved) {
+    for (DrillProgram program : DrillPrograms.of(approved, parameters.machine())) {
+      String name = "sheet-" + program.sheet() + "-" + program.side() + "-t" + program.tool();
+      add("cnc/" + name + ".ngc", NgcWriter.write(program));
+    }
+  }
+
+  private void addLists() {
+    addList("lists/holes.csv", HoleTable.of(checked));
+    addList("lists/cut-list.csv", CutList.of(checked).table());
+    addList("lists/fasteners.csv", FastenerList.of(checked));
+    addList("lists/shopping.csv", ShoppingList.of(checked));
+    addList("lists/marking-out.csv", MarkingOut.of(checked));
+    addList("checks/clearance.csv", FindingTable.of(checked));
+    add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));
+  }
+
+  private void addList(String path, Table table) {
+    add(path, CsvWriter.write(table));
+  }
+
+  private void add(String path, String text) {
+    files.add(OutputFile.text(path, text));
+  }
+
+  private static String fileName(String facet) {
+    return facet.toLowerCase(Locale.ROOT).replace(' ', '-');
+  }
+}

@@ -1,0 +1,67 @@
+package plycrag.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import plycrag.files.Digest;
+import plycrag.files.OutputFile;
+import plycrag.files.OutputFolder;
+import plycrag.files.OutputFolderException;
+import plycrag.files.json.Manifest;
+import plycrag.finding.FindingLine;
+
+/**
+ * One parameter file on its way through the house.
+ *
+ * @param source the file
+ * @param parent where its folder goes; empty if nothing is to be written
+ * @param out results
+ * @param err findings
+ */
+record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter err) {
+  /** More findings than this are read in the list rather than on a terminal. */
+  private static final int MOST = 20;
+
+  /** Does it; the exit code. */
+  int run() {
+    try {
+      byte[] content = source.bytes();
+      Design design = Design.of(source.path().toString(), content);
+      if (design instanceof Design.Judged judged) {
+        return finish(judged, content);
+      }
+      ((Design.Unreadable) design).findings().forEach(one -> err.println(FindingLine.of(one)));
+      return Exit.WRONG_INPUT;
+    } catch (Source.SourceException | OutputFolderException e) {
+      err.println(e.getMessage());
+      return Exit.FILES;
+    }
+  }
+
+  private int finish(Design.Judged design, byte[] content) throws OutputFolderException {
+    Summary summary = new Summary(design.checked());
+    summary.printFindings(err, parent.isPresent() ? MOST : Integer.MAX_VALUE);
+    if (parent.isPresent()) {
+      write(design, content, parent.get().resolve(source.stem()));
+    }
+    summary.print(out);
+    return design.checked().isApproved() ? Exit.WELL : Exit.ERROR_FINDINGS;
+  }
+
+  private void write(Design.Judged design, byte[] content, Path folder)
+      throws OutputFolderException {
+    List<OutputFile> files = Deliverable.of(design);
+    Manifest.Origin origin =
+        new Manifest.Origin(Version.number(), source.name(), Digest.sha256(content));
+    new OutputFolder(folder).replace(origin, files);
+    out.println(
+        "Wrote "
+            + Count.of(files.size() + 1, "file")
+            + " to "
+            + folder
+            + "; open "
+            + folder.resolve("index.html")
+            + ".");
+  }
+}

@@ -1,0 +1,55 @@
+package plycrag.app;
+
+import java.io.PrintWriter;
+import java.util.List;
+import plycrag.book.Cautions;
+import plycrag.check.CheckedLayout;
+import plycrag.finding.Finding;
+import plycrag.finding.FindingLine;
+import plycrag.finding.Severity;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Layout;
+
+/** Tells in a few lines what was made of a wall. */
+record Summary(CheckedLayout checked) {
+
+  /** What the wall takes, and what was found. */
+  void print(PrintWriter out) {
+    Layout layout = checked.layout();
+    out.println(layout.wall().name() + ": " + counts(layout) + ".");
+    out.println(verdict());
+    out.println("Not checked: " + Cautions.NOT_CHECKED.size() + " things; the book names them.");
+  }
+
+  /** Findings of a weight, one a line, at most so many. */
+  void printFindings(PrintWriter err, int most) {
+    List<Finding> findings = checked.findings();
+    findings.stream().limit(most).map(FindingLine::of).forEach(err::println);
+    if (findings.size() > most) {
+      err.println("and " + (findings.size() - most) + " more");
+    }
+  }
+
+  private static String counts(Layout layout) {
+    int members = layout.facets().stream().mapToInt(facet -> facet.members().size()).sum();
+    int inserts = layout.facets().stream().mapToInt(facet -> facet.inserts().size()).sum();
+    int screws = layout.facets().stream().map(FacetLayout::screws).mapToInt(List::size).sum();
+    return Count.of(layout.sheets().size(), "sheet")
+        + ", "
+        + Count.of(members, "member")
+        + ", "
+        + Count.of(inserts, "insert")
+        + ", "
+        + Count.of(screws, "screw");
+  }
+
+  private String verdict() {
+    String findings =
+        Count.of(checked.findings(Severity.ERROR).size(), "error")
+            + ", "
+            + Count.of(checked.findings(Severity.WARNING).size(), "warning");
+    return checked.isApproved()
+        ? "Checked: " + findings + "."
+        : "Not for making: " + findings + "; no program was written.";
+  }
+}

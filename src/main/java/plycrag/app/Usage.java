@@ -1,0 +1,33 @@
+package plycrag.app;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import plycrag.units.Nearest;
+
+/** Answers a wrong command line in a few lines, with what was probably meant. */
+final class Usage implements IParameterExceptionHandler {
+
+  @Override
+  public int handleParseException(ParameterException fault, String[] arguments) {
+    CommandLine line = fault.getCommandLine();
+    PrintWriter err = line.getErr();
+    err.println("plycrag: " + fault.getMessage());
+    if (fault instanceof UnmatchedArgumentException unmatched) {
+      nearest(unmatched, line).ifPresent(known -> err.println("The nearest known is " + known));
+    }
+    err.print(line.getUsageMessage());
+    return Exit.WRONG_INPUT;
+  }
+
+  private static Optional<String> nearest(UnmatchedArgumentException fault, CommandLine line) {
+    List<String> known = new ArrayList<>(line.getCommandSpec().optionsMap().keySet());
+    known.addAll(line.getSubcommands().keySet());
+    return fault.getUnmatched().stream().findFirst().flatMap(word -> Nearest.find(word, known));
+  }
+}

@@ -1,0 +1,46 @@
+package plycrag.drawing;
+
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.document.Anchor;
+import plycrag.document.Xy;
+import plycrag.layout.LaidSheet;
+
+/**
+ * Writes on a piece which it is and which sheet it comes from: level where there is room, else
+ * upright, else close to its neighbours, else across them.
+ *
+ * @param spots where there is room, in (u, v)
+ * @param frame where (u, v) lies on the drawing
+ * @param sketch what is drawn on
+ */
+record PieceLabel(FreeSpot spots, FacetFrame frame, Sketch sketch) {
+  private static final double EASY = 1.6;
+  private static final double TIGHT = 0.9;
+
+  void draw(LaidSheet sheet) {
+    String text = sheet.piece().mark() + " on " + sheet.mark();
+    Envelope box = sheet.piece().box();
+    Optional<Xy> level = level(box, text, EASY);
+    if (level.isEmpty()) {
+      double width = sketch.paper(Sketch.SMALL + 2 * EASY);
+      double height = sketch.paper(TextSize.width(text, Sketch.SMALL) + 2 * EASY);
+      Optional<Xy> upright = spots.in(box, width, height);
+      if (upright.isPresent()) {
+        sketch.labelUp(Layers.TEXT, onDrawing(upright.get()), text, Sketch.SMALL, Anchor.MIDDLE);
+        return;
+      }
+    }
+    Xy at = level.or(() -> level(box, text, TIGHT)).orElse(new Xy(box.centre().x, box.centre().y));
+    sketch.label(Layers.TEXT, onDrawing(at), text, Sketch.SMALL, Anchor.MIDDLE);
+  }
+
+  private Optional<Xy> level(Envelope box, String text, double around) {
+    double width = sketch.paper(TextSize.width(text, Sketch.SMALL) + 2 * around);
+    return spots.in(box, width, sketch.paper(Sketch.SMALL + 2 * around));
+  }
+
+  private Xy onDrawing(Xy place) {
+    return frame.at(place.x(), place.y());
+  }
+}
