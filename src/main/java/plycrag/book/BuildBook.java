@@ -102,7 +102,9 @@ public final class BuildBook {
   private String size(Facet facet) {
     String lean =
         facet.leans()
-            ? ", " + Decimal.of(facet.angle(), 2) + "° from vertical (a slab below zero)"
+            ? (facet.angle() > 0 ? ", leaning out " : ", leaning back ")
+                + Decimal.of(Math.abs(facet.angle()), 2)
+                + "° from vertical"
             : ", vertical";
     return "Facet "
         + facet.name()
@@ -178,12 +180,12 @@ public final class BuildBook {
 
   private List<Block> inserts() {
     List<Block> blocks = new ArrayList<>();
-    String depth = tape.text(layout.wall().sheet().thickness());
+    String depth = tape.size(layout.wall().sheet().thickness());
     blocks.add(
         new Paragraph(
             "Inserts go in from the back. The holes are "
-                + Decimal.of(layout.wall().inserts().hole(), 3)
-                + " mm through a sheet of "
+                + tape.size(layout.wall().inserts().hole())
+                + " through a sheet of "
                 + depth
                 + "."));
     for (FacetLayout facet : layout.facets()) {
@@ -201,17 +203,17 @@ public final class BuildBook {
     List<Block> blocks = new ArrayList<>();
     String pilot =
         holes.pilot() > 0
-            ? " and a pilot of " + Decimal.of(holes.pilot(), 1) + " mm in the timber"
+            ? " and a pilot of " + tape.size(holes.pilot()) + " in the timber"
             : " and no pilot in the timber";
     blocks.add(
         new Paragraph(
             "Screws "
-                + Decimal.of(screws.diameter(), 2)
+                + tape.bareSize(screws.diameter())
                 + " x "
-                + Decimal.of(screws.length(), 1)
-                + " mm; a clearance hole of "
-                + Decimal.of(holes.clearance(), 1)
-                + " mm in the sheet"
+                + tape.size(screws.length())
+                + "; a clearance hole of "
+                + tape.size(holes.clearance())
+                + " in the sheet"
                 + pilot
                 + "."));
     for (FacetLayout facet : layout.facets()) {

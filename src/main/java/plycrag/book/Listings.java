@@ -85,7 +85,7 @@ final class Listings {
               Cell.of(sentence(finding.sentence())),
               Cell.of(finding.suggestion().isEmpty() ? "" : sentence(finding.suggestion()))));
     }
-    List<String> columns = List.of("No.", "Weight", "Facet", "Finding", "What would mend it");
+    List<String> columns = List.of("No.", "Kind", "Facet", "Finding", "What would mend it");
     return new Listing(new Table("Findings", columns, rows));
   }
 

@@ -70,7 +70,7 @@ public final class FrameView {
       Xy at = beside(member, new Xy(place.centre().x, clearHeight(place)));
       sketch.labelUp(Layers.TEXT, at, member.mark(), Sketch.SMALL, Anchor.MIDDLE);
     } else {
-      Xy at = beside(member, new Xy(place.centre().x, place.centre().y));
+      Xy at = beside(member, new Xy(clearWidth(place), place.centre().y));
       sketch.label(Layers.TEXT, at, member.mark(), Sketch.SMALL, Anchor.MIDDLE);
     }
   }
@@ -92,6 +92,27 @@ public final class FrameView {
         best = (row.getKey() + from) / 2;
       }
       from = Math.max(from, row.getValue());
+    }
+    return best;
+  }
+
+  /** The middle of that bay between studs which is nearest to a member's middle. */
+  private double clearWidth(Envelope member) {
+    List<Envelope> studs =
+        layout.members().stream()
+            .filter(other -> other.role() == Role.STUD)
+            .map(Member::box)
+            .toList();
+    double best = member.centre().x;
+    double nearest = Double.MAX_VALUE;
+    for (int next = 1; next < studs.size(); next++) {
+      double low = Math.max(member.getMinX(), studs.get(next - 1).getMaxX());
+      double high = Math.min(member.getMaxX(), studs.get(next).getMinX());
+      double away = Math.abs((low + high) / 2 - member.centre().x);
+      if (high > low && away < nearest) {
+        nearest = away;
+        best = (low + high) / 2;
+      }
     }
     return best;
   }

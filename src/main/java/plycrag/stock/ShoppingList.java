@@ -13,7 +13,6 @@ import plycrag.layout.Member;
 import plycrag.params.InsertParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
-import plycrag.units.Decimal;
 import plycrag.wall.Wall;
 
 /** What to buy, as merchants sell it. Holds what the wall takes, without spares. */
@@ -45,7 +44,7 @@ public final class ShoppingList {
   private void addSheets() {
     SheetParameters sheet = wall().sheet();
     String size = size(sheet.length(), sheet.width());
-    String article = "structural plywood, " + text(sheet.thickness()) + " thick as measured";
+    String article = "structural plywood, " + exact(sheet.thickness()) + " thick as measured";
     add("sheets", article, size, layout.sheets().size());
   }
 
@@ -60,7 +59,7 @@ public final class ShoppingList {
     String section = size(wall().frame().breadth(), wall().frame().depth());
     sticks.forEach(
         (length, count) ->
-            add("timber", "structural timber, " + section + " actual", text(length), count));
+            add("timber", "structural timber, " + section + " actual", exact(length), count));
   }
 
   private void addInserts() {
@@ -68,18 +67,18 @@ public final class ShoppingList {
     int count = layout.facets().stream().mapToInt(facet -> facet.inserts().size()).sum();
     String size =
         "hole "
-            + text(insert.hole())
+            + exact(insert.hole())
             + ", flange "
-            + text(insert.flange())
+            + exact(insert.flange())
             + ", barrel "
-            + text(insert.barrel());
+            + exact(insert.barrel());
     add("inserts", "threaded insert", size, count);
   }
 
   private void addScrews() {
     ScrewParameters screw = wall().screws();
     int count = layout.facets().stream().map(FacetLayout::screws).mapToInt(List::size).sum();
-    String size = Decimal.of(screw.diameter(), 2) + " x " + Decimal.of(screw.length(), 1) + " mm";
+    String size = size(screw.diameter(), screw.length());
     add("screws", "countersunk wood screw, sheet to frame", size, count);
   }
 
@@ -92,10 +91,10 @@ public final class ShoppingList {
   }
 
   private String size(double one, double other) {
-    return wall().tape().reading(one) + " x " + text(other);
+    return wall().tape().bareSize(one) + " x " + exact(other);
   }
 
-  private String text(double length) {
-    return wall().tape().text(length);
+  private String exact(double length) {
+    return wall().tape().size(length);
   }
 }

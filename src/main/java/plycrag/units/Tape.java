@@ -7,6 +7,7 @@ package plycrag.units;
  */
 public record Tape(LengthUnit unit) {
   private static final int SIXTEENTHS = 16;
+  private static final int FINEST = 64;
 
   /** The nearest step of the marking grid, halves up; in millimetres. */
   public double snap(double millimetres) {
@@ -43,27 +44,43 @@ public record Tape(LengthUnit unit) {
     return unit == LengthUnit.MM ? Decimal.of(millimetres, 1) : inches(millimetres, " ");
   }
 
+  /**
+   * A size as it is, with its unit, not rounded to the marking grid: {@code 18.2 mm}, {@code 23/32
+   * in}, {@code 0.19 in}.
+   */
+  public String size(double millimetres) {
+    return bareSize(millimetres) + " " + unit.word();
+  }
+
+  /** The same without its unit. */
+  public String bareSize(double millimetres) {
+    if (unit == LengthUnit.MM) {
+      return Decimal.of(millimetres, 2);
+    }
+    double parts = millimetres / unit.millimetres() * FINEST;
+    return Math.abs(parts - Math.round(parts)) < 1e-6
+        ? inches(Math.round(parts), FINEST, " ")
+        : Decimal.of(millimetres / unit.millimetres(), 3);
+  }
+
   /** A reading with its unit: {@code 532.5 mm}, {@code 20 15/16 in}. */
   public String text(double millimetres) {
     return reading(millimetres) + " " + unit.word();
   }
 
   private String inches(double millimetres, String joint) {
-    long sixteenths = Math.round(Math.abs(millimetres) / unit.markingGrid());
-    String sign = millimetres < 0 && sixteenths != 0 ? "-" : "";
-    long whole = sixteenths / SIXTEENTHS;
-    String fraction = fraction(sixteenths % SIXTEENTHS);
-    if (fraction.isEmpty()) {
-      return sign + whole;
-    }
-    return sign + (whole == 0 ? fraction : whole + joint + fraction);
+    return inches(Math.round(millimetres / unit.markingGrid()), SIXTEENTHS, joint);
   }
 
-  private static String fraction(long sixteenths) {
-    if (sixteenths == 0) {
-      return "";
+  private static String inches(long parts, int of, String joint) {
+    String sign = parts < 0 ? "-" : "";
+    long whole = Math.abs(parts) / of;
+    long rest = Math.abs(parts) % of;
+    if (rest == 0) {
+      return sign + whole;
     }
-    int shift = Long.numberOfTrailingZeros(sixteenths);
-    return (sixteenths >> shift) + "/" + (SIXTEENTHS >> shift);
+    int shift = Long.numberOfTrailingZeros(rest);
+    String fraction = (rest >> shift) + "/" + (of >> shift);
+    return sign + (whole == 0 ? fraction : whole + joint + fraction);
   }
 }

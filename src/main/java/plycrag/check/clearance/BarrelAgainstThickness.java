@@ -39,13 +39,13 @@ public final class BarrelAgainstThickness implements Rule {
                 "",
                 measure,
                 "a barrel of "
-                    + tape.text(barrel)
+                    + tape.size(barrel)
                     + " in a sheet of "
-                    + tape.text(thickness)
+                    + tape.size(thickness)
                     + " leaves "
-                    + tape.text(measure.found())
+                    + tape.size(measure.found())
                     + " to the climbing face; "
-                    + tape.text(measure.required())
+                    + tape.size(measure.required())
                     + " must remain",
                 "choose an insert with a barrel of at most "
                     + tape.text(tape.snapDown(thickness - measure.required()))));

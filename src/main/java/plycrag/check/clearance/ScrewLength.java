@@ -64,11 +64,11 @@ public final class ScrewLength implements Rule {
             "",
             bite,
             "a screw of "
-                + tape.text(layout.wall().screws().length())
+                + tape.size(layout.wall().screws().length())
                 + " through the sheet bites "
-                + tape.text(Math.max(0, bite.found()))
+                + tape.size(Math.max(0, bite.found()))
                 + " into the timber; "
-                + tape.text(bite.required())
+                + tape.size(bite.required())
                 + " are required",
             "choose screws of at least " + tape.text(tape.snapUp(least)));
   }
@@ -82,14 +82,14 @@ public final class ScrewLength implements Rule {
             member,
             rest,
             "a screw of "
-                + tape.text(layout.wall().screws().length())
+                + tape.size(layout.wall().screws().length())
                 + " ends "
-                + tape.text(Math.abs(rest.found()))
+                + tape.size(Math.abs(rest.found()))
                 + (rest.found() < 0 ? " beyond" : " before")
                 + " the far side of "
                 + member
                 + "; "
-                + tape.text(rest.required())
+                + tape.size(rest.required())
                 + " must remain",
             "choose screws of at most " + tape.text(tape.snapDown(most)));
   }

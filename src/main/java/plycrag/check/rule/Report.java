@@ -44,13 +44,13 @@ public record Report(String rule, String facet, Tape tape) {
   /** A distance in words: {@code overlaps X by 8 mm}, {@code is 2 mm from X}. */
   public String standing(Measure measure, String other) {
     return measure.found() < 0
-        ? "overlaps " + other + " by " + tape.text(-measure.found())
-        : "is " + tape.text(measure.found()) + " from " + other;
+        ? "overlaps " + other + " by " + tape.size(-measure.found())
+        : "is " + tape.size(measure.found()) + " from " + other;
   }
 
   private String requirement(Measure measure) {
     return measure.required() > 0
-        ? tape.text(measure.required()) + " must remain"
+        ? tape.size(measure.required()) + " must remain"
         : "they must stay apart";
   }
 }
