@@ -1,0 +1,53 @@
+package plycrag.files.html;
+
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import plycrag.document.Book;
+import plycrag.document.Drawing;
+
+/**
+ * The parts of a section.
+ *
+ * @param figures gives a drawing as an inline svg element
+ */
+record BlockHtml(Function<Drawing, String> figures) {
+
+  /** A part. */
+  String html(Book.Block block) {
+    if (block instanceof Book.Paragraph paragraph) {
+      return "<p>" + HtmlText.of(paragraph.text()) + "</p>\n";
+    }
+    if (block instanceof Book.Caution caution) {
+      return caution(caution);
+    }
+    if (block instanceof Book.Checklist checklist) {
+      return checklist(checklist);
+    }
+    if (block instanceof Book.Listing listing) {
+      return new TableHtml(listing.table()).html();
+    }
+    return figure((Book.Figure) block);
+  }
+
+  private static String caution(Book.Caution caution) {
+    return "<p class=\"caution\"><strong>%s</strong> %s</p>\n"
+        .formatted(HtmlText.of(caution.word()), HtmlText.of(caution.text()));
+  }
+
+  private static String checklist(Book.Checklist checklist) {
+    return checklist.items().stream()
+        .map(item -> "<li>" + HtmlText.of(item) + "</li>\n")
+        .collect(Collectors.joining("", "<ul class=\"checklist\">\n", "</ul>\n"));
+  }
+
+  private String figure(Book.Figure figure) {
+    String title = HtmlText.of(figure.drawing().title());
+    return """
+        <figure>
+        <div class="wide" tabindex="0" role="img" aria-label="%s">%s</div>
+        <figcaption>%s</figcaption>
+        </figure>
+        """
+        .formatted(title, figures.apply(figure.drawing()), HtmlText.of(figure.caption()));
+  }
+}

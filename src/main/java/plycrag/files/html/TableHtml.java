@@ -1,0 +1,63 @@
+package plycrag.files.html;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+
+/**
+ * A table for reading: numbers to the right, the first cell of a row its head.
+ *
+ * @param table what is shown
+ */
+record TableHtml(Table table) {
+
+  /** The table in a frame that scrolls sideways where the window is narrow. */
+  String html() {
+    String caption = HtmlText.of(table.title());
+    String rows = table.rows().stream().map(TableHtml::row).collect(Collectors.joining());
+    return """
+        <div class="wide" tabindex="0" role="region" aria-label="%s"><table>
+        <caption><span>%s</span></caption>
+        <thead><tr>%s</tr></thead>
+        <tbody>
+        %s</tbody>
+        </table></div>
+        """
+        .formatted(caption, caption, heads(), rows);
+  }
+
+  private String heads() {
+    return IntStream.range(0, table.columns().size())
+        .mapToObj(this::head)
+        .collect(Collectors.joining());
+  }
+
+  private String head(int column) {
+    String text = HtmlText.of(table.columns().get(column));
+    return "<th scope=\"col\"" + (numbers(column) ? " class=\"number\">" : ">") + text + "</th>";
+  }
+
+  /** Whether the column holds numbers, with gaps perhaps. */
+  private boolean numbers(int column) {
+    List<Cell> filled =
+        table.rows().stream()
+            .map(row -> row.get(column))
+            .filter(cell -> !cell.text().isBlank())
+            .toList();
+    return !filled.isEmpty() && filled.stream().allMatch(Cell.Quantity.class::isInstance);
+  }
+
+  private static String row(List<Cell> cells) {
+    return IntStream.range(0, cells.size())
+        .mapToObj(column -> cell(cells.get(column), column == 0))
+        .collect(Collectors.joining("", "<tr>", "</tr>\n"));
+  }
+
+  private static String cell(Cell cell, boolean first) {
+    String open = first ? "<th scope=\"row\"" : "<td";
+    String kind = cell instanceof Cell.Quantity ? " class=\"number\">" : ">";
+    return open + kind + HtmlText.of(cell.text()) + (first ? "</th>" : "</td>");
+  }
+}

@@ -1,0 +1,88 @@
+package plycrag.files.ngc;
+
+import plycrag.document.Move;
+
+/**
+ * Follows a program and refuses what would break a tool, a sheet or a hand.
+ *
+ * <p>The first motion is Z alone. Nothing is plunged before a place is reached, and before the
+ * spindle turns and has been waited for. A rapid never goes below the bottom of the hole it is in.
+ * The tool travels, starts and stops only at the height at which its last hole began, or above.
+ */
+final class SafeOrder {
+  private boolean raised;
+  private boolean placed;
+  private boolean turning;
+  private boolean waited;
+  private double z;
+  private double clear = Double.NEGATIVE_INFINITY;
+  private double bottom = Double.POSITIVE_INFINITY;
+
+  /**
+   * Takes the next move.
+   *
+   * @throws IllegalStateException if it is not safe after those before
+   */
+  void follow(Move move) {
+    if (move instanceof Move.RapidZ rapid) {
+      rapid(rapid);
+    } else if (move instanceof Move.RapidXy) {
+      travel();
+    } else if (move instanceof Move.Plunge plunge) {
+      plunge(plunge);
+    } else if (move instanceof Move.Dwell dwell) {
+      require(dwell.seconds() >= 0, "a wait of less than nothing");
+      waited = turning;
+    } else {
+      spindle(move instanceof Move.SpindleOn);
+    }
+  }
+
+  /**
+   * Takes the end.
+   *
+   * @throws IllegalStateException if the tool turns or is down
+   */
+  void end() {
+    require(!turning, "the spindle turns at the end");
+    require(z >= clear, "the tool is down at the end");
+  }
+
+  private void rapid(Move.RapidZ rapid) {
+    boolean inHole = Double.isFinite(bottom);
+    require(!inHole || rapid.z() >= bottom, "a rapid goes below the bottom of its hole");
+    raised = true;
+    z = rapid.z();
+  }
+
+  private void travel() {
+    require(raised, "the first motion is not Z alone");
+    require(z >= clear, "the tool travels before it is out of its hole");
+    placed = true;
+    bottom = Double.POSITIVE_INFINITY;
+    clear = Double.NEGATIVE_INFINITY;
+  }
+
+  private void plunge(Move.Plunge plunge) {
+    require(raised && placed, "a plunge before a place is reached");
+    require(turning && waited, "a plunge before the spindle turns at speed");
+    require(plunge.z() < z, "a plunge that does not go down");
+    require(plunge.feed() > 0, "a plunge without feed");
+    clear = Math.max(clear, z);
+    bottom = Math.min(bottom, plunge.z());
+    z = plunge.z();
+  }
+
+  private void spindle(boolean on) {
+    require(on != turning, on ? "the spindle turns already" : "the spindle stands already");
+    require(z >= clear, "the spindle starts or stops in a hole");
+    turning = on;
+    waited = false;
+  }
+
+  private static void require(boolean holds, String otherwise) {
+    if (!holds) {
+      throw new IllegalStateException("unsafe program: " + otherwise);
+    }
+  }
+}

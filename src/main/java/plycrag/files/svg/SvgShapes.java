@@ -1,0 +1,98 @@
+package plycrag.files.svg;
+
+import static plycrag.files.svg.SvgStyle.attribute;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import plycrag.document.Anchor;
+import plycrag.document.Shape;
+import plycrag.document.Xy;
+
+/**
+ * Shapes as elements, one a line.
+ *
+ * @param paper where they come to lie
+ */
+record SvgShapes(Paper paper) {
+  /**
+   * Height of capitals of Liberation Sans, parts of the font size: 1409 of 2048 units (OS/2 table
+   * of the font, sCapHeight; unitsPerEm of its head table).
+   */
+  private static final double CAPITALS = 1409.0 / 2048;
+
+  String element(Shape shape) {
+    if (shape instanceof Shape.Line line) {
+      return line(line);
+    }
+    if (shape instanceof Shape.Path path) {
+      return "<polyline" + points(path.points()) + "/>";
+    }
+    if (shape instanceof Shape.Outline outline) {
+      String fill = SvgStyle.fill(outline.fill(), outline.layer());
+      return "<polygon" + points(outline.vertices()) + fill + "/>";
+    }
+    if (shape instanceof Shape.Area area) {
+      String fill = SvgStyle.fill(area.fill(), area.layer());
+      return "<polygon" + points(area.vertices()) + fill + attribute("stroke", "none") + "/>";
+    }
+    return shape instanceof Shape.Circle circle ? circle(circle) : label((Shape.Label) shape);
+  }
+
+  private String line(Shape.Line line) {
+    return "<line"
+        + attribute("x1", paper.x(line.from()))
+        + attribute("y1", paper.y(line.from()))
+        + attribute("x2", paper.x(line.to()))
+        + attribute("y2", paper.y(line.to()))
+        + "/>";
+  }
+
+  private String points(List<Xy> places) {
+    return attribute(
+        "points",
+        places.stream()
+            .map(place -> paper.x(place) + "," + paper.y(place))
+            .collect(Collectors.joining(" ")));
+  }
+
+  private String circle(Shape.Circle circle) {
+    return "<circle"
+        + attribute("cx", paper.x(circle.centre()))
+        + attribute("cy", paper.y(circle.centre()))
+        + attribute("r", paper.length(circle.radius()))
+        + SvgStyle.fill(circle.fill(), circle.layer())
+        + "/>";
+  }
+
+  /**
+   * The base line is shifted by numbers, since renderers disagree about a dominant-baseline; the
+   * turn about the label's place shifts it in the right direction.
+   */
+  private String label(Shape.Label label) {
+    return "<text"
+        + attribute("x", paper.x(label.at()))
+        + attribute("y", paper.y(label.at(), label.height() / 2))
+        + attribute("font-size", Paper.number(label.height() / CAPITALS))
+        + anchor(label.anchor())
+        + turn(label)
+        + ">"
+        + XmlText.of(label.text())
+        + "</text>";
+  }
+
+  private static String anchor(Anchor anchor) {
+    return switch (anchor) {
+      case START -> "";
+      case MIDDLE -> attribute("text-anchor", "middle");
+      case END -> attribute("text-anchor", "end");
+    };
+  }
+
+  private String turn(Shape.Label label) {
+    String clockwise = Paper.number(-label.turn());
+    String about = paper.x(label.at()) + " " + paper.y(label.at());
+    return clockwise.equals("0")
+        ? ""
+        : attribute("transform", "rotate(" + clockwise + " " + about + ")");
+  }
+}

@@ -1,0 +1,67 @@
+package plycrag.files.svg;
+
+import static plycrag.files.svg.SvgStyle.attribute;
+
+import java.util.List;
+import plycrag.document.Drawing;
+import plycrag.document.Layer;
+import plycrag.document.Shape;
+
+/** Writes drawings as SVG. */
+public final class SvgWriter {
+  private static final String PROLOG = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+  private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+  private static final String FONTS = "Liberation Sans, Arial, Helvetica, sans-serif";
+
+  private SvgWriter() {}
+
+  /** A file that stands alone, to be encoded as UTF-8. */
+  public static String write(Drawing drawing) {
+    return PROLOG + inline(drawing);
+  }
+
+  /** The same as an element of an HTML page. It holds no id, so a page may hold many. */
+  public static String inline(Drawing drawing) {
+    Paper paper = Paper.of(drawing);
+    StringBuilder out = new StringBuilder(root(paper));
+    out.append("<title>").append(XmlText.of(drawing.title())).append("</title>\n");
+    out.append("<rect" + size(paper, "") + attribute("fill", "#fff") + "/>\n");
+    shapes(out, drawing.shapes(), new SvgShapes(paper));
+    return out.append("</svg>\n").toString();
+  }
+
+  private static String root(Paper paper) {
+    return "<svg"
+        + attribute("xmlns", NAMESPACE)
+        + attribute("role", "img")
+        + size(paper, "mm")
+        + attribute("viewBox", "0 0 " + paper.width() + " " + paper.height())
+        + attribute("fill", "none")
+        + attribute("stroke-linejoin", "round")
+        + attribute("font-family", FONTS)
+        + ">\n";
+  }
+
+  private static String size(Paper paper, String unit) {
+    return attribute("width", paper.width() + unit) + attribute("height", paper.height() + unit);
+  }
+
+  /** Opens a group wherever the attributes change. */
+  private static void shapes(StringBuilder out, List<Shape> shapes, SvgShapes elements) {
+    String open = "";
+    for (Shape shape : shapes) {
+      String group = "<g" + style(shape) + ">\n";
+      if (!group.equals(open)) {
+        out.append(open.isEmpty() ? "" : "</g>\n").append(group);
+        open = group;
+      }
+      out.append(elements.element(shape)).append('\n');
+    }
+    out.append(open.isEmpty() ? "" : "</g>\n");
+  }
+
+  private static String style(Shape shape) {
+    Layer layer = shape.layer();
+    return shape instanceof Shape.Label ? SvgStyle.text(layer) : SvgStyle.lines(layer);
+  }
+}

@@ -1,0 +1,133 @@
+package plycrag.files.dxf;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds what a machine would cut twice or not close: coincident circles and texts, lines and edges
+ * of polylines that run along each other, outlines that are open or close twice.
+ */
+final class DxfOverlaps {
+  /** mm; the contract's. */
+  private static final double TOLERANCE = 0.01;
+
+  /** A straight edge of an entity. */
+  private record Edge(int entity, DxfTags.Point from, DxfTags.Point to) {
+    double length() {
+      return Math.hypot(to.x() - from.x(), to.y() - from.y());
+    }
+
+    /** Along the edge from its start. */
+    double along(DxfTags.Point point) {
+      return ((point.x() - from.x()) * (to.x() - from.x())
+              + (point.y() - from.y()) * (to.y() - from.y()))
+          / length();
+    }
+
+    /** Away from the edge's line. */
+    double aside(DxfTags.Point point) {
+      return Math.abs(
+          ((point.x() - from.x()) * (to.y() - from.y())
+                  - (point.y() - from.y()) * (to.x() - from.x()))
+              / length());
+    }
+
+    boolean overlaps(Edge other) {
+      double start = Math.min(along(other.from), along(other.to));
+      double end = Math.max(along(other.from), along(other.to));
+      return aside(other.from) <= TOLERANCE
+          && aside(other.to) <= TOLERANCE
+          && Math.min(end, length()) - Math.max(start, 0) > TOLERANCE;
+    }
+
+    @Override
+    public String toString() {
+      return from + " to " + to;
+    }
+  }
+
+  private DxfOverlaps() {}
+
+  static List<String> faults(DxfTags file) {
+    List<String> faults = new ArrayList<>();
+    circles(file, faults);
+    texts(file, faults);
+    outlines(file, faults);
+    edges(file, faults);
+    return faults;
+  }
+
+  private static void circles(DxfTags file, List<String> faults) {
+    List<DxfTags.Circle> circles = file.circles();
+    for (int i = 0; i < circles.size(); i++) {
+      DxfTags.Circle one = circles.get(i);
+      circles.subList(0, i).stream()
+          .filter(
+              other ->
+                  Math.hypot(one.x() - other.x(), one.y() - other.y()) <= TOLERANCE
+                      && Math.abs(one.radius() - other.radius()) <= TOLERANCE)
+          .forEach(other -> faults.add("coincident: " + one + " and " + other));
+    }
+  }
+
+  private static void texts(DxfTags file, List<String> faults) {
+    List<DxfTags.Entry> texts = file.entities("TEXT");
+    for (int i = 0; i < texts.size(); i++) {
+      DxfTags.Entry one = texts.get(i);
+      texts.subList(0, i).stream()
+          .filter(
+              other -> one.text(1).equals(other.text(1)) && near(one.point(11), other.point(11)))
+          .forEach(other -> faults.add("coincident: text " + one.text(1).orElse("")));
+    }
+  }
+
+  private static void outlines(DxfTags file, List<String> faults) {
+    for (DxfTags.Polyline polyline : file.polylines()) {
+      List<DxfTags.Point> points = polyline.points();
+      boolean meets = near(points.get(0), points.get(points.size() - 1));
+      if (polyline.closed() && meets) {
+        faults.add("first vertex repeated: " + polyline);
+      } else if (!polyline.closed() && (meets || polyline.layer().startsWith("OUTLINE"))) {
+        faults.add("open outline: " + polyline);
+      }
+    }
+    file.lines().stream()
+        .filter(line -> line.layer().startsWith("OUTLINE"))
+        .forEach(line -> faults.add("open outline: " + line));
+  }
+
+  private static void edges(DxfTags file, List<String> faults) {
+    List<Edge> edges = edges(file);
+    for (int i = 0; i < edges.size(); i++) {
+      Edge one = edges.get(i);
+      if (one.length() <= TOLERANCE) {
+        faults.add("no length: " + one);
+      } else {
+        edges.subList(0, i).stream()
+            .filter(other -> other.entity() != one.entity() && one.overlaps(other))
+            .forEach(other -> faults.add("overlap: " + one + " and " + other));
+      }
+    }
+  }
+
+  private static List<Edge> edges(DxfTags file) {
+    List<Edge> edges = new ArrayList<>();
+    int entity = 0;
+    for (DxfTags.Line line : file.lines()) {
+      edges.add(new Edge(entity++, line.from(), line.to()));
+    }
+    for (DxfTags.Polyline polyline : file.polylines()) {
+      List<DxfTags.Point> points = polyline.points();
+      int count = polyline.closed() ? points.size() : points.size() - 1;
+      for (int i = 0; i < count; i++) {
+        edges.add(new Edge(entity, points.get(i), points.get((i + 1) % points.size())));
+      }
+      entity++;
+    }
+    return edges;
+  }
+
+  private static boolean near(DxfTags.Point a, DxfTags.Point b) {
+    return Math.hypot(a.x() - b.x(), a.y() - b.y()) <= TOLERANCE;
+  }
+}
