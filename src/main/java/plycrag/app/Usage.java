@@ -8,7 +8,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
-import plycrag.units.Nearest;
+import plycrag.units.NearestWord;
 
 /** Answers a wrong command line in a few lines, with what was probably meant. */
 final class Usage implements IParameterExceptionHandler {
@@ -28,6 +28,6 @@ final class Usage implements IParameterExceptionHandler {
   private static Optional<String> nearest(UnmatchedArgumentException fault, CommandLine line) {
     List<String> known = new ArrayList<>(line.getCommandSpec().optionsMap().keySet());
     known.addAll(line.getSubcommands().keySet());
-    return fault.getUnmatched().stream().findFirst().flatMap(word -> Nearest.find(word, known));
+    return fault.getUnmatched().stream().findFirst().flatMap(word -> NearestWord.find(word, known));
   }
 }

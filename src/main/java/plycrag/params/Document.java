@@ -1,0 +1,72 @@
+package plycrag.params;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlTable;
+
+/**
+ * The tables of a file.
+ *
+ * @param root the file's top level
+ */
+record Document(TomlTable root) {
+
+  /** A key of the file's top level with what stands there; the value is null if nothing does. */
+  Located at(String key) {
+    return located(root, key, key);
+  }
+
+  /** A key of a table with what stands there; the value is null if nothing does. */
+  static Located at(Located table, String key) {
+    return located((TomlTable) table.value(), table.key() + "." + key, key);
+  }
+
+  /**
+   * The tables of a name, whether or not written with as many brackets as declared; none where
+   * something else stands.
+   */
+  List<Located> tables(TableSpec table) {
+    Located found = at(table.name());
+    if (found.value() instanceof TomlTable) {
+      return List.of(new Located(path(table, 0), found.spot(), found.value()));
+    }
+    if (!(found.value() instanceof TomlArray)) {
+      return List.of();
+    }
+    List<Located> elements = found.elements();
+    return IntStream.range(0, elements.size())
+        .filter(i -> elements.get(i).value() instanceof TomlTable)
+        .mapToObj(i -> new Located(path(table, i), elements.get(i).spot(), elements.get(i).value()))
+        .toList();
+  }
+
+  /** The lines on which a table begins. */
+  Set<Integer> tableLines() {
+    Set<Integer> lines = new HashSet<>();
+    addTableLines(root, lines);
+    return lines;
+  }
+
+  private static void addTableLines(TomlTable table, Set<Integer> lines) {
+    for (String key : table.keySet()) {
+      Located found = located(table, key, key);
+      if (found.value() instanceof TomlTable inner) {
+        lines.add(found.spot().line());
+        addTableLines(inner, lines);
+      } else if (found.value() instanceof TomlArray) {
+        found.elements().forEach(element -> lines.add(element.spot().line()));
+      }
+    }
+  }
+
+  private static Located located(TomlTable table, String path, String key) {
+    return new Located(path, Spot.of(table.inputPositionOf(List.of(key))), table.get(List.of(key)));
+  }
+
+  private static String path(TableSpec table, int index) {
+    return table.isList() ? table.name() + "[" + (index + 1) + "]" : table.name();
+  }
+}

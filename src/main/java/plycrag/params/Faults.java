@@ -1,0 +1,41 @@
+package plycrag.params;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import plycrag.finding.Finding;
+import plycrag.finding.Place;
+import plycrag.units.Printable;
+
+/** Collects the findings in one file. */
+final class Faults {
+  private static final Comparator<Finding> BY_PLACE =
+      Comparator.comparingInt((Finding finding) -> place(finding).line())
+          .thenComparingInt(finding -> place(finding).column())
+          .thenComparing(Finding::rule);
+
+  private final String file;
+  private final List<Finding> findings = new ArrayList<>();
+
+  Faults(String file) {
+    this.file = file;
+  }
+
+  void add(String key, Spot spot, String wrong, String allowed) {
+    add(key, spot, wrong, allowed, "");
+  }
+
+  void add(String key, Spot spot, String wrong, String allowed, String suggestion) {
+    Place.InFile place = new Place.InFile(file, spot.line(), spot.column());
+    findings.add(Finding.inFile(Printable.masked(key), place, wrong + "; " + allowed, suggestion));
+  }
+
+  /** All of them, by line and column. */
+  List<Finding> sorted() {
+    return findings.stream().sorted(BY_PLACE).toList();
+  }
+
+  private static Place.InFile place(Finding finding) {
+    return (Place.InFile) finding.place();
+  }
+}

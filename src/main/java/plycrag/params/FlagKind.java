@@ -1,0 +1,18 @@
+package plycrag.params;
+
+import java.util.Optional;
+import plycrag.units.LengthUnit;
+
+/** Yes or no. */
+record FlagKind() implements Kind<Boolean> {
+
+  @Override
+  public Optional<Boolean> read(Located value, Context context) {
+    return value.value() instanceof Boolean flag ? Optional.of(flag) : refuseKind(value, context);
+  }
+
+  @Override
+  public String allowed(LengthUnit unit) {
+    return "true or false";
+  }
+}

@@ -1,0 +1,137 @@
+package plycrag.params;
+
+import java.util.List;
+import plycrag.params.InsertParameters.Pattern;
+import plycrag.params.InsertParameters.WhenBlocked;
+
+/** The keys of {@code [inserts]}. */
+final class InsertTable {
+  private static final LengthListKind LINES = new LengthListKind(LengthKind.length(0, 50_000), 500);
+  private static final String NEEDED = "none: needed for lines, refused with other patterns";
+
+  static final Parameter<Pattern> PATTERN =
+      new Parameter<>(
+          "pattern",
+          new WordKind<>(List.of(Pattern.values()), List.of()),
+          Standard.word(Pattern.GRID),
+          "How inserts are set out: a grid, every second row moved by half a pitch, or given lines.");
+  static final Parameter<Double> PITCH_ACROSS =
+      new Parameter<>(
+          "pitch-across",
+          LengthKind.length(50, 2000),
+          Standard.length("200 mm", "8 in"),
+          "Distance between neighbouring columns.");
+  static final Parameter<Double> PITCH_UP =
+      new Parameter<>(
+          "pitch-up",
+          LengthKind.length(50, 2000),
+          Standard.length("200 mm", "8 in"),
+          "Distance between neighbouring rows.");
+  static final Parameter<List<Double>> COLUMNS =
+      new Parameter<>(
+          "columns",
+          LINES,
+          Standard.derived(NEEDED),
+          "The columns, measured from the facet's left edge, for the pattern lines.");
+  static final Parameter<List<Double>> ROWS =
+      new Parameter<>(
+          "rows",
+          LINES,
+          Standard.derived(NEEDED),
+          "The rows, measured from the facet's lower edge, for the pattern lines.");
+  static final Parameter<Double> SETBACK =
+      new Parameter<>(
+          "setback",
+          LengthKind.length(0, 1000),
+          Standard.length("100 mm", "4 in"),
+          "Least distance of an insert's centre from the facet's outline; grids start there.");
+  static final Parameter<Double> HOLE =
+      new Parameter<>(
+          "hole",
+          LengthKind.length(4, 40),
+          Standard.length("12 mm", "7/16 in"),
+          "Diameter of the hole for an insert's barrel.");
+  static final Parameter<Double> FLANGE =
+      new Parameter<>(
+          "flange",
+          LengthKind.length(6, 100),
+          Standard.length("26 mm", "1 in"),
+          "Diameter of an insert's flange, its own small screws included.");
+  static final Parameter<Double> BARREL =
+      new Parameter<>(
+          "barrel",
+          LengthKind.length(2, 60),
+          Standard.length("12 mm", "7/16 in"),
+          "Length of an insert's barrel, from the flange.");
+  static final Parameter<Double> BOLT_ZONE =
+      new Parameter<>(
+          "bolt-zone",
+          LengthKind.length(0, 100),
+          Standard.length("16 mm", "5/8 in"),
+          "Diameter of the space behind an insert that a bolt's end may reach.");
+  static final Parameter<WhenBlocked> WHEN_BLOCKED =
+      new Parameter<>(
+          "when-blocked",
+          new WordKind<>(List.of(WhenBlocked.values()), List.of("shift", "nudge", "solve")),
+          Standard.word(WhenBlocked.REPORT),
+          "What happens to an insert with something in its way: an error, or it is left out.");
+
+  static final TableSpec TABLE =
+      new TableSpec(
+          "inserts",
+          false,
+          "The threaded inserts that take the holds.",
+          List.of(
+              PATTERN,
+              PITCH_ACROSS,
+              PITCH_UP,
+              COLUMNS,
+              ROWS,
+              SETBACK,
+              HOLE,
+              FLANGE,
+              BARREL,
+              BOLT_ZONE,
+              WHEN_BLOCKED),
+          List.of(new AtLeast(FLANGE, HOLE)));
+
+  private InsertTable() {}
+
+  /** Reports lines that are missing, or that stand beside another pattern. */
+  static void checkLines(Values values, Faults faults) {
+    if (!values.isSound(PATTERN)) {
+      return;
+    }
+    boolean needed = values.get(PATTERN) == Pattern.LINES;
+    for (Parameter<?> lines : List.of(COLUMNS, ROWS)) {
+      if (needed && !values.isGiven(lines)) {
+        faults.add(
+            values.key(lines),
+            values.spot(PATTERN),
+            lines.key() + " are missing",
+            "the pattern lines needs both columns and rows, and no others are allowed");
+      } else if (!needed && values.isGiven(lines)) {
+        faults.add(
+            values.key(lines),
+            values.spot(lines),
+            lines.key() + " stand beside the pattern " + WordKind.word(values.get(PATTERN)),
+            "columns and rows are allowed with the pattern lines alone");
+      }
+    }
+  }
+
+  static InsertParameters record(Values values) {
+    return new InsertParameters(
+        values.get(PATTERN),
+        values.get(PITCH_ACROSS),
+        values.get(PITCH_UP),
+        values.given(COLUMNS).orElse(List.of()),
+        values.given(ROWS).orElse(List.of()),
+        values.get(SETBACK),
+        values.get(HOLE),
+        values.get(FLANGE),
+        values.get(BARREL),
+        values.get(BOLT_ZONE),
+        values.get(WHEN_BLOCKED));
+  }
+}

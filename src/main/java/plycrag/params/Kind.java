@@ -1,0 +1,29 @@
+package plycrag.params;
+
+import java.util.Optional;
+import plycrag.units.LengthUnit;
+
+/**
+ * What sort of value a key takes, and which of them are allowed.
+ *
+ * @param <T> what is made of the value
+ */
+sealed interface Kind<T>
+    permits LengthKind, LengthListKind, SectionKind, NumberKind, WordKind, TextKind, FlagKind {
+
+  /** The value, or none after saying what is wrong with it. */
+  Optional<T> read(Located value, Context context);
+
+  /** What is allowed, in words, lengths in the unit. */
+  String allowed(LengthUnit unit);
+
+  /** Reports a value of another sort. */
+  default Optional<T> refuseKind(Located value, Context context) {
+    return context.refuse(value, value.kindWords() + " stands here", mayStand(context));
+  }
+
+  /** What is allowed, as the end of a finding's sentence. */
+  default String mayStand(Context context) {
+    return allowed(context.shownUnit()) + " is allowed";
+  }
+}

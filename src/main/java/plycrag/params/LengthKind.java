@@ -1,0 +1,74 @@
+package plycrag.params;
+
+import java.util.Optional;
+import plycrag.units.LengthText;
+import plycrag.units.LengthUnit;
+import plycrag.units.Printable;
+
+/**
+ * A length, or a length per time: a bare number in the file's unit, or a text with a unit.
+ *
+ * @param range mm, or mm per that time
+ * @param per what follows the unit in a text, {@code /min} or nothing
+ */
+record LengthKind(Range range, String per) implements Kind<Double> {
+
+  /** A length within a range in millimetres. */
+  static LengthKind length(double least, double greatest) {
+    return new LengthKind(new Range(least, greatest), "");
+  }
+
+  /** A feed within a range in mm/min. */
+  static LengthKind feed(double least, double greatest) {
+    return new LengthKind(new Range(least, greatest), "/min");
+  }
+
+  @Override
+  public Optional<Double> read(Located value, Context context) {
+    if (value.value() instanceof Number number) {
+      return bare(number.doubleValue(), value, context);
+    }
+    if (value.value() instanceof String text) {
+      return withUnit(text.strip(), value, context);
+    }
+    return refuseKind(value, context);
+  }
+
+  @Override
+  public String allowed(LengthUnit unit) {
+    return range.words(unit.millimetres(), unit.word() + per);
+  }
+
+  private Optional<Double> bare(double number, Located value, Context context) {
+    if (!Double.isFinite(number)) {
+      return context.refuse(value, "this number is not finite", mayStand(context));
+    }
+    return context
+        .unit()
+        .flatMap(unit -> inRange(LengthText.millimetres(number, unit), value, context));
+  }
+
+  private Optional<Double> withUnit(String text, Located value, Context context) {
+    if (!text.endsWith(per)) {
+      return context.refuse(
+          value,
+          Printable.quoted(text) + " does not end with " + per,
+          "a text such as 600 mm/min or 24 in/min is allowed");
+    }
+    LengthText length = LengthText.parse(text.substring(0, text.length() - per.length()));
+    if (length instanceof LengthText.Fault fault) {
+      return context.refuse(value, fault.wrong(), fault.allowed());
+    }
+    return inRange(((LengthText.Value) length).millimetres(), value, context);
+  }
+
+  private Optional<Double> inRange(double length, Located value, Context context) {
+    LengthUnit unit = context.shownUnit();
+    return range.holds(length)
+        ? Optional.of(length)
+        : context.refuse(
+            value,
+            range.complaint(length, unit.millimetres(), unit.word() + per),
+            mayStand(context));
+  }
+}

@@ -1,0 +1,57 @@
+package plycrag.params;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tomlj.TomlArray;
+import plycrag.units.LengthUnit;
+
+/**
+ * A list of lengths that ascend strictly.
+ *
+ * @param each what each of them may be
+ * @param most how many there may be; at least one is needed
+ */
+record LengthListKind(LengthKind each, int most) implements Kind<List<Double>> {
+
+  @Override
+  public Optional<List<Double>> read(Located value, Context context) {
+    if (!(value.value() instanceof TomlArray)) {
+      return refuseKind(value, context);
+    }
+    List<Located> elements = value.elements();
+    if (elements.isEmpty() || elements.size() > most) {
+      return context.refuse(
+          value, "the list holds " + elements.size() + " lengths", mayStand(context));
+    }
+    List<Optional<Double>> lengths =
+        elements.stream().map(element -> each.read(element, context)).toList();
+    return lengths.stream().allMatch(Optional::isPresent)
+        ? ascending(elements, lengths.stream().map(Optional::get).toList(), context)
+        : Optional.empty();
+  }
+
+  @Override
+  public String allowed(LengthUnit unit) {
+    return "a list of 1 to "
+        + most
+        + " lengths, each greater than the one before, from "
+        + each.allowed(unit);
+  }
+
+  private static Optional<List<Double>> ascending(
+      List<Located> elements, List<Double> lengths, Context context) {
+    List<Integer> falls =
+        IntStream.range(1, lengths.size())
+            .filter(i -> lengths.get(i) <= lengths.get(i - 1))
+            .boxed()
+            .toList();
+    for (int fall : falls) {
+      context.refuse(
+          elements.get(fall),
+          "this length is not greater than the one before",
+          "lengths that ascend are allowed");
+    }
+    return falls.isEmpty() ? Optional.of(lengths) : Optional.empty();
+  }
+}

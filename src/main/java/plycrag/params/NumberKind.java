@@ -1,0 +1,32 @@
+package plycrag.params;
+
+import java.util.Optional;
+import plycrag.units.LengthUnit;
+
+/**
+ * A bare number.
+ *
+ * @param range in the unit
+ * @param unit what is counted, for messages
+ */
+record NumberKind(Range range, String unit) implements Kind<Double> {
+
+  @Override
+  public Optional<Double> read(Located value, Context context) {
+    if (!(value.value() instanceof Number given)) {
+      return refuseKind(value, context);
+    }
+    double number = given.doubleValue();
+    if (!Double.isFinite(number)) {
+      return context.refuse(value, "this number is not finite", mayStand(context));
+    }
+    return range.holds(number)
+        ? Optional.of(number)
+        : context.refuse(value, range.complaint(number, 1, unit), mayStand(context));
+  }
+
+  @Override
+  public String allowed(LengthUnit fileUnit) {
+    return range.words(1, unit);
+  }
+}

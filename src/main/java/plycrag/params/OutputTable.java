@@ -1,0 +1,23 @@
+package plycrag.params;
+
+import java.util.List;
+import plycrag.params.OutputParameters.DxfVersion;
+
+/** The keys of {@code [output]}. */
+final class OutputTable {
+  static final Parameter<DxfVersion> DXF =
+      new Parameter<>(
+          "dxf",
+          new WordKind<>(List.of(DxfVersion.values()), List.of()),
+          Standard.word(DxfVersion.R2000),
+          "Version of the DXF files; r12 is older, does not state its unit, and is read everywhere.");
+
+  static final TableSpec TABLE =
+      new TableSpec("output", false, "The files that are made.", List.of(DXF), List.of());
+
+  private OutputTable() {}
+
+  static OutputParameters record(Values values) {
+    return new OutputParameters(values.get(DXF));
+  }
+}

@@ -1,0 +1,32 @@
+package plycrag.params;
+
+import java.util.List;
+import java.util.Optional;
+
+/** All tables of a parameter file with all their keys, each declared once. */
+final class ParameterTable {
+  static final List<TableSpec> TABLES =
+      List.of(
+          WallTable.TABLE,
+          FacetTable.TABLE,
+          SheetTable.TABLE,
+          FrameTable.TABLE,
+          StockTable.TABLE,
+          InsertTable.TABLE,
+          ScrewTable.TABLE,
+          ClearanceTable.TABLE,
+          MachineTable.TABLE,
+          OutputTable.TABLE);
+
+  private ParameterTable() {}
+
+  /** The names of all tables. */
+  static List<String> names() {
+    return TABLES.stream().map(TableSpec::name).toList();
+  }
+
+  /** The table of that name. */
+  static Optional<TableSpec> find(String name) {
+    return TABLES.stream().filter(table -> table.name().equals(name)).findFirst();
+  }
+}

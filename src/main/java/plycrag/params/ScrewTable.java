@@ -1,0 +1,56 @@
+package plycrag.params;
+
+import java.util.List;
+
+/** The keys of {@code [screws]}. */
+final class ScrewTable {
+  static final Parameter<Double> DIAMETER =
+      new Parameter<>(
+          "diameter",
+          LengthKind.length(2, 12),
+          Standard.length("4.5 mm", "0.19 in"),
+          "Diameter of the thread; in inch files a number 10 screw (ASME B18.6.1).");
+  static final Parameter<Double> LENGTH =
+      new Parameter<>(
+          "length",
+          LengthKind.length(10, 300),
+          Standard.length("50 mm", "2 in"),
+          "Length under the head.");
+  static final Parameter<Boolean> PREDRILLED =
+      new Parameter<>(
+          "predrilled",
+          new FlagKind(),
+          Standard.flag(true),
+          "Whether the timber gets a pilot hole; without one it splits sooner near edges and ends.");
+  static final Parameter<Double> EDGE_SPACING =
+      new Parameter<>(
+          "edge-spacing",
+          LengthKind.length(25, 1200),
+          Standard.length("150 mm", "6 in"),
+          "Greatest distance between screws along the edges of a piece.");
+  static final Parameter<Double> FIELD_SPACING =
+      new Parameter<>(
+          "field-spacing",
+          LengthKind.length(25, 1200),
+          Standard.length("300 mm", "12 in"),
+          "Greatest distance between screws along the members inside a piece.");
+
+  static final TableSpec TABLE =
+      new TableSpec(
+          "screws",
+          false,
+          "The screws that hold the sheets to the framing.",
+          List.of(DIAMETER, LENGTH, PREDRILLED, EDGE_SPACING, FIELD_SPACING),
+          List.of());
+
+  private ScrewTable() {}
+
+  static ScrewParameters record(Values values) {
+    return new ScrewParameters(
+        values.get(DIAMETER),
+        values.get(LENGTH),
+        values.get(PREDRILLED),
+        values.get(EDGE_SPACING),
+        values.get(FIELD_SPACING));
+  }
+}

@@ -1,0 +1,9 @@
+package plycrag.params;
+
+/**
+ * A section of timber.
+ *
+ * @param breadth the side against the sheet, mm
+ * @param depth the other side, mm
+ */
+record Section(double breadth, double depth) {}

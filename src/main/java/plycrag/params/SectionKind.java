@@ -1,0 +1,60 @@
+package plycrag.params;
+
+import java.util.List;
+import java.util.Optional;
+import org.tomlj.TomlArray;
+import plycrag.catalog.Timber;
+import plycrag.catalog.TimberCatalog;
+import plycrag.units.LengthUnit;
+import plycrag.units.Printable;
+
+/**
+ * A section: two lengths, or the name of a timber in the catalog.
+ *
+ * @param side what each side may be
+ */
+record SectionKind(LengthKind side) implements Kind<Section> {
+
+  @Override
+  public Optional<Section> read(Located value, Context context) {
+    if (value.value() instanceof String name) {
+      return named(name, value, context);
+    }
+    if (!(value.value() instanceof TomlArray array)) {
+      return refuseKind(value, context);
+    }
+    return array.size() == 2
+        ? pair(value, context)
+        : context.refuse(value, "the list holds " + array.size() + " lengths", mayStand(context));
+  }
+
+  @Override
+  public String allowed(LengthUnit unit) {
+    return "a pair of lengths, each from "
+        + side.allowed(unit)
+        + ", or one of the names "
+        + String.join(", ", names());
+  }
+
+  private Optional<Section> named(String name, Located value, Context context) {
+    Optional<Timber> timber = TimberCatalog.find(name);
+    if (timber.isEmpty()) {
+      return context.refuse(
+          value,
+          Printable.quoted(name) + " is not in the catalog of timber",
+          mayStand(context),
+          Nearest.suggestion(name, names(), "name"));
+    }
+    return timber.map(found -> new Section(found.breadth(), found.depth()));
+  }
+
+  private Optional<Section> pair(Located value, Context context) {
+    List<Optional<Double>> sides =
+        value.elements().stream().map(element -> side.read(element, context)).toList();
+    return sides.get(0).flatMap(breadth -> sides.get(1).map(depth -> new Section(breadth, depth)));
+  }
+
+  private static List<String> names() {
+    return TimberCatalog.all().stream().map(Timber::name).toList();
+  }
+}

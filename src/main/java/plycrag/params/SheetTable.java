@@ -1,0 +1,64 @@
+package plycrag.params;
+
+import java.util.List;
+import plycrag.params.SheetParameters.Lay;
+
+/** The keys of {@code [sheet]}. */
+final class SheetTable {
+  static final Parameter<Double> LENGTH =
+      new Parameter<>(
+          "length",
+          LengthKind.length(300, 6000),
+          Standard.length("2440 mm", "96 in"),
+          "The longer side of a sheet as bought.");
+  static final Parameter<Double> WIDTH =
+      new Parameter<>(
+          "width",
+          LengthKind.length(300, 3000),
+          Standard.length("1220 mm", "48 in"),
+          "The shorter side of a sheet as bought.");
+  static final Parameter<Double> THICKNESS =
+      new Parameter<>(
+          "thickness",
+          LengthKind.length(6, 40),
+          Standard.length("18 mm", "23/32 in"),
+          "Thickness of the sheet, as measured and not as named.");
+  static final Parameter<Lay> LAY =
+      new Parameter<>(
+          "lay",
+          new WordKind<>(List.of(Lay.values()), List.of()),
+          Standard.derived("whichever takes fewer sheets, then across"),
+          "Which way the long side of a sheet runs: across the wall, or up the slope.");
+  static final Parameter<Double> SEAM_GAP =
+      new Parameter<>(
+          "seam-gap",
+          LengthKind.length(0, 10),
+          Standard.length("2 mm", "1/8 in"),
+          "Gap left between neighbouring pieces, since sheets vary in size and swell.");
+  static final Parameter<Double> LEAST_WIDTH =
+      new Parameter<>(
+          "least-width",
+          LengthKind.length(50, 3000),
+          Standard.length("300 mm", "12 in"),
+          "No piece narrower than this is made where it can share with its neighbour.");
+
+  static final TableSpec TABLE =
+      new TableSpec(
+          "sheet",
+          false,
+          "The plywood as bought, and how it is laid.",
+          List.of(LENGTH, WIDTH, THICKNESS, LAY, SEAM_GAP, LEAST_WIDTH),
+          List.of(new AtLeast(LENGTH, WIDTH), new AtLeast(WIDTH, LEAST_WIDTH)));
+
+  private SheetTable() {}
+
+  static SheetParameters record(Values values) {
+    return new SheetParameters(
+        values.get(LENGTH),
+        values.get(WIDTH),
+        values.get(THICKNESS),
+        values.given(LAY),
+        values.get(SEAM_GAP),
+        values.get(LEAST_WIDTH));
+  }
+}

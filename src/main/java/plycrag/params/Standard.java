@@ -1,0 +1,98 @@
+package plycrag.params;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import plycrag.units.Decimal;
+import plycrag.units.LengthText;
+import plycrag.units.LengthUnit;
+
+/**
+ * What holds where a key is left out.
+ *
+ * @param metric in millimetre files; empty where it follows from other values
+ * @param imperial in inch files
+ * @param words the same for a person
+ */
+record Standard<T>(Optional<T> metric, Optional<T> imperial, String words) {
+  private static final String JOINT = " / ";
+
+  /** What holds in a file of that unit. */
+  Optional<T> in(LengthUnit unit) {
+    return unit == LengthUnit.MM ? metric : imperial;
+  }
+
+  /** A length for each unit, written as a user would. */
+  static Standard<Double> length(String metric, String imperial) {
+    return both(millimetres(metric), millimetres(imperial), metric + JOINT + imperial);
+  }
+
+  /** A feed for each unit, without its {@code /min}. */
+  static Standard<Double> feed(String metric, String imperial) {
+    return both(
+        millimetres(metric), millimetres(imperial), metric + "/min" + JOINT + imperial + "/min");
+  }
+
+  /** A list of lengths for each unit: numbers with spaces between, the unit at the end. */
+  static Standard<List<Double>> lengths(String metric, String imperial) {
+    return both(list(metric), list(imperial), listWords(metric) + JOINT + listWords(imperial));
+  }
+
+  /** A section for each unit, written like a list. */
+  static Standard<Section> section(String metric, String imperial) {
+    List<Double> metricSides = list(metric);
+    List<Double> imperialSides = list(imperial);
+    return both(
+        new Section(metricSides.get(0), metricSides.get(1)),
+        new Section(imperialSides.get(0), imperialSides.get(1)),
+        listWords(metric) + JOINT + listWords(imperial));
+  }
+
+  /** A number. */
+  static Standard<Double> number(double number) {
+    return both(number, number, Decimal.of(number, 4));
+  }
+
+  /** A word. */
+  static <E extends Enum<E>> Standard<E> word(E choice) {
+    return both(choice, choice, WordKind.word(choice));
+  }
+
+  /** A text. */
+  static Standard<String> text(String text) {
+    return both(text, text, text);
+  }
+
+  /** Yes or no. */
+  static Standard<Boolean> flag(boolean flag) {
+    return both(flag, flag, Boolean.toString(flag));
+  }
+
+  /** It follows from other values, as the words say. */
+  static <T> Standard<T> derived(String words) {
+    return new Standard<>(Optional.empty(), Optional.empty(), words);
+  }
+
+  private static <T> Standard<T> both(T metric, T imperial, String words) {
+    return new Standard<>(Optional.of(metric), Optional.of(imperial), words);
+  }
+
+  private static List<Double> list(String text) {
+    int unit = text.lastIndexOf(' ');
+    return Arrays.stream(text.substring(0, unit).split(" ", -1))
+        .map(number -> millimetres(number + text.substring(unit)))
+        .toList();
+  }
+
+  private static String listWords(String text) {
+    int unit = text.lastIndexOf(' ');
+    return "[" + text.substring(0, unit).replace(" ", ", ") + "]" + text.substring(unit);
+  }
+
+  private static double millimetres(String text) {
+    if (LengthText.parse(text) instanceof LengthText.Value length) {
+      return length.millimetres();
+    }
+    throw new IllegalArgumentException("not a length: " + text);
+  }
+}

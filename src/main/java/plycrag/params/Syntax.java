@@ -1,0 +1,133 @@
+package plycrag.params;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.tomlj.TomlParseResult;
+import plycrag.units.Printable;
+
+/**
+ * What could not be read as TOML. Reports one finding for each entry or header, and remembers them,
+ * so that nobody reports the consequences.
+ */
+final class Syntax {
+  private static final String RULE = "syntax";
+  private static final Pattern TWICE =
+      Pattern.compile(".*previously defined at line (?<line>\\d+), .*", Pattern.DOTALL);
+  private static final Pattern SWALLOWED =
+      Pattern.compile(".*end of input, expected (?<quotes>\"\"\"|''').*");
+  private static final Pattern TOO_LARGE = Pattern.compile("(Integer|Float) is too large.*");
+
+  private final SourceLines lines;
+  private final Faults faults;
+  private final Set<Integer> reportedStarts = new HashSet<>();
+  private final Set<Integer> lostHeaders = new HashSet<>();
+  private final Set<String> brokenKeys = new HashSet<>();
+  private boolean whole = true;
+
+  private Syntax(SourceLines lines, Faults faults) {
+    this.lines = lines;
+    this.faults = faults;
+  }
+
+  /**
+   * Reports what the TOML reader complained of. A header that it complained of is lost unless it
+   * found the table nevertheless.
+   */
+  static Syntax report(String text, TomlParseResult result, Faults faults) {
+    Syntax syntax = new Syntax(new SourceLines(text), faults);
+    Set<Integer> tableLines = new Document(result).tableLines();
+    result.errors().stream()
+        .sorted(Comparator.comparingInt(error -> error.position().line()))
+        .forEach(error -> syntax.report(error.getMessage(), Spot.of(error.position()), tableLines));
+    return syntax;
+  }
+
+  /** Whether the entry of that full key could not be read. */
+  boolean isBroken(String key) {
+    return brokenKeys.contains(key);
+  }
+
+  /** Whether a spot is under a header that could not be read, so that its table is unknown. */
+  boolean isLost(Spot spot) {
+    return lostHeaders.contains(lines.header(spot.line()));
+  }
+
+  /** Whether a spot is under a header, where no key of the file's top level can stand. */
+  boolean isUnderHeader(Spot spot) {
+    return lines.header(spot.line()) > 0;
+  }
+
+  /** Whether every entry is known to have its table, and none was swallowed by an open text. */
+  boolean isWhole() {
+    return whole;
+  }
+
+  private void report(String message, Spot spot, Set<Integer> tableLines) {
+    Matcher swallowed = SWALLOWED.matcher(message);
+    if (swallowed.matches()) {
+      whole = false;
+      reportEntry(message, lines.last(swallowed.group("quotes")));
+      return;
+    }
+    int start = lines.start(spot.line());
+    Matcher twice = TWICE.matcher(message);
+    if (!reportedStarts.add(start)) {
+      return;
+    }
+    if (twice.matches()) {
+      reportTwice(start, spot, twice.group("line"));
+    } else if (lines.isHeader(start)) {
+      reportHeader(start, spot, tableLines);
+    } else {
+      reportEntry(message, spot);
+    }
+  }
+
+  private void reportTwice(int start, Spot spot, String first) {
+    boolean underReported = reportedStarts.contains(lines.header(start));
+    Optional<String> key =
+        lines.isHeader(start) ? Optional.of(lines.table(start)) : lines.key(start);
+    if (lines.isHeader(start) || !underReported) {
+      faults.add(
+          key.orElse(RULE),
+          spot,
+          "this stands a second time, first on line " + first,
+          "once is allowed");
+    }
+  }
+
+  private void reportHeader(int start, Spot spot, Set<Integer> tableLines) {
+    if (!tableLines.contains(start)) {
+      lostHeaders.add(start);
+      whole = false;
+    }
+    faults.add(
+        RULE,
+        spot,
+        Printable.quoted(lines.text(start).strip()) + " is not the header of a table",
+        "a name in brackets on a line of its own is allowed, as in [wall] or [[facet]]");
+  }
+
+  private void reportEntry(String message, Spot spot) {
+    int start = lines.start(spot.line());
+    Optional<String> key = lines.key(start);
+    key.ifPresent(brokenKeys::add);
+    String rule = key.orElse(RULE);
+    if (!lines.isEntry(start)) {
+      faults.add(
+          rule,
+          spot,
+          Printable.quoted(lines.text(start).strip()) + " is not an entry",
+          "an entry such as width = 2400 is allowed");
+    } else if (TOO_LARGE.matcher(message).matches()) {
+      faults.add(rule, spot, "the number is too large", "a smaller number is allowed");
+    } else {
+      Explanation explanation = Explanation.of(lines.value(start));
+      faults.add(rule, spot, explanation.wrongWith(lines.value(start)), explanation.allowed());
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package plycrag.params;
+
+import java.util.List;
+import plycrag.units.LengthUnit;
+
+/** The keys of {@code [wall]}. */
+final class WallTable {
+  static final Parameter<String> NAME =
+      new Parameter<>(
+          "name",
+          TextKind.LINE,
+          Standard.derived("the file's name, without its ending, hyphens as spaces"),
+          "The wall's name, printed on everything.");
+  static final Parameter<LengthUnit> UNIT =
+      new Parameter<>(
+          "unit",
+          new WordKind<>(List.of(LengthUnit.values()), List.of()),
+          Standard.word(LengthUnit.MM),
+          "What bare numbers in this file mean, and what the tape on site reads.");
+  static final Parameter<Double> WIDTH =
+      new Parameter<>(
+          "width",
+          LengthKind.length(300, 50_000),
+          Standard.length("2400 mm", "96 in"),
+          "Width of every facet that does not say otherwise.");
+  static final Parameter<Double> RAISE =
+      new Parameter<>(
+          "raise",
+          LengthKind.length(0, 3000),
+          Standard.length("0 mm", "0 in"),
+          "Height of the lowest facet's lower edge above the floor, measured vertically.");
+
+  static final TableSpec TABLE =
+      new TableSpec(
+          "wall", false, "The wall as a whole.", List.of(NAME, UNIT, WIDTH, RAISE), List.of());
+
+  private WallTable() {}
+
+  static WallParameters record(Values values, String stem) {
+    return new WallParameters(values.given(NAME).orElse(stem), values.get(UNIT), values.get(RAISE));
+  }
+}

@@ -1,0 +1,54 @@
+package plycrag.params;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import plycrag.units.LengthUnit;
+import plycrag.units.Printable;
+
+/**
+ * One of a few words.
+ *
+ * @param choices what the words stand for; a word is its choice's name in lower case with hyphens
+ * @param later words that are known and not yet available
+ */
+record WordKind<E extends Enum<E>>(List<E> choices, List<String> later) implements Kind<E> {
+
+  @Override
+  public Optional<E> read(Located value, Context context) {
+    if (!(value.value() instanceof String word)) {
+      return refuseKind(value, context);
+    }
+    Optional<E> choice = choices.stream().filter(each -> word(each).equals(word)).findFirst();
+    if (choice.isEmpty()) {
+      return refuseWord(word, value, context);
+    }
+    return choice;
+  }
+
+  @Override
+  public String allowed(LengthUnit unit) {
+    List<String> words = words();
+    int last = words.size() - 1;
+    return String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+  }
+
+  /** The word for a choice. */
+  static String word(Enum<?> choice) {
+    return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private Optional<E> refuseWord(String word, Located value, Context context) {
+    return later.contains(word)
+        ? context.refuse(value, Printable.quoted(word) + " is not yet available", mayStand(context))
+        : context.refuse(
+            value,
+            Printable.quoted(word) + " is not among the words for this",
+            mayStand(context),
+            Nearest.suggestion(word, words(), "word"));
+  }
+
+  private List<String> words() {
+    return choices.stream().map(WordKind::word).toList();
+  }
+}
