@@ -51,9 +51,11 @@ class HouseTest {
     rooms.put("machining", with(rooms, "check", "check", "document"));
     rooms.put("drawing", with(rooms, "stock", "stock", "machining"));
     rooms.put("book", with(rooms, "drawing", "drawing"));
-    for (String files : List.of("", ".csv", ".dxf", ".svg", ".ngc", ".geojson", ".html", ".json")) {
-      rooms.put("files" + files, List.of("units", "document", "files"));
+    for (String format : List.of("csv", "dxf", "svg", "ngc", "html", "json")) {
+      rooms.put("files." + format, List.of("units", "document"));
     }
+    rooms.put("files.geojson", List.of("units", "document", "files.json"));
+    rooms.put("files", List.of("units", "document", "files.json"));
     return rooms;
   }
 

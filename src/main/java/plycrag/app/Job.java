@@ -21,7 +21,7 @@ import plycrag.finding.FindingLine;
  */
 record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter err) {
   /** More findings than this are read in the list rather than on a terminal. */
-  private static final int MOST = 20;
+  private static final int MOST = 10;
 
   /** Does it; the exit code. */
   int run() {

@@ -42,8 +42,12 @@ public final class Plycrag implements Runnable {
     line.setOut(out);
     line.setErr(err);
     line.setParameterExceptionHandler(new Usage());
-    line.setExecutionExceptionHandler(this::defect);
-    return line.execute(arguments);
+    line.setExecutionExceptionHandler((cause, verb, parsed) -> defect(cause, verb));
+    try {
+      return line.execute(arguments);
+    } catch (Error error) {
+      return defect(error, line);
+    }
   }
 
   @Override
@@ -51,7 +55,7 @@ public final class Plycrag implements Runnable {
     throw new CommandLine.ParameterException(spec.commandLine(), "a verb is missing");
   }
 
-  private int defect(Exception cause, CommandLine line, CommandLine.ParseResult parsed) {
+  private static int defect(Throwable cause, CommandLine line) {
     line.getErr()
         .println("plycrag: a defect of the program, not of your file. Nothing was written.");
     cause.printStackTrace(line.getErr());

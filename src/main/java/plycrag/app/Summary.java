@@ -21,12 +21,12 @@ record Summary(CheckedLayout checked) {
     out.println("Not checked: " + Cautions.NOT_CHECKED.size() + " things; the book names them.");
   }
 
-  /** Findings of a weight, one a line, at most so many. */
+  /** The findings, errors first, one a line, at most so many. */
   void printFindings(PrintWriter err, int most) {
     List<Finding> findings = checked.findings();
     findings.stream().limit(most).map(FindingLine::of).forEach(err::println);
     if (findings.size() > most) {
-      err.println("and " + (findings.size() - most) + " more");
+      err.println("and " + (findings.size() - most) + " more in checks/clearance.csv");
     }
   }
 

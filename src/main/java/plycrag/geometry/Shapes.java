@@ -22,9 +22,9 @@ public final class Shapes {
 
   private Shapes() {}
 
-  /** A length on the 1 µm grid, mm. */
+  /** A length on the 1 µm grid, mm; never a negative zero. */
   public static double onGrid(double length) {
-    return GRID.makePrecise(length);
+    return GRID.makePrecise(length) + 0.0;
   }
 
   /** A point. */

@@ -33,8 +33,8 @@ record Range(double least, double greatest) {
    * @param unit the unit's word
    */
   String words(double one, String unit) {
-    String from = Decimal.of(StrictMath.ceil(least / one * SCALE - 1e-6) / SCALE, DECIMALS);
-    String to = Decimal.of(StrictMath.floor(greatest / one * SCALE + 1e-6) / SCALE, DECIMALS);
+    String from = Decimal.of(Math.ceil(least / one * SCALE - 1e-6) / SCALE, DECIMALS);
+    String to = Decimal.of(Math.floor(greatest / one * SCALE + 1e-6) / SCALE, DECIMALS);
     return from + " to " + to + " " + unit;
   }
 }

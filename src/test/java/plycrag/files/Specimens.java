@@ -34,7 +34,7 @@ public final class Specimens {
         new Extent(-50, -50, 1250, 650),
         List.of(
             outline(OUTLINE, Fill.TIMBER, 0, 0, 1200, 0, 1200, 600, 0, 600),
-            outline(NOTES, Fill.INK, 0, 0, 60, 0, 0, 60),
+            new Shape.Area(NOTES, List.of(new Xy(0, 0), new Xy(60, 0), new Xy(0, 60)), Fill.INK),
             new Shape.Circle(BORE, new Xy(200, 300.25), 6, Fill.PAPER),
             new Shape.Circle(BORE, new Xy(1000.5, 300.25), 6, Fill.PAPER),
             new Shape.Line(CENTRE, new Xy(50, 300.25), new Xy(1150, 300.25)),

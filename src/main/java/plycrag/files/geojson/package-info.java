@@ -8,9 +8,9 @@
  * properties in their order; no coordinate reference system. Coordinates are the geometry's own, in
  * millimetres, where RFC 7946 expects degrees: readers that place them on the globe are wrong to.
  *
- * <p>The coordinates are not written by the writer of JTS, since that one prints small and large
- * numbers with an exponent ({@code 4.0E-4}); its reader holds the result in the tests.
+ * <p>Geometries are written by JTS; its numbers are printed again, since JTS prints small and large
+ * ones with an exponent ({@code 4.0E-4}).
  *
- * <p>Leaves out: a third coordinate; empty geometries, which become {@code null}.
+ * <p>Leaves out: a third coordinate.
  */
 package plycrag.files.geojson;

@@ -52,7 +52,6 @@ class FeatureMapWriterTest {
         .isEqualTo("{\"type\":\"FeatureCollection\",\"features\":[]}\n");
   }
 
-  /** The reader of jts-io-common is independent of the writer here. */
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -78,18 +77,6 @@ class FeatureMapWriterTest {
     assertThat(Orientation.isCCW(polygon.getExteriorRing().getCoordinates())).isTrue();
     assertThat(Orientation.isCCW(polygon.getInteriorRingN(0).getCoordinates())).isFalse();
     assertThat(polygon.equalsTopo(turned)).isTrue();
-  }
-
-  @Test
-  void aRingByItselfIsALine() throws ParseException {
-    assertThat(write(wkt("LINEARRING(0 0, 1 0, 1 1, 0 0)"))).contains("\"LineString\"");
-  }
-
-  @Test
-  void nothingIsNull() throws ParseException {
-    assertThat(write(wkt("POLYGON EMPTY"))).contains("\"geometry\":null");
-    assertThat(write(wkt("GEOMETRYCOLLECTION(POINT EMPTY, POINT(1 2))")))
-        .contains("\"geometries\":[{\"type\":\"Point\",\"coordinates\":[1,2]}]");
   }
 
   /** The writer of jts-io-common prints 4.0E-4, 1.0E7 and 0.0 here. */
