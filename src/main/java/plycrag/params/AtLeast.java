@@ -17,35 +17,27 @@ record AtLeast(Parameter<Double> greater, Parameter<Double> lesser) {
       double high = values.get(greater);
       double low = values.get(lesser);
       if (high < low) {
-        report(values, new Shown(values.unit(), high, low), faults);
+        report(values, high, low, faults);
       }
     }
   }
 
-  private void report(Values values, Shown shown, Faults faults) {
+  private void report(Values values, double high, double low, Faults faults) {
     boolean atGreater = values.isGiven(greater);
-    Parameter<Double> place = atGreater ? greater : lesser;
+    Parameter<Double> here = atGreater ? greater : lesser;
+    String first = text(atGreater ? high : low, values.unit());
+    String second = text(atGreater ? low : high, values.unit());
     faults.add(
-        values.key(place),
-        values.spot(place),
-        atGreater
-            ? shown.high() + " is less than " + values.key(lesser) + ", " + shown.low()
-            : shown.low() + " is more than " + values.key(greater) + ", " + shown.high(),
-        atGreater ? "at least as much is allowed" : "at most as much is allowed");
+        values.key(here),
+        values.spot(here),
+        first
+            + (atGreater
+                ? " is less than " + values.key(lesser)
+                : " is more than " + values.key(greater)),
+        (atGreater ? "at least " : "at most ") + second + " is allowed");
   }
 
-  /** The two lengths as a message shows them. */
-  private record Shown(LengthUnit unit, double highLength, double lowLength) {
-    String high() {
-      return text(highLength);
-    }
-
-    String low() {
-      return text(lowLength);
-    }
-
-    private String text(double length) {
-      return Decimal.of(length / unit.millimetres(), 4) + " " + unit.word();
-    }
+  private static String text(double length, LengthUnit unit) {
+    return Decimal.of(length / unit.millimetres(), 4) + " " + unit.word();
   }
 }

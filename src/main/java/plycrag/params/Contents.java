@@ -7,35 +7,30 @@ import java.util.Map;
 /**
  * What a file says in all of its tables.
  *
- * @param facets in the file's order
- * @param single the tables that stand once, by name
+ * @param tables by the table's name, in the file's order; one for a table that stands once
  */
-record Contents(List<Values> facets, Map<String, Values> single) {
-  /** Copies both. */
+record Contents(Map<String, List<Values>> tables) {
+  /** Copies the map. */
   Contents {
-    facets = List.copyOf(facets);
-    single = Map.copyOf(single);
+    tables = Map.copyOf(tables);
   }
 
   /** Reads every table. */
   static Contents read(DocumentReader reader) {
-    Map<String, Values> single = new HashMap<>();
+    Map<String, List<Values>> tables = new HashMap<>();
     for (TableSpec table : ParameterTable.TABLES) {
-      if (!table.isList()) {
-        single.put(table.name(), reader.read(table));
-      }
+      tables.put(
+          table.name(), table.isList() ? reader.readAll(table) : List.of(reader.read(table)));
     }
-    return new Contents(reader.readAll(FacetTable.TABLE), single);
+    return new Contents(tables);
   }
 
   /** Reports values that do not go together. */
-  void check(Faults faults) {
-    for (TableSpec table : ParameterTable.TABLES) {
-      if (!table.isList()) {
-        table.relations().forEach(relation -> relation.check(in(table), faults));
-      }
+  void check(Context context) {
+    InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
+    if (context.unit().isPresent()) {
+      ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
     }
-    InsertTable.checkLines(in(InsertTable.TABLE), faults);
   }
 
   /**
@@ -48,7 +43,9 @@ record Contents(List<Values> facets, Map<String, Values> single) {
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
     return new Parameters(
         WallTable.record(in(WallTable.TABLE), stem),
-        facets.stream().map(facet -> FacetTable.record(facet, wallWidth)).toList(),
+        tables.get(FacetTable.TABLE.name()).stream()
+            .map(facet -> FacetTable.record(facet, wallWidth))
+            .toList(),
         SheetTable.record(in(SheetTable.TABLE)),
         FrameTable.record(in(FrameTable.TABLE)),
         StockTable.record(in(StockTable.TABLE)),
@@ -61,6 +58,12 @@ record Contents(List<Values> facets, Map<String, Values> single) {
 
   /** What the file says in a table that stands once. */
   Values in(TableSpec table) {
-    return single.get(table.name());
+    return tables.get(table.name()).get(0);
+  }
+
+  private void checkRelations(TableSpec table, Faults faults) {
+    for (Values values : tables.get(table.name())) {
+      table.relations().forEach(relation -> relation.check(values, faults));
+    }
   }
 }

@@ -43,23 +43,19 @@ record Document(TomlTable root) {
         .toList();
   }
 
-  /** The lines on which a table begins. */
+  /** The lines on which a table begins at the top level or directly below it. */
   Set<Integer> tableLines() {
     Set<Integer> lines = new HashSet<>();
-    addTableLines(root, lines);
-    return lines;
-  }
-
-  private static void addTableLines(TomlTable table, Set<Integer> lines) {
-    for (String key : table.keySet()) {
-      Located found = located(table, key, key);
-      if (found.value() instanceof TomlTable inner) {
+    for (String key : root.keySet()) {
+      Located found = at(key);
+      if (found.value() instanceof TomlTable table) {
         lines.add(found.spot().line());
-        addTableLines(inner, lines);
+        table.keySet().forEach(inner -> lines.add(at(found, inner).spot().line()));
       } else if (found.value() instanceof TomlArray) {
         found.elements().forEach(element -> lines.add(element.spot().line()));
       }
     }
+    return lines;
   }
 
   private static Located located(TomlTable table, String path, String key) {

@@ -39,6 +39,14 @@ record Explanation(Pattern value, String wrong, String allowed) {
           of("\"[^\"]*\\\\.*", " has a backslash", "\\\\ is allowed in its place"),
           of("[\"'].*", " has no closing quote", "a text between two quotes is allowed"),
           of(
+              "\\{.*=\\s*[+-]?\\d+,\\d.*",
+              " has a decimal comma",
+              "a decimal point is allowed, as in 2.4"),
+          of(
+              "\\{.*",
+              " is not a table that TOML can read",
+              "entries with commas between and a } at the end are allowed"),
+          of(
               "\\[.*",
               " is not a list that TOML can read",
               "numbers or texts in quotes, with commas between and a ] at the end, are allowed"),

@@ -27,12 +27,17 @@ final class Faults {
 
   void add(String key, Spot spot, String wrong, String allowed, String suggestion) {
     Place.InFile place = new Place.InFile(file, spot.line(), spot.column());
-    findings.add(Finding.inFile(Printable.masked(key), place, wrong + "; " + allowed, suggestion));
+    findings.add(Finding.inFile(shown(key), place, wrong + "; " + allowed, suggestion));
   }
 
   /** All of them, by line and column. */
   List<Finding> sorted() {
     return findings.stream().sorted(BY_PLACE).toList();
+  }
+
+  /** TOML allows an empty key in quotes. */
+  private static String shown(String key) {
+    return key.isBlank() ? Printable.quoted(key) : Printable.masked(key);
   }
 
   private static Place.InFile place(Finding finding) {

@@ -1,5 +1,6 @@
 package plycrag.params;
 
+import java.util.List;
 import java.util.Optional;
 import plycrag.units.LengthUnit;
 
@@ -12,7 +13,7 @@ record FlagKind() implements Kind<Boolean> {
   }
 
   @Override
-  public String allowed(LengthUnit unit) {
+  public String allowed(List<LengthUnit> units) {
     return "true or false";
   }
 }

@@ -108,9 +108,9 @@ final class InsertTable {
         faults.add(
             values.key(lines),
             values.spot(PATTERN),
-            lines.key() + " are missing",
-            "the pattern lines needs both columns and rows, and no others are allowed");
-      } else if (!needed && values.isGiven(lines)) {
+            "no " + lines.key() + " are given",
+            "the pattern lines needs both columns and rows");
+      } else if (!needed && values.given(lines).isPresent()) {
         faults.add(
             values.key(lines),
             values.spot(lines),

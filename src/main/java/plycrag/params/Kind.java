@@ -1,5 +1,6 @@
 package plycrag.params;
 
+import java.util.List;
 import java.util.Optional;
 import plycrag.units.LengthUnit;
 
@@ -14,8 +15,8 @@ sealed interface Kind<T>
   /** The value, or none after saying what is wrong with it. */
   Optional<T> read(Located value, Context context);
 
-  /** What is allowed, in words, lengths in the unit. */
-  String allowed(LengthUnit unit);
+  /** What is allowed, in words, with lengths in each of the units. */
+  String allowed(List<LengthUnit> units);
 
   /** Reports a value of another sort. */
   default Optional<T> refuseKind(Located value, Context context) {
@@ -24,6 +25,6 @@ sealed interface Kind<T>
 
   /** What is allowed, as the end of a finding's sentence. */
   default String mayStand(Context context) {
-    return allowed(context.shownUnit()) + " is allowed";
+    return allowed(List.of(context.shownUnit())) + " is allowed";
   }
 }

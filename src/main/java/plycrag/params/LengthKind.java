@@ -1,6 +1,8 @@
 package plycrag.params;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plycrag.units.LengthText;
 import plycrag.units.LengthUnit;
 import plycrag.units.Printable;
@@ -35,8 +37,10 @@ record LengthKind(Range range, String per) implements Kind<Double> {
   }
 
   @Override
-  public String allowed(LengthUnit unit) {
-    return range.words(unit.millimetres(), unit.word() + per);
+  public String allowed(List<LengthUnit> units) {
+    return units.stream()
+        .map(unit -> range.words(unit.millimetres(), unit.word() + per))
+        .collect(Collectors.joining(" / "));
   }
 
   private Optional<Double> bare(double number, Located value, Context context) {

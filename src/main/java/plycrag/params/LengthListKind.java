@@ -32,11 +32,11 @@ record LengthListKind(LengthKind each, int most) implements Kind<List<Double>> {
   }
 
   @Override
-  public String allowed(LengthUnit unit) {
+  public String allowed(List<LengthUnit> units) {
     return "a list of 1 to "
         + most
         + " lengths, each greater than the one before, from "
-        + each.allowed(unit);
+        + each.allowed(units);
   }
 
   private static Optional<List<Double>> ascending(

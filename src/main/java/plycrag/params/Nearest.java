@@ -2,6 +2,7 @@ package plycrag.params;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import plycrag.units.NearestWord;
 
@@ -24,10 +25,11 @@ final class Nearest {
    * @param typed the unknown key
    */
   static Optional<String> key(String table, String typed) {
+    String small = typed.toLowerCase(Locale.ROOT);
     return ParameterTable.TABLES.stream()
         .flatMap(each -> each.parameters().stream().map(known -> new Candidate(each, known.key())))
-        .filter(candidate -> NearestWord.isNear(typed, candidate.key()))
-        .min(Comparator.comparingInt(candidate -> candidate.distance(table, typed)))
+        .filter(candidate -> NearestWord.isNear(small, candidate.key()))
+        .min(Comparator.comparingInt(candidate -> candidate.distance(table, small)))
         .map(candidate -> candidate.table().name() + "." + candidate.key());
   }
 

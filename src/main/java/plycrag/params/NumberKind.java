@@ -1,5 +1,6 @@
 package plycrag.params;
 
+import java.util.List;
 import java.util.Optional;
 import plycrag.units.LengthUnit;
 
@@ -26,7 +27,7 @@ record NumberKind(Range range, String unit) implements Kind<Double> {
   }
 
   @Override
-  public String allowed(LengthUnit fileUnit) {
+  public String allowed(List<LengthUnit> units) {
     return range.words(1, unit);
   }
 }

@@ -3,6 +3,7 @@ package plycrag.params;
 import java.util.List;
 import java.util.Optional;
 import org.tomlj.Toml;
+import org.tomlj.TomlParseOptions;
 import org.tomlj.TomlParseResult;
 import plycrag.finding.Finding;
 import plycrag.units.LengthUnit;
@@ -17,7 +18,7 @@ public final class ParameterFile {
   private final Document document;
 
   private ParameterFile(String fileName, String text, Faults faults) {
-    TomlParseResult result = Toml.parse(text);
+    TomlParseResult result = Toml.parse(text, TomlParseOptions.sourceless());
     this.stem = stem(fileName);
     this.faults = faults;
     this.syntax = Syntax.report(text, result, faults);
@@ -54,7 +55,7 @@ public final class ParameterFile {
     if (syntax.isWhole()) {
       checkFirstFacet(unknown);
       checkName(contents.in(WallTable.TABLE), context);
-      contents.check(faults);
+      contents.check(context);
     }
     return contents;
   }

@@ -1,5 +1,6 @@
 package plycrag.params;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import plycrag.units.LengthUnit;
 
@@ -54,16 +55,9 @@ public final class ReferencePage {
         + "` | "
         + parameter.meaning()
         + " | "
-        + allowed(parameter.kind())
+        + parameter.kind().allowed(List.of(LengthUnit.values()))
         + " | "
         + parameter.standard().words()
         + " |\n";
-  }
-
-  /** The range once, or in both units where they differ. */
-  private static String allowed(Kind<?> kind) {
-    String metric = kind.allowed(LengthUnit.MM);
-    String imperial = kind.allowed(LengthUnit.IN);
-    return metric.equals(imperial) ? metric : metric + " / " + imperial;
   }
 }

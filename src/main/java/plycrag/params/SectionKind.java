@@ -29,9 +29,9 @@ record SectionKind(LengthKind side) implements Kind<Section> {
   }
 
   @Override
-  public String allowed(LengthUnit unit) {
+  public String allowed(List<LengthUnit> units) {
     return "a pair of lengths, each from "
-        + side.allowed(unit)
+        + side.allowed(units)
         + ", or one of the names "
         + String.join(", ", names());
   }
@@ -40,10 +40,7 @@ record SectionKind(LengthKind side) implements Kind<Section> {
     Optional<Timber> timber = TimberCatalog.find(name);
     if (timber.isEmpty()) {
       return context.refuse(
-          value,
-          Printable.quoted(name) + " is not in the catalog of timber",
-          mayStand(context),
-          Nearest.suggestion(name, names(), "name"));
+          value, Printable.quoted(name) + " is not in the catalog of timber", mayStand(context));
     }
     return timber.map(found -> new Section(found.breadth(), found.depth()));
   }

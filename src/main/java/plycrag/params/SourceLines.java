@@ -14,7 +14,7 @@ final class SourceLines {
   private static final Pattern HEADER =
       Pattern.compile("\\s*(?<brackets>\\[\\[?)\\s*(?<name>[\\p{L}_\"'][^\\[\\]#]*|(?=\\]))\\s*.*");
   private static final Pattern ENTRY =
-      Pattern.compile("\\s*(?<key>[^\\s=\\[\\]{},#][^=\\[\\]{},#]*?)\\s*=(?<value>.*)");
+      Pattern.compile("\\s*(?<key>[\\w\"'-][\\w\"'. \\t-]*?)\\s*=(?<value>.*)");
   private static final Pattern WORD = Pattern.compile("\\s*(?<key>[\\w-]+).*");
 
   private final List<String> lines;

@@ -15,6 +15,10 @@ import plycrag.units.Printable;
  */
 final class Syntax {
   private static final String RULE = "syntax";
+
+  /** A file with more faults than this is another kind of file; the first ones say so. */
+  private static final int MOST = 100;
+
   private static final Pattern TWICE =
       Pattern.compile(".*previously defined at line (?<line>\\d+), .*", Pattern.DOTALL);
   private static final Pattern SWALLOWED =
@@ -40,7 +44,9 @@ final class Syntax {
   static Syntax report(String text, TomlParseResult result, Faults faults) {
     Syntax syntax = new Syntax(new SourceLines(text), faults);
     Set<Integer> tableLines = new Document(result).tableLines();
+    syntax.whole = result.errors().size() <= MOST;
     result.errors().stream()
+        .limit(MOST)
         .sorted(Comparator.comparingInt(error -> error.position().line()))
         .forEach(error -> syntax.report(error.getMessage(), Spot.of(error.position()), tableLines));
     return syntax;
@@ -53,7 +59,7 @@ final class Syntax {
 
   /** Whether a spot is under a header that could not be read, so that its table is unknown. */
   boolean isLost(Spot spot) {
-    return lostHeaders.contains(lines.header(spot.line()));
+    return !lostHeaders.isEmpty() && lostHeaders.contains(lines.header(spot.line()));
   }
 
   /** Whether a spot is under a header, where no key of the file's top level can stand. */
@@ -88,6 +94,9 @@ final class Syntax {
   }
 
   private void reportTwice(int start, Spot spot, String first) {
+    if (lines.isHeader(start)) {
+      lose(start);
+    }
     boolean underReported = reportedStarts.contains(lines.header(start));
     Optional<String> key =
         lines.isHeader(start) ? Optional.of(lines.table(start)) : lines.key(start);
@@ -102,8 +111,7 @@ final class Syntax {
 
   private void reportHeader(int start, Spot spot, Set<Integer> tableLines) {
     if (!tableLines.contains(start)) {
-      lostHeaders.add(start);
-      whole = false;
+      lose(start);
     }
     faults.add(
         RULE,
@@ -112,22 +120,25 @@ final class Syntax {
         "a name in brackets on a line of its own is allowed, as in [wall] or [[facet]]");
   }
 
+  /** The TOML reader puts what follows such a header into the table before it. */
+  private void lose(int header) {
+    lostHeaders.add(header);
+    whole = false;
+  }
+
   private void reportEntry(String message, Spot spot) {
     int start = lines.start(spot.line());
     Optional<String> key = lines.key(start);
     key.ifPresent(brokenKeys::add);
-    String rule = key.orElse(RULE);
+    String value = lines.value(start);
     if (!lines.isEntry(start)) {
-      faults.add(
-          rule,
-          spot,
-          Printable.quoted(lines.text(start).strip()) + " is not an entry",
-          "an entry such as width = 2400 is allowed");
+      String wrong = Printable.quoted(lines.text(start).strip()) + " is not an entry";
+      faults.add(key.orElse(RULE), spot, wrong, "an entry such as width = 2400 is allowed");
     } else if (TOO_LARGE.matcher(message).matches()) {
-      faults.add(rule, spot, "the number is too large", "a smaller number is allowed");
+      faults.add(key.orElse(RULE), spot, "the number is too large", "a smaller number is allowed");
     } else {
-      Explanation explanation = Explanation.of(lines.value(start));
-      faults.add(rule, spot, explanation.wrongWith(lines.value(start)), explanation.allowed());
+      Explanation why = Explanation.of(value);
+      faults.add(key.orElse(RULE), spot, why.wrongWith(value), why.allowed());
     }
   }
 }

@@ -1,5 +1,6 @@
 package plycrag.params;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -44,7 +45,7 @@ record TextKind(Predicate<String> fits, String words) implements Kind<String> {
   }
 
   @Override
-  public String allowed(LengthUnit unit) {
+  public String allowed(List<LengthUnit> units) {
     return words;
   }
 }

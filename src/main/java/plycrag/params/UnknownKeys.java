@@ -2,6 +2,7 @@ package plycrag.params;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
 import plycrag.units.NearestWord;
@@ -91,7 +92,9 @@ record UnknownKeys(Document document, Syntax syntax, Faults faults) {
 
   private static boolean isListOfTables(Object value) {
     return value instanceof TomlArray array
-        && array.toList().stream().allMatch(TomlTable.class::isInstance);
+        && IntStream.range(0, array.size())
+            .mapToObj(array::get)
+            .allMatch(TomlTable.class::isInstance);
   }
 
   private static String shape(Located found) {

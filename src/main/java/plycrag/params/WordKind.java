@@ -27,7 +27,7 @@ record WordKind<E extends Enum<E>>(List<E> choices, List<String> later) implemen
   }
 
   @Override
-  public String allowed(LengthUnit unit) {
+  public String allowed(List<LengthUnit> units) {
     List<String> words = words();
     int last = words.size() - 1;
     return String.join(", ", words.subList(0, last)) + " or " + words.get(last);

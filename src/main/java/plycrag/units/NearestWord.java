@@ -2,23 +2,33 @@ package plycrag.units;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known word that a mistyped one is nearest to. */
 public final class NearestWord {
+  private static final int SHORTEST_PART = 3;
+  private static final int LONGEST = 40;
+
   private NearestWord() {}
 
-  /** The known word that is nearest, if any is near. */
+  /** The known word that is nearest, if any is near; upper and lower case are the same. */
   public static Optional<String> find(String typed, List<String> known) {
+    String small = typed.toLowerCase(Locale.ROOT);
     return known.stream()
-        .filter(word -> isNear(typed, word))
-        .min(Comparator.comparingInt(word -> distance(typed, word)));
+        .filter(word -> isNear(small, word))
+        .min(Comparator.comparingInt(word -> distance(small, word)));
   }
 
-  /** Whether the distance is at most half of the longer word, so that a suggestion may help. */
+  /** Whether a third of the letters differ at most, or one is the beginning or end of the other. */
   public static boolean isNear(String typed, String word) {
     int longer = Math.max(typed.length(), word.length());
-    return longer <= 2 * word.length() && 2 * distance(typed, word) <= longer;
+    return longer <= LONGEST && (isPart(typed, word) || 3 * distance(typed, word) <= longer);
+  }
+
+  private static boolean isPart(String typed, String word) {
+    return Math.min(typed.length(), word.length()) >= SHORTEST_PART
+        && (typed.startsWith(word) || word.startsWith(typed) || word.endsWith(typed));
   }
 
   /**

@@ -1,0 +1,143 @@
+package plycrag.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import plycrag.TestFiles;
+
+/** The command line: verbs, exit codes, what is written and what is not. */
+class PlycragTest {
+  private static final String GOOD = "[wall]\nname = \"Slipway\"\n[[facet]]\nlength = 1200\n";
+
+  @TempDir private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... arguments) {
+    return new Plycrag(new PrintWriter(out, true), new PrintWriter(err, true)).run(arguments);
+  }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private String refused() {
+    return TestFiles.text("must-fail/layout/top-row-in-plate.toml");
+  }
+
+  private String build(String name, String text) throws IOException {
+    Path file = file(name, text);
+    return "" + run("build", file.toString(), "--out", folder.resolve("made").toString());
+  }
+
+  @Test
+  void buildMakesAFolderNamedAfterTheFile() throws IOException {
+    assertThat(build("slipway.toml", dropping(GOOD))).isEqualTo("0");
+    assertThat(folder.resolve("made/slipway"))
+        .isDirectoryContaining("glob:**/index.html")
+        .isDirectoryContaining("glob:**/manifest.json")
+        .isDirectoryContaining("glob:**/cnc");
+    assertThat(out.toString()).contains("Slipway: ", "Wrote ", "Not checked: ");
+  }
+
+  private static String dropping(String text) {
+    return text + "[inserts]\nwhen-blocked = \"drop\"\n";
+  }
+
+  @Test
+  void aRefusedWallGetsDrawingsAndABookButNoProgram() throws IOException {
+    assertThat(build("rack.toml", refused())).isEqualTo("1");
+    Path made = folder.resolve("made/rack");
+    assertThat(made.resolve("cnc")).doesNotExist();
+    assertThat(TestFiles.list(made, ".ngc")).isEmpty();
+    assertThat(TestFiles.read(made.resolve("index.html"))).contains("NOT FOR MAKING");
+    List<Path> drawings = new ArrayList<>(TestFiles.list(made, ".dxf"));
+    drawings.addAll(TestFiles.list(made, ".svg"));
+    assertThat(drawings)
+        .hasSize(10)
+        .allSatisfy(drawing -> assertThat(TestFiles.read(drawing)).contains("NOT FOR MAKING"));
+    assertThat(TestFiles.read(made.resolve("checks/clearance.csv")).lines()).hasSize(6);
+  }
+
+  @Test
+  void aWrongFileIsToldWhereAndNothingIsWritten() throws IOException {
+    assertThat(build("slipway.toml", GOOD + "widht = 1200\n")).isEqualTo("2");
+    assertThat(err.toString()).contains("slipway.toml:5:1: facet[1].widht: ");
+    assertThat(folder.resolve("made")).doesNotExist();
+  }
+
+  @Test
+  void checkFindsTheSameAndWritesNothing() throws IOException {
+    Path file = file("rack.toml", refused());
+    assertThat(run("check", file.toString())).isEqualTo(1);
+    assertThat(err.toString().lines()).hasSize(5).allMatch(line -> line.startsWith("error: "));
+    assertThat(TestFiles.list(folder, "")).containsExactly(file);
+  }
+
+  @Test
+  void theHighestCodeWins() throws IOException {
+    Path good = file("slipway.toml", dropping(GOOD));
+    Path bad = file("rack.toml", refused());
+    Path missing = folder.resolve("missing.toml");
+    assertThat(run("check", good.toString(), bad.toString())).isEqualTo(1);
+    assertThat(run("check", bad.toString(), missing.toString(), good.toString())).isEqualTo(3);
+    assertThat(err.toString()).contains("missing.toml: there is no such file");
+  }
+
+  @Test
+  void aFolderThatIsNotOursIsLeftAlone() throws IOException {
+    Path own = Files.createDirectories(folder.resolve("made/slipway"));
+    Files.writeString(own.resolve("diary.txt"), "rain again");
+    assertThat(build("slipway.toml", dropping(GOOD))).isEqualTo("3");
+    assertThat(err.toString()).contains("diary.txt");
+    assertThat(TestFiles.list(folder.resolve("made"), ""))
+        .containsExactly(own.resolve("diary.txt"));
+  }
+
+  @Test
+  void aSecondBuildTakesTheFirstOnesPlace() throws IOException {
+    assertThat(build("slipway.toml", dropping(GOOD))).isEqualTo("0");
+    assertThat(build("slipway.toml", refused())).isEqualTo("1");
+    assertThat(folder.resolve("made/slipway/cnc")).doesNotExist();
+    assertThat(folder.resolve("made")).isDirectoryNotContaining("glob:**/.slipway*");
+  }
+
+  @Test
+  void twoFilesOfOneNameAreRefused() throws IOException {
+    Files.createDirectories(folder.resolve("other"));
+    Path one = file("slipway.toml", GOOD);
+    Path other = file("other/slipway.toml", GOOD);
+    assertThat(run("build", one.toString(), other.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("two files would both make");
+  }
+
+  @Test
+  void wrongUsageSaysWhatWasProbablyMeant() {
+    assertThat(run("build", "--uot", "x", "wall.toml")).isEqualTo(2);
+    assertThat(err.toString()).contains("--uot", "The nearest known is --out");
+    assertThat(run("biuld")).isEqualTo(2);
+    assertThat(err.toString()).contains("The nearest known is build");
+    assertThat(run()).isEqualTo(2);
+    assertThat(run("build")).isEqualTo(2);
+  }
+
+  @Test
+  void helpVersionAndReferencePrintToOut() {
+    assertThat(run("--version")).isZero();
+    assertThat(run("--help")).isZero();
+    assertThat(run("reference")).isZero();
+    assertThat(out.toString())
+        .containsPattern("plycrag [0-9]+\\.[0-9]+\\.[0-9]+")
+        .contains("Exit codes:", "when-blocked");
+    assertThat(err.toString()).isEmpty();
+  }
+}

@@ -1,0 +1,40 @@
+package plycrag.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class FindingLineTest {
+
+  @Test
+  void beginsWithFileLineAndColumnAsEditorsReadThem() {
+    Finding finding =
+        Finding.inFile(
+            "sheet.thickness", new Place.InFile("bay.toml", 7, 3), "wrong; allowed", "nearest");
+    assertThat(FindingLine.of(finding))
+        .isEqualTo("bay.toml:7:3: sheet.thickness: wrong; allowed; nearest");
+  }
+
+  @Test
+  void endsWithTheSentenceWhereNothingIsSuggested() {
+    Finding finding =
+        Finding.inFile("facet", new Place.InFile("bay.toml", 1, 1), "wrong; allowed", "");
+    assertThat(FindingLine.of(finding)).isEqualTo("bay.toml:1:1: facet: wrong; allowed");
+  }
+
+  @Test
+  void beginsWithTheSeverityWhereThereIsNoFile() {
+    Finding finding =
+        new Finding(
+            "head-room",
+            Severity.WARNING,
+            new Place.WholeWall(),
+            "",
+            "",
+            Optional.empty(),
+            "too high",
+            "");
+    assertThat(FindingLine.of(finding)).isEqualTo("warning: head-room: too high");
+  }
+}

@@ -1,0 +1,31 @@
+package plycrag.params;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class NearestTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    "sheet, thicknes, sheet.thickness",
+    "sheet, thick, sheet.thickness",
+    "inserts, thickness, sheet.thickness",
+    "sheet, lenght, sheet.length",
+    "facet, lenght, facet.length",
+    "frame, stud_spacing, frame.stud-spacing",
+    "frame, spacing, frame.stud-spacing",
+    "wall, Raise, wall.raise",
+    "'', kerf, stock.kerf"
+  })
+  void suggestsKeys(String table, String typed, String key) {
+    assertThat(Nearest.key(table, typed)).contains(key);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"sheet, colour", "wall, wall", "wall, x"})
+  void suggestsNothingFarOff(String table, String typed) {
+    assertThat(Nearest.key(table, typed)).isEmpty();
+  }
+}
