@@ -127,6 +127,10 @@ class HouseTest {
           .orShould()
           .callMethod(Locale.class, "getDefault")
           .orShould()
+          .callMethod(String.class, "format", String.class, Object[].class)
+          .orShould()
+          .callMethod(String.class, "formatted", Object[].class)
+          .orShould()
           .callMethod(Charset.class, "defaultCharset");
 
   @ArchTest

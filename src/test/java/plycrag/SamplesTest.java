@@ -100,18 +100,20 @@ class SamplesTest {
       if (file.getFileName().toString().startsWith("sheet-")) {
         String sheet = file.getFileName().toString().split("-", -1)[1];
         DxfTags drawing = DxfTags.read(TestFiles.read(file));
-        assertThat(
-                drawing.circles().stream()
-                    .map(one -> place(one.x(), one.y()) + " " + 2 * one.radius()))
+        assertThat(drawing.circles().stream().map(one -> hole(one.x(), one.y(), 2 * one.radius())))
             .containsExactlyInAnyOrderElementsOf(
                 list.on(sheet, "front").stream()
-                    .map(row -> place(row.x(), row.y()) + " " + row.diameter())
+                    .map(row -> hole(row.x(), row.y(), row.diameter()))
                     .toList());
         assertThat(drawing.outlines()).hasSize(1).allMatch(DxfTags.Polyline::closed);
         drawn += drawing.circles().size();
       }
     }
     assertThat(drawn).isEqualTo(list.rows().size()).isPositive();
+  }
+
+  private static String hole(double x, double y, double diameter) {
+    return place(x, y) + " " + Math.round(diameter * 1000);
   }
 
   private static String place(double x, double y) {

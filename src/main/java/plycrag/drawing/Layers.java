@@ -11,7 +11,6 @@ final class Layers {
   static final Layer OUTLINE = notCut("OUTLINE", Pen.OUTLINE);
   static final Layer PARTS = notCut("PARTS", Pen.PART);
   static final Layer HOLES = notCut("HOLES", Pen.FINE);
-  static final Layer CROSSES = notCut("CROSSES", new Pen(0.18, Dash.SOLID, Ink.BLACK));
   static final Layer FLANGES = notCut("FLANGES", new Pen(0.18, Dash.SOLID, Ink.BLACK));
   static final Layer SCREWS = notCut("SCREWS", Pen.FINE);
   static final Layer BEHIND = notCut("BEHIND", Pen.BEHIND);

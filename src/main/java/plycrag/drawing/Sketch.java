@@ -23,6 +23,7 @@ final class Sketch {
   static final double SMALL = 2.5;
 
   private static final double CROSS = 0.9;
+  private static final double HAIR = 0.18;
 
   private final int scale;
   private final List<Shape> shapes = new ArrayList<>();
@@ -70,10 +71,23 @@ final class Sketch {
     cross(centre, paper(CROSS));
   }
 
-  /** A small upright cross. */
-  void cross(Xy centre, double arm) {
-    line(Layers.CROSSES, centre.plus(-arm, 0), centre.plus(arm, 0));
-    line(Layers.CROSSES, centre.plus(0, -arm), centre.plus(0, arm));
+  /** A small upright cross, as an area: on a line that passes it would be drawn twice. */
+  private void cross(Xy centre, double arm) {
+    double half = paper(HAIR) / 2;
+    List<Xy> corners = new ArrayList<>();
+    corners.add(centre.plus(-arm, -half));
+    corners.add(centre.plus(-half, -half));
+    corners.add(centre.plus(-half, -arm));
+    corners.add(centre.plus(half, -arm));
+    corners.add(centre.plus(half, -half));
+    corners.add(centre.plus(arm, -half));
+    corners.add(centre.plus(arm, half));
+    corners.add(centre.plus(half, half));
+    corners.add(centre.plus(half, arm));
+    corners.add(centre.plus(-half, arm));
+    corners.add(centre.plus(-half, half));
+    corners.add(centre.plus(-arm, half));
+    area(Layers.TINT, corners, Fill.INK);
   }
 
   /** A screw: a short cross at 45°. */

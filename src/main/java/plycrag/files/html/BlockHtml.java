@@ -30,8 +30,9 @@ record BlockHtml(Function<Drawing, String> figures) {
   }
 
   private static String caution(Book.Caution caution) {
-    return "<p class=\"caution\"><strong>%s</strong> %s</p>\n"
-        .formatted(HtmlText.of(caution.word()), HtmlText.of(caution.text()));
+    return HtmlText.fill(
+        "<p class=\"caution\"><strong>%s</strong> %s</p>\n",
+        HtmlText.of(caution.word()), HtmlText.of(caution.text()));
   }
 
   private static String checklist(Book.Checklist checklist) {
@@ -42,12 +43,13 @@ record BlockHtml(Function<Drawing, String> figures) {
 
   private String figure(Book.Figure figure) {
     String title = HtmlText.of(figure.drawing().title());
-    return """
+    return HtmlText.fill(
+        """
         <figure>
         <div class="wide" tabindex="0" role="img" aria-label="%s">%s</div>
         <figcaption>%s</figcaption>
         </figure>
-        """
-        .formatted(title, figures.apply(figure.drawing()), HtmlText.of(figure.caption()));
+        """,
+        title, figures.apply(figure.drawing()), HtmlText.of(figure.caption()));
   }
 }

@@ -1,5 +1,7 @@
 package plycrag.files.html;
 
+import java.util.Locale;
+
 /** Text inside a page. */
 final class HtmlText {
   private static final int REPLACEMENT = 0xFFFD;
@@ -31,5 +33,10 @@ final class HtmlText {
     return !noncharacter
         && !Character.isISOControl(c)
         && Character.getType(c) != Character.SURROGATE;
+  }
+
+  /** Fills a template; numbers as digits of ASCII whatever the locale. */
+  static String fill(String template, Object... values) {
+    return String.format(Locale.ROOT, template, values);
   }
 }

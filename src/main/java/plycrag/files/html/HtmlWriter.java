@@ -18,7 +18,8 @@ public final class HtmlWriter {
    *     escaped
    */
   public static String write(Book book, Function<Drawing, String> figures) {
-    return """
+    return HtmlText.fill(
+        """
         <!DOCTYPE html>
         <html lang="en">
         <head>
@@ -35,22 +36,21 @@ public final class HtmlWriter {
         %s%s</main>
         %s</body>
         </html>
-        """
-        .formatted(
-            HtmlText.of(book.title()),
-            PageStyle.CSS,
-            running("stamp", book.stamp()),
-            head(book),
-            contents(book),
-            sections(book, new BlockHtml(figures)),
-            running("foot", book.footer()));
+        """,
+        HtmlText.of(book.title()),
+        PageStyle.CSS,
+        running("stamp", book.stamp()),
+        head(book),
+        contents(book),
+        sections(book, new BlockHtml(figures)),
+        running("foot", book.footer()));
   }
 
   /** Words that stand on every printed page. */
   private static String running(String kind, String words) {
     return words.isBlank()
         ? ""
-        : "<div class=\"%s\"><p>%s</p></div>\n".formatted(kind, HtmlText.of(words));
+        : HtmlText.fill("<div class=\"%s\"><p>%s</p></div>\n", kind, HtmlText.of(words));
   }
 
   private static String head(Book book) {
@@ -73,8 +73,8 @@ public final class HtmlWriter {
   }
 
   private static String link(int number, Book.Section section) {
-    return "<li><a href=\"#section-%d\">%s</a></li>\n"
-        .formatted(number, HtmlText.of(section.heading()));
+    return HtmlText.fill(
+        "<li><a href=\"#section-%d\">%s</a></li>\n", number, HtmlText.of(section.heading()));
   }
 
   private static String sections(Book book, BlockHtml blocks) {
@@ -85,7 +85,8 @@ public final class HtmlWriter {
 
   private static String section(int number, Book.Section section, BlockHtml blocks) {
     String body = section.blocks().stream().map(blocks::html).collect(Collectors.joining());
-    return "<section id=\"section-%d\">\n<h2>%s</h2>\n%s</section>\n"
-        .formatted(number, HtmlText.of(section.heading()), body);
+    return HtmlText.fill(
+        "<section id=\"section-%d\">\n<h2>%s</h2>\n%s</section>\n",
+        number, HtmlText.of(section.heading()), body);
   }
 }

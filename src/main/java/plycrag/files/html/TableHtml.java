@@ -17,15 +17,16 @@ record TableHtml(Table table) {
   String html() {
     String caption = HtmlText.of(table.title());
     String rows = table.rows().stream().map(TableHtml::row).collect(Collectors.joining());
-    return """
+    return HtmlText.fill(
+        """
         <div class="wide" tabindex="0" role="region" aria-label="%s"><table>
         <caption><span>%s</span></caption>
         <thead><tr>%s</tr></thead>
         <tbody>
         %s</tbody>
         </table></div>
-        """
-        .formatted(caption, caption, heads(), rows);
+        """,
+        caption, caption, heads(), rows);
   }
 
   private String heads() {

@@ -146,6 +146,11 @@ class NgcWriterTest {
   @Test
   void refusesToEndTurningOrDown() {
     refuses("turns at the end", bare(new Move.RapidZ(20), new Move.SpindleOn(1000)));
+    List<Move> moves = new ArrayList<>(START);
+    moves.addAll(List.of(new Move.RapidXy(9, 9), new Move.Plunge(-5, 600)));
+    moves.addAll(END);
+    moves.add(new Move.RapidZ(0));
+    refuses("down at the end", new DrillProgram("S1", "front", 1, List.of(), moves));
   }
 
   @Test

@@ -1,0 +1,43 @@
+package plycrag.conformance;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import plycrag.files.ngc.NgcReader;
+
+/** What LinuxCNC's interpreter makes of a program; its canonical moves turned back into holes. */
+public final class Rs274 {
+  private static final Pattern MOVE =
+      Pattern.compile("STRAIGHT_(FEED|TRAVERSE)\\((\\S+), (\\S+), (\\S+),.*");
+
+  private Rs274() {}
+
+  /** The interpreter's output. */
+  public static Tools.Result interpret(Path program) {
+    return Tools.run("rs274", "-g", program.toAbsolutePath().toString());
+  }
+
+  /** The holes in the order in which they are drilled: where a feed ends. */
+  public static List<NgcReader.Hole> holes(Path program) {
+    Tools.Result result = interpret(program);
+    if (result.exit() != 0
+        || !result.output().contains("PROGRAM_END()")
+        || !result.output().contains("USE_LENGTH_UNITS(CANON_UNITS_MM)")) {
+      throw new AssertionError(program + ": " + result);
+    }
+    List<NgcReader.Hole> holes = new ArrayList<>();
+    Matcher moves = MOVE.matcher(result.output());
+    while (moves.find()) {
+      if (moves.group(1).equals("FEED")) {
+        holes.add(new NgcReader.Hole(at(moves, 2), at(moves, 3), at(moves, 4)));
+      }
+    }
+    return holes;
+  }
+
+  private static double at(Matcher moves, int group) {
+    return Double.parseDouble(moves.group(group));
+  }
+}
