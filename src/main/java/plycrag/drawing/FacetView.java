@@ -58,7 +58,7 @@ public final class FacetView {
     drawSetback();
     layout.screws().stream().map(Screw::centre).map(frame::at).forEach(sketch::screw);
     layout.inserts().forEach(this::drawInsert);
-    FindingRings.draw(checked, facet.name(), frame, sketch);
+    FindingRings.draw(checked, layout, frame, sketch);
     Datum.draw(sketch, frame.at(0, 0), sign());
     drawDimensions();
     if (side == Face.BACK) {

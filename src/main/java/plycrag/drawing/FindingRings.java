@@ -8,6 +8,7 @@ import plycrag.document.Anchor;
 import plycrag.document.Xy;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
+import plycrag.layout.FacetLayout;
 
 /** Rings the findings of a facet, under the numbers that the list of findings repeats. */
 final class FindingRings {
@@ -43,18 +44,48 @@ final class FindingRings {
     return boxes;
   }
 
-  /** Draws the rings of one facet's findings. */
-  static void draw(CheckedLayout checked, String facet, FacetFrame frame, Sketch sketch) {
+  /** Draws the rings of one facet's findings, each number on the first side with room for it. */
+  static void draw(CheckedLayout checked, FacetLayout layout, FacetFrame frame, Sketch sketch) {
+    FreeSpot room = FreeSpot.on(layout, List.of());
     double radius = sketch.paper(RADIUS);
-    for (Ring ring : rings(checked, facet)) {
+    for (Ring ring : rings(checked, layout.facet().name())) {
       Xy centre = frame.at(ring.place().u(), ring.place().v());
       sketch.circle(Layers.FINDINGS, centre, radius);
+      String number = Integer.toString(ring.number());
+      Xy place = new Xy(ring.place().u(), ring.place().v());
       sketch.label(
           Layers.FINDINGS,
-          centre.plus(radius * 0.8, radius * 1.5),
-          Integer.toString(ring.number()),
+          onDrawing(numberPlace(place, number, room, sketch), frame),
+          number,
           Sketch.SMALL,
-          Anchor.START);
+          Anchor.MIDDLE);
     }
+  }
+
+  private static Xy onDrawing(Xy place, FacetFrame frame) {
+    return frame.at(place.x(), place.y());
+  }
+
+  private static Xy numberPlace(Xy ring, String number, FreeSpot room, Sketch sketch) {
+    double halfWidth = sketch.paper(TextSize.width(number, Sketch.SMALL) / 2);
+    double halfHeight = sketch.paper(Sketch.SMALL / 2);
+    double out = sketch.paper(RADIUS * 0.8);
+    List<Xy> sides = new ArrayList<>();
+    for (int down : new int[] {1, -1}) {
+      for (int left : new int[] {1, -1}) {
+        sides.add(ring.plus(left * (out + halfWidth), down * (out + halfHeight)));
+      }
+    }
+    return sides.stream()
+        .filter(
+            side ->
+                room.isFree(
+                    new Envelope(
+                        side.x() - halfWidth,
+                        side.x() + halfWidth,
+                        side.y() - halfHeight,
+                        side.y() + halfHeight)))
+        .findFirst()
+        .orElse(sides.get(0));
   }
 }

@@ -73,11 +73,16 @@ final class FreeSpot {
       double v = room.getMinY() + room.getHeight() * row / STEPS;
       Envelope box = new Envelope(u - width / 2, u + width / 2, v - height / 2, v + height / 2);
       boolean nearer = best == null || toMiddle(box, area) < toMiddle(best, area);
-      if (nearer && taken.near(box, 0).isEmpty()) {
+      if (nearer && isFree(box)) {
         best = box;
       }
     }
     return Optional.ofNullable(best).map(box -> new Xy(box.centre().x, box.centre().y));
+  }
+
+  /** Whether nothing is drawn in a box. */
+  boolean isFree(Envelope box) {
+    return taken.near(box, 0).isEmpty();
   }
 
   private static double toMiddle(Envelope box, Envelope area) {

@@ -6,10 +6,13 @@ import java.util.List;
 final class Scale {
   private static final List<Integer> SCALES = List.of(1, 2, 5, 10, 20, 50, 100, 200, 500);
 
-  /** What is left for the view itself on A4 upright beside its dimensions, mm. */
-  private static final double WIDTH = 145;
+  /**
+   * What is left for the view itself on A4 or Letter upright, beside its dimensions and words and
+   * the page's running lines, mm.
+   */
+  private static final double WIDTH = 150;
 
-  private static final double HEIGHT = 205;
+  private static final double HEIGHT = 140;
 
   private Scale() {}
 
