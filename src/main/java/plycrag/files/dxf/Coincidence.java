@@ -1,7 +1,10 @@
 package plycrag.files.dxf;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import plycrag.document.Shape;
@@ -15,17 +18,54 @@ final class Coincidence {
   /** mm. */
   private static final double TOLERANCE = 0.01;
 
+  /** Side of the cells in which neighbours are looked for, mm; more than the tolerance. */
+  private static final double CELL = 1;
+
+  private final Map<Cell, List<Shape>> kept = new HashMap<>();
+
   private Coincidence() {}
 
-  /** The shapes in their order without those that lie on an earlier one. */
+  private record Cell(long column, long row) {}
+
+  /** The shapes in their order without those that lie on an earlier one; near linear. */
   static List<Shape> withoutRepeats(List<Shape> shapes) {
-    List<Shape> kept = new ArrayList<>();
-    for (Shape shape : shapes) {
-      if (kept.stream().noneMatch(earlier -> coincide(earlier, shape))) {
-        kept.add(shape);
+    Coincidence seen = new Coincidence();
+    return shapes.stream().filter(seen::isNew).toList();
+  }
+
+  private boolean isNew(Shape shape) {
+    Cell cell = cell(middle(shape));
+    for (long column = cell.column() - 1; column <= cell.column() + 1; column++) {
+      for (long row = cell.row() - 1; row <= cell.row() + 1; row++) {
+        for (Shape earlier : kept.getOrDefault(new Cell(column, row), List.of())) {
+          if (coincide(earlier, shape)) {
+            return false;
+          }
+        }
       }
     }
-    return kept;
+    kept.computeIfAbsent(cell, unseen -> new ArrayList<>()).add(shape);
+    return true;
+  }
+
+  private static Cell cell(Xy place) {
+    return new Cell((long) Math.floor(place.x() / CELL), (long) Math.floor(place.y() / CELL));
+  }
+
+  /** The middle of the smallest box around a shape: shapes that coincide have it in common. */
+  private static Xy middle(Shape shape) {
+    if (shape instanceof Shape.Circle circle) {
+      return circle.centre();
+    }
+    if (shape instanceof Shape.Label label) {
+      return label.at();
+    }
+    List<Xy> places = shape instanceof Shape.Outline outline ? outline.vertices() : chain(shape);
+    DoubleSummaryStatistics x = places.stream().mapToDouble(Xy::x).summaryStatistics();
+    DoubleSummaryStatistics y = places.stream().mapToDouble(Xy::y).summaryStatistics();
+    return places.isEmpty()
+        ? new Xy(0, 0)
+        : new Xy((x.getMin() + x.getMax()) / 2, (y.getMin() + y.getMax()) / 2);
   }
 
   private static boolean coincide(Shape a, Shape b) {

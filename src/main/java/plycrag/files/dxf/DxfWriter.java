@@ -14,7 +14,7 @@ public final class DxfWriter {
   private DxfWriter() {}
 
   /**
-   * The text of a file, ASCII.
+   * The text of a file, ASCII; areas without an edge are left out.
    *
    * @throws IllegalArgumentException if two layers of one name have different pens; a defect of the
    *     caller
@@ -51,8 +51,9 @@ public final class DxfWriter {
   private static void entities(TagWriter tags, Drawing drawing) {
     tags.section("ENTITIES");
     Entities entities = new Entities(tags, drawing.scale());
-    List<Shape> shapes = Coincidence.withoutRepeats(drawing.shapes());
-    shapes.forEach(entities::write);
+    List<Shape> edged =
+        drawing.shapes().stream().filter(shape -> !(shape instanceof Shape.Area)).toList();
+    Coincidence.withoutRepeats(edged).forEach(entities::write);
     tags.endSection();
   }
 }

@@ -7,7 +7,7 @@ import plycrag.document.Shape;
 import plycrag.document.Xy;
 
 /**
- * Shapes as entities, everything by layer; areas without an edge are left out.
+ * Shapes as entities, everything by layer.
  *
  * @param tags where to
  * @param scale what texts' paper millimetres are multiplied by
@@ -29,8 +29,8 @@ record Entities(TagWriter tags, int scale) {
     } else if (shape instanceof Shape.Circle circle) {
       start("CIRCLE", circle.layer(), "AcDbCircle");
       tags.place(10, circle.centre()).real(40, circle.radius());
-    } else if (shape instanceof Shape.Label label) {
-      label(label);
+    } else {
+      label((Shape.Label) shape);
     }
   }
 
