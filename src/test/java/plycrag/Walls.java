@@ -1,0 +1,34 @@
+package plycrag;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import plycrag.check.CheckedLayout;
+import plycrag.check.Inspection;
+import plycrag.layout.Layout;
+import plycrag.layout.LayoutPlan;
+import plycrag.params.ParameterFile;
+import plycrag.params.Parameters;
+import plycrag.params.Reading;
+import plycrag.wall.Wall;
+
+/** Makes walls from the text of parameter files. */
+public final class Walls {
+  private Walls() {}
+
+  /** What a text says; it must say nothing wrong. */
+  public static Parameters parameters(String toml) {
+    Reading reading = ParameterFile.read("wall.toml", TestFiles.bytes(toml));
+    assertThat(reading.findings()).isEmpty();
+    return reading.parameters().orElseThrow();
+  }
+
+  /** The layout of a text's wall. */
+  public static Layout laidOut(String toml) {
+    return LayoutPlan.of(Wall.of(parameters(toml)));
+  }
+
+  /** The verdict on a text's wall. */
+  public static CheckedLayout judged(String toml) {
+    return Inspection.of(laidOut(toml));
+  }
+}
