@@ -1,0 +1,180 @@
+package plycrag.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.TestFiles;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Anchor;
+import plycrag.document.Drawing;
+import plycrag.document.Shape;
+import plycrag.layout.Face;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.LaidSheet;
+
+class ViewsTest {
+  private static final CheckedLayout REFUSED =
+      Walls.judged(TestFiles.text("must-fail/layout/top-row-in-plate.toml"));
+
+  static Stream<Drawing> published() {
+    return TestFiles.samples().stream()
+        .flatMap(file -> drawings(Walls.judged(TestFiles.read(file))).stream());
+  }
+
+  private static List<Drawing> drawings(CheckedLayout checked) {
+    List<Drawing> drawings = new ArrayList<>();
+    for (FacetLayout facet : checked.layout().facets()) {
+      drawings.add(FacetView.of(checked, facet, Face.FRONT));
+      drawings.add(FacetView.of(checked, facet, Face.BACK));
+      drawings.add(FrameView.of(checked, facet));
+      drawings.add(SideView.of(checked, facet));
+    }
+    for (LaidSheet sheet : checked.layout().sheets()) {
+      drawings.add(SheetView.of(checked, sheet));
+      drawings.add(SheetTemplate.of(checked, sheet));
+      drawings.add(SheetCut.of(checked, sheet));
+    }
+    return drawings;
+  }
+
+  private static List<Shape.Label> labels(Drawing drawing) {
+    return drawing.shapes().stream()
+        .filter(Shape.Label.class::isInstance)
+        .map(Shape.Label.class::cast)
+        .toList();
+  }
+
+  private static Envelope box(Shape.Label label, int scale) {
+    double width = TextSize.width(label.text(), label.height()) * scale;
+    double height = label.height() * scale;
+    double start =
+        label.anchor() == Anchor.START ? 0 : label.anchor() == Anchor.END ? -width : -width / 2;
+    double x = label.at().x();
+    double y = label.at().y();
+    return label.turn() == 90
+        ? new Envelope(x - height / 2, x + height / 2, y + start, y + start + width)
+        : new Envelope(x + start, x + start + width, y - height / 2, y + height / 2);
+  }
+
+  @ParameterizedTest
+  @MethodSource("published")
+  void noWordsLieOnOthersAndAllAreOnThePage(Drawing drawing) {
+    List<Shape.Label> labels = labels(drawing);
+    Envelope page =
+        new Envelope(
+            drawing.extent().left(),
+            drawing.extent().right(),
+            drawing.extent().low(),
+            drawing.extent().high());
+    for (int at = 0; at < labels.size(); at++) {
+      Envelope box = box(labels.get(at), drawing.scale());
+      assertThat(page.covers(box)).as(labels.get(at).text()).isTrue();
+      assertThat(labels.get(at).height()).isGreaterThanOrEqualTo(2.5);
+      for (Shape.Label other : labels.subList(0, at)) {
+        assertThat(box.intersects(box(other, drawing.scale())))
+            .as(labels.get(at).text() + " on " + other.text())
+            .isFalse();
+      }
+    }
+  }
+
+  @Test
+  void theBackIsMirroredAndSaysSo() {
+    FacetLayout facet = REFUSED.layout().facets().get(0);
+    Drawing back = FacetView.of(REFUSED, facet, Face.BACK);
+    assertThat(circles(back, 6).map(circle -> circle.centre().x()).distinct().sorted())
+        .containsExactly(100.0, 350.0, 640.0, 900.0, 1100.0);
+    assertThat(circles(back, 13)).hasSize(50);
+    assertThat(labels(back)).anyMatch(one -> one.text().startsWith("BACK, SEEN FROM BEHIND"));
+    Drawing front = FacetView.of(REFUSED, facet, Face.FRONT);
+    assertThat(circles(front, 6).map(circle -> circle.centre().x()).distinct().sorted())
+        .containsExactly(100.0, 300.0, 560.0, 850.0, 1100.0);
+    assertThat(labels(front)).anyMatch(one -> one.text().startsWith("FRONT"));
+  }
+
+  private static Stream<Shape.Circle> circles(Drawing drawing, double radius) {
+    return drawing.shapes().stream()
+        .filter(Shape.Circle.class::isInstance)
+        .map(Shape.Circle.class::cast)
+        .filter(circle -> circle.radius() == radius);
+  }
+
+  @Test
+  void whatMustNotBeMadeIsStamped() {
+    List<Drawing> drawings = drawings(REFUSED);
+    assertThat(drawings)
+        .hasSize(7)
+        .allMatch(
+            drawing ->
+                labels(drawing).stream().anyMatch(one -> one.text().equals("NOT FOR MAKING")));
+    assertThat(published())
+        .noneMatch(
+            drawing ->
+                labels(drawing).stream().anyMatch(one -> one.text().equals("NOT FOR MAKING")));
+  }
+
+  @Test
+  void everyViewSaysThatItIsForBoulderingAndHasNoSupport() {
+    assertThat(published().filter(drawing -> !labels(drawing).isEmpty()))
+        .allMatch(
+            drawing -> labels(drawing).stream().anyMatch(one -> one.text().contains("No rope")))
+        .allMatch(
+            drawing ->
+                labels(drawing).stream()
+                    .anyMatch(one -> one.text().contains("Support not designed: frame only")));
+  }
+
+  /** Sine and cosine of 30° are a half and 0.8660254: 300 + 2440 × 0.8660254 = 2413.1. */
+  @Test
+  void theSectionReadsTheHeights() {
+    CheckedLayout checked =
+        Walls.judged("[wall]\nraise = 300\n[[facet]]\nangle = 30\nlength = 2440\n");
+    Drawing section = SideView.of(checked, checked.layout().facets().get(0));
+    assertThat(labels(section).stream().map(Shape.Label::text)).contains("300", "2413.1", "1220");
+  }
+
+  @Property(tries = 300)
+  void labelsKeepTheirOrderAndDistanceAndMoveNoMoreThanAWorseSpread(
+      @ForAll @Size(min = 1, max = 12) List<@IntRange(max = 60) Integer> wished) {
+    List<Double> sorted = wished.stream().sorted().map(Integer::doubleValue).toList();
+    List<Double> places = LabelSpread.of(sorted, 4);
+    for (int at = 1; at < places.size(); at++) {
+      assertThat(places.get(at) - places.get(at - 1)).isGreaterThanOrEqualTo(4 - 1e-9);
+    }
+    assertThat(moved(sorted, places))
+        .isLessThanOrEqualTo(moved(sorted, pushedRight(sorted)) + 1e-9);
+    if (pushedRight(sorted).equals(sorted)) {
+      assertThat(moved(sorted, places)).isCloseTo(0, within(1e-9));
+    }
+  }
+
+  private static List<Double> pushedRight(List<Double> wished) {
+    Double[] places = wished.toArray(new Double[0]);
+    for (int at = 1; at < places.length; at++) {
+      places[at] = Math.max(places[at], places[at - 1] + 4);
+    }
+    return Arrays.asList(places);
+  }
+
+  private static double moved(List<Double> wished, List<Double> places) {
+    double sum = 0;
+    for (int at = 0; at < wished.size(); at++) {
+      double move = places.get(at) - wished.get(at);
+      sum += move * move;
+    }
+    return sum;
+  }
+}

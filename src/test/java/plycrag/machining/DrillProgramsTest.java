@@ -1,0 +1,79 @@
+package plycrag.machining;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.check.ApprovedLayout;
+import plycrag.document.DrillProgram;
+import plycrag.document.Move;
+import plycrag.files.ngc.NgcReader;
+import plycrag.files.ngc.NgcWriter;
+
+class DrillProgramsTest {
+  private static final String WALL =
+      """
+      [[facet]]
+      width = 1200
+      length = 1200
+      [sheet]
+      thickness = 17.5
+      [inserts]
+      pattern = "lines"
+      columns = [100, 300]
+      rows = [100, 300]
+      """;
+
+  private static List<DrillProgram> programs(String toml) {
+    return DrillPrograms.of((ApprovedLayout) Walls.judged(toml), Walls.parameters(toml).machine());
+  }
+
+  @Test
+  void drillsFromTheSpoilboardUp() {
+    DrillProgram program = programs(WALL).get(0);
+    assertThat(program.remarks()).contains("Z0 spoilboard");
+    assertThat(program.moves().get(0)).isEqualTo(new Move.RapidZ(42.5));
+    assertThat(program.moves().get(1)).isEqualTo(new Move.SpindleOn(4000));
+    assertThat(program.moves().get(2)).isEqualTo(new Move.Dwell(3));
+    assertThat(program.moves())
+        .filteredOn(Move.Plunge.class::isInstance)
+        .hasSize(4)
+        .containsOnly(new Move.Plunge(-0.5, 600));
+    assertThat(program.moves().get(program.moves().size() - 1)).isEqualTo(new Move.SpindleOff());
+  }
+
+  @Test
+  void drillsFromTheSheetsTopDown() {
+    DrillProgram program =
+        programs(WALL + "[machine]\nz-zero = \"sheet-top\"\nbreakthrough = 1\n").get(0);
+    assertThat(program.remarks()).contains("Z0 sheet top");
+    NgcReader text = NgcReader.read(NgcWriter.write(program));
+    assertThat(text.comments()).contains("Z0 SHEET TOP");
+    assertThat(text.holes())
+        .containsExactlyInAnyOrder(
+            new NgcReader.Hole(100, 100, -18.5),
+            new NgcReader.Hole(300, 100, -18.5),
+            new NgcReader.Hole(100, 300, -18.5),
+            new NgcReader.Hole(300, 300, -18.5));
+  }
+
+  @Test
+  void aSheetWithoutHolesGetsNoProgram() {
+    String wall =
+        "[[facet]]\nwidth = 1200\nlength = 2450\n[sheet]\nlay = \"across\"\nleast-width = 50\n";
+    String low = "[inserts]\npattern = \"lines\"\ncolumns = [100]\nrows = [100]\n";
+    assertThat(programs(wall.replace("2450", "2440") + low))
+        .extracting(DrillProgram::sheet)
+        .containsExactly("S1");
+  }
+
+  /** A name from a parameter file stays a remark. */
+  @Test
+  void aNameCannotBecomeAMotion() {
+    String wall = "[wall]\nname = \"Bay) G0 Z-99 (x\"\n" + WALL;
+    NgcReader text = NgcReader.read(NgcWriter.write(programs(wall).get(0)));
+    assertThat(text.holes()).hasSize(4).allMatch(hole -> hole.bottom() == -0.5);
+    assertThat(text.comments().get(0)).doesNotContain("(", ")");
+  }
+}
