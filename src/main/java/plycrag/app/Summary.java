@@ -7,7 +7,6 @@ import plycrag.check.CheckedLayout;
 import plycrag.finding.Finding;
 import plycrag.finding.FindingLine;
 import plycrag.finding.Severity;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 
 /** Tells in a few lines what was made of a wall. */
@@ -31,16 +30,13 @@ record Summary(CheckedLayout checked) {
   }
 
   private static String counts(Layout layout) {
-    int members = layout.facets().stream().mapToInt(facet -> facet.members().size()).sum();
-    int inserts = layout.facets().stream().mapToInt(facet -> facet.inserts().size()).sum();
-    int screws = layout.facets().stream().map(FacetLayout::screws).mapToInt(List::size).sum();
     return Count.of(layout.sheets().size(), "sheet")
         + ", "
-        + Count.of(members, "member")
+        + Count.of(layout.members().size(), "member")
         + ", "
-        + Count.of(inserts, "insert")
+        + Count.of(layout.inserts().size(), "insert")
         + ", "
-        + Count.of(screws, "screw");
+        + Count.of(layout.screws().size(), "screw");
   }
 
   private String verdict() {

@@ -122,17 +122,14 @@ public final class BuildBook {
   }
 
   private String counts() {
-    int members = layout.facets().stream().mapToInt(facet -> facet.members().size()).sum();
-    int inserts = layout.facets().stream().mapToInt(facet -> facet.inserts().size()).sum();
-    int screws = layout.facets().stream().mapToInt(facet -> facet.screws().size()).sum();
     return "It takes "
         + layout.sheets().size()
         + " sheets, "
-        + members
+        + layout.members().size()
         + " members, "
-        + inserts
+        + layout.inserts().size()
         + " inserts and "
-        + screws
+        + layout.screws().size()
         + " screws through the sheets.";
   }
 

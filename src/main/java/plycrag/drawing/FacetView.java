@@ -3,14 +3,12 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import org.locationtech.jts.geom.LineString;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
-import plycrag.geometry.Shapes;
 import plycrag.layout.Axis;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
@@ -101,10 +99,7 @@ public final class FacetView {
 
   private void drawTimberBehind() {
     Layer layer = side == Face.FRONT ? Layers.BEHIND : Layers.PARTS;
-    List<LineString> edges =
-        Shapes.edgesOnce(
-            layout.members().stream().map(Member::footprint).toList(), List.of(facet.outline()));
-    edges.forEach(edge -> sketch.path(layer, Sketch.points(edge, frame)));
+    layout.members().forEach(member -> sketch.edges(layer, member.footprint(), frame));
   }
 
   private void drawSeam(Seam seam) {

@@ -11,7 +11,6 @@ import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Xy;
-import plycrag.geometry.Shapes;
 import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
@@ -49,8 +48,7 @@ public final class FrameView {
       List<Xy> vertices = Sketch.vertices(member.footprint().getExteriorRing(), frame);
       sketch.area(Layers.TINT, vertices, Fill.TIMBER);
     }
-    Shapes.edgesOnce(members.stream().map(Member::footprint).toList(), List.of())
-        .forEach(edge -> sketch.path(Layers.OUTLINE, Sketch.points(edge, frame)));
+    members.forEach(member -> sketch.edges(Layers.OUTLINE, member.footprint(), frame));
     members.forEach(this::labelMember);
     Datum.draw(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
     drawDimensions();

@@ -9,6 +9,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.FeatureMap;
 import plycrag.document.FeatureMap.Feature;
+import plycrag.geometry.Shapes;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.FastenerLine;
 import plycrag.layout.Insert;
@@ -16,6 +17,7 @@ import plycrag.layout.Member;
 import plycrag.layout.Piece;
 import plycrag.layout.Screw;
 import plycrag.params.InsertParameters;
+import plycrag.wall.Facet;
 
 /** The layout as geometries in (u, v), for other programs. */
 public final class LayoutMap {
@@ -44,13 +46,19 @@ public final class LayoutMap {
     for (Piece piece : layout.pieces()) {
       add(piece.outline(), properties(facet, piece.mark(), "piece"));
     }
-    for (Member member : layout.members()) {
-      Map<String, Cell> properties = properties(facet, member.mark(), "member");
-      properties.put("role", Cell.of(member.role().word()));
-      add(member.footprint(), properties);
-    }
+    layout.members().forEach(member -> add(layout.facet(), member));
     layout.fastenerLines().forEach(line -> add(facet, line));
     layout.inserts().forEach(one -> add(facet, one, insert));
+  }
+
+  /** A member where it touches the back of the sheets; none of one that lies below them. */
+  private void add(Facet facet, Member member) {
+    Geometry touching = Shapes.shared(member.footprint(), facet.outline());
+    if (touching.getArea() > 0) {
+      Map<String, Cell> properties = properties(facet.name(), member.mark(), "member");
+      properties.put("role", Cell.of(member.role().word()));
+      add(touching, properties);
+    }
   }
 
   private void add(String facet, FastenerLine line) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
@@ -11,6 +12,7 @@ import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
+import plycrag.geometry.Shapes;
 
 /**
  * Collects the shapes of one drawing; lengths on paper are turned into the model's by its scale.
@@ -41,8 +43,17 @@ final class Sketch {
     return millimetres * scale;
   }
 
+  /** The drawing, in which no line lies on another; closed outlines stay whole. */
   Drawing drawing(String title, Extent extent) {
-    return new Drawing(title, scale, extent, shapes);
+    return new Drawing(title, scale, extent, DrawnOnce.of(shapes));
+  }
+
+  /** The edges of an area, each a line of its own. */
+  void edges(Layer layer, Polygon area, FacetFrame frame) {
+    for (LineString edge : Shapes.edges(area)) {
+      List<Xy> ends = points(edge, frame);
+      line(layer, ends.get(0), ends.get(1));
+    }
   }
 
   void line(Layer layer, Xy from, Xy to) {
@@ -71,7 +82,7 @@ final class Sketch {
     cross(centre, paper(CROSS));
   }
 
-  /** A small upright cross, as an area: on a line that passes it would be drawn twice. */
+  /** A small upright cross, as an area: who reads a circle by program knows its centre. */
   private void cross(Xy centre, double arm) {
     double half = paper(HAIR) / 2;
     List<Xy> corners = new ArrayList<>();

@@ -1,6 +1,5 @@
 package plycrag.geometry;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -11,7 +10,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -61,26 +59,9 @@ public final class Shapes {
         .toList();
   }
 
-  /**
-   * The edges of areas that touch, each drawn once and none that lies on the edge of another area;
-   * chains of straight lines in a fixed order.
-   *
-   * @param areas whose edges are wanted
-   * @param drawn an area whose edge is drawn already, empty for none
-   */
-  public static List<LineString> edgesOnce(Collection<Polygon> areas, Collection<Polygon> drawn) {
-    Geometry edges = together(areas.stream().map(Polygon::getBoundary).toList());
-    Geometry rest = without(edges, together(drawn.stream().map(Polygon::getBoundary).toList()));
-    LineMerger merger = new LineMerger();
-    merger.add(rest);
-    List<LineString> chains = new ArrayList<>();
-    for (Object chain : merger.getMergedLineStrings()) {
-      LineString line = (LineString) chain;
-      line.normalize();
-      chains.add(line);
-    }
-    chains.sort(null);
-    return chains;
+  /** What two geometries share; empty where they are apart. */
+  public static Geometry shared(Geometry a, Geometry b) {
+    return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
   }
 
   /** What is left of {@code a} without {@code b}. */
@@ -99,6 +80,11 @@ public final class Shapes {
   public static double distance(Point point, Polygon area) {
     double toBoundary = area.getBoundary().distance(point);
     return area.covers(point) ? -toBoundary : toBoundary;
+  }
+
+  /** The one factory, for what JTS makes itself. */
+  static GeometryFactory factory() {
+    return FACTORY;
   }
 
   private static Coordinate at(double u, double v) {

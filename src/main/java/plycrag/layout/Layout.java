@@ -17,6 +17,21 @@ public record Layout(Wall wall, List<FacetLayout> facets, List<LaidSheet> sheets
     sheets = List.copyOf(sheets);
   }
 
+  /** All members, facet by facet. */
+  public List<Member> members() {
+    return facets.stream().flatMap(facet -> facet.members().stream()).toList();
+  }
+
+  /** All inserts, facet by facet. */
+  public List<Insert> inserts() {
+    return facets.stream().flatMap(facet -> facet.inserts().stream()).toList();
+  }
+
+  /** All screws through sheets, facet by facet. */
+  public List<Screw> screws() {
+    return facets.stream().flatMap(facet -> facet.screws().stream()).toList();
+  }
+
   /** All holes, sheet by sheet. */
   public List<MachinedHole> holes() {
     return sheets.stream().flatMap(sheet -> sheet.holes().stream()).toList();

@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.params.InsertParameters;
@@ -49,10 +48,9 @@ public final class ShoppingList {
   }
 
   private void addTimber() {
-    List<Member> members =
-        layout.facets().stream().flatMap(facet -> facet.members().stream()).toList();
     double longest = wall().stock().lengths().get(wall().stock().lengths().size() - 1);
-    List<Member> sold = members.stream().filter(member -> member.length() <= longest).toList();
+    List<Member> sold =
+        layout.members().stream().filter(member -> member.length() <= longest).toList();
     Map<Double, Integer> sticks = new TreeMap<>();
     Stick.firstFit(sold, wall().stock())
         .forEach(stick -> sticks.merge(stick.length(), 1, Integer::sum));
@@ -64,7 +62,7 @@ public final class ShoppingList {
 
   private void addInserts() {
     InsertParameters insert = wall().inserts();
-    int count = layout.facets().stream().mapToInt(facet -> facet.inserts().size()).sum();
+    int count = layout.inserts().size();
     String size =
         "hole "
             + exact(insert.hole())
@@ -77,7 +75,7 @@ public final class ShoppingList {
 
   private void addScrews() {
     ScrewParameters screw = wall().screws();
-    int count = layout.facets().stream().map(FacetLayout::screws).mapToInt(List::size).sum();
+    int count = layout.screws().size();
     String size = size(screw.diameter(), screw.length());
     add("screws", "countersunk wood screw, sheet to frame", size, count);
   }

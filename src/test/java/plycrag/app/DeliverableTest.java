@@ -1,0 +1,91 @@
+package plycrag.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import plycrag.TestFiles;
+import plycrag.files.OutputFile;
+import plycrag.files.dxf.DxfLint;
+import plycrag.files.ngc.NgcReader;
+
+/** Whatever a valid file says, the wall is delivered, right or stamped, and never a defect. */
+class DeliverableTest {
+
+  @Provide
+  Arbitrary<String> files() {
+    Arbitrary<String> units =
+        Arbitraries.of(
+            "unit = \"mm\"\nraise = 0\n",
+            "unit = \"mm\"\nraise = 17\n",
+            "unit = \"mm\"\nraise = 900\n");
+    Arbitrary<Integer> sizes = Arbitraries.integers().between(300, 9000);
+    Arbitrary<Integer> angles = Arbitraries.integers().between(-15, 60);
+    Arbitrary<String> sheets =
+        Arbitraries.of(
+            "",
+            "seam-gap = 0\n",
+            "lay = \"up\"\nseam-gap = 10\n",
+            "lay = \"across\"\nthickness = 9\nleast-width = 50\n");
+    Arbitrary<String> frames =
+        Arbitraries.of(
+            "",
+            "seams = \"shared\"\n",
+            "seams = \"flat\"\nsection = \"2x6\"\n",
+            "section = [90, 45]\n");
+    Arbitrary<String> inserts =
+        Arbitraries.of(
+            "",
+            "when-blocked = \"drop\"\npattern = \"offset\"\n",
+            "setback = 1000\n",
+            "pitch-across = 55\npitch-up = 333\nsetback = 0\n",
+            "pattern = \"lines\"\ncolumns = [10, 290, 5000]\nrows = [1, 299.6]\n");
+    Arbitrary<String> outputs = Arbitraries.of("", "[output]\ndxf = \"r12\"\n");
+    Arbitrary<String> facets =
+        Combinators.combine(sizes, sizes, angles)
+            .as(
+                (width, length, angle) ->
+                    "[[facet]]\nwidth = " + width + "\nlength = " + length + "\nangle = " + angle);
+    return Combinators.combine(units, facets, sheets, frames, inserts, outputs)
+        .as(
+            (unit, facet, sheet, frame, insert, output) ->
+                "[wall]\n"
+                    + unit
+                    + facet
+                    + "\n[sheet]\n"
+                    + sheet
+                    + "[frame]\n"
+                    + frame
+                    + "[inserts]\n"
+                    + insert
+                    + output);
+  }
+
+  @Property(tries = 40)
+  void everyValidFileIsDelivered(@ForAll("files") String file) {
+    Design design = Design.of("wall.toml", TestFiles.bytes(file));
+    assertThat(design).isInstanceOf(Design.Judged.class);
+    if (design instanceof Design.Judged judged) {
+      List<OutputFile> files = Deliverable.of(judged);
+      assertThat(files).extracting(OutputFile::path).doesNotHaveDuplicates().contains("index.html");
+      for (OutputFile made : files) {
+        String text = new String(made.content(), StandardCharsets.UTF_8);
+        assertThat(text).as(made.path()).doesNotContain("NaN", "Infinity");
+        if (made.path().endsWith(".dxf")) {
+          assertThat(DxfLint.faults(text)).as(made.path()).isEmpty();
+        }
+        if (made.path().endsWith(".ngc")) {
+          assertThat(NgcReader.read(text).holes()).isNotEmpty();
+        }
+      }
+      boolean programs = files.stream().anyMatch(made -> made.path().startsWith("cnc/"));
+      assertThat(programs && !judged.checked().isApproved()).isFalse();
+    }
+  }
+}
