@@ -68,7 +68,7 @@ public final class DrillPrograms {
         "Sheet " + mm(thickness) + " thick, breakthrough " + mm(machine.breakthrough()),
         "Tool T" + tool + ", drill, diameter " + mm(first.diameter()),
         "Holes " + holes.size() + ", all lengths in millimetres",
-        "Caution: hold the sheet down. Wear eye and ear protection. Extract dust",
+        "Caution: hold the sheet down. Protect eyes and ears and lungs",
         "Caution: run above the work first");
   }
 
