@@ -20,19 +20,32 @@ final class Datum {
    * @param corner where it is
    * @param sign 1 where the view lies to the right of it, -1 to the left
    */
-  static void draw(Sketch sketch, Xy corner, int sign) {
-    double out = -sketch.paper(THICK) * sign;
-    double down = -sketch.paper(THICK);
-    double leg = sketch.paper(LEG);
+  static void outside(Sketch sketch, Xy corner, int sign) {
+    draw(sketch, corner, sign, -1);
+  }
+
+  /** Draws it inside a view that fills its page and lies to the right of the corner. */
+  static void inside(Sketch sketch, Xy corner) {
+    draw(sketch, corner, 1, 1);
+  }
+
+  private static void draw(Sketch sketch, Xy corner, int sign, int inward) {
+    double thick = sketch.paper(THICK) * inward;
+    double leg = sketch.paper(LEG) * inward;
     double edge = sketch.paper(EDGE);
-    fill(sketch, corner, corner.plus(-leg * sign, 0), corner.plus(0, -leg));
+    fill(sketch, corner, corner.plus(leg * sign, 0), corner.plus(0, leg));
     fill(
         sketch,
         corner,
         corner.plus(edge * sign, 0),
-        corner.plus(edge * sign, down),
-        corner.plus(0, down));
-    fill(sketch, corner, corner.plus(out, 0), corner.plus(out, edge), corner.plus(0, edge));
+        corner.plus(edge * sign, thick),
+        corner.plus(0, thick));
+    fill(
+        sketch,
+        corner,
+        corner.plus(thick * sign, 0),
+        corner.plus(thick * sign, edge),
+        corner.plus(0, edge));
   }
 
   private static void fill(Sketch sketch, Xy... corners) {

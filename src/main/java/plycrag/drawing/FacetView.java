@@ -57,7 +57,7 @@ public final class FacetView {
     layout.screws().stream().map(Screw::centre).map(frame::at).forEach(sketch::screw);
     layout.inserts().forEach(this::drawInsert);
     FindingRings.draw(checked, layout, frame, sketch);
-    Datum.draw(sketch, frame.at(0, 0), sign());
+    Datum.outside(sketch, frame.at(0, 0), sign());
     drawDimensions();
     if (side == Face.BACK) {
       drawBackBand();

@@ -50,7 +50,7 @@ public final class FrameView {
     }
     members.forEach(member -> sketch.edges(Layers.OUTLINE, member.footprint(), frame));
     members.forEach(this::labelMember);
-    Datum.draw(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
+    Datum.outside(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
     drawDimensions();
     String facet = layout.facet().name();
     Tape tape = checked.layout().wall().tape();

@@ -47,7 +47,7 @@ public final class SheetTemplate {
           Sketch.SMALL,
           Anchor.START);
     }
-    Datum.draw(sketch, new Xy(0, 0), 1);
+    Datum.inside(sketch, new Xy(0, 0));
     drawWords();
     return sketch.drawing(
         checked.layout().wall().name() + ": sheet " + sheet.mark() + ", true size",

@@ -39,7 +39,7 @@ public final class SheetView {
     for (MachinedHole hole : sheet.holes()) {
       sketch.hole(new Xy(hole.x(), hole.y()), hole.diameter());
     }
-    Datum.draw(sketch, new Xy(0, 0), 1);
+    Datum.outside(sketch, new Xy(0, 0), 1);
     drawDimensions();
     Tape tape = checked.layout().wall().tape();
     List<String> notes =
