@@ -13,9 +13,4 @@ public final class Trig {
   public static double cos(double degrees) {
     return StrictMath.cos(StrictMath.toRadians(degrees));
   }
-
-  /** Tangent of an angle in degrees. */
-  public static double tan(double degrees) {
-    return StrictMath.tan(StrictMath.toRadians(degrees));
-  }
 }

@@ -55,9 +55,12 @@ public final class ShoppingList {
     Stick.firstFit(sold, wall().stock())
         .forEach(stick -> sticks.merge(stick.length(), 1, Integer::sum));
     String section = size(wall().frame().breadth(), wall().frame().depth());
-    sticks.forEach(
-        (length, count) ->
-            add("timber", "structural timber, " + section + " actual", exact(length), count));
+    String article = "structural timber, " + section + " actual";
+    sticks.forEach((length, count) -> add("timber", article, exact(length), count));
+    layout.members().stream()
+        .filter(member -> member.length() > longest)
+        .forEach(
+            member -> add("timber", article + ", longer than is sold", exact(member.length()), 1));
   }
 
   private void addInserts() {

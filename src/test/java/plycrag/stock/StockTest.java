@@ -73,6 +73,16 @@ class StockTest {
         .isEqualTo(FastenerList.of(WALL).rows().size());
   }
 
+  /** What no length sold holds is on the list all the same, and says so. */
+  @Test
+  void theShoppingListHidesNoMember() {
+    String wall = "[[facet]]\nwidth = 1200\nlength = 2400\n[stock]\nlengths = [2000]\n";
+    assertThat(ShoppingList.of(Walls.judged(wall)).rows())
+        .filteredOn(row -> row.get(1).text().endsWith("longer than is sold"))
+        .hasSize(4)
+        .allMatch(row -> row.get(2).text().equals("2310 mm"));
+  }
+
   private static int quantity(Table shopping, String group) {
     return shopping.rows().stream()
         .filter(row -> row.get(0).text().equals(group))
