@@ -69,7 +69,7 @@ public record Tape(LengthUnit unit) {
   }
 
   private String inches(double millimetres, String joint) {
-    return inches(Math.round(millimetres / unit.markingGrid()), SIXTEENTHS, joint);
+    return inches(Math.round(snap(millimetres) / unit.markingGrid()), SIXTEENTHS, joint);
   }
 
   private static String inches(long parts, int of, String joint) {

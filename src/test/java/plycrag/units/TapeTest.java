@@ -56,6 +56,17 @@ class TapeTest {
     assertThat(INCHES.text(inches * 25.4)).isEqualTo(reading + " in");
   }
 
+  /**
+   * Halves of a sixteenth, which binary numbers miss by a hair: the reading is the marked place's.
+   */
+  @Test
+  void aReadingIsThatOfTheMarkedPlace() {
+    for (int half = 1; half < 4000; half += 2) {
+      double place = half * 25.4 / 32;
+      assertThat(INCHES.reading(place)).isEqualTo(INCHES.reading(INCHES.snap(place)));
+    }
+  }
+
   /** A size is told as it is: 23/32 in is not 3/4 in, and 0.19 in is no fraction. */
   @Test
   void sizesAreNotRoundedToTheTape() {
