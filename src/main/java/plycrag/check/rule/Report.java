@@ -34,7 +34,7 @@ public record Report(String rule, String facet, Tape tape) {
         first.mark(),
         second,
         Optional.of(measure),
-        sentence + "; " + requirement(measure),
+        sentence + requirement(measure),
         suggestion);
   }
 
@@ -49,8 +49,6 @@ public record Report(String rule, String facet, Tape tape) {
   }
 
   private String requirement(Measure measure) {
-    return measure.required() > 0
-        ? tape.size(measure.required()) + " must remain"
-        : "they must stay apart";
+    return measure.required() > 0 ? "; " + tape.size(measure.required()) + " must remain" : "";
   }
 }

@@ -1,0 +1,55 @@
+package plycrag.check.clearance;
+
+import org.junit.jupiter.api.Test;
+import plycrag.check.Found;
+
+/** A stud of 45 mm on 600 mm reaches to 622.5 mm. */
+class InsertAgainstTimberTest {
+
+  @Test
+  void passesAtTheLeastDistance() {
+    // 640 - 622.5 - 26 / 2 = 4.5
+    String toml = Found.bay("640", "300", "[clearance]", "insert-to-timber = 4.5");
+    Found.by("insert-timber", toml).isNothing();
+  }
+
+  @Test
+  void findsAFlangeOverTimber() {
+    // 635 - 622.5 - 26 / 2 = -0.5, which is 4.5 short of 4: 5 on the marking grid of 1 mm
+    Found.by("insert-timber", Found.bay("300, 635", "300"))
+        .times(1)
+        .isError(true)
+        .at(635, 300)
+        .between("main 64/30", "ST2")
+        .measured(-0.5, 4)
+        .says("the flange of insert main 64/30 overlaps stud ST2 by 0.5 mm; 4 mm must remain")
+        .suggests("move column 2 right by 5 mm, or stud ST2 left by 5 mm");
+  }
+
+  @Test
+  void findsABoltThatCouldMeetTimber() {
+    // 640 - 622.5 - 40 / 2 = -2.5; the flange has 640 - 622.5 - 13 = 4.5 and is clear
+    Found.by("insert-timber", Found.bay("640", "300", "bolt-zone = 40"))
+        .times(1)
+        .between("main 64/30", "ST2")
+        .measured(-2.5, 2)
+        .says("the bolt zone of insert main 64/30 overlaps stud ST2 by 2.5 mm; 2 mm must remain")
+        .suggests("move column 1 right by 5 mm, or stud ST2 left by 5 mm");
+  }
+
+  @Test
+  void doesNotSuggestToMoveAPlate() {
+    // the bottom plate ends at 45 mm: 60 - 45 - 13 = 2
+    Found.by("insert-timber", Found.bay("300", "60", "setback = 50"))
+        .times(1)
+        .between("main 30/6", "PL1")
+        .measured(2, 4)
+        .suggests("move row 1 up by 2 mm");
+  }
+
+  @Test
+  void measuresToTheCornerBetweenStudAndPlateOnceForEach() {
+    // 60 - 45 - 13 = 2 from the edge stud, and the same from the plate below
+    Found.by("insert-timber", Found.bay("60", "60", "setback = 50")).times(2).measured(2, 4);
+  }
+}

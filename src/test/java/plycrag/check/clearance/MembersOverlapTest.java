@@ -1,0 +1,41 @@
+package plycrag.check.clearance;
+
+import org.junit.jupiter.api.Test;
+import plycrag.check.Found;
+
+/** Studs doubled at a seam near the wall's side. */
+class MembersOverlapTest {
+
+  private static final String NARROW =
+      """
+      [wall]
+      name = "Narrow"
+      [[facet]]
+      width = 362
+      length = 300
+      [sheet]
+      length = 300
+      width = 300
+      """;
+
+  @Test
+  void passesWhereTheLastTwoPiecesShare() {
+    // two pieces of 180: the seam's studs stand from 136 to 226
+    Found.by("members-overlap", NARROW + "least-width = 100").isNothing();
+  }
+
+  @Test
+  void findsTheSeamsStudInTheEdgeStud() {
+    // a piece of 60 beside one of 300: 301 to 346 against 317 to 362, both 45 to 255 up
+    Found.by("members-overlap", NARROW + "least-width = 50")
+        .times(1)
+        .isError(true)
+        .at(331.5, 150)
+        .between("ST3", "ST4")
+        .measured(-29, 0)
+        .says("ST3 overlaps ST4 by 29 mm")
+        .suggests(
+            "make the facet larger or smaller, the studs further apart or the sheets' least width"
+                + " greater");
+  }
+}

@@ -1,0 +1,44 @@
+package plycrag.check.clearance;
+
+import org.junit.jupiter.api.Test;
+import plycrag.check.Found;
+
+/** Three diameters of 4.5 mm to the side of a member (EN 1995-1-1 Table 8.2). */
+class ScrewAgainstMemberEdgeTest {
+
+  /** Pieces end at 600 mm and begin at 602 mm; what backs the seam stands about 601 mm. */
+  private static final String SEAMED =
+      """
+      [wall]
+      name = "Seam"
+      [[facet]]
+      width = 1202
+      length = 600
+      [sheet]
+      length = 600
+      width = 600
+      [frame]
+      stud-spacing = 700
+      """;
+
+  @Test
+  void passesOnDoubledStuds() {
+    Found.by("screw-member-edge", SEAMED).isNothing();
+  }
+
+  @Test
+  void findsScrewsOfASharedStud() {
+    // the stud begins at 601 - 22.5 = 578.5 and the screw is at 589
+    Found.by("screw-member-edge", SEAMED + "seams = \"shared\"")
+        .isError(true)
+        .at(589, 77)
+        .between("main 59/8", "ST2")
+        .measured(10.5, 13.5)
+        .says(
+            "screw main 59/8 through P1 into ST2 is 10.5 mm from the side of ST2;"
+                + " 13.5 mm must remain")
+        .suggests(
+            "back the seam with doubled members or flat timber, or choose a broader section or a"
+                + " thinner screw");
+  }
+}

@@ -1,0 +1,40 @@
+package plycrag.check.making;
+
+import org.junit.jupiter.api.Test;
+import plycrag.check.Found;
+
+/** How the frame's lowest line stands to the floor. */
+class PlateOnFloorTest {
+
+  private static String wall(double angle, double raise) {
+    return "[wall]\nraise = " + raise + "\n[[facet]]\nangle = " + angle + "\n";
+  }
+
+  @Test
+  void passesOnTheFloor() {
+    Found.by("plate-floor", wall(0, 0)).isNothing();
+    Found.by("plate-floor", wall(0, 45)).isNothing();
+  }
+
+  @Test
+  void findsASlabWhoseFrameStandsInTheFloor() {
+    // (18 + 90) sin 10° = 18.754003 (sine from a table, 0.17364818)
+    Found.by("plate-floor", wall(-10, 0))
+        .times(1)
+        .isError(true)
+        .between("PL1", "")
+        .measured(-108 * 0.17364817766693, 0)
+        .suggests("raise the wall by at least 19 mm ([wall] raise)");
+  }
+
+  @Test
+  void tellsOfPackingUnderThePlate() {
+    // 30 mm are too little for a plate of 45 below the facet
+    Found.by("plate-floor", wall(0, 30))
+        .times(1)
+        .isError(false)
+        .between("PL1", "")
+        .measured(30, 0)
+        .suggests("raise the wall by at least 45 mm for a plate on the floor ([wall] raise)");
+  }
+}
