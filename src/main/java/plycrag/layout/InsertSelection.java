@@ -65,7 +65,7 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
       List<Obstacle> obstacles = new ArrayList<>(surroundings.all(insert.centre()));
       for (Insert other : neighbours.near(insert.centre().getEnvelopeInternal(), reach)) {
         Measure measure = surroundings.between(insert.centre(), other.centre());
-        if (kept.contains(other.mark()) && measure.shortfall() > 0) {
+        if (kept.contains(other.mark()) && InsertSurroundings.fallsShort(measure)) {
           obstacles.add(new Obstacle(Obstacle.Kind.TWO_FLANGES, other.mark(), measure));
         }
       }

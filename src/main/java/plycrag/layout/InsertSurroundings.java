@@ -20,7 +20,11 @@ import plycrag.wall.Wall;
  * <p>Every answer holds only what falls short. Cost: a few look-ups in packed R-trees for a place.
  */
 public final class InsertSurroundings {
-  private static final double TOLERANCE = 1e-6;
+  /**
+   * Places lie on the grid of 1 µm, which a sixteenth of an inch does not: the distance between two
+   * of them may be 1.5 µm out, mm.
+   */
+  private static final double TOLERANCE = 0.002;
 
   private final InsertParameters insert;
   private final ClearanceParameters clearance;
@@ -118,6 +122,11 @@ public final class InsertSurroundings {
     return new Measure(place.distance(other) - insert.flange(), clearance.insertToInsert());
   }
 
+  /** Whether a distance is too short by more than the rounding of its ends. */
+  public static boolean fallsShort(Measure measure) {
+    return measure.shortfall() > TOLERANCE;
+  }
+
   /** The distance between the centres of two inserts within which they may be too near, mm. */
   public double reach() {
     return insert.flange() + clearance.insertToInsert();
@@ -138,8 +147,6 @@ public final class InsertSurroundings {
   }
 
   private static Optional<Obstacle> obstacle(Kind kind, String mark, Measure measure) {
-    return measure.shortfall() > TOLERANCE
-        ? Optional.of(new Obstacle(kind, mark, measure))
-        : Optional.empty();
+    return fallsShort(measure) ? Optional.of(new Obstacle(kind, mark, measure)) : Optional.empty();
   }
 }

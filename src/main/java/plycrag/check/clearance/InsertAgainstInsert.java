@@ -16,8 +16,6 @@ import plycrag.layout.Layout;
 
 /** Two inserts' flanges keep clear of each other. */
 public final class InsertAgainstInsert implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   @Override
   public String name() {
     return "insert-insert";
@@ -47,7 +45,7 @@ public final class InsertAgainstInsert implements Rule {
       Insert insert = inserts.get(number);
       for (int next : index.near(box(insert), around.reach())) {
         Measure measure = around.between(insert.centre(), inserts.get(next).centre());
-        if (next > number && measure.shortfall() > TOLERANCE) {
+        if (next > number && InsertSurroundings.fallsShort(measure)) {
           findings.add(finding(insert, inserts.get(next), measure, report));
         }
       }
