@@ -1,0 +1,256 @@
+package plycrag.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.ToLongFunction;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.WallTexts;
+import plycrag.Walls;
+import plycrag.params.SheetParameters;
+
+/** What holds for every wall that can be asked for, by arithmetic in whole micrometres. */
+class AnyWallTest {
+  /** Half a step of the marking grid of 1 mm, µm. */
+  private static final long HALF_STEP = 500;
+
+  /** A rectangle, µm. */
+  private record Box(long left, long low, long right, long high) {
+    static Box of(Envelope box) {
+      return new Box(
+          micrometres(box.getMinX()),
+          micrometres(box.getMinY()),
+          micrometres(box.getMaxX()),
+          micrometres(box.getMaxY()));
+    }
+
+    Span across() {
+      return new Span(left, right);
+    }
+
+    Span up() {
+      return new Span(low, high);
+    }
+  }
+
+  private record Span(long low, long high) {
+    boolean holds(long place) {
+      return low <= place && place <= high;
+    }
+
+    long shared(Span other) {
+      return Math.min(high, other.high) - Math.max(low, other.low);
+    }
+  }
+
+  @Provide
+  Arbitrary<String> walls() {
+    return WallTexts.any();
+  }
+
+  @Provide
+  Arbitrary<String> roomyWalls() {
+    return WallTexts.roomy();
+  }
+
+  @Property(tries = 150)
+  void piecesAndGapsTileTheFacet(@ForAll("walls") String toml) {
+    Layout layout = Walls.laidOut(toml);
+    FacetLayout facet = layout.facets().get(0);
+    List<Box> pieces = boxes(facet.pieces(), Piece::box);
+    long gap = micrometres(layout.wall().sheet().seamGap());
+    List<Span> columns = distinct(pieces.stream().map(Box::across).toList());
+    List<Span> rows = distinct(pieces.stream().map(Box::up).toList());
+    assertFills(columns, micrometres(facet.facet().width()), gap);
+    assertFills(rows, micrometres(facet.facet().length()), gap);
+    assertThat(pieces).hasSize(columns.size() * rows.size()).doesNotHaveDuplicates();
+    assertThat(facet.seams()).hasSize(columns.size() + rows.size() - 2);
+  }
+
+  private static void assertFills(List<Span> spans, long total, long gap) {
+    assertThat(spans.get(0).low()).isZero();
+    assertThat(spans.get(spans.size() - 1).high()).isEqualTo(total);
+    for (int next = 1; next < spans.size(); next++) {
+      assertThat(spans.get(next).low() - spans.get(next - 1).high()).isEqualTo(gap);
+    }
+  }
+
+  @Property(tries = 100)
+  void noPieceIsLargerThanItsSheetOrNarrowerThanAsked(@ForAll("roomyWalls") String toml) {
+    Layout layout = Walls.laidOut(toml);
+    SheetParameters sheet = layout.wall().sheet();
+    assertThat(layout.sheets()).hasSameSizeAs(layout.facets().get(0).pieces());
+    for (LaidSheet laid : layout.sheets()) {
+      Envelope piece = laid.piece().box();
+      assertThat(piece.getWidth()).isBetween(200.0 - 1e-3, laid.stock().width() + 1e-6);
+      assertThat(piece.getHeight()).isBetween(200.0 - 1e-3, laid.stock().height() + 1e-6);
+      assertThat(List.of(laid.stock().width(), laid.stock().height()))
+          .containsExactlyInAnyOrder(sheet.width(), sheet.length());
+    }
+  }
+
+  @Property(tries = 100)
+  void insertsLieOnTheMarkingGridInOnePiece(@ForAll("walls") String toml) {
+    FacetLayout facet = Walls.laidOut(toml).facets().get(0);
+    List<Box> pieces = boxes(facet.pieces(), Piece::box);
+    for (Insert insert : facet.inserts()) {
+      long u = micrometres(insert.centre().getX());
+      long v = micrometres(insert.centre().getY());
+      assertThat(u % 1000).isZero();
+      assertThat(v % 1000).isZero();
+      assertThat(pieces)
+          .filteredOn(
+              piece -> piece.left() < u && u < piece.right() && piece.low() < v && v < piece.high())
+          .hasSizeLessThan(2);
+    }
+  }
+
+  private static String dropping(String toml) {
+    return toml.replace("[inserts]", "[inserts]\nwhen-blocked = \"drop\"");
+  }
+
+  @Property(tries = 60)
+  void everyInsertThatIsKeptIsDrilledOnce(@ForAll("walls") String toml) {
+    Layout layout = Walls.laidOut(dropping(toml));
+    assertThat(layout.holes().stream().map(MachinedHole::mark).sorted())
+        .isEqualTo(layout.facets().get(0).inserts().stream().map(Insert::mark).sorted().toList());
+  }
+
+  @Property(tries = 100)
+  void marksTellHolesApart(@ForAll("roomyWalls") String toml) {
+    FacetLayout facet = Walls.laidOut(dropping(toml)).facets().get(0);
+    List<String> marks = new ArrayList<>();
+    facet.inserts().forEach(insert -> marks.add(insert.mark()));
+    facet.screws().forEach(screw -> marks.add(screw.mark()));
+    assertThat(marks).doesNotHaveDuplicates();
+  }
+
+  /** A seam off the marking grid costs the bay beside it half a step at most. */
+  @Property(tries = 150)
+  void studsStandNoFurtherApartThanTheSpacing(@ForAll("walls") String toml) {
+    Layout layout = Walls.laidOut(toml);
+    long greatest = micrometres(layout.wall().frame().studSpacing());
+    List<Long> middles =
+        layout.facets().get(0).members().stream()
+            .filter(member -> member.role() == Role.STUD)
+            .map(member -> micrometres(member.box().centre().x))
+            .sorted()
+            .toList();
+    for (int next = 1; next < middles.size(); next++) {
+      assertThat(middles.get(next) - middles.get(next - 1))
+          .isLessThanOrEqualTo(greatest + HALF_STEP);
+    }
+  }
+
+  @Property(tries = 100)
+  void screwsStandNoFurtherApartThanTheirSpacing(@ForAll("walls") String toml) {
+    Layout layout = Walls.laidOut(toml);
+    FacetLayout facet = layout.facets().get(0);
+    for (FastenerLine line : facet.fastenerLines()) {
+      Member member = named(facet.members(), Member::mark, line.member());
+      Box piece = Box.of(named(facet.pieces(), Piece::mark, line.piece()).box());
+      double spacing =
+          runsAlongAnEdge(Box.of(member.box()), piece, member.axis())
+              ? layout.wall().screws().edgeSpacing()
+              : layout.wall().screws().fieldSpacing();
+      List<Long> places =
+          line.screws().stream()
+              .map(screw -> screw.centre().getEnvelopeInternal())
+              .map(place -> micrometres(member.axis().low(place)))
+              .toList();
+      for (int next = 1; next < places.size(); next++) {
+        assertThat(places.get(next) - places.get(next - 1))
+            .isPositive()
+            .isLessThanOrEqualTo(micrometres(spacing));
+      }
+    }
+  }
+
+  private static boolean runsAlongAnEdge(Box member, Box piece, Axis axis) {
+    return axis == Axis.UP
+        ? member.left() <= piece.left() || member.right() >= piece.right()
+        : member.low() <= piece.low() || member.high() >= piece.high();
+  }
+
+  private static <T> T named(List<T> things, Function<T, String> mark, String wanted) {
+    return things.stream()
+        .filter(thing -> mark.apply(thing).equals(wanted))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * A bay of at least half the greatest spacing, 105 mm, holds half a stud of 60 and half a flat
+   * member of 140; a crowded bay may not, and is refused.
+   */
+  @Property(tries = 150)
+  void noMembersOverlapWhereThereIsRoom(@ForAll("roomyWalls") String toml) {
+    List<Box> members = boxes(Walls.laidOut(toml).facets().get(0).members(), Member::box);
+    assertThat(members).doesNotHaveDuplicates();
+    for (Box one : members) {
+      for (Box other : members) {
+        boolean overlap =
+            one.across().shared(other.across()) > 0 && one.up().shared(other.up()) > 0;
+        assertThat(one.equals(other) || !overlap).as(one + " and " + other).isTrue();
+      }
+    }
+  }
+
+  @Property(tries = 150)
+  void everyEdgeIsBacked(@ForAll("walls") String toml) {
+    FacetLayout facet = Walls.laidOut(toml).facets().get(0);
+    List<Box> members = boxes(facet.members(), Member::box);
+    for (Box piece : boxes(facet.pieces(), Piece::box)) {
+      for (long u : new long[] {piece.left(), piece.right()}) {
+        assertThat(coveredTo(piece.up(), members, box -> box.across().holds(u), Box::up))
+            .isGreaterThanOrEqualTo(piece.high());
+      }
+      for (long v : new long[] {piece.low(), piece.high()}) {
+        assertThat(coveredTo(piece.across(), members, box -> box.up().holds(v), Box::across))
+            .isGreaterThanOrEqualTo(piece.right());
+      }
+    }
+  }
+
+  /** How far along an edge the members that touch it leave no gap. */
+  private static long coveredTo(
+      Span edge, List<Box> members, Function<Box, Boolean> touches, Function<Box, Span> along) {
+    List<Span> spans =
+        members.stream()
+            .filter(touches::apply)
+            .map(along)
+            .sorted(Comparator.comparingLong(Span::low))
+            .toList();
+    long covered = edge.low();
+    for (Span span : spans) {
+      if (span.holds(covered)) {
+        covered = span.high();
+      }
+    }
+    return covered;
+  }
+
+  private static List<Span> distinct(List<Span> spans) {
+    ToLongFunction<Span> low = Span::low;
+    TreeSet<Span> sorted =
+        new TreeSet<>(Comparator.comparingLong(low).thenComparingLong(Span::high));
+    sorted.addAll(spans);
+    return List.copyOf(sorted);
+  }
+
+  private static <T> List<Box> boxes(List<T> things, Function<T, Envelope> box) {
+    return things.stream().map(box).map(Box::of).toList();
+  }
+
+  private static long micrometres(double length) {
+    return Math.round(length * 1000);
+  }
+}
