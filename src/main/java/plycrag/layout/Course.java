@@ -36,10 +36,17 @@ record Course(List<Span> spans) {
     sizes[count - 1] = total - (count - 1) * step;
     if (count > 1 && sizes[count - 1] < sheet.leastWidth()) {
       double both = sizes[count - 1] + stock;
-      sizes[count - 2] = tape.snapUp(both / 2);
+      sizes[count - 2] = half(both, stock, sheet.leastWidth(), tape);
       sizes[count - 1] = both - sizes[count - 2];
     }
     return new Course(laid(sizes, sheet.seamGap()));
+  }
+
+  /** Half of two pieces: on the marking grid, unless one would be too wide or too narrow for it. */
+  private static double half(double both, double stock, double least, Tape tape) {
+    double marked = tape.snapUp(both / 2);
+    boolean tooNarrow = both - marked < least && both / 2 >= least;
+    return marked > stock || tooNarrow ? both / 2 : marked;
   }
 
   /** The middles of the gaps, mm. */

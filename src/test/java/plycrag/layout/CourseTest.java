@@ -1,0 +1,40 @@
+package plycrag.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plycrag.Walls;
+import plycrag.params.SheetParameters;
+import plycrag.units.LengthUnit;
+import plycrag.units.Tape;
+
+class CourseTest {
+
+  /**
+   * Sizes worked by hand. 1300 leaves 78 beside a whole sheet, so both share 1298; 402.1 and 801.2
+   * share exactly, since on the marking grid one would be too narrow, or too wide for its sheet.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1220, 1220, 300, 1220, 1220",
+    "2440, 1220, 300, 1220, 1218",
+    "1300, 1220, 300, 649, 649",
+    "1301, 1220, 300, 650, 649",
+    "402.1, 400, 200, 200.05, 200.05",
+    "801.2, 399.7, 399.65, 399.6, 399.6"
+  })
+  void sharesWhereTheLastWouldBeTooNarrow(
+      double total, double stock, double least, double first, double last) {
+    SheetParameters sheet = Walls.parameters("[[facet]]\n").sheet();
+    SheetParameters asked =
+        new SheetParameters(stock, stock, sheet.thickness(), sheet.lay(), sheet.seamGap(), least);
+    Course course = Course.of(total, stock, asked, new Tape(LengthUnit.MM));
+    Course.Span low = course.spans().get(0);
+    Course.Span high = course.spans().get(course.spans().size() - 1);
+    assertThat(low.high() - low.low()).isCloseTo(first, within(1e-3));
+    assertThat(high.high() - high.low()).isCloseTo(last, within(1e-3));
+    assertThat(high.high()).isCloseTo(total, within(1e-3));
+  }
+}
