@@ -24,6 +24,11 @@ record StudPlan(List<Stud> studs) {
    * @param hold what keeps it there
    */
   record Stud(double low, double high, double depth, Hold hold) {
+    /** The middle of its breadth, mm. */
+    double middle() {
+      return (low + high) / 2;
+    }
+
     private static Stud of(Backing backing) {
       return new Stud(backing.low(), backing.high(), backing.depth(), backing.hold());
     }
@@ -40,25 +45,50 @@ record StudPlan(List<Stud> studs) {
     double from = 0;
     for (Seam seam : seams) {
       if (seam.axis() == Axis.UP) {
-        addBetween(from, seam.middle(), frame, tape, studs);
-        Backing.of(seam, frame).forEach(backing -> studs.add(Stud.of(backing)));
+        List<Stud> backing = Backing.of(seam, frame).stream().map(Stud::of).toList();
+        addBetween(new Course.Span(from, seam.middle()), backing.get(0), frame, tape, studs);
+        studs.addAll(backing);
         from = seam.middle();
       }
     }
-    addBetween(from, width, frame, tape, studs);
-    studs.add(new Stud(width - breadth, width, frame.depth(), Hold.EDGE));
+    Stud last = new Stud(width - breadth, width, frame.depth(), Hold.EDGE);
+    addBetween(new Course.Span(from, width), last, frame, tape, studs);
+    studs.add(last);
     return new StudPlan(studs);
   }
 
+  /** As few as keep the spacing once their middles lie on the marking grid. */
   private static void addBetween(
-      double from, double to, FrameParameters frame, Tape tape, List<Stud> studs) {
-    double greatest = tape.snapDown(frame.studSpacing());
-    int bays = (int) Math.ceil((to - from) / greatest - TOLERANCE);
-    for (int bay = 1; bay < bays; bay++) {
-      double centre = tape.snap(from + (to - from) * bay / bays);
-      double low = centre - frame.breadth() / 2;
+      Course.Span field, Stud next, FrameParameters frame, Tape tape, List<Stud> studs) {
+    double before = studs.get(studs.size() - 1).middle();
+    int bays = (int) Math.ceil((field.high() - field.low()) / frame.studSpacing() - TOLERANCE);
+    List<Double> middles = middles(field, bays, tape);
+    while (widest(before, middles, next.middle()) > frame.studSpacing() + TOLERANCE) {
+      bays++;
+      middles = middles(field, bays, tape);
+    }
+    for (double middle : middles) {
+      double low = middle - frame.breadth() / 2;
       studs.add(new Stud(low, low + frame.breadth(), frame.depth(), Hold.FREE));
     }
+  }
+
+  private static List<Double> middles(Course.Span field, int bays, Tape tape) {
+    List<Double> middles = new ArrayList<>();
+    for (int bay = 1; bay < bays; bay++) {
+      middles.add(tape.snap(field.low() + (field.high() - field.low()) * bay / bays));
+    }
+    return middles;
+  }
+
+  private static double widest(double before, List<Double> middles, double after) {
+    double widest = 0;
+    double from = before;
+    for (double middle : middles) {
+      widest = Math.max(widest, middle - from);
+      from = middle;
+    }
+    return Math.max(widest, after - from);
   }
 
   /** The free spaces between neighbouring studs. */

@@ -20,7 +20,6 @@ import plycrag.params.SheetParameters;
 /** What holds for every wall that can be asked for, by arithmetic in whole micrometres. */
 class AnyWallTest {
   /** Half a step of the marking grid of 1 mm, µm. */
-  private static final long HALF_STEP = 500;
 
   /** A rectangle, µm. */
   private record Box(long left, long low, long right, long high) {
@@ -133,7 +132,7 @@ class AnyWallTest {
     assertThat(marks).doesNotHaveDuplicates();
   }
 
-  /** A seam off the marking grid costs the bay beside it half a step at most. */
+  /** Beside a seam off the marking grid, too; two micrometres are what places are rounded by. */
   @Property(tries = 150)
   void studsStandNoFurtherApartThanTheSpacing(@ForAll("walls") String toml) {
     Layout layout = Walls.laidOut(toml);
@@ -145,8 +144,7 @@ class AnyWallTest {
             .sorted()
             .toList();
     for (int next = 1; next < middles.size(); next++) {
-      assertThat(middles.get(next) - middles.get(next - 1))
-          .isLessThanOrEqualTo(greatest + HALF_STEP);
+      assertThat(middles.get(next) - middles.get(next - 1)).isLessThanOrEqualTo(greatest + 2);
     }
   }
 
