@@ -4,28 +4,9 @@ import java.util.List;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
 
-/** A layout without an error finding: it may be made. Only {@link Inspection} constructs one. */
-public final class ApprovedLayout implements CheckedLayout {
-  private final Layout layout;
-  private final List<Finding> findings;
-
+/** A layout without an error finding: it may be made. */
+public final class ApprovedLayout extends CheckedLayout {
   ApprovedLayout(Layout layout, List<Finding> findings) {
-    this.layout = layout;
-    this.findings = List.copyOf(findings);
-  }
-
-  @Override
-  public Layout layout() {
-    return layout;
-  }
-
-  @Override
-  public List<Finding> findings() {
-    return findings;
-  }
-
-  @Override
-  public boolean isApproved() {
-    return true;
+    super(layout, findings);
   }
 }

@@ -5,20 +5,33 @@ import plycrag.finding.Finding;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 
-/** A layout with its verdict. */
-public sealed interface CheckedLayout permits ApprovedLayout, RefusedLayout {
+/** A layout with its verdict. Only {@link Inspection} constructs one. */
+public abstract sealed class CheckedLayout permits ApprovedLayout, RefusedLayout {
+  private final Layout layout;
+  private final List<Finding> findings;
+
+  CheckedLayout(Layout layout, List<Finding> findings) {
+    this.layout = layout;
+    this.findings = List.copyOf(findings);
+  }
 
   /** What was judged. */
-  Layout layout();
+  public final Layout layout() {
+    return layout;
+  }
 
   /** Everything found, errors first, in the order of the rules. */
-  List<Finding> findings();
-
-  /** Whether it may be made. */
-  boolean isApproved();
+  public final List<Finding> findings() {
+    return findings;
+  }
 
   /** The findings of a weight. */
-  default List<Finding> findings(Severity severity) {
-    return findings().stream().filter(finding -> finding.severity() == severity).toList();
+  public final List<Finding> findings(Severity severity) {
+    return findings.stream().filter(finding -> finding.severity() == severity).toList();
+  }
+
+  /** Whether it may be made. */
+  public final boolean isApproved() {
+    return this instanceof ApprovedLayout;
   }
 }

@@ -25,8 +25,7 @@ public final class MemberWithinStock implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    List<Double> lengths = layout.wall().stock().lengths();
-    double longest = lengths.get(lengths.size() - 1);
+    double longest = layout.wall().stock().longest();
     return layout.facets().stream()
         .flatMap(
             facet ->
@@ -38,8 +37,7 @@ public final class MemberWithinStock implements Rule {
 
   private Finding finding(Member member, FacetLayout facet, Layout layout) {
     Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
-    List<Double> lengths = layout.wall().stock().lengths();
-    double longest = lengths.get(lengths.size() - 1);
+    double longest = layout.wall().stock().longest();
     Measure measure = new Measure(longest - member.length(), 0);
     return report.error(
         new Report.Thing(member.mark(), member.footprint().getCentroid()),
