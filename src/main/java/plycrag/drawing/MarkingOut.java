@@ -20,6 +20,7 @@ import plycrag.layout.MachinedHole;
 import plycrag.layout.Member;
 import plycrag.layout.Role;
 import plycrag.layout.Screw;
+import plycrag.units.LengthUnit;
 import plycrag.units.Tape;
 
 /**
@@ -79,7 +80,7 @@ public final class MarkingOut {
                     sheet.mark(),
                     "insert holes",
                     "lower edge",
-                    tape.reading(y),
+                    at(y),
                     "left edge",
                     holes.stream().map(MachinedHole::x).toList()));
   }
@@ -103,12 +104,12 @@ public final class MarkingOut {
     if (up) {
       List<Double> readings =
           line.screws().stream().map(screw -> screw.centre().getY() - low).toList();
-      String at = tape.reading(first.centre().getX() - left);
+      String at = at(first.centre().getX() - left);
       add(sheet.mark(), what, "left edge", at, "lower edge", readings);
     } else {
       List<Double> readings =
           line.screws().stream().map(screw -> screw.centre().getX() - left).toList();
-      String at = tape.reading(first.centre().getY() - low);
+      String at = at(first.centre().getY() - low);
       add(sheet.mark(), what, "lower edge", at, "left edge", readings);
     }
   }
@@ -126,7 +127,7 @@ public final class MarkingOut {
       String readFrom,
       Collection<Double> readings) {
     String joined =
-        new TreeSet<>(readings).stream().map(this::reading).collect(Collectors.joining("; "));
+        new TreeSet<>(readings).stream().map(tape::reading).collect(Collectors.joining("; "));
     rows.add(
         List.of(
             Cell.of(on),
@@ -134,11 +135,16 @@ public final class MarkingOut {
             Cell.of(lineFrom),
             Cell.of(lineAt),
             Cell.of(readFrom),
-            Cell.of(joined),
+            Cell.of(withUnit(joined)),
             Cell.of(tape.unit().word())));
   }
 
-  private String reading(double place) {
-    return tape.reading(place);
+  /** A reading by itself; a bare fraction of an inch would become a date in a spreadsheet. */
+  private String at(double place) {
+    return withUnit(tape.reading(place));
+  }
+
+  private String withUnit(String readings) {
+    return tape.unit() == LengthUnit.IN ? readings + " " + tape.unit().word() : readings;
   }
 }

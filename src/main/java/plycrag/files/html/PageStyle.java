@@ -54,7 +54,7 @@ final class PageStyle {
       thead th { border-bottom: 0.18mm solid #000; vertical-align: bottom; font-weight: bold; }
       tbody tr:nth-child(5n) > * { padding-bottom: 3mm; }
       .number { text-align: right; white-space: nowrap; }
-      .caution { border-left: 1.2mm solid #e34234; padding-left: 3mm; margin: 5mm 0; }
+      .caution { border-left: 1.2mm solid #d9381e; padding-left: 3mm; margin: 5mm 0; }
       .checklist { list-style: none; padding: 0; }
       .checklist li { position: relative; padding: 1mm 0 1mm 8mm; }
       .checklist li::before {
