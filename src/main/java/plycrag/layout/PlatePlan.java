@@ -14,7 +14,7 @@ record PlatePlan(double width, StudPlan plan, StockParameters stock) {
 
   /** The lengths from left to right. */
   List<Course.Span> spans() {
-    double longest = stock.lengths().get(stock.lengths().size() - 1);
+    double longest = stock.longest();
     List<Course.Span> spans = new ArrayList<>();
     double low = 0;
     while (width - low > longest + TOLERANCE) {

@@ -13,4 +13,9 @@ public record StockParameters(List<Double> lengths, double kerf) {
   public StockParameters {
     lengths = List.copyOf(lengths);
   }
+
+  /** The longest length sold, mm. */
+  public double longest() {
+    return lengths.get(lengths.size() - 1);
+  }
 }

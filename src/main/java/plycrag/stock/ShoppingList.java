@@ -48,7 +48,7 @@ public final class ShoppingList {
   }
 
   private void addTimber() {
-    double longest = wall().stock().lengths().get(wall().stock().lengths().size() - 1);
+    double longest = wall().stock().longest();
     List<Member> sold =
         layout.members().stream().filter(member -> member.length() <= longest).toList();
     Map<Double, Integer> sticks = new TreeMap<>();

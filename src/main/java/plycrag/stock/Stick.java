@@ -27,7 +27,7 @@ public record Stick(double length, List<Member> cuts) {
    * @throws IllegalArgumentException if a member is longer than all that is sold
    */
   public static List<Stick> firstFit(List<Member> members, StockParameters stock) {
-    double longest = stock.lengths().get(stock.lengths().size() - 1);
+    double longest = stock.longest();
     List<Member> ordered = new ArrayList<>(members);
     ordered.sort(Comparator.comparingDouble(Member::length).reversed());
     List<List<Member>> sticks = new ArrayList<>();
