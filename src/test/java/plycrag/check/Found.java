@@ -31,7 +31,25 @@ public record Found(List<Finding> findings) {
       stud-spacing = 600
       """;
 
-  /** The same with inserts on given lines. */
+  /**
+   * Two pieces side by side: they end at 600 mm and begin at 602 mm, and what backs the seam stands
+   * about 601 mm. Texts that follow add to the frame.
+   */
+  public static final String SEAMED =
+      """
+      [wall]
+      name = "Seam"
+      [[facet]]
+      width = 1202
+      length = 600
+      [sheet]
+      length = 600
+      width = 600
+      [frame]
+      stud-spacing = 700
+      """;
+
+  /** The first wall with inserts on given lines. */
   public static String bay(String columns, String rows, String... more) {
     return BAY
         + "[inserts]\npattern = \"lines\"\ncolumns = ["

@@ -15,12 +15,12 @@ import net.jqwik.api.Provide;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.WallTexts;
 import plycrag.Walls;
+import plycrag.check.Inspection;
+import plycrag.finding.Finding;
 import plycrag.params.SheetParameters;
 
 /** What holds for every wall that can be asked for, by arithmetic in whole micrometres. */
 class AnyWallTest {
-  /** Half a step of the marking grid of 1 mm, µm. */
-
   /** A rectangle, µm. */
   private record Box(long left, long low, long right, long high) {
     static Box of(Envelope box) {
@@ -110,6 +110,46 @@ class AnyWallTest {
               piece -> piece.left() < u && u < piece.right() && piece.low() < v && v < piece.high())
           .hasSizeLessThan(2);
     }
+  }
+
+  @Property(tries = 100)
+  void screwsLieOnTheMarkingGrid(@ForAll("walls") String toml) {
+    for (Screw screw : Walls.laidOut(toml).screws()) {
+      assertThat(micrometres(screw.centre().getX()) % 1000).isZero();
+      assertThat(micrometres(screw.centre().getY()) % 1000).isZero();
+    }
+  }
+
+  /**
+   * The map from the facet to the sheet is rigid: a piece's lower left corner lies on the sheet's.
+   */
+  @Property(tries = 60)
+  void holesLieOnTheSheetAsOnThePiece(@ForAll("walls") String toml) {
+    for (LaidSheet sheet : Walls.laidOut(toml).sheets()) {
+      Box piece = Box.of(sheet.piece().box());
+      for (MachinedHole hole : sheet.holes()) {
+        assertThat(micrometres(hole.x()) + piece.left())
+            .isEqualTo(micrometres(hole.place().getX()));
+        assertThat(micrometres(hole.y()) + piece.low()).isEqualTo(micrometres(hole.place().getY()));
+      }
+    }
+  }
+
+  /**
+   * Doubled and flat backing of 45 by 90 gives screws of 4.5 mm their distances, whatever the wall,
+   * as long as its pieces are no slivers.
+   */
+  @Property(tries = 100)
+  void seamsThatAreBackedBroadlyHoldTheirScrews(@ForAll("roomyWalls") String toml) {
+    String broad =
+        toml.replaceFirst("section = .*", "section = [45, 90]").replace("shared", "doubled");
+    assertThat(Inspection.of(Walls.laidOut(broad)).findings().stream().map(Finding::rule))
+        .doesNotContain("screw-sheet-edge", "screw-member-edge");
+  }
+
+  @Property(tries = 50)
+  void theSameTextIsLaidOutTheSame(@ForAll("walls") String toml) {
+    assertThat(Walls.laidOut(toml)).isEqualTo(Walls.laidOut(toml));
   }
 
   private static String dropping(String toml) {

@@ -29,4 +29,12 @@ class InsertAgainstEdgeTest {
   void leavesHolesAcrossTheEdgeToTheirOwnRule() {
     Found.by("insert-edge", Found.bay("5", "300", "setback = 0")).isNothing();
   }
+
+  @Test
+  void countsTheEdgesAtASeam() {
+    // P1 ends at 600: 600 - 575 - 13 = 12 passes, one more does not
+    String seamed = "[sheet]\nlength = 600\nwidth = 600\n";
+    Found.by("insert-edge", Found.bay("575", "300", seamed)).isNothing();
+    Found.by("insert-edge", Found.bay("576", "300", seamed)).times(1).measured(11, 12);
+  }
 }

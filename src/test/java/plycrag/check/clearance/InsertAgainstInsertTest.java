@@ -32,4 +32,10 @@ class InsertAgainstInsertTest {
     // 30 across and 20 up: 36.06 - 26 = 10.06 is clear aslant
     Found.by("insert-insert", Found.bay("300, 330", "300, 320")).times(4);
   }
+
+  @Test
+  void findsTwoInOnePlace() {
+    // both columns are marked at 100 mm
+    Found.by("insert-insert", Found.bay("100, 100.3", "300")).times(1).measured(-26, 10);
+  }
 }

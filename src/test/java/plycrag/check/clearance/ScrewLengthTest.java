@@ -39,4 +39,10 @@ class ScrewLengthTest {
         .says("a screw of 110 mm ends 2 mm beyond the far side of PL1; 5 mm must remain")
         .suggests("choose screws of at most 103 mm");
   }
+
+  @Test
+  void measuresToTheMillimetre() {
+    Found.by("screw-length", screws(44)).times(1).measured(26, 27);
+    Found.by("screw-length", screws(104)).times(1).measured(4, 5);
+  }
 }

@@ -37,4 +37,9 @@ class PlateOnFloorTest {
         .measured(30, 0)
         .suggests("raise the wall by at least 45 mm for a plate on the floor ([wall] raise)");
   }
+
+  @Test
+  void passesOnceASlabIsRaisedEnough() {
+    Found.by("plate-floor", wall(-10, 19)).isNothing();
+  }
 }
