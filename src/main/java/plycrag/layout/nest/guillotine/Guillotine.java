@@ -1,0 +1,141 @@
+package plycrag.layout.nest.guillotine;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+/**
+ * Cuts items from stock: least price, then fewest sheets, then the largest single offcut. The
+ * package's page tells how.
+ */
+public final class Guillotine {
+  private static final long SEED = 20_260_101;
+
+  /** Looks for each item: some 3 s for 100 items where the bound is not met, none where it is. */
+  private static final int LOOKS = 600_000;
+
+  private static final long MOST_LOOKS = 100_000_000;
+
+  /** A choice of sheets gets at least this part of all looks. */
+  private static final int SHARES = 16;
+
+  /** A thirtieth of a second or so for each ten sheets. */
+  private static final int GATHER_STEPS = 10_000;
+
+  private final Job job;
+  private final int bound;
+  private final long looks;
+
+  private Guillotine(Job job, int looksPerItem) {
+    this.job = job;
+    bound = SheetBound.of(job);
+    looks = Math.min(MOST_LOOKS, (long) looksPerItem * job.size());
+  }
+
+  /**
+   * A plan for all items.
+   *
+   * @throws IllegalArgumentException if an item fits no stock kind that has sheets, even alone
+   */
+  public static CuttingPlan plan(List<Item> items, List<StockKind> stock, Cutting cutting) {
+    return plan(items, stock, cutting, LOOKS);
+  }
+
+  /** The same with more or less work than the {@value #LOOKS} looks for each item. */
+  public static CuttingPlan plan(
+      List<Item> items, List<StockKind> stock, Cutting cutting, int looksPerItem) {
+    Job job = new Job(items, stock, cutting);
+    return items.isEmpty()
+        ? new CuttingPlan(List.of(), List.of(), 0)
+        : new Guillotine(job, looksPerItem).plan();
+  }
+
+  private CuttingPlan plan() {
+    Optional<Sheets> first = new FirstPlan(job, new SplittableRandom(SEED)).best(looks / 4);
+    if (first.isEmpty()) {
+      return fromAllStock();
+    }
+    return result(gathered(cheaper(first.get())), new int[0]);
+  }
+
+  /** The same sheets with a larger offcut; fewer of them where one came out empty on the way. */
+  private Sheets gathered(Sheets sheets) {
+    new RuinAndRebuild(job, sheets, new int[0], new SplittableRandom(SEED)).gather(GATHER_STEPS);
+    Sheets filled = sheets.withoutEmpty();
+    return filled.count() < sheets.count() ? gathered(filled) : filled;
+  }
+
+  /** Where limits leave little choice: as much as goes on all that there is. */
+  private CuttingPlan fromAllStock() {
+    int[] most = IntStream.range(0, job.stock.size()).map(job::most).toArray();
+    Sheets sheets = new Sheets(job, Choice.of(job, most).kinds());
+    int[] all = IntStream.range(0, job.size()).toArray();
+    RuinAndRebuild search = new RuinAndRebuild(job, sheets, all, new SplittableRandom(SEED));
+    boolean complete = search.fill(looks);
+    Sheets filled = sheets.withoutEmpty();
+    return result(complete ? gathered(cheaper(filled)) : filled, search.left());
+  }
+
+  private Sheets cheaper(Sheets known) {
+    Sheets best = known;
+    List<Choice> choices = Choices.betterThan(job, Choice.of(job, known), bound);
+    List<Choice> failed = new ArrayList<>();
+    for (Choice choice : choices) {
+      if (choice.isBetterThan(Choice.of(job, best))
+          && failed.stream().noneMatch(choice::isWithin)) {
+        Optional<Sheets> filled = fill(choice, best, looks / Math.min(choices.size(), SHARES));
+        filled.ifPresentOrElse(sheets -> {}, () -> failed.add(choice));
+        best = filled.orElse(best);
+      }
+    }
+    return best;
+  }
+
+  private Optional<Sheets> fill(Choice choice, Sheets known, long share) {
+    Sheets sheets = new Sheets(job, choice.kinds());
+    int[] left = moveFullest(known, sheets);
+    RuinAndRebuild search = new RuinAndRebuild(job, sheets, left, new SplittableRandom(SEED));
+    return search.fill(share) ? Optional.of(sheets.withoutEmpty()) : Optional.empty();
+  }
+
+  /** Takes over as many full sheets as there are of each kind; returns the items of the others. */
+  private int[] moveFullest(Sheets known, Sheets sheets) {
+    Ruin others = new Ruin(job, new SplittableRandom(SEED));
+    others.start(new int[0]);
+    for (int sheet : fullestFirst(known)) {
+      int empty =
+          Arrays.stream(sheets.all())
+              .filter(to -> sheets.slice(to) == null && sheets.kind(to) == known.kind(sheet))
+              .findFirst()
+              .orElse(-1);
+      if (empty >= 0) {
+        sheets.set(empty, known.slice(sheet));
+      } else {
+        others.empty(known.slice(sheet));
+      }
+    }
+    return others.taken();
+  }
+
+  private static List<Integer> fullestFirst(Sheets sheets) {
+    return IntStream.range(0, sheets.count())
+        .boxed()
+        .sorted(Comparator.comparingDouble(sheet -> -sheets.fill(sheet)))
+        .toList();
+  }
+
+  private CuttingPlan result(Sheets sheets, int[] left) {
+    Layout layout = new Layout(job);
+    List<LaidSheet> laid =
+        IntStream.range(0, sheets.count())
+            .boxed()
+            .sorted(Comparator.comparingInt(sheets::kind))
+            .map(sheet -> layout.of(sheets, sheet))
+            .toList();
+    return new CuttingPlan(laid, Arrays.stream(left).mapToObj(job.items::get).toList(), bound);
+  }
+}

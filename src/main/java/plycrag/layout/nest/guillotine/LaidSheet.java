@@ -1,0 +1,44 @@
+package plycrag.layout.nest.guillotine;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One sheet with how it is cut.
+ *
+ * @param kind which stock it is
+ * @param whole what lies inside the trim margin
+ */
+public record LaidSheet(StockKind kind, Part whole) {
+
+  /** The cuts in an order in which they can be made: each runs across a part that is then free. */
+  public List<Cut> cuts() {
+    return parts(Cut.class);
+  }
+
+  /** The items, in the order in which the cuts free them. */
+  public List<LaidItem> items() {
+    return parts(LaidItem.class);
+  }
+
+  /** What is left over, in the order in which the cuts free it. */
+  public List<Offcut> offcuts() {
+    return parts(Offcut.class);
+  }
+
+  private <T extends Part> List<T> parts(Class<T> wanted) {
+    List<T> found = new ArrayList<>();
+    collect(whole, wanted, found);
+    return List.copyOf(found);
+  }
+
+  private static <T extends Part> void collect(Part part, Class<T> wanted, List<T> found) {
+    if (wanted.isInstance(part)) {
+      found.add(wanted.cast(part));
+    }
+    if (part instanceof Cut cut) {
+      collect(cut.near(), wanted, found);
+      cut.far().ifPresent(far -> collect(far, wanted, found));
+    }
+  }
+}
