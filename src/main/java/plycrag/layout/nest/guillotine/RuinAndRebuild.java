@@ -15,6 +15,9 @@ final class RuinAndRebuild {
   /** The most by which a step may be worse at the start, in sheets. */
   private static final double THRESHOLD = 0.02;
 
+  /** What a step costs beside its looks, in looks; and one more for each sheet that is measured. */
+  private static final int STEP = 20;
+
   private final Job job;
   private final SplittableRandom random;
   private final Insertion insertion;
@@ -22,6 +25,7 @@ final class RuinAndRebuild {
   private final Ruin ruin;
   private final Sheets sheets;
   private int[] left;
+  private long steps;
 
   /**
    * Starts from sheets as they are, which the search changes.
@@ -45,10 +49,14 @@ final class RuinAndRebuild {
   /** Searches until nothing is left over; false if so many looks are not enough. */
   boolean fill(long looks) {
     double measure = Goal.room(sheets, area(left));
-    while (left.length > 0 && insertion.looks() < looks) {
-      measure = step(Goal::room, measure, 1 - (double) insertion.looks() / looks);
+    while (left.length > 0 && work() < looks) {
+      measure = step(Goal::room, measure, 1 - (double) work() / looks);
     }
     return left.length == 0;
+  }
+
+  private long work() {
+    return insertion.looks() + steps * (STEP + sheets.count());
   }
 
   /** Enlarges the largest offcut, in so many steps; nothing may be left over. */
@@ -61,6 +69,7 @@ final class RuinAndRebuild {
   }
 
   private double step(Goal goal, double before, double heat) {
+    steps++;
     int[] chosen = drawSheets();
     Slice[] kept = Arrays.stream(chosen).mapToObj(sheets::slice).toArray(Slice[]::new);
     ruin.start(left);
