@@ -11,26 +11,20 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import plycrag.document.Xy;
 
-/**
- * Tours of a few holes against the shortest there is, found by trying every order. Nothing bounds a
- * single tour of 2-opt closely: about one in two hundred is a fifth longer or more.
- */
+/** Tours of a few holes against the shortest there is, found by trying every order. */
 class ShortTourTest {
-  private static final int SHEETS = 2_000;
+  private static final int SHEETS = 500;
 
   @Test
-  void isSeldomLongerThanTheShortest() {
+  void isTheShortest() {
     Random random = new Random(1);
-    List<Double> ratios = Stream.generate(() -> ratio(holes(random))).limit(SHEETS).toList();
-    assertThat(ratios).allMatch(ratio -> ratio > 1 - 1e-9 && ratio < 1.5);
-    assertThat(ratios.stream().filter(ratio -> ratio > 1.2).count()).isLessThan(SHEETS / 100);
-    assertThat(ratios.stream().mapToDouble(ratio -> ratio).average().orElseThrow())
-        .isLessThan(1.01);
+    assertThat(Stream.generate(() -> ratio(holes(random))).limit(SHEETS))
+        .allMatch(ratio -> Math.abs(ratio - 1) < 1e-9);
   }
 
   private static List<Xy> holes(Random random) {
     Set<Xy> holes = new LinkedHashSet<>();
-    int count = 2 + random.nextInt(6);
+    int count = 1 + random.nextInt(8);
     for (int at = 0; at < count; at++) {
       holes.add(new Xy(random.nextInt(2441), random.nextInt(1221)));
     }

@@ -1,0 +1,69 @@
+package plycrag.machining;
+
+/**
+ * The places worth going to from each place, nearest first.
+ *
+ * <p>The nearest alone would all lie in one cluster of holes and hide the way to the next. So the
+ * nearest two of each quadrant are taken along, and of both together the nearest ten.
+ */
+final class Neighbours {
+  private static final int NEAREST = 8;
+  private static final int IN_A_QUADRANT = 2;
+  private static final int KEPT = 10;
+
+  private final int[][] lists;
+
+  Neighbours(Places places) {
+    lists = new int[places.size()][0];
+    Nearest nearest = new Nearest(NEAREST);
+    Nearest[] quadrants = new Nearest[4];
+    for (int quadrant = 0; quadrant < 4; quadrant++) {
+      quadrants[quadrant] = new Nearest(IN_A_QUADRANT);
+    }
+    for (int place = 0; place < places.located(); place++) {
+      offerOthers(places, place, nearest, quadrants);
+      lists[place] = merged(nearest, quadrants);
+    }
+  }
+
+  /** The neighbours of a place, not to be changed; none of an open way's end. */
+  int[] of(int place) {
+    return lists[place];
+  }
+
+  private static void offerOthers(Places places, int from, Nearest nearest, Nearest[] quadrants) {
+    for (int to = 0; to < places.located(); to++) {
+      double dx = places.x(to) - places.x(from);
+      double dy = places.y(to) - places.y(from);
+      double square = dx * dx + dy * dy;
+      if (to != from) {
+        nearest.offer(to, square);
+      }
+      if (square > 0) {
+        quadrants[quadrant(dx, dy)].offer(to, square);
+      }
+    }
+  }
+
+  /** Each quadrant holds one of the axes that bound it. */
+  private static int quadrant(double dx, double dy) {
+    if (dx > 0 && dy >= 0) {
+      return 0;
+    }
+    if (dx <= 0 && dy > 0) {
+      return 1;
+    }
+    return dx < 0 ? 2 : 3;
+  }
+
+  private static int[] merged(Nearest nearest, Nearest[] quadrants) {
+    Nearest kept = new Nearest(KEPT);
+    nearest.offerTo(kept);
+    nearest.clear();
+    for (Nearest quadrant : quadrants) {
+      quadrant.offerTo(kept);
+      quadrant.clear();
+    }
+    return kept.toArray();
+  }
+}
