@@ -1,0 +1,32 @@
+package plycrag.geometry;
+
+/**
+ * A place or a direction in three dimensions, mm.
+ *
+ * @param x along the first axis
+ * @param y along the second
+ * @param z along the third
+ */
+public record Place(double x, double y, double z) {
+
+  /** From another place to this one. */
+  Place minus(Place other) {
+    return new Place(x - other.x, y - other.y, z - other.z);
+  }
+
+  /** The direction square to two others; its length is the area between them. */
+  Place cross(Place other) {
+    return new Place(
+        y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+  }
+
+  /** How far this reaches along another, times the other's length. */
+  double dot(Place other) {
+    return x * other.x + y * other.y + z * other.z;
+  }
+
+  /** How long it is. */
+  double length() {
+    return Math.sqrt(dot(this));
+  }
+}

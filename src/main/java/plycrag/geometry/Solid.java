@@ -1,0 +1,174 @@
+package plycrag.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * A convex body between two convex faces with as many corners each, such as a length of timber with
+ * slanting ends.
+ *
+ * @param near the corners of one face, in order round it
+ * @param far those of the other, each joined to the one of the same number
+ */
+public record Solid(List<Place> near, List<Place> far) {
+  /** Directions shorter than this say nothing: their edges are parallel, mm². */
+  private static final double PARALLEL = 1e-9;
+
+  /** Halvings of a stretch of a metre that leave less than a nanometre. */
+  private static final int STEPS = 60;
+
+  /**
+   * Copies the corners.
+   *
+   * @throws IllegalArgumentException if the faces differ in their number of corners
+   */
+  public Solid {
+    near = List.copyOf(near);
+    far = List.copyOf(far);
+    if (near.size() != far.size()) {
+      throw new IllegalArgumentException(near.size() + " corners against " + far.size());
+    }
+  }
+
+  /**
+   * Between two outlines on parallel planes, as (u, v, w).
+   *
+   * @param near the outline at {@code from}
+   * @param from mm behind the face
+   * @param far the outline at {@code to}, which begins at the matching corner
+   * @param to mm behind the face
+   */
+  public static Solid between(Polygon near, double from, Polygon far, double to) {
+    return new Solid(corners(near, from), corners(far, to));
+  }
+
+  private static List<Place> corners(Polygon outline, double w) {
+    Coordinate[] ring = outline.getExteriorRing().getCoordinates();
+    return Stream.of(ring).limit(ring.length - 1L).map(at -> new Place(at.x, at.y, w)).toList();
+  }
+
+  /** The same body in other axes. */
+  public Solid mapped(UnaryOperator<Place> axes) {
+    return new Solid(near.stream().map(axes).toList(), far.stream().map(axes).toList());
+  }
+
+  /**
+   * The least distance by which one of two bodies would have to move to be clear of the other, mm;
+   * zero or less where they are apart. By the separating axis theorem: two convex bodies are apart
+   * if and only if they are so along the normal of a face of one, or along a direction square to an
+   * edge of each (Gottschalk, Lin and Manocha, 1996).
+   */
+  public double overlap(Solid other) {
+    double least = Double.MAX_VALUE;
+    for (Place axis : axes(other)) {
+      double length = axis.length();
+      if (length > PARALLEL) {
+        least = Math.min(least, sharedAlong(axis, other) / length);
+      }
+    }
+    return least;
+  }
+
+  private List<Place> axes(Solid other) {
+    List<Place> axes = new ArrayList<>(normals());
+    axes.addAll(other.normals());
+    for (Place edge : edges()) {
+      other.edges().forEach(one -> axes.add(edge.cross(one)));
+    }
+    return axes;
+  }
+
+  private double sharedAlong(Place axis, Solid other) {
+    return Math.min(highest(axis), other.highest(axis))
+        - Math.max(lowest(axis), other.lowest(axis));
+  }
+
+  private double highest(Place axis) {
+    return corners().mapToDouble(axis::dot).max().orElseThrow();
+  }
+
+  private double lowest(Place axis) {
+    return corners().mapToDouble(axis::dot).min().orElseThrow();
+  }
+
+  private Stream<Place> corners() {
+    return Stream.concat(near.stream(), far.stream());
+  }
+
+  private List<Place> normals() {
+    List<Place> normals = new ArrayList<>();
+    normals.add(near.get(1).minus(near.get(0)).cross(near.get(2).minus(near.get(0))));
+    normals.add(far.get(1).minus(far.get(0)).cross(far.get(2).minus(far.get(0))));
+    for (int at = 0; at < near.size(); at++) {
+      Place along = near.get((at + 1) % near.size()).minus(near.get(at));
+      normals.add(along.cross(far.get(at).minus(near.get(at))));
+    }
+    return normals;
+  }
+
+  private List<Place> edges() {
+    List<Place> edges = new ArrayList<>();
+    for (int at = 0; at < near.size(); at++) {
+      int next = (at + 1) % near.size();
+      edges.add(near.get(next).minus(near.get(at)));
+      edges.add(far.get(next).minus(far.get(at)));
+      edges.add(far.get(at).minus(near.get(at)));
+    }
+    return edges;
+  }
+
+  /**
+   * The least distance, level with the face, from a straight line square to it; below zero inside,
+   * without end where the body does not reach as far. The distance from a point to the section at w
+   * is a convex function of w, so a search by thirds finds the least.
+   *
+   * @param axis where the line pierces the face, (u, v)
+   * @param from where it begins behind the face, mm
+   * @param to where it ends, mm
+   */
+  public double distance(Point axis, double from, double to) {
+    Place w = new Place(0, 0, 1);
+    double low = Math.max(from, lowest(w));
+    double high = Math.min(to, highest(w));
+    if (low > high) {
+      return Double.POSITIVE_INFINITY;
+    }
+    for (int step = 0; step < STEPS; step++) {
+      double third = (high - low) / 3;
+      if (sectionDistance(axis, low + third) <= sectionDistance(axis, high - third)) {
+        high -= third;
+      } else {
+        low += third;
+      }
+    }
+    return sectionDistance(axis, (low + high) / 2);
+  }
+
+  private double sectionDistance(Point axis, double w) {
+    Geometry section = section(w);
+    return section instanceof Polygon area ? Shapes.distance(axis, area) : section.distance(axis);
+  }
+
+  /** What a plane at w cuts: the hull of where it meets the lines between corners on its sides. */
+  private Geometry section(double w) {
+    List<Place> corners = corners().toList();
+    List<Coordinate> points = new ArrayList<>();
+    for (Place one : corners) {
+      for (Place other : corners) {
+        if (one.z() <= w && w <= other.z()) {
+          double part = other.z() > one.z() ? (w - one.z()) / (other.z() - one.z()) : 0;
+          points.add(
+              new Coordinate(
+                  one.x() + part * (other.x() - one.x()), one.y() + part * (other.y() - one.y())));
+        }
+      }
+    }
+    return Shapes.hull(points);
+  }
+}

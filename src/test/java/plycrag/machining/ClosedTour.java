@@ -1,0 +1,16 @@
+package plycrag.machining;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import plycrag.document.Xy;
+
+/** The search of {@link HoleTour}, for tours that come back and ways that are rounded. */
+public final class ClosedTour {
+  private ClosedTour() {}
+
+  /** The numbers of the places in the order of a short tour. */
+  public static int[] of(List<Xy> places, DoubleUnaryOperator rounding) {
+    Metric rounded = (dx, dy) -> rounding.applyAsDouble(Metric.STRAIGHT.length(dx, dy));
+    return TourSearch.order(Places.closed(places, rounded));
+  }
+}
