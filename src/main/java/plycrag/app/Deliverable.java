@@ -33,6 +33,7 @@ import plycrag.machining.DrillPrograms;
 import plycrag.params.Parameters;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
+import plycrag.stock.SawList;
 import plycrag.stock.ShoppingList;
 
 /** Everything that a wall's folder holds, but for its manifest. */
@@ -74,8 +75,8 @@ public final class Deliverable {
       addView("facet-" + name + "-front", FacetView.of(checked, facet, Face.FRONT));
       addView("facet-" + name + "-back", FacetView.of(checked, facet, Face.BACK));
       addView("frame-" + name, FrameView.of(checked, facet));
-      addView("section-" + name, SideView.of(checked, facet));
     }
+    addView("section", SideView.of(checked));
     for (LaidSheet sheet : checked.layout().sheets()) {
       String path = "drawings/sheet-" + sheet.mark() + "-front";
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));
@@ -98,6 +99,7 @@ public final class Deliverable {
   private void addLists() {
     addList("lists/holes.csv", HoleTable.of(checked));
     addList("lists/cut-list.csv", CutList.of(checked).table());
+    addList("lists/saw-list.csv", SawList.of(checked).table());
     addList("lists/fasteners.csv", FastenerList.of(checked));
     addList("lists/shopping.csv", ShoppingList.of(checked));
     addList("lists/marking-out.csv", MarkingOut.of(checked));

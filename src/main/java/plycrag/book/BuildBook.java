@@ -59,8 +59,7 @@ public final class BuildBook {
     }
     sections.add(
         new Section("Buy", List.of(Listings.shopping(ShoppingList.of(checked)), notBought())));
-    sections.add(
-        new Section("Cut the timber", List.of(Cautions.timber(), Listings.cutList(checked))));
+    sections.add(new Section("Cut the timber", cutting()));
     sections.add(new Section("Build the frame", frame()));
     sections.add(new Section("Mark and drill the sheets", sheets()));
     sections.add(new Section("Fit the inserts", inserts()));
@@ -90,9 +89,8 @@ public final class BuildBook {
 
   private List<Block> wall() {
     List<Block> blocks = new ArrayList<>();
+    blocks.add(new Figure(SideView.of(checked), "How it stands. Heights are above the floor."));
     for (FacetLayout facet : layout.facets()) {
-      blocks.add(
-          new Figure(SideView.of(checked, facet), "How it stands. Heights are above the floor."));
       blocks.add(new Paragraph(size(facet.facet())));
     }
     blocks.add(new Paragraph(counts()));
@@ -147,6 +145,12 @@ public final class BuildBook {
   private static Block notBought() {
     return new Paragraph(
         "Not counted: hardware for the frame's joints and for its support, hold bolts, paint, mats.");
+  }
+
+  private List<Block> cutting() {
+    List<Block> blocks = new ArrayList<>(List.of(Cautions.timber(), Listings.cutList(checked)));
+    blocks.addAll(Listings.sawList(checked));
+    return blocks;
   }
 
   private List<Block> frame() {

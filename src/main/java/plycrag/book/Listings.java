@@ -12,6 +12,8 @@ import plycrag.document.Table;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.stock.CutList;
+import plycrag.stock.SawList;
+import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
 /** The lists as a person reads them, in the units of the wall's tape. */
@@ -29,10 +31,35 @@ final class Listings {
               Cell.of(row.role()),
               Cell.of(row.section()),
               Cell.of(row.marks().size()),
-              Cell.of(tape.text(row.length()))));
+              Cell.of(tape.text(row.length())),
+              Cell.of(ends(row))));
     }
-    List<String> columns = List.of("Mark", "Role", "Section, mm", "Pieces", "Length");
-    return new Listing(new Table("Cut list; all ends square", columns, rows));
+    List<String> columns = List.of("Mark", "Role", "Section, mm", "Pieces", "Length", "Ends");
+    return new Listing(new Table("Cut list; lengths over the long points", columns, rows));
+  }
+
+  private static String ends(CutList.Row row) {
+    String low = Decimal.of(Math.abs(row.lowEnd()), 1);
+    String high = Decimal.of(Math.abs(row.highEnd()), 1);
+    return low.equals("0") && high.equals("0") ? "square" : low + "°, " + high + "°";
+  }
+
+  /** The cuts for which the saw is tilted; nothing if there are none. */
+  static List<Block> sawList(CheckedLayout checked) {
+    Tape tape = checked.layout().wall().tape();
+    List<List<Cell>> rows = new ArrayList<>();
+    for (SawList.Cut cut : SawList.of(checked).cuts()) {
+      rows.add(
+          List.of(
+              Cell.of(cut.part()),
+              Cell.of(cut.what()),
+              Cell.of(Decimal.of(cut.angle(), 1) + "°"),
+              Cell.of(cut.longer() + " by " + tape.text(cut.difference()))));
+    }
+    List<String> columns = List.of("Mark", "Cut", "From square", "Longer");
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(new Listing(new Table("Saw list: cuts with the saw tilted", columns, rows)));
   }
 
   /** What to buy. */

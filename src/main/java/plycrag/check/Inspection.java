@@ -19,6 +19,7 @@ import plycrag.check.clearance.Setback;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.PlateOnFloor;
+import plycrag.check.making.RoomForStuds;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
@@ -40,6 +41,7 @@ public final class Inspection {
           new MembersOverlap(),
           new BarrelAgainstThickness(),
           new ScrewLength(),
+          new RoomForStuds(),
           new MemberWithinStock(),
           new PlateOnFloor(),
           new InsertsFit(),

@@ -29,6 +29,11 @@ public sealed interface Cell {
     return new Words(text);
   }
 
+  /** A number with so many decimals at most. */
+  static Cell number(double value, int decimals) {
+    return new Quantity(value, decimals);
+  }
+
   /** A length in millimetres, at most four decimals. */
   static Cell mm(double value) {
     return new Quantity(value, 4);

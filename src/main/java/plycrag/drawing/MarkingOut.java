@@ -87,8 +87,8 @@ public final class MarkingOut {
 
   private void addScrews(FacetLayout facet) {
     for (LaidSheet sheet : layout.sheets()) {
-      double left = sheet.piece().box().getMinX();
-      double low = sheet.piece().box().getMinY();
+      double left = sheet.stock().placement().originU();
+      double low = sheet.stock().placement().originV();
       for (FastenerLine line : facet.fastenerLines()) {
         if (line.piece().equals(sheet.piece().mark())) {
           addScrews(sheet, line, left, low);

@@ -37,6 +37,7 @@ public final class SheetTemplate {
     SheetOutline outline = SheetOutline.of(sheet);
     outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
     sketch.outline(Layers.CUT, outline.piece());
+    outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
     for (MachinedHole hole : sheet.holes()) {
       Xy centre = new Xy(hole.x(), hole.y());
       sketch.hole(centre, hole.diameter());

@@ -36,24 +36,27 @@ public final class SheetView {
     SheetOutline outline = SheetOutline.of(sheet);
     outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
     sketch.outline(Layers.OUTLINE, outline.piece());
+    outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
     for (MachinedHole hole : sheet.holes()) {
       sketch.hole(new Xy(hole.x(), hole.y()), hole.diameter());
     }
     Datum.outside(sketch, new Xy(0, 0), 1);
     drawDimensions();
     Tape tape = checked.layout().wall().tape();
-    List<String> notes =
-        List.of(
-            "FRONT face up. Piece "
-                + sheet.piece().mark()
-                + " of facet "
-                + sheet.facet()
-                + ", "
-                + size(sheet.piece().box(), tape)
-                + ".",
-            "Read from the filled corner, the sheet's lower left, in "
-                + tape.unit().plural()
-                + ".");
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "FRONT face up. Piece "
+            + sheet.piece().mark()
+            + " of facet "
+            + sheet.facet()
+            + ", "
+            + size(sheet.piece().blank().getEnvelopeInternal(), tape)
+            + ".");
+    notes.add(
+        "Read from the filled corner, the sheet's lower left, in " + tape.unit().plural() + ".");
+    if (!sheet.piece().isSquare()) {
+      notes.add("Cut square, then bevel by the saw list; the thin line is the front edge then.");
+    }
     Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
     return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes);
   }
@@ -66,8 +69,9 @@ public final class SheetView {
     Tape tape = checked.layout().wall().tape();
     List<Double> across = new ArrayList<>(sheet.holes().stream().map(MachinedHole::x).toList());
     List<Double> up = new ArrayList<>(sheet.holes().stream().map(MachinedHole::y).toList());
-    across.add(sheet.piece().box().getWidth());
-    up.add(sheet.piece().box().getHeight());
+    Envelope blank = sheet.piece().blank().getEnvelopeInternal();
+    across.add(blank.getWidth());
+    up.add(blank.getHeight());
     RunningDimensions dimensions = new RunningDimensions(sketch, 1);
     dimensions.across(0, 0, Readings.of(across, tape, x -> x));
     dimensions.up(0, 0, Readings.of(up, tape, y -> y));

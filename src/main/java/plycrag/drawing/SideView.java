@@ -1,79 +1,67 @@
 package plycrag.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
+import plycrag.document.Layer;
 import plycrag.document.Xy;
-import plycrag.geometry.FacetPlane;
 import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
+import plycrag.layout.Piece;
+import plycrag.layout.Role;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
-/** A section through a facet, seen from its right: its lean, its heights, the timber cut across. */
+/**
+ * A section through the wall, seen from its right: its leans, its heights, the timber cut across.
+ */
 public final class SideView {
   /** How far the floor is drawn beyond the wall on paper, mm. */
   private static final double FLOOR = 14;
 
   private final CheckedLayout checked;
-  private final FacetLayout layout;
-  private final Facet facet;
-  private final FacetPlane plane;
   private final double thickness;
-  private final double back;
-  private final double foot;
+  private final Extent view;
   private final Sketch sketch;
 
-  private SideView(CheckedLayout checked, FacetLayout layout) {
+  private SideView(CheckedLayout checked) {
     this.checked = checked;
-    this.layout = layout;
-    this.facet = layout.facet();
-    this.plane = new FacetPlane(facet.angle(), facet.raise());
     this.thickness = checked.layout().wall().sheet().thickness();
-    this.back = thickness + checked.layout().wall().frame().depth();
-    this.foot = layout.footing().plateLow();
-    Extent view = view();
+    this.view = view();
     this.sketch = new Sketch(Scale.fitting(view.width(), view.height()));
   }
 
-  /** The section of a facet. */
-  public static Drawing of(CheckedLayout checked, FacetLayout layout) {
-    return new SideView(checked, layout).drawing();
+  /** The section of a wall. */
+  public static Drawing of(CheckedLayout checked) {
+    return new SideView(checked).drawing();
   }
 
   private Drawing drawing() {
     drawFloor();
-    drawTimber();
-    sketch.outline(
-        Layers.OUTLINE,
-        List.of(at(0, 0), at(facet.length(), 0), at(facet.length(), thickness), at(0, thickness)));
+    checked.layout().facets().forEach(this::tintTimber);
+    checked.layout().facets().forEach(facet -> drawClosed(Layers.OUTLINE, sheets(facet)));
+    checked.layout().facets().forEach(this::drawTimber);
     drawDimensions();
     Tape tape = checked.layout().wall().tape();
-    List<String> notes =
-        List.of(
-            "SECTION, SEEN FROM THE RIGHT. Heights above the floor, in "
-                + tape.unit().plural()
-                + ".",
-            lean(tape));
-    Extent view = view();
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "SECTION, SEEN FROM THE RIGHT. Heights above the floor, in " + tape.unit().plural() + ".");
+    checked.layout().facets().forEach(facet -> notes.add(lean(facet.facet(), tape)));
     Extent withFloor =
         new Extent(view.left(), view.low(), view.right() + sketch.paper(FLOOR), view.high());
-    return new ViewPage(withFloor, false)
-        .finish(checked, sketch, "Section of facet " + facet.name(), notes);
+    return new ViewPage(withFloor, false).finish(checked, sketch, "Section", notes);
   }
 
-  private String lean(Tape tape) {
-    String length = "The face is " + tape.text(facet.length()) + " up the slope";
+  private static String lean(Facet facet, Tape tape) {
+    String length = "Facet " + facet.name() + " is " + tape.text(facet.length()) + " up the slope";
     if (!facet.leans()) {
       return length + " and plumb.";
     }
@@ -85,27 +73,48 @@ public final class SideView {
   }
 
   private Extent view() {
-    List<Xy> corners =
-        Stream.of(
-                at(0, 0),
-                at(facet.length(), 0),
-                at(facet.length(), back),
-                at(foot, back),
-                at(foot, thickness))
-            .toList();
-    return new Extent(
-        corners.stream().map(Xy::x).min(Comparator.naturalOrder()).orElseThrow(),
-        Math.min(0, corners.stream().map(Xy::y).min(Comparator.naturalOrder()).orElseThrow()),
-        corners.stream().map(Xy::x).max(Comparator.naturalOrder()).orElseThrow(),
-        corners.stream().map(Xy::y).max(Comparator.naturalOrder()).orElseThrow());
+    Envelope box = new Envelope(0, 0, 0, 0);
+    for (FacetLayout facet : checked.layout().facets()) {
+      sheets(facet).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
+      for (Member member : facet.members()) {
+        profile(facet, member).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
+      }
+    }
+    return new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
   }
 
-  private Xy at(double v, double behind) {
-    return new Xy(plane.y(v, behind), plane.z(v, behind));
+  private static Xy at(FacetLayout facet, double v, double behind) {
+    return new Xy(facet.facet().plane().y(v, behind), facet.facet().plane().z(v, behind));
+  }
+
+  /** The sheets' edges, from the climbing face's lower one round. */
+  private List<Xy> sheets(FacetLayout facet) {
+    Envelope front = new Envelope();
+    Envelope back = new Envelope();
+    for (Piece piece : facet.pieces()) {
+      front.expandToInclude(piece.box());
+      back.expandToInclude(piece.back().getEnvelopeInternal());
+    }
+    return List.of(
+        at(facet, front.getMinY(), 0),
+        at(facet, front.getMaxY(), 0),
+        at(facet, back.getMaxY(), thickness),
+        at(facet, back.getMinY(), thickness));
+  }
+
+  /** A member's corners seen from the side, from the lower one at the sheet round. */
+  private List<Xy> profile(FacetLayout facet, Member member) {
+    Envelope near = member.box();
+    Envelope far = member.far().getEnvelopeInternal();
+    double deep = thickness + member.depth();
+    return List.of(
+        at(facet, near.getMinY(), thickness),
+        at(facet, near.getMaxY(), thickness),
+        at(facet, far.getMaxY(), deep),
+        at(facet, far.getMinY(), deep));
   }
 
   private void drawFloor() {
-    Extent view = view();
     double left = view.left() - sketch.paper(2);
     double right = view.right() + sketch.paper(FLOOR);
     sketch.line(Layers.PARTS, new Xy(left, 0), new Xy(right, 0));
@@ -115,65 +124,58 @@ public final class SideView {
     }
   }
 
-  private void drawTimber() {
-    TreeMap<Double, Member> cut = new TreeMap<>();
-    TreeSet<Double> joints = new TreeSet<>();
-    for (Member member : layout.members()) {
+  /** The members that a section cuts across, one of each row. */
+  private static List<Member> cutAcross(FacetLayout facet) {
+    TreeMap<Double, Member> rows = new TreeMap<>();
+    for (Member member : facet.members()) {
       if (member.axis() == Axis.ACROSS) {
-        cut.putIfAbsent(member.box().getMinY(), member);
-        joints.add(member.box().getMinY());
-        joints.add(member.box().getMaxY());
+        rows.putIfAbsent(member.box().getMinY(), member);
       }
     }
-    cut.values().forEach(this::drawCut);
-    joints.remove(foot);
-    joints.remove(facet.length());
-    for (double v : joints) {
-      sketch.line(Layers.PARTS, at(v, thickness), at(v, back));
-    }
-    sketch.path(Layers.PARTS, frame());
+    return List.copyOf(rows.values());
   }
 
-  /** The frame's edge, but for what the sheet's back shares with it. */
-  private List<Xy> frame() {
-    List<Xy> frame = new ArrayList<>();
-    frame.add(at(0, thickness));
-    if (foot < 0) {
-      frame.add(at(foot, thickness));
-    }
-    frame.add(at(foot, back));
-    frame.add(at(facet.length(), back));
-    frame.add(at(facet.length(), thickness));
-    return frame;
+  private void tintTimber(FacetLayout facet) {
+    cutAcross(facet)
+        .forEach(member -> sketch.area(Layers.TINT, profile(facet, member), Fill.TIMBER));
   }
 
-  /** Timber in section: a tint and two crossing diagonals. */
-  private void drawCut(Member member) {
-    double low = member.box().getMinY();
-    double high = member.box().getMaxY();
-    double deep = thickness + member.depth();
-    List<Xy> corners =
-        List.of(at(low, thickness), at(high, thickness), at(high, deep), at(low, deep));
-    sketch.area(Layers.TINT, corners, Fill.TIMBER);
-    sketch.line(Layers.CONTEXT, corners.get(0), corners.get(2));
-    sketch.line(Layers.CONTEXT, corners.get(1), corners.get(3));
+  /** Timber in section has two crossing diagonals; behind it stands a stud. */
+  private void drawTimber(FacetLayout facet) {
+    for (Member member : cutAcross(facet)) {
+      List<Xy> corners = profile(facet, member);
+      drawClosed(Layers.PARTS, corners);
+      sketch.line(Layers.CONTEXT, corners.get(0), corners.get(2));
+      sketch.line(Layers.CONTEXT, corners.get(1), corners.get(3));
+    }
+    facet.members().stream()
+        .filter(member -> member.role() == Role.STUD)
+        .findFirst()
+        .ifPresent(stud -> drawClosed(Layers.PARTS, profile(facet, stud)));
+  }
+
+  private void drawClosed(Layer layer, List<Xy> corners) {
+    for (int at = 0; at < corners.size(); at++) {
+      sketch.line(layer, corners.get(at), corners.get((at + 1) % corners.size()));
+    }
   }
 
   private void drawDimensions() {
     Tape tape = checked.layout().wall().tape();
-    Extent view = view();
     List<Double> heights = new ArrayList<>();
-    if (facet.raise() > 0) {
-      heights.add(facet.raise());
+    List<Double> out = new ArrayList<>();
+    List<Double> back = new ArrayList<>();
+    for (FacetLayout facet : checked.layout().facets()) {
+      heights.add(facet.facet().raise());
+      heights.add(facet.facet().overallHeight());
+      double reach = facet.facet().plane().y(facet.facet().length(), 0);
+      (reach > 0 ? out : back).add(Math.abs(reach));
     }
-    heights.add(facet.overallHeight());
-    RunningDimensions dimensions = new RunningDimensions(sketch, 1);
-    dimensions.up(0, view.left(), Readings.of(heights, tape, z -> z));
-    if (facet.leans()) {
-      new RunningDimensions(sketch, facet.angle() > 0 ? 1 : -1)
-          .across(
-              0, view.low(), Readings.of(List.of(Math.abs(facet.reach())), tape, this::outward));
-    }
+    heights.removeIf(height -> height <= 0);
+    new RunningDimensions(sketch, 1)
+        .up(0, view.left(), Readings.of(heights, tape, height -> height));
+    across(out, 1, tape);
+    across(back, -1, tape);
     sketch.label(
         Layers.TEXT,
         new Xy(view.right() + sketch.paper(FLOOR), sketch.paper(2.5)),
@@ -182,7 +184,12 @@ public final class SideView {
         Anchor.END);
   }
 
-  private double outward(double reach) {
-    return facet.angle() > 0 ? reach : -reach;
+  /** How far upper edges stand out from the lowest one, or back. */
+  private void across(List<Double> reaches, int sign, Tape tape) {
+    reaches.removeIf(reach -> reach < tape.unit().markingGrid());
+    if (!reaches.isEmpty()) {
+      new RunningDimensions(sketch, sign)
+          .across(0, view.low(), Readings.of(reaches, tape, reach -> sign * reach));
+    }
   }
 }

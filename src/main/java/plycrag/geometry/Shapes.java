@@ -3,7 +3,9 @@ package plycrag.geometry;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -51,6 +53,15 @@ public final class Shapes {
         });
   }
 
+  /**
+   * A rectangle as large as a box.
+   *
+   * @throws IllegalArgumentException if it has no area
+   */
+  public static Polygon rectangle(Envelope box) {
+    return rectangle(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+  }
+
   /** The sides of a polygon without holes, in order. */
   public static List<LineString> edges(Polygon area) {
     Coordinate[] ring = area.getExteriorRing().getCoordinates();
@@ -74,6 +85,11 @@ public final class Shapes {
     Geometry all = FACTORY.createGeometryCollection();
     List<Geometry> list = List.copyOf(parts);
     return list.isEmpty() ? all : OverlayNGRobust.union(list);
+  }
+
+  /** The least convex shape around points; not on the grid, for measuring only. */
+  static Geometry hull(List<Coordinate> points) {
+    return new ConvexHull(points.toArray(Coordinate[]::new), FACTORY).getConvexHull();
   }
 
   /** How far a point is from an area, mm; below zero inside it, by the distance to its boundary. */

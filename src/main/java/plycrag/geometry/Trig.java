@@ -13,4 +13,14 @@ public final class Trig {
   public static double cos(double degrees) {
     return StrictMath.cos(StrictMath.toRadians(degrees));
   }
+
+  /** Tangent of an angle in degrees. */
+  public static double tan(double degrees) {
+    return StrictMath.tan(StrictMath.toRadians(degrees));
+  }
+
+  /** The angle whose tangent is {@code opposite / adjacent}, degrees from -90 to 90. */
+  public static double angle(double opposite, double adjacent) {
+    return StrictMath.toDegrees(StrictMath.atan2(opposite, adjacent));
+  }
 }

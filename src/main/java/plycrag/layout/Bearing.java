@@ -8,18 +8,21 @@ import org.locationtech.jts.geom.Envelope;
  *
  * @param piece the piece
  * @param member the member
- * @param box what they share, in (u, v)
+ * @param face what goes through the piece may not leave, in (u, v)
+ * @param box what the piece's back and the member share
  */
-record Bearing(Piece piece, Member member, Envelope box) {
+record Bearing(Piece piece, Member member, Envelope face, Envelope box) {
   /** A contact narrower than this is no bearing, mm. */
   private static final double LEAST = 5;
 
   private static final double TOLERANCE = 1e-6;
 
   static Optional<Bearing> of(Piece piece, Member member) {
-    Envelope box = piece.box().intersection(member.box());
+    Envelope box = piece.back().getEnvelopeInternal().intersection(member.box());
     boolean bears = !box.isNull() && box.getWidth() >= LEAST && box.getHeight() >= LEAST;
-    return bears ? Optional.of(new Bearing(piece, member, box)) : Optional.empty();
+    return bears
+        ? Optional.of(new Bearing(piece, member, piece.core().getEnvelopeInternal(), box))
+        : Optional.empty();
   }
 
   /** The way the member runs. */
@@ -30,7 +33,8 @@ record Bearing(Piece piece, Member member, Envelope box) {
   /** Whether the member runs along an edge of the piece. */
   boolean isAtEdge() {
     Axis across = axis().other();
-    return across.low(box) - across.low(piece.box()) < TOLERANCE
-        || across.high(piece.box()) - across.high(box) < TOLERANCE;
+    Envelope back = piece.back().getEnvelopeInternal();
+    return across.low(box) - across.low(back) < TOLERANCE
+        || across.high(back) - across.high(box) < TOLERANCE;
   }
 }

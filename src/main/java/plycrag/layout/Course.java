@@ -22,13 +22,18 @@ record Course(List<Span> spans) {
    * @param low its beginning
    * @param high its end
    */
-  record Span(double low, double high) {}
+  record Span(double low, double high) {
+    double size() {
+      return high - low;
+    }
+  }
 
   Course {
     spans = List.copyOf(spans);
   }
 
-  static Course of(double total, double stock, SheetParameters sheet, Tape tape) {
+  static Course of(double low, double high, double stock, SheetParameters sheet, Tape tape) {
+    double total = high - low;
     double step = stock + sheet.seamGap();
     int count = Math.max(1, (int) Math.ceil((total + sheet.seamGap() - TOLERANCE) / step));
     double[] sizes = new double[count];
@@ -39,7 +44,7 @@ record Course(List<Span> spans) {
       sizes[count - 2] = half(both, stock, sheet.leastWidth(), tape);
       sizes[count - 1] = both - sizes[count - 2];
     }
-    return new Course(laid(sizes, sheet.seamGap()));
+    return new Course(laid(low, sizes, sheet.seamGap()));
   }
 
   /** Half of two pieces: on the marking grid, unless one would be too wide or too narrow for it. */
@@ -58,9 +63,9 @@ record Course(List<Span> spans) {
     return joints;
   }
 
-  private static List<Span> laid(double[] sizes, double gap) {
+  private static List<Span> laid(double start, double[] sizes, double gap) {
     List<Span> spans = new ArrayList<>();
-    double low = 0;
+    double low = start;
     for (double size : sizes) {
       spans.add(new Span(Shapes.onGrid(low), Shapes.onGrid(low + size)));
       low += size + gap;

@@ -21,8 +21,17 @@ import plycrag.wall.Facet;
  */
 public record Footing(double plateLow, double packing, double leastRaise, double raiseForPlate) {
 
+  /** That of a facet which stands on another. */
+  static final Footing ON_FOLD = new Footing(0, 0, 0, 0);
+
+  /** Steeper than this a lowest facet hangs, and no plate meets a floor, degrees. */
+  private static final double HANGING = 60;
+
   /** Where the frame of a facet stands. */
-  public static Footing of(Facet facet, double thickness, FrameParameters frame, Tape tape) {
+  static Footing of(Facet facet, double thickness, FrameParameters frame, Tape tape) {
+    if (facet.below().isPresent() || facet.angle() > HANGING) {
+      return ON_FOLD;
+    }
     double behind = facet.angle() < 0 ? thickness + frame.depth() : thickness;
     double lift = behind * Trig.sin(facet.angle());
     double cos = Trig.cos(facet.angle());

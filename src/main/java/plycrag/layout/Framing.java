@@ -12,28 +12,40 @@ import plycrag.wall.Wall;
 /**
  * Sets the frame of a facet: plates across the studs' ends, studs flush with the edges, at every
  * seam that runs up and between them at the greatest spacing or less, and blocking between the
- * studs wherever the edge of a piece has nothing else behind it.
+ * studs wherever the edge of a piece has nothing else behind it. At a mitred fold the plates of
+ * both facets lie back to back in the plane that halves it, and the studs end against them.
  */
 final class Framing {
+  /** A stud shorter than this is none; a rule says so, mm. */
+  private static final double LEAST = 1;
+
   private final Facet facet;
   private final FrameParameters frame;
+  private final double thickness;
   private final List<Seam> seams;
   private final Footing footing;
+  private final FoldCut below;
+  private final FoldCut above;
   private final StudPlan studs;
   private final PlatePlan plates;
+  private final MemberNumbers numbers;
 
-  private Framing(Wall wall, Facet facet, List<Seam> seams) {
+  private Framing(Wall wall, Facet facet, List<Seam> seams, MemberNumbers numbers) {
     this.facet = facet;
     this.frame = wall.frame();
+    this.thickness = wall.sheet().thickness();
     this.seams = seams;
-    this.footing = Footing.of(facet, wall.sheet().thickness(), frame, wall.tape());
+    this.footing = Footing.of(facet, thickness, frame, wall.tape());
+    this.below = FoldCut.below(facet, wall);
+    this.above = FoldCut.above(facet, wall);
     this.studs = StudPlan.of(facet.width(), frame, seams, wall.tape());
     this.plates = new PlatePlan(facet.width(), studs, wall.stock());
+    this.numbers = numbers;
   }
 
   /** The members of a facet's frame: plates, studs, blocking, each in reading order. */
-  static List<Member> of(Wall wall, Facet facet, List<Seam> seams) {
-    Framing framing = new Framing(wall, facet, seams);
+  static List<Member> of(Wall wall, Facet facet, List<Seam> seams, MemberNumbers numbers) {
+    Framing framing = new Framing(wall, facet, seams, numbers);
     List<Member> members = new ArrayList<>();
     framing.addPlates(members);
     framing.addStuds(members);
@@ -41,24 +53,46 @@ final class Framing {
     return members;
   }
 
+  /** The frame's lower edge at a depth behind the sheets' back. */
+  private double low(double into) {
+    return footing.plateLow() - below.timber(thickness + into);
+  }
+
+  /** The frame's upper edge at a depth behind the sheets' back. */
+  private double high(double into) {
+    return facet.length() + above.timber(thickness + into);
+  }
+
   private void addPlates(List<Member> members) {
-    int number = 0;
-    for (double low : new double[] {footing.plateLow(), facet.length() - frame.breadth()}) {
-      for (Course.Span span : plates.spans()) {
-        Hold hold = Hold.EDGE;
-        Envelope box = new Envelope(span.low(), span.high(), low, low + frame.breadth());
-        members.add(member(Role.PLATE, ++number, hold, box, frame.depth()));
-      }
+    double lowDepth = below.plateDepth(frame.depth());
+    double highDepth = above.plateDepth(frame.depth());
+    double under = below.plateBreadth(frame.breadth());
+    double over = above.plateBreadth(frame.breadth());
+    for (Course.Span span : plates.spans()) {
+      Envelope near = box(span, low(0), low(0) + under);
+      Envelope far = box(span, low(lowDepth), low(lowDepth) + under);
+      members.add(member(Role.PLATE, Hold.EDGE, near, far, lowDepth));
+    }
+    for (Course.Span span : plates.spans()) {
+      Envelope near = box(span, high(0) - over, high(0));
+      Envelope far = box(span, high(highDepth) - over, high(highDepth));
+      members.add(member(Role.PLATE, Hold.EDGE, near, far, highDepth));
     }
   }
 
   private void addStuds(List<Member> members) {
-    double low = footing.plateLow() + frame.breadth();
-    double high = facet.length() - frame.breadth();
-    int number = 0;
+    double under = below.plateBreadth(frame.breadth());
+    double over = above.plateBreadth(frame.breadth());
     for (StudPlan.Stud stud : studs.studs()) {
-      Envelope box = new Envelope(stud.low(), stud.high(), low, high);
-      members.add(member(Role.STUD, ++number, stud.hold(), box, stud.depth()));
+      Course.Span place = new Course.Span(stud.low(), stud.high());
+      double depth = stud.depth();
+      Course.Span up = new Course.Span(low(0) + under, high(0) - over);
+      Course.Span upFar = new Course.Span(low(depth) + under, high(depth) - over);
+      if (up.size() > LEAST && upFar.size() > LEAST) {
+        Envelope near = box(place, up.low(), up.high());
+        Envelope far = box(place, upFar.low(), upFar.high());
+        members.add(member(Role.STUD, stud.hold(), near, far, depth));
+      }
     }
   }
 
@@ -72,22 +106,21 @@ final class Framing {
         rows.addAll(Backing.of(seam, frame));
       }
     }
-    int number = 0;
     for (Backing row : rows) {
       for (Course.Span bay : studs.bays()) {
-        Envelope box = new Envelope(bay.low(), bay.high(), row.low(), row.high());
-        members.add(member(Role.BLOCKING, ++number, row.hold(), box, row.depth()));
+        Envelope box = box(bay, row.low(), row.high());
+        members.add(member(Role.BLOCKING, row.hold(), box, box, row.depth()));
       }
     }
   }
 
-  private static Member member(Role role, int number, Hold hold, Envelope box, double depth) {
+  private static Envelope box(Course.Span across, double low, double high) {
+    return new Envelope(across.low(), across.high(), low, high);
+  }
+
+  private Member member(Role role, Hold hold, Envelope near, Envelope far, double depth) {
     return new Member(
-        role.letters() + number,
-        role,
-        hold,
-        Shapes.rectangle(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()),
-        depth);
+        numbers.next(role), role, hold, Shapes.rectangle(near), Shapes.rectangle(far), depth);
   }
 
   /**

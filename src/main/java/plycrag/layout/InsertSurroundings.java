@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Point;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.Obstacle.Kind;
 import plycrag.params.ClearanceParameters;
@@ -30,49 +31,70 @@ public final class InsertSurroundings {
   private final ClearanceParameters clearance;
   private final double thread;
   private final Facet facet;
+  private final double thickness;
   private final SpatialIndex<Member> members;
+  private final SpatialIndex<Neighbour> neighbours;
   private final SpatialIndex<Piece> pieces;
   private final SpatialIndex<Screw> screws;
 
-  InsertSurroundings(
-      Wall wall, Facet facet, List<Piece> pieces, List<Member> members, List<Screw> screws) {
+  InsertSurroundings(Wall wall, FramedFacet frame, List<Neighbour> neighbours, List<Screw> screws) {
     this.insert = wall.inserts();
     this.clearance = wall.clearance();
     this.thread = wall.screws().diameter() / 2;
-    this.facet = facet;
-    this.members = new SpatialIndex<>(members, Member::box);
-    this.pieces = new SpatialIndex<>(pieces, Piece::box);
+    this.facet = frame.facet();
+    this.thickness = wall.sheet().thickness();
+    this.members = new SpatialIndex<>(frame.members(), Member::shadow);
+    this.neighbours = new SpatialIndex<>(neighbours, Neighbour::shadow);
+    this.pieces = new SpatialIndex<>(frame.pieces(), Piece::box);
     this.screws = new SpatialIndex<>(screws, screw -> screw.centre().getEnvelopeInternal());
   }
 
   /** What surrounds the inserts of a finished facet. */
-  public static InsertSurroundings of(Wall wall, FacetLayout facet) {
+  public static InsertSurroundings of(Layout layout, FacetLayout facet) {
+    List<FramedFacet> frames = layout.facets().stream().map(FacetLayout::frame).toList();
     return new InsertSurroundings(
-        wall, facet.facet(), facet.pieces(), facet.members(), facet.screws());
+        layout.wall(),
+        facet.frame(),
+        Neighbour.of(facet.frame(), frames, layout.wall()),
+        facet.screws());
   }
 
   /** Members too near: for each the worse of flange and bolt zone. */
   public List<Obstacle> timber(Point place) {
     double reach =
         Math.max(flange() + clearance.insertToTimber(), bolt() + clearance.boltToTimber());
-    return members.near(place.getEnvelopeInternal(), reach).stream()
-        .flatMap(member -> timber(place, member).stream())
-        .toList();
+    List<Obstacle> obstacles = new ArrayList<>();
+    for (Member member : members.near(place.getEnvelopeInternal(), reach)) {
+      timber(place, member).ifPresent(obstacles::add);
+    }
+    for (Neighbour neighbour : neighbours.near(place.getEnvelopeInternal(), reach)) {
+      Measure measure = boltTo(neighbour.body(), place);
+      obstacle(Kind.BOLT_AND_TIMBER, neighbour.member().mark(), measure).ifPresent(obstacles::add);
+    }
+    return obstacles;
   }
 
   private Optional<Obstacle> timber(Point place, Member member) {
     double distance = Shapes.distance(place, member.footprint());
     Measure atFlange = new Measure(distance - flange(), clearance.insertToTimber());
-    Measure atBolt = new Measure(distance - bolt(), clearance.boltToTimber());
+    Measure atBolt =
+        member.isSquare()
+            ? new Measure(distance - bolt(), clearance.boltToTimber())
+            : boltTo(member.body(thickness), place);
     return atBolt.shortfall() > atFlange.shortfall()
         ? obstacle(Kind.BOLT_AND_TIMBER, member.mark(), atBolt)
         : obstacle(Kind.FLANGE_AND_TIMBER, member.mark(), atFlange);
   }
 
+  private Measure boltTo(Solid body, Point place) {
+    double found = body.distance(place, thickness, thickness + insert.boltReach());
+    return new Measure(found - bolt(), clearance.boltToTimber());
+  }
+
   /** That the hole lies across an edge or outside every piece, measured from its rim. */
   public Optional<Obstacle> outside(Point place) {
     Optional<Piece> piece = pieceAt(place);
-    double inside = piece.isEmpty() ? 0 : -Shapes.distance(place, piece.get().outline());
+    double inside = piece.isEmpty() ? 0 : -Shapes.distance(place, piece.get().core());
     Measure measure = new Measure(inside - insert.hole() / 2, 0);
     return obstacle(Kind.OUTSIDE, piece.map(Piece::mark).orElse(""), measure);
   }
@@ -83,7 +105,7 @@ public final class InsertSurroundings {
     if (piece.isEmpty() || outside(place).isPresent()) {
       return Optional.empty();
     }
-    double found = -Shapes.distance(place, piece.get().outline()) - flange();
+    double found = -Shapes.distance(place, piece.get().core()) - flange();
     Measure measure = new Measure(found, clearance.insertToEdge());
     return obstacle(Kind.FLANGE_AND_EDGE, piece.get().mark(), measure);
   }
@@ -134,7 +156,7 @@ public final class InsertSurroundings {
 
   private Optional<Piece> pieceAt(Point place) {
     return pieces.near(place.getEnvelopeInternal(), 0).stream()
-        .filter(piece -> piece.outline().covers(place))
+        .filter(piece -> piece.core().covers(place))
         .findFirst();
   }
 

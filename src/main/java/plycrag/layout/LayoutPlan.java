@@ -5,43 +5,73 @@ import java.util.List;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
-/** Lays a wall out. */
+/** Lays a wall out: first every facet's pieces and frame, then what is set between them. */
 public final class LayoutPlan {
-  private LayoutPlan() {}
+  private final Wall wall;
+  private final List<Tiling> tilings;
+  private final List<FramedFacet> frames;
+
+  private LayoutPlan(Wall wall) {
+    this.wall = wall;
+    this.tilings = tilings(wall);
+    this.frames = frames(wall, tilings);
+  }
 
   /** The layout of a wall, right or wrong. */
   public static Layout of(Wall wall) {
-    List<FacetLayout> facets = new ArrayList<>();
+    return new LayoutPlan(wall).layout();
+  }
+
+  private Layout layout() {
+    List<FacetLayout> facets = frames.stream().map(this::facet).toList();
     List<LaidSheet> sheets = new ArrayList<>();
-    for (Facet facet : wall.facets()) {
-      Tiling tiling = Tiling.of(facet, wall.sheet(), wall.tape());
-      FacetLayout layout = facet(wall, facet, tiling);
-      facets.add(layout);
-      sheets.addAll(SheetPlan.of(wall, layout, tiling.lay()));
+    for (int at = 0; at < facets.size(); at++) {
+      sheets.addAll(SheetPlan.of(wall, facets.get(at), tilings.get(at).lay(), sheets.size() + 1));
     }
     return new Layout(wall, facets, sheets);
   }
 
-  private static FacetLayout facet(Wall wall, Facet facet, Tiling tiling) {
-    List<Member> members = Framing.of(wall, facet, tiling.seams());
+  private static List<Tiling> tilings(Wall wall) {
+    List<Tiling> tilings = new ArrayList<>();
+    int pieces = 0;
+    for (Facet facet : wall.facets()) {
+      Tiling tiling = Tiling.of(facet, wall, pieces + 1);
+      pieces += tiling.pieces().size();
+      tilings.add(tiling);
+    }
+    return tilings;
+  }
+
+  private static List<FramedFacet> frames(Wall wall, List<Tiling> tilings) {
+    MemberNumbers numbers = new MemberNumbers();
+    List<FramedFacet> frames = new ArrayList<>();
+    for (int at = 0; at < tilings.size(); at++) {
+      Facet facet = wall.facets().get(at);
+      Tiling tiling = tilings.get(at);
+      frames.add(
+          new FramedFacet(
+              facet,
+              Footing.of(facet, wall.sheet().thickness(), wall.frame(), wall.tape()),
+              tiling.pieces(),
+              tiling.seams(),
+              Framing.of(wall, facet, tiling.seams(), numbers)));
+    }
+    return frames;
+  }
+
+  private FacetLayout facet(FramedFacet frame) {
+    Facet facet = frame.facet();
     MarkedHoles marked =
         MarkedHoles.of(
             facet,
             InsertPattern.of(wall.inserts(), facet, wall.tape()),
-            Fastening.of(wall, facet, tiling.pieces(), members),
+            Fastening.of(wall, facet, frame.pieces(), frame.members()),
             wall.tape());
+    List<Neighbour> neighbours = Neighbour.of(frame, frames, wall);
     InsertSurroundings surroundings =
-        new InsertSurroundings(wall, facet, tiling.pieces(), members, marked.screws());
+        new InsertSurroundings(wall, frame, neighbours, marked.screws());
     InsertSelection selection =
         InsertSelection.of(marked.inserts(), wall.inserts().whenBlocked(), surroundings);
-    return new FacetLayout(
-        facet,
-        Footing.of(facet, wall.sheet().thickness(), wall.frame(), wall.tape()),
-        tiling.pieces(),
-        tiling.seams(),
-        members,
-        marked.lines(),
-        selection.kept(),
-        selection.omissions());
+    return new FacetLayout(frame, marked.lines(), selection.kept(), selection.omissions());
   }
 }

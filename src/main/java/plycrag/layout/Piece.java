@@ -2,17 +2,36 @@ package plycrag.layout;
 
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Shapes;
 
 /**
- * What is cut from one sheet.
+ * What is cut from one sheet. At a fold its edge may be bevelled, so that its two faces differ.
  *
  * @param mark {@code P1}, {@code P2}, … from the floor up, left to right
  * @param outline its front face in the facet's (u, v)
+ * @param back its back face, likewise
  */
-public record Piece(String mark, Polygon outline) {
+public record Piece(String mark, Polygon outline, Polygon back) {
 
-  /** The smallest box around it. */
+  /** The smallest box around its front face. */
   public Envelope box() {
     return outline.getEnvelopeInternal();
+  }
+
+  /** Whether all its edges are square to its faces. */
+  public boolean isSquare() {
+    return outline.equalsExact(back);
+  }
+
+  /** What the two faces share: nothing that goes through the piece may leave it. */
+  public Polygon core() {
+    return Shapes.rectangle(box().intersection(back.getEnvelopeInternal()));
+  }
+
+  /** What is to be cut square from a sheet before edges are bevelled: it covers both faces. */
+  public Polygon blank() {
+    Envelope box = box();
+    box.expandToInclude(back.getEnvelopeInternal());
+    return Shapes.rectangle(box);
   }
 }

@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.units.Tape;
@@ -11,32 +12,60 @@ import plycrag.wall.Wall;
 /**
  * Places the screws of one bearing.
  *
- * <p>Across, they lie on the member's middle where the distances to the piece's edges allow it,
- * else on the middle of the bearing. Along, the first and the last keep clear of the member's ends
- * and as far from the piece's edges as the line itself does; the others stand evenly between them,
- * at the edge spacing where the member runs along an edge of the piece, at the field spacing
- * elsewhere.
+ * <p>Across, they lie on the member's middle, half as deep as they go, where the distances to the
+ * piece's edges allow it, else on the middle of the bearing. Along, the first and the last keep
+ * clear of the member's ends and as far from the piece's edges as the line itself does; the others
+ * stand evenly between them, at the edge spacing where the member runs along an edge of the piece,
+ * at the field spacing elsewhere.
  */
 record ScrewSpacing(
-    ScrewParameters screws, ClearanceParameters clearance, Tape tape, double width, double length) {
+    ScrewParameters screws,
+    ClearanceParameters clearance,
+    Tape tape,
+    double width,
+    double length,
+    double thickness) {
   private static final double TOLERANCE = 1e-6;
 
   static ScrewSpacing of(Wall wall, Facet facet) {
     return new ScrewSpacing(
-        wall.screws(), wall.clearance(), wall.tape(), facet.width(), facet.length());
+        wall.screws(),
+        wall.clearance(),
+        wall.tape(),
+        facet.width(),
+        facet.length(),
+        wall.sheet().thickness());
   }
 
   /** The line's place on the axis across the member, mm. */
   double across(Bearing bearing) {
     Axis across = bearing.axis().other();
-    double middle = across.middle(bearing.member().box());
-    double room =
-        Math.min(
-            middle - across.low(bearing.piece().box()),
-            across.high(bearing.piece().box()) - middle);
-    double place =
-        room >= clearance.screwToSheetEdge() - TOLERANCE ? middle : across.middle(bearing.box());
+    double least = tape.snapUp(across.low(bearing.face()) + clearance.screwToSheetEdge());
+    double most = tape.snapDown(across.high(bearing.face()) - clearance.screwToSheetEdge());
+    double middle = across.middle(bearing.member().section(bite() / 2));
+    double place = snapped(middle, across);
+    if (place < least || place > most) {
+      place = Math.max(least, Math.min(place, most));
+    }
+    return least <= most && isInside(place, across, bearing.member())
+        ? place
+        : snapped(across.middle(bearing.box()), across);
+  }
+
+  private double snapped(double place, Axis across) {
     return new Marking(tape, across == Axis.ACROSS ? width : length).snap(place);
+  }
+
+  /** Whether a screw keeps its distance from the member's sides all the way in. */
+  private boolean isInside(double place, Axis across, Member member) {
+    Envelope core = innermost(member);
+    double side = Math.min(place - across.low(core), across.high(core) - place);
+    return side >= clearance.screwToMemberEdge() - TOLERANCE;
+  }
+
+  /** How deep a screw goes into the timber, mm. */
+  private double bite() {
+    return screws.length() - thickness;
   }
 
   /** The screws' places along the member, ascending, mm. */
@@ -46,13 +75,18 @@ record ScrewSpacing(
         Math.max(clearance.screwToSheetEdge(), tape.snapDown(bearing.member().breadth() / 2));
     double first =
         Math.max(
-            axis.low(bearing.piece().box()) + inset,
-            axis.low(bearing.member().box()) + clearance.screwToMemberEnd());
+            axis.low(bearing.face()) + inset,
+            axis.low(innermost(bearing.member())) + clearance.screwToMemberEnd());
     double last =
         Math.min(
-            axis.high(bearing.piece().box()) - inset,
-            axis.high(bearing.member().box()) - clearance.screwToMemberEnd());
+            axis.high(bearing.face()) - inset,
+            axis.high(innermost(bearing.member())) - clearance.screwToMemberEnd());
     return even(tape.snapUp(first), tape.snapDown(last), bearing);
+  }
+
+  /** What of a member a screw meets all the way in, seen square to the face. */
+  private Envelope innermost(Member member) {
+    return member.box().intersection(member.section(Math.min(bite(), member.depth())));
   }
 
   private List<Double> even(double first, double last, Bearing bearing) {

@@ -23,13 +23,13 @@ final class SheetPlan {
         new SpatialIndex<>(facet.inserts(), insert -> insert.centre().getEnvelopeInternal());
   }
 
-  static List<LaidSheet> of(Wall wall, FacetLayout facet, Lay lay) {
+  static List<LaidSheet> of(Wall wall, FacetLayout facet, Lay lay, int first) {
     SheetParameters sheet = wall.sheet();
     double width = lay == Lay.ACROSS ? sheet.length() : sheet.width();
     double height = lay == Lay.ACROSS ? sheet.width() : sheet.length();
     List<Blank> blanks =
-        facet.pieces().stream().map(piece -> new Blank(piece.mark(), piece.outline())).toList();
-    List<StockSheet> stock = Nesting.onePerSheet(blanks, width, height);
+        facet.pieces().stream().map(piece -> new Blank(piece.mark(), piece.blank())).toList();
+    List<StockSheet> stock = Nesting.onePerSheet(blanks, width, height, first);
     SheetPlan plan = new SheetPlan(wall, facet);
     List<LaidSheet> sheets = new ArrayList<>();
     for (int at = 0; at < stock.size(); at++) {

@@ -27,6 +27,8 @@ record Contents(Map<String, List<Values>> tables) {
 
   /** Reports values that do not go together. */
   void check(Context context) {
+    FacetTable.checkNames(tables.get(FacetTable.TABLE.name()), context.faults());
+    FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
@@ -43,9 +45,7 @@ record Contents(Map<String, List<Values>> tables) {
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
     return new Parameters(
         WallTable.record(in(WallTable.TABLE), stem),
-        tables.get(FacetTable.TABLE.name()).stream()
-            .map(facet -> FacetTable.record(facet, wallWidth))
-            .toList(),
+        FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
         SheetTable.record(in(SheetTable.TABLE)),
         FrameTable.record(in(FrameTable.TABLE)),
         StockTable.record(in(StockTable.TABLE)),

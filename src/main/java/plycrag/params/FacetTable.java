@@ -1,21 +1,31 @@
 package plycrag.params;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+import plycrag.units.Decimal;
+import plycrag.units.Printable;
 
 /** The keys of {@code [[facet]]}. */
 final class FacetTable {
+  /** A saw tilts to 45° (common practice, no source), which halves a fold of this, degrees. */
+  private static final double GREATEST_TURN = 90;
+
   static final Parameter<String> NAME =
       new Parameter<>(
           "name",
           TextKind.NAME,
-          Standard.text("main"),
-          "The facet's name, printed before every mark on it.");
+          Standard.derived("main if it is the only one, else facet 1, facet 2 and so on"),
+          "The facet's name, printed before every mark on it; no two may share one.");
   static final Parameter<Double> ANGLE =
       new Parameter<>(
           "angle",
-          new NumberKind(new Range(-15, 60), "degrees"),
+          new NumberKind(new Range(-15, 90), "degrees"),
           Standard.number(0),
-          "Angle from vertical: above zero it leans out over the climber, below zero it is a slab.");
+          "Angle from vertical: above zero it leans out over the climber, below zero it is a slab,"
+              + " at 90 it is a roof.");
   static final Parameter<Double> LENGTH =
       new Parameter<>(
           "length",
@@ -30,17 +40,65 @@ final class FacetTable {
       new TableSpec(
           "facet",
           true,
-          "A plane of the climbing face; one is needed.",
+          "A plane of the climbing face, from the floor up, each on the one before; one is needed.",
           List.of(NAME, ANGLE, LENGTH, WIDTH),
           List.of());
 
   private FacetTable() {}
 
-  static FacetParameters record(Values values, double wallWidth) {
+  /** The records of all facets, in order. */
+  static List<FacetParameters> records(List<Values> facets, double wallWidth) {
+    return IntStream.range(0, facets.size())
+        .mapToObj(at -> record(facets.get(at), name(facets, at), wallWidth))
+        .toList();
+  }
+
+  private static FacetParameters record(Values values, String name, double wallWidth) {
     return new FacetParameters(
-        values.get(NAME),
-        values.get(ANGLE),
-        values.get(LENGTH),
-        values.given(WIDTH).orElse(wallWidth));
+        name, values.get(ANGLE), values.get(LENGTH), values.given(WIDTH).orElse(wallWidth));
+  }
+
+  private static String name(List<Values> facets, int at) {
+    String unnamed = facets.size() == 1 ? "main" : "facet " + (at + 1);
+    return facets.get(at).given(NAME).orElse(unnamed);
+  }
+
+  /**
+   * Reports names that two facets share, or that would name the same files: capitals, and spaces
+   * against hyphens, tell nothing apart there.
+   */
+  static void checkNames(List<Values> facets, Faults faults) {
+    Map<String, String> seen = new HashMap<>();
+    for (int at = 0; at < facets.size(); at++) {
+      Values facet = facets.get(at);
+      String name = name(facets, at);
+      String earlier =
+          seen.putIfAbsent(name.toLowerCase(Locale.ROOT).replace(' ', '-'), facet.path());
+      if (earlier != null) {
+        faults.add(
+            facet.key(NAME),
+            facet.spot(NAME),
+            "the name " + Printable.quoted(name) + " is that of " + earlier + " too",
+            "a name of its own is allowed");
+      }
+    }
+  }
+
+  /** Reports folds that no saw could cut. */
+  static void checkFolds(List<Values> facets, Faults faults) {
+    for (int at = 1; at < facets.size(); at++) {
+      Values upper = facets.get(at);
+      Values lower = facets.get(at - 1);
+      if (upper.isSound(ANGLE) && lower.isSound(ANGLE)) {
+        double turn = Math.abs(upper.get(ANGLE) - lower.get(ANGLE));
+        if (turn > GREATEST_TURN) {
+          faults.add(
+              upper.key(ANGLE),
+              upper.spot(ANGLE),
+              "the fold turns by " + Decimal.of(turn, 2) + " degrees from " + lower.path(),
+              "a turn of at most 90 degrees is allowed, for which a saw is tilted to 45");
+        }
+      }
+    }
   }
 }

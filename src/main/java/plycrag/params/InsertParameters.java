@@ -15,6 +15,7 @@ import java.util.List;
  * @param flange diameter, mm
  * @param barrel its length from the flange, mm
  * @param boltZone diameter of the space behind that a bolt's end may reach, mm
+ * @param boltReach how far behind the sheet that space goes, mm
  * @param whenBlocked what happens to an insert that something stands in the way of
  */
 public record InsertParameters(
@@ -28,6 +29,7 @@ public record InsertParameters(
     double flange,
     double barrel,
     double boltZone,
+    double boltReach,
     WhenBlocked whenBlocked) {
 
   /** Copies the lists. */

@@ -69,6 +69,12 @@ final class InsertTable {
           LengthKind.length(0, 100),
           Standard.length("16 mm", "5/8 in"),
           "Diameter of the space behind an insert that a bolt's end may reach.");
+  static final Parameter<Double> BOLT_REACH =
+      new Parameter<>(
+          "bolt-reach",
+          LengthKind.length(0, 500),
+          Standard.length("50 mm", "2 in"),
+          "How far behind the sheet that space goes.");
   static final Parameter<WhenBlocked> WHEN_BLOCKED =
       new Parameter<>(
           "when-blocked",
@@ -92,6 +98,7 @@ final class InsertTable {
               FLANGE,
               BARREL,
               BOLT_ZONE,
+              BOLT_REACH,
               WHEN_BLOCKED),
           List.of(new AtLeast(FLANGE, HOLE)));
 
@@ -132,6 +139,7 @@ final class InsertTable {
         values.get(FLANGE),
         values.get(BARREL),
         values.get(BOLT_ZONE),
+        values.get(BOLT_REACH),
         values.get(WHEN_BLOCKED));
   }
 }

@@ -51,7 +51,6 @@ public final class ParameterFile {
     UnknownKeys unknown = new UnknownKeys(document, syntax, faults);
     unknown.report();
     Contents contents = Contents.read(new DocumentReader(document, syntax, context));
-    checkExtraFacets();
     if (syntax.isWhole()) {
       checkFirstFacet(unknown);
       checkName(contents.in(WallTable.TABLE), context);
@@ -78,18 +77,6 @@ public final class ParameterFile {
       faults.add(
           given.key(), given.spot(), "there is no [[facet]]", "one is needed, even an empty one");
     }
-  }
-
-  private void checkExtraFacets() {
-    document.tables(FacetTable.TABLE).stream()
-        .skip(1)
-        .forEach(
-            extra ->
-                faults.add(
-                    extra.key(),
-                    extra.spot(),
-                    "only one facet is available yet",
-                    "a single [[facet]] is allowed"));
   }
 
   /** The name of the file stands in for the wall's name only if it could be one. */

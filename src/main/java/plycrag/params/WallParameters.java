@@ -8,5 +8,15 @@ import plycrag.units.LengthUnit;
  * @param name printed everywhere
  * @param unit what bare numbers in the file mean and what a tape reads
  * @param raise height of the lowest facet's lower edge above the floor, vertical, mm
+ * @param foldEdges how what meets at a fold is cut
  */
-public record WallParameters(String name, LengthUnit unit, double raise) {}
+public record WallParameters(String name, LengthUnit unit, double raise, FoldEdges foldEdges) {
+
+  /** How what meets at a fold is cut. */
+  public enum FoldEdges {
+    /** In the plane that halves the fold, so that everything meets. */
+    MITRED,
+    /** Square; what would meet behind the fold stops short of it. */
+    SQUARE
+  }
+}

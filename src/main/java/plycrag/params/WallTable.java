@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.params.WallParameters.FoldEdges;
 import plycrag.units.LengthUnit;
 
 /** The keys of {@code [wall]}. */
@@ -29,14 +30,29 @@ final class WallTable {
           LengthKind.length(0, 3000),
           Standard.length("0 mm", "0 in"),
           "Height of the lowest facet's lower edge above the floor, measured vertically.");
+  static final Parameter<FoldEdges> FOLD_EDGES =
+      new Parameter<>(
+          "fold-edges",
+          new WordKind<>(List.of(FoldEdges.values()), List.of()),
+          Standard.word(FoldEdges.MITRED),
+          "How sheets and timber end where two facets meet: cut to the bevel that halves the fold,"
+              + " or square, with a strip to cover the gap, for those without a tilting saw.");
 
   static final TableSpec TABLE =
       new TableSpec(
-          "wall", false, "The wall as a whole.", List.of(NAME, UNIT, WIDTH, RAISE), List.of());
+          "wall",
+          false,
+          "The wall as a whole.",
+          List.of(NAME, UNIT, WIDTH, RAISE, FOLD_EDGES),
+          List.of());
 
   private WallTable() {}
 
   static WallParameters record(Values values, String stem) {
-    return new WallParameters(values.given(NAME).orElse(stem), values.get(UNIT), values.get(RAISE));
+    return new WallParameters(
+        values.given(NAME).orElse(stem),
+        values.get(UNIT),
+        values.get(RAISE),
+        values.get(FOLD_EDGES));
   }
 }

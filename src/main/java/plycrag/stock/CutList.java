@@ -29,11 +29,21 @@ public record CutList(List<Row> rows) {
    * @param role what they are for
    * @param section the smaller side first, mm
    * @param length over the long points, mm
+   * @param lowEnd how far the lower or left end slants from square, degrees; above zero the stick
+   *     is longer on the side away from the sheet
+   * @param highEnd how far the other end does
    * @param facet the facet they belong to, by name
    */
-  public record Row(List<String> marks, String role, String section, double length, String facet) {}
+  public record Row(
+      List<String> marks,
+      String role,
+      String section,
+      double length,
+      double lowEnd,
+      double highEnd,
+      String facet) {}
 
-  private record Kind(String role, String length, String facet) {}
+  private record Kind(String role, String length, String lowEnd, String highEnd, String facet) {}
 
   /** Copies the rows. */
   public CutList {
@@ -46,8 +56,13 @@ public record CutList(List<Row> rows) {
     Map<Kind, List<Member>> kinds = new LinkedHashMap<>();
     for (FacetLayout facet : layout.facets()) {
       for (Member member : facet.members()) {
-        String length = Decimal.of(member.length(), 1);
-        Kind kind = new Kind(member.role().word(), length, facet.facet().name());
+        Kind kind =
+            new Kind(
+                member.role().word(),
+                Decimal.of(member.length(), 1),
+                Decimal.of(member.lowEnd(), 2),
+                Decimal.of(member.highEnd(), 2),
+                facet.facet().name());
         kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(member);
       }
     }
@@ -61,6 +76,8 @@ public record CutList(List<Row> rows) {
                     kind.role(),
                     section,
                     members.get(0).length(),
+                    members.get(0).lowEnd(),
+                    members.get(0).highEnd(),
                     kind.facet())));
     return new CutList(rows);
   }
@@ -76,8 +93,8 @@ public record CutList(List<Row> rows) {
         Cell.of(row.role()),
         Cell.of(row.section()),
         Cell.mm(row.length()),
-        Cell.of(0),
-        Cell.of(0),
+        Cell.number(row.lowEnd(), 2),
+        Cell.number(row.highEnd(), 2),
         Cell.of(row.marks().size()),
         Cell.of(row.facet()));
   }

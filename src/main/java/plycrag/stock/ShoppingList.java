@@ -12,12 +12,16 @@ import plycrag.layout.Member;
 import plycrag.params.InsertParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
+import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /** What to buy, as merchants sell it. Holds what the wall takes, without spares. */
 public final class ShoppingList {
   private static final List<String> COLUMNS =
       List.of("group", "article", "size", "quantity", "unit");
+
+  /** How far a cover strip lies on either sheet, mm. */
+  private static final double STRIP = 30;
 
   private final Layout layout;
   private final List<List<Cell>> rows = new ArrayList<>();
@@ -30,6 +34,7 @@ public final class ShoppingList {
   public static Table of(CheckedLayout checked) {
     ShoppingList list = new ShoppingList(checked.layout());
     list.addSheets();
+    list.addCoverStrips();
     list.addTimber();
     list.addInserts();
     list.addScrews();
@@ -45,6 +50,21 @@ public final class ShoppingList {
     String size = size(sheet.length(), sheet.width());
     String article = "structural plywood, " + exact(sheet.thickness()) + " thick as measured";
     add("sheets", article, size, layout.sheets().size());
+  }
+
+  /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */
+  private void addCoverStrips() {
+    for (Facet facet : wall().facets()) {
+      double gap = wall().foldGap(facet);
+      if (gap > 0) {
+        String article =
+            "cover strip from an offcut, over the gap of "
+                + exact(gap)
+                + " above facet "
+                + facet.name();
+        add("sheets", article, size(facet.width(), 2 * STRIP + gap), 1);
+      }
+    }
   }
 
   private void addTimber() {

@@ -2,6 +2,7 @@ package plycrag.wall;
 
 import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Trig;
 
@@ -12,9 +13,18 @@ import plycrag.geometry.Trig;
  * @param angle from vertical, degrees; positive leans out over the climber
  * @param width across, mm
  * @param length up the slope, mm
- * @param raise height of its lower edge above the floor, vertical, mm
+ * @param plane where it stands in the room
+ * @param below where it meets the facet below it, if there is one
+ * @param above where it meets the facet above it, if there is one
  */
-public record Facet(String name, double angle, double width, double length, double raise) {
+public record Facet(
+    String name,
+    double angle,
+    double width,
+    double length,
+    FacetPlane plane,
+    Optional<Fold> below,
+    Optional<Fold> above) {
 
   /** The facet's edge in (u, v). */
   public Polygon outline() {
@@ -29,14 +39,14 @@ public record Facet(String name, double angle, double width, double length, doub
         : Optional.empty();
   }
 
-  /** Height above the floor of a line across the face at {@code v}, mm. */
-  public double heightAt(double v) {
-    return raise + v * Trig.cos(angle);
+  /** Height of the face's lower edge above the floor, mm. */
+  public double raise() {
+    return plane.raise();
   }
 
   /** Height of the face's upper edge above the floor, mm. */
   public double overallHeight() {
-    return heightAt(length);
+    return plane.z(length, 0);
   }
 
   /**

@@ -1,6 +1,7 @@
 package plycrag.wall;
 
 import java.util.List;
+import plycrag.geometry.Trig;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.FrameParameters;
 import plycrag.params.InsertParameters;
@@ -8,6 +9,7 @@ import plycrag.params.Parameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
 import plycrag.params.StockParameters;
+import plycrag.params.WallParameters.FoldEdges;
 import plycrag.units.Tape;
 
 /**
@@ -15,7 +17,8 @@ import plycrag.units.Tape;
  *
  * @param name printed everywhere
  * @param tape what it is set out with
- * @param facets from the floor up
+ * @param facets from the floor up, each on the one before
+ * @param foldEdges how what meets at a fold is cut
  * @param sheet the stock sheets and how they are laid
  * @param frame the framing behind them
  * @param stock the timber that the merchant sells
@@ -27,6 +30,7 @@ public record Wall(
     String name,
     Tape tape,
     List<Facet> facets,
+    FoldEdges foldEdges,
     SheetParameters sheet,
     FrameParameters frame,
     StockParameters stock,
@@ -39,23 +43,24 @@ public record Wall(
     facets = List.copyOf(facets);
   }
 
+  /**
+   * How wide a gap the fold above a facet leaves in the climbing face, mm: that of sheets cut
+   * square which would meet behind the fold.
+   */
+  public double foldGap(Facet facet) {
+    boolean square = foldEdges == FoldEdges.SQUARE;
+    double bevel = square ? facet.above().map(Fold::bevel).orElse(0.0) : 0;
+    return bevel < 0 ? 2 * sheet.thickness() * Trig.sin(-bevel) : 0;
+  }
+
   /** The wall that a parameter file describes. */
   public static Wall of(Parameters parameters) {
-    List<Facet> facets =
-        parameters.facets().stream()
-            .map(
-                facet ->
-                    new Facet(
-                        facet.name(),
-                        facet.angle(),
-                        facet.width(),
-                        facet.length(),
-                        parameters.wall().raise()))
-            .toList();
+    List<Facet> facets = Profile.of(parameters.facets(), parameters.wall().raise());
     return new Wall(
         parameters.wall().name(),
         new Tape(parameters.wall().unit()),
         facets,
+        parameters.wall().foldEdges(),
         parameters.sheet(),
         parameters.frame(),
         parameters.stock(),

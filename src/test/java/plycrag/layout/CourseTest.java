@@ -30,7 +30,7 @@ class CourseTest {
     SheetParameters sheet = Walls.parameters("[[facet]]\n").sheet();
     SheetParameters asked =
         new SheetParameters(stock, stock, sheet.thickness(), sheet.lay(), sheet.seamGap(), least);
-    Course course = Course.of(total, stock, asked, new Tape(LengthUnit.MM));
+    Course course = Course.of(0, total, stock, asked, new Tape(LengthUnit.MM));
     Course.Span low = course.spans().get(0);
     Course.Span high = course.spans().get(course.spans().size() - 1);
     assertThat(low.high() - low.low()).isCloseTo(first, within(1e-3));

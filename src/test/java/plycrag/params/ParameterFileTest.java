@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static plycrag.params.WallParameters.FoldEdges.MITRED;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -30,7 +31,7 @@ class ParameterFileTest {
             length = 2400
             width = 2400
             """);
-    assertThat(read.wall()).isEqualTo(new WallParameters("River bay", LengthUnit.MM, 300));
+    assertThat(read.wall()).isEqualTo(new WallParameters("River bay", LengthUnit.MM, 300, MITRED));
     assertThat(read.facets()).containsExactly(new FacetParameters("main", 30, 2400, 2400));
   }
 
@@ -40,7 +41,7 @@ class ParameterFileTest {
   @Test
   void defaultsOfMillimetreFiles() {
     Parameters read = good(FACET);
-    assertThat(read.wall()).isEqualTo(new WallParameters("oar store", LengthUnit.MM, 0));
+    assertThat(read.wall()).isEqualTo(new WallParameters("oar store", LengthUnit.MM, 0, MITRED));
     assertThat(read.facets()).containsExactly(new FacetParameters("main", 0, 2400, 2400));
     assertThat(read.sheet())
         .isEqualTo(new SheetParameters(2440, 1220, 18, Optional.empty(), 2, 300));
@@ -71,6 +72,7 @@ class ParameterFileTest {
                 26,
                 12,
                 16,
+                50,
                 InsertParameters.WhenBlocked.REPORT));
     assertThat(read.machine())
         .isEqualTo(
@@ -209,7 +211,7 @@ class ParameterFileTest {
 
   @Test
   void findingsOfOneRunStandInTheOrderOfTheFile() {
-    String text = "[wall]\nraise = 1,5\nwidth = 9\nlenght = 3\n[[facet]]\nangle = 61\n";
+    String text = "[wall]\nraise = 1,5\nwidth = 9\nlenght = 3\n[[facet]]\nangle = 91\n";
     assertThat(lines(ParameterFile.read("a.toml", text.getBytes(StandardCharsets.UTF_8))))
         .extracting(line -> line.split(": ", 3)[0])
         .containsExactly("a.toml:2:10", "a.toml:3:1", "a.toml:4:1", "a.toml:6:1");

@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
@@ -25,7 +26,8 @@ class StockTest {
       Walls.judged(TestFiles.text("must-fail/layout/top-row-in-plate.toml"));
 
   private static Member stud(int number, double length) {
-    return new Member("ST" + number, Role.STUD, Hold.FREE, Shapes.rectangle(0, 0, 45, length), 90);
+    Polygon footprint = Shapes.rectangle(0, 0, 45, length);
+    return new Member("ST" + number, Role.STUD, Hold.FREE, footprint, footprint, 90);
   }
 
   /** Common practice, no source: three 4.5 m lengths hold the wall's frame, kerfs counted. */

@@ -9,6 +9,7 @@ import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.geometry.Shapes;
+import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Insert;
 import plycrag.layout.InsertSurroundings;
@@ -35,25 +36,26 @@ public final class InsertAgainstTimber implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
+    Map<String, Member> members =
+        layout.members().stream().collect(Collectors.toMap(Member::mark, Function.identity()));
     for (FacetLayout facet : layout.facets()) {
-      InsertSurroundings surroundings = InsertSurroundings.of(layout.wall(), facet);
-      Map<String, Member> members =
-          facet.members().stream().collect(Collectors.toMap(Member::mark, Function.identity()));
+      InsertSurroundings surroundings = InsertSurroundings.of(layout, facet);
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       for (Insert insert : facet.inserts()) {
         for (Obstacle obstacle : surroundings.timber(insert.centre())) {
-          findings.add(finding(insert, members.get(obstacle.mark()), obstacle, report));
+          Member member = members.get(obstacle.mark());
+          String move = move(insert, member, obstacle, facet, report);
+          findings.add(finding(insert, member, obstacle, move, report));
         }
       }
     }
     return findings;
   }
 
-  private static Finding finding(Insert insert, Member member, Obstacle obstacle, Report report) {
+  private static Finding finding(
+      Insert insert, Member member, Obstacle obstacle, String move, Report report) {
     boolean bolt = obstacle.kind() == Obstacle.Kind.BOLT_AND_TIMBER;
     String other = member.role().word() + " " + member.mark();
-    double centre = Shapes.distance(insert.centre(), member.footprint());
-    double needed = centre + obstacle.measure().shortfall();
     return report.error(
         new Report.Thing(insert.mark(), insert.centre()),
         member.mark(),
@@ -64,6 +66,21 @@ public final class InsertAgainstTimber implements Rule {
             + insert.mark()
             + " "
             + report.standing(obstacle.measure(), other),
-        InsertMove.clearOf(member, insert, needed).words(insert, member, report.tape()));
+        move);
+  }
+
+  /**
+   * Timber that slants, or that belongs to another facet, is left behind by going from the fold.
+   */
+  private static String move(
+      Insert insert, Member member, Obstacle obstacle, FacetLayout facet, Report report) {
+    if (member.isSquare() && facet.members().contains(member)) {
+      double centre = Shapes.distance(insert.centre(), member.footprint());
+      double needed = centre + obstacle.measure().shortfall();
+      return InsertMove.clearOf(member, insert, needed).words(insert, member, report.tape());
+    }
+    boolean lower = insert.centre().getY() < facet.facet().length() / 2;
+    double away = obstacle.measure().shortfall();
+    return new InsertMove(Axis.UP, lower ? away : -away).words(insert, report.tape());
   }
 }

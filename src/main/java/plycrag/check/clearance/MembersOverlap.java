@@ -2,12 +2,15 @@ package plycrag.check.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Point;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
@@ -15,11 +18,12 @@ import plycrag.layout.Member;
 
 /** No two members take the same space. */
 public final class MembersOverlap implements Rule {
+  private static final String NAME = "members-overlap";
   private static final double TOLERANCE = 0.01;
 
   @Override
   public String name() {
-    return "members-overlap";
+    return NAME;
   }
 
   @Override
@@ -29,35 +33,64 @@ public final class MembersOverlap implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
+    List<Body> bodies = bodies(layout);
+    SpatialIndex<Integer> index =
+        new SpatialIndex<>(
+            IntStream.range(0, bodies.size()).boxed().toList(), at -> bodies.get(at).shadow());
     List<Finding> findings = new ArrayList<>();
-    for (FacetLayout facet : layout.facets()) {
-      Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
-      SpatialIndex<Member> index = new SpatialIndex<>(facet.members(), Member::box);
-      for (Member member : facet.members()) {
-        for (Member other : index.near(member.box(), 0)) {
-          if (member.mark().compareTo(other.mark()) < 0) {
-            addOverlap(member, other, report, findings);
-          }
+    for (int at = 0; at < bodies.size(); at++) {
+      for (int other : index.near(bodies.get(at).shadow(), 0)) {
+        if (other > at) {
+          addOverlap(bodies.get(at), bodies.get(other), layout, findings);
         }
       }
     }
     return findings;
   }
 
-  private static void addOverlap(
-      Member member, Member other, Report report, List<Finding> findings) {
-    Envelope shared = member.box().intersection(other.box());
-    double depth = Math.min(shared.getWidth(), shared.getHeight());
+  /**
+   * A member as it stands in the room.
+   *
+   * @param shadow the smallest box around it, seen from in front of the wall
+   */
+  private record Body(Member member, FacetLayout facet, Solid solid, Envelope shadow) {}
+
+  private static List<Body> bodies(Layout layout) {
+    double thickness = layout.wall().sheet().thickness();
+    List<Body> bodies = new ArrayList<>();
+    for (FacetLayout facet : layout.facets()) {
+      for (Member member : facet.members()) {
+        Solid solid = member.body(thickness).mapped(facet.facet().plane()::toRoom);
+        Envelope shadow = new Envelope();
+        solid.near().forEach(corner -> shadow.expandToInclude(corner.x(), corner.z()));
+        solid.far().forEach(corner -> shadow.expandToInclude(corner.x(), corner.z()));
+        bodies.add(new Body(member, facet, solid, shadow));
+      }
+    }
+    return bodies;
+  }
+
+  private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {
+    double depth = body.solid().overlap(other.solid());
     if (depth > TOLERANCE) {
+      Report report = new Report(NAME, body.facet().facet().name(), layout.wall().tape());
       Measure measure = new Measure(-depth, 0);
       findings.add(
           report.error(
-              new Report.Thing(member.mark(), Shapes.point(shared.centre().x, shared.centre().y)),
-              other.mark(),
+              new Report.Thing(body.member().mark(), middle(body, other)),
+              other.member().mark(),
               measure,
-              member.mark() + " " + report.standing(measure, other.mark()),
+              body.member().mark() + " " + report.standing(measure, other.member().mark()),
               "make the facet larger or smaller, the studs further apart or the sheets' least width"
                   + " greater"));
     }
+  }
+
+  /** The middle of what two members of one facet share; of the first one at a fold. */
+  private static Point middle(Body body, Body other) {
+    Envelope shared = body.member().shadow().intersection(other.member().shadow());
+    boolean together = body.facet().equals(other.facet()) && !shared.isNull();
+    Envelope box = together ? shared : body.member().shadow();
+    return Shapes.point(box.centre().x, box.centre().y);
   }
 }

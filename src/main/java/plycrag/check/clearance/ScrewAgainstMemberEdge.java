@@ -1,8 +1,6 @@
 package plycrag.check.clearance;
 
-import org.locationtech.jts.geom.Envelope;
 import plycrag.finding.Measure;
-import plycrag.layout.Axis;
 import plycrag.params.ClearanceParameters;
 
 /** A screw's centre keeps its distance from the sides of its member. */
@@ -20,14 +18,7 @@ public final class ScrewAgainstMemberEdge extends ScrewRule {
 
   @Override
   Measure measure(Joint joint, ClearanceParameters clearance) {
-    return new Measure(within(joint, joint.member().axis().other()), clearance.screwToMemberEdge());
-  }
-
-  /** How far a screw lies inside its member along an axis, mm. */
-  static double within(Joint joint, Axis axis) {
-    double place = axis.low(joint.screw().centre().getEnvelopeInternal());
-    Envelope box = joint.member().box();
-    return Math.min(place - axis.low(box), axis.high(box) - place);
+    return new Measure(joint.within(joint.member().axis().other()), clearance.screwToMemberEdge());
   }
 
   @Override

@@ -18,8 +18,7 @@ public final class ScrewAgainstMemberEnd extends ScrewRule {
 
   @Override
   Measure measure(Joint joint, ClearanceParameters clearance) {
-    return new Measure(
-        ScrewAgainstMemberEdge.within(joint, joint.member().axis()), clearance.screwToMemberEnd());
+    return new Measure(joint.within(joint.member().axis()), clearance.screwToMemberEnd());
   }
 
   @Override

@@ -19,7 +19,7 @@ public final class ScrewAgainstSheetEdge extends ScrewRule {
 
   @Override
   Measure measure(Joint joint, ClearanceParameters clearance) {
-    double found = -Shapes.distance(joint.screw().centre(), joint.piece().outline());
+    double found = -Shapes.distance(joint.screw().centre(), joint.piece().core());
     return new Measure(found, clearance.screwToSheetEdge());
   }
 

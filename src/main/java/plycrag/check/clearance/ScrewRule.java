@@ -6,10 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
+import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -21,18 +23,36 @@ import plycrag.params.ClearanceParameters;
 abstract class ScrewRule implements Rule {
   private static final double TOLERANCE = 1e-6;
 
-  /** A screw and what it joins. */
-  record Joint(Screw screw, Piece piece, Member member) {}
+  /**
+   * A screw and what it joins.
+   *
+   * @param bite how deep it goes into the member, mm
+   */
+  record Joint(Screw screw, Piece piece, Member member, double bite) {
+
+    /** How far it lies inside its member along an axis, where it enters and where it ends, mm. */
+    double within(Axis axis) {
+      Envelope end = member.section(Math.min(bite, member.depth()));
+      return Math.min(within(axis, member.box()), within(axis, end));
+    }
+
+    private double within(Axis axis, Envelope box) {
+      double place = axis.low(screw.centre().getEnvelopeInternal());
+      return Math.min(place - axis.low(box), axis.high(box) - place);
+    }
+  }
 
   @Override
   public final List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
+    double bite = layout.wall().screws().length() - layout.wall().sheet().thickness();
     for (FacetLayout facet : layout.facets()) {
       Map<String, Piece> pieces = byMark(facet.pieces(), Piece::mark);
       Map<String, Member> members = byMark(facet.members(), Member::mark);
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       for (Screw screw : facet.screws()) {
-        Joint joint = new Joint(screw, pieces.get(screw.piece()), members.get(screw.member()));
+        Joint joint =
+            new Joint(screw, pieces.get(screw.piece()), members.get(screw.member()), bite);
         finding(joint, layout.wall().clearance(), report).ifPresent(findings::add);
       }
     }

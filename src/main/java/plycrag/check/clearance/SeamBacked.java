@@ -2,10 +2,11 @@ package plycrag.check.clearance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
-import org.locationtech.jts.geom.Polygon;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
@@ -16,11 +17,20 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
+import plycrag.params.WallParameters.FoldEdges;
+import plycrag.wall.Facet;
+import plycrag.wall.Wall;
 
 /** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
 public final class SeamBacked implements Rule {
   /** A bare stretch shorter than this is a rounding, mm. */
   private static final double LEAST = 0.1;
+
+  /**
+   * Where sheets are cut square at a fold, timber stops short of it, and an edge may stand out by
+   * as many thicknesses of the sheet (common practice, no source).
+   */
+  private static final double OVERHANG = 2;
 
   @Override
   public String name() {
@@ -38,33 +48,54 @@ public final class SeamBacked implements Rule {
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       SpatialIndex<Member> members = new SpatialIndex<>(facet.members(), Member::box);
+      double overhang = overhang(layout.wall(), facet.facet());
+      String suggestion =
+          overhang > 0
+              ? "mitre what meets at the fold ([wall] fold-edges)"
+              : "choose a smaller seam gap, broader timber or other backing at the seams";
       for (Piece piece : facet.pieces()) {
-        for (LineString edge : Shapes.edges(piece.outline())) {
-          addBare(piece, edge, members, report, findings);
+        for (LineString edge : Shapes.edges(piece.back())) {
+          for (Geometry stretch : bare(edge, members, overhang)) {
+            findings.add(finding(piece, stretch, suggestion, report));
+          }
         }
       }
     }
     return findings;
   }
 
-  private static void addBare(
-      Piece piece,
-      LineString edge,
-      SpatialIndex<Member> members,
-      Report report,
-      List<Finding> findings) {
-    List<Polygon> behind =
-        members.near(edge.getEnvelopeInternal(), 0).stream().map(Member::footprint).toList();
-    Geometry bare = Shapes.without(edge, Shapes.together(behind));
-    for (int at = 0; at < bare.getNumGeometries(); at++) {
-      Geometry stretch = bare.getGeometryN(at);
-      if (stretch.getLength() > LEAST) {
-        findings.add(finding(piece, stretch, report));
-      }
-    }
+  /** How far an edge of a facet may stand out beyond the timber, mm. */
+  private static double overhang(Wall wall, Facet facet) {
+    boolean folded = facet.below().isPresent() || facet.above().isPresent();
+    boolean square = wall.foldEdges() == FoldEdges.SQUARE;
+    return folded && square ? OVERHANG * wall.sheet().thickness() : 0;
   }
 
-  private static Finding finding(Piece piece, Geometry stretch, Report report) {
+  private static List<Geometry> bare(
+      LineString edge, SpatialIndex<Member> members, double overhang) {
+    Geometry timber =
+        Shapes.together(
+            members.near(edge.getEnvelopeInternal(), overhang).stream()
+                .map(Member::footprint)
+                .toList());
+    Geometry bare = Shapes.without(edge, timber);
+    return IntStream.range(0, bare.getNumGeometries())
+        .mapToObj(bare::getGeometryN)
+        .filter(stretch -> stretch.getLength() > LEAST)
+        .filter(stretch -> timber.isEmpty() || standsOut(stretch, timber) > overhang)
+        .toList();
+  }
+
+  /** How far a straight stretch stands out beyond the timber beside it, mm. */
+  private static double standsOut(Geometry stretch, Geometry timber) {
+    LineString line = (LineString) stretch;
+    return Stream.of(line.getStartPoint(), line.getCentroid(), line.getEndPoint())
+        .mapToDouble(timber::distance)
+        .max()
+        .orElseThrow();
+  }
+
+  private static Finding finding(Piece piece, Geometry stretch, String suggestion, Report report) {
     Point middle = stretch.getCentroid();
     Measure measure = new Measure(-stretch.getLength(), 0);
     return report.error(
@@ -75,6 +106,6 @@ public final class SeamBacked implements Rule {
             + " of an edge of piece "
             + piece.mark()
             + " has no timber behind it",
-        "choose a smaller seam gap, broader timber or other backing at the seams");
+        suggestion);
   }
 }

@@ -13,13 +13,15 @@ public final class Nesting {
    *
    * @param width of a sheet along u, mm
    * @param height of a sheet along v, mm
+   * @param first the number of the first sheet
    */
-  public static List<StockSheet> onePerSheet(List<Blank> blanks, double width, double height) {
+  public static List<StockSheet> onePerSheet(
+      List<Blank> blanks, double width, double height, int first) {
     List<StockSheet> sheets = new ArrayList<>();
     for (Blank blank : blanks) {
       Envelope box = blank.outline().getEnvelopeInternal();
       Placement placement = new Placement(box.getMinX(), box.getMinY());
-      String mark = "S" + (sheets.size() + 1);
+      String mark = "S" + (first + sheets.size());
       sheets.add(new StockSheet(mark, blank.mark(), width, height, placement));
     }
     return sheets;

@@ -5,6 +5,7 @@ import org.junit.jupiter.api.Test;
 import plycrag.Walls;
 import plycrag.check.Found;
 import plycrag.layout.FacetLayout;
+import plycrag.layout.FramedFacet;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.Role;
@@ -52,11 +53,8 @@ class SeamBackedTest {
         layout.wall(),
         List.of(
             new FacetLayout(
-                facet.facet(),
-                facet.footing(),
-                facet.pieces(),
-                facet.seams(),
-                members,
+                new FramedFacet(
+                    facet.facet(), facet.footing(), facet.pieces(), facet.seams(), members),
                 List.of(),
                 facet.inserts(),
                 facet.omissions())),

@@ -1,0 +1,48 @@
+package plycrag.check.making;
+
+import java.util.List;
+import plycrag.check.rule.Report;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.geometry.Shapes;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Layout;
+import plycrag.layout.Role;
+
+/** A facet is long enough for studs between the plates at its edges. */
+public final class RoomForStuds implements Rule {
+
+  @Override
+  public String name() {
+    return "facet-too-short";
+  }
+
+  @Override
+  public String promise() {
+    return "Every facet is long enough for its frame.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    return layout.facets().stream()
+        .filter(facet -> facet.members().stream().noneMatch(one -> one.role() == Role.STUD))
+        .map(facet -> finding(facet, layout))
+        .toList();
+  }
+
+  private Finding finding(FacetLayout facet, Layout layout) {
+    double length = facet.facet().length();
+    Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
+    return report.error(
+        new Report.Thing(facet.facet().name(), Shapes.point(0, length / 2)),
+        "",
+        new Measure(0, 0),
+        "facet "
+            + facet.facet().name()
+            + " is "
+            + report.tape().text(length)
+            + " long, and the plates at its edges leave no room for studs between them",
+        "make it longer, its folds less sharp or the section less deep");
+  }
+}

@@ -1,0 +1,38 @@
+package plycrag.check.making;
+
+import org.junit.jupiter.api.Test;
+import plycrag.check.Found;
+
+/** Plates of 95 by 200 between two folds that close by 50° each; 218 tan 25° = 102 at each end. */
+class RoomForStudsTest {
+  private static final String BEND =
+      """
+      [[facet]]
+      angle = 85
+      [[facet]]
+      name = "bend"
+      angle = 35
+      length = %s
+      [[facet]]
+      angle = -15
+      [frame]
+      section = [95, 200]
+      """;
+
+  @Test
+  void passesWhereStudsFit() {
+    Found.by("facet-too-short", BEND.formatted("600")).isNothing();
+  }
+
+  @Test
+  void findsAFacetThatIsAllPlates() {
+    Found.by("facet-too-short", BEND.formatted("300"))
+        .times(1)
+        .isError(true)
+        .between("bend", "")
+        .says(
+            "facet bend is 300 mm long, and the plates at its edges leave no room for studs"
+                + " between them")
+        .suggests("make it longer, its folds less sharp or the section less deep");
+  }
+}
