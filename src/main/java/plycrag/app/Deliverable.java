@@ -33,6 +33,7 @@ import plycrag.machining.DrillPrograms;
 import plycrag.params.Parameters;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
+import plycrag.stock.JointList;
 import plycrag.stock.SawList;
 import plycrag.stock.ShoppingList;
 
@@ -100,6 +101,7 @@ public final class Deliverable {
     addList("lists/holes.csv", HoleTable.of(checked));
     addList("lists/cut-list.csv", CutList.of(checked).table());
     addList("lists/saw-list.csv", SawList.of(checked).table());
+    addList("lists/joints.csv", JointList.of(checked));
     addList("lists/fasteners.csv", FastenerList.of(checked));
     addList("lists/shopping.csv", ShoppingList.of(checked));
     addList("lists/marking-out.csv", MarkingOut.of(checked));

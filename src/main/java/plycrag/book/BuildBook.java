@@ -144,7 +144,7 @@ public final class BuildBook {
 
   private static Block notBought() {
     return new Paragraph(
-        "Not counted: hardware for the frame's joints and for its support, hold bolts, paint, mats.");
+        "Not counted: hardware for the frame's support, hold bolts, paint, mats, spares.");
   }
 
   private List<Block> cutting() {
@@ -160,6 +160,7 @@ public final class BuildBook {
       blocks.add(new Figure(drawing, "The frame, laid flat: marks as in the cut list."));
     }
     blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
+    blocks.add(Listings.joints(checked));
     blocks.add(Cautions.lifting());
     blocks.add(Cautions.fixing());
     return blocks;

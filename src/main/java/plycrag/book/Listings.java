@@ -1,7 +1,9 @@
 package plycrag.book;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.check.rule.Rule;
@@ -11,7 +13,9 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
+import plycrag.layout.Joint;
 import plycrag.stock.CutList;
+import plycrag.stock.Hardware;
 import plycrag.stock.SawList;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
@@ -60,6 +64,30 @@ final class Listings {
     return rows.isEmpty()
         ? List.of()
         : List.of(new Listing(new Table("Saw list: cuts with the saw tilted", columns, rows)));
+  }
+
+  /** Joints that are made alike. */
+  private record Alike(String how, Hardware hardware) {}
+
+  /** The joints of the frame, alike ones together. */
+  static Block joints(CheckedLayout checked) {
+    Map<Alike, List<String>> groups = new LinkedHashMap<>();
+    for (Joint joint : checked.layout().joints()) {
+      Hardware hardware = Hardware.of(joint, checked.layout().wall());
+      Alike alike = new Alike(joint.kind().words(), hardware);
+      String pair = joint.first() + "–" + joint.second();
+      groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(pair);
+    }
+    List<List<Cell>> rows = new ArrayList<>();
+    groups.forEach(
+        (alike, pairs) ->
+            rows.add(
+                List.of(
+                    Cell.of(alike.how()),
+                    Cell.of(String.join(", ", pairs)),
+                    Cell.of(alike.hardware().count() + " × " + alike.hardware().kind().word()))));
+    List<String> columns = List.of("How they meet", "Members", "Each takes");
+    return new Listing(new Table("Joints of the frame", columns, rows));
   }
 
   /** What to buy. */

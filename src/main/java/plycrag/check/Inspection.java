@@ -17,6 +17,7 @@ import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.Setback;
 import plycrag.check.making.InsertsFit;
+import plycrag.check.making.JointScrewLength;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
@@ -42,6 +43,7 @@ public final class Inspection {
           new BarrelAgainstThickness(),
           new ScrewLength(),
           new RoomForStuds(),
+          new JointScrewLength(),
           new MemberWithinStock(),
           new PlateOnFloor(),
           new InsertsFit(),

@@ -7,18 +7,21 @@ import plycrag.wall.Facet;
  * A facet with everything in its place.
  *
  * @param frame its pieces and its frame
+ * @param joints of its members, and with the plates of the facet above
  * @param fastenerLines piece by piece
  * @param inserts row by row from the bottom, left to right
  * @param omissions inserts that were asked for and left out
  */
 public record FacetLayout(
     FramedFacet frame,
+    List<Joint> joints,
     List<FastenerLine> fastenerLines,
     List<Insert> inserts,
     List<Omission> omissions) {
 
   /** Copies the lists. */
   public FacetLayout {
+    joints = List.copyOf(joints);
     fastenerLines = List.copyOf(fastenerLines);
     inserts = List.copyOf(inserts);
     omissions = List.copyOf(omissions);

@@ -22,6 +22,11 @@ public record Layout(Wall wall, List<FacetLayout> facets, List<LaidSheet> sheets
     return facets.stream().flatMap(facet -> facet.members().stream()).toList();
   }
 
+  /** All joints of the frame, facet by facet. */
+  public List<Joint> joints() {
+    return facets.stream().flatMap(facet -> facet.joints().stream()).toList();
+  }
+
   /** All inserts, facet by facet. */
   public List<Insert> inserts() {
     return facets.stream().flatMap(facet -> facet.inserts().stream()).toList();

@@ -23,7 +23,11 @@ public final class LayoutPlan {
   }
 
   private Layout layout() {
-    List<FacetLayout> facets = frames.stream().map(this::facet).toList();
+    List<List<Joint>> joints = Joints.of(frames);
+    List<FacetLayout> facets = new ArrayList<>();
+    for (int at = 0; at < frames.size(); at++) {
+      facets.add(facet(frames.get(at), joints.get(at)));
+    }
     List<LaidSheet> sheets = new ArrayList<>();
     for (int at = 0; at < facets.size(); at++) {
       sheets.addAll(SheetPlan.of(wall, facets.get(at), tilings.get(at).lay(), sheets.size() + 1));
@@ -59,7 +63,7 @@ public final class LayoutPlan {
     return frames;
   }
 
-  private FacetLayout facet(FramedFacet frame) {
+  private FacetLayout facet(FramedFacet frame, List<Joint> joints) {
     Facet facet = frame.facet();
     MarkedHoles marked =
         MarkedHoles.of(
@@ -72,6 +76,6 @@ public final class LayoutPlan {
         new InsertSurroundings(wall, frame, neighbours, marked.screws());
     InsertSelection selection =
         InsertSelection.of(marked.inserts(), wall.inserts().whenBlocked(), surroundings);
-    return new FacetLayout(frame, marked.lines(), selection.kept(), selection.omissions());
+    return new FacetLayout(frame, joints, marked.lines(), selection.kept(), selection.omissions());
   }
 }

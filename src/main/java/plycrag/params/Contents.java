@@ -48,6 +48,7 @@ record Contents(Map<String, List<Values>> tables) {
         FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
         SheetTable.record(in(SheetTable.TABLE)),
         FrameTable.record(in(FrameTable.TABLE)),
+        JointTable.record(in(JointTable.TABLE)),
         StockTable.record(in(StockTable.TABLE)),
         InsertTable.record(in(InsertTable.TABLE)),
         screws,

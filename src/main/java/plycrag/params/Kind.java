@@ -10,7 +10,14 @@ import plycrag.units.LengthUnit;
  * @param <T> what is made of the value
  */
 sealed interface Kind<T>
-    permits LengthKind, LengthListKind, SectionKind, NumberKind, WordKind, TextKind, FlagKind {
+    permits LengthKind,
+        LengthListKind,
+        SectionKind,
+        NumberKind,
+        CountKind,
+        WordKind,
+        TextKind,
+        FlagKind {
 
   /** The value, or none after saying what is wrong with it. */
   Optional<T> read(Located value, Context context);

@@ -11,6 +11,7 @@ final class ParameterTable {
           FacetTable.TABLE,
           SheetTable.TABLE,
           FrameTable.TABLE,
+          JointTable.TABLE,
           StockTable.TABLE,
           InsertTable.TABLE,
           ScrewTable.TABLE,

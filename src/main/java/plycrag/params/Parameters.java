@@ -11,6 +11,7 @@ public record Parameters(
     List<FacetParameters> facets,
     SheetParameters sheet,
     FrameParameters frame,
+    JointParameters joints,
     StockParameters stock,
     InsertParameters inserts,
     ScrewParameters screws,

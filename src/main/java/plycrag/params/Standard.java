@@ -53,6 +53,11 @@ record Standard<T>(Optional<T> metric, Optional<T> imperial, String words) {
     return both(number, number, Decimal.of(number, 4));
   }
 
+  /** A count. */
+  static Standard<Integer> count(int count) {
+    return both(count, count, Integer.toString(count));
+  }
+
   /** A word. */
   static <E extends Enum<E>> Standard<E> word(E choice) {
     return both(choice, choice, WordKind.word(choice));

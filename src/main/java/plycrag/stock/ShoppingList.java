@@ -1,15 +1,18 @@
 package plycrag.stock;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.params.InsertParameters;
+import plycrag.params.JointParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
 import plycrag.wall.Facet;
@@ -30,7 +33,7 @@ public final class ShoppingList {
     this.layout = layout;
   }
 
-  /** The list: sheets, timber, inserts, screws. */
+  /** The list: sheets, timber, inserts, screws, the hardware of the joints. */
   public static Table of(CheckedLayout checked) {
     ShoppingList list = new ShoppingList(checked.layout());
     list.addSheets();
@@ -38,6 +41,7 @@ public final class ShoppingList {
     list.addTimber();
     list.addInserts();
     list.addScrews();
+    list.addHardware();
     return new Table("Shopping list", COLUMNS, list.rows);
   }
 
@@ -101,6 +105,33 @@ public final class ShoppingList {
     int count = layout.screws().size();
     String size = size(screw.diameter(), screw.length());
     add("screws", "countersunk wood screw, sheet to frame", size, count);
+  }
+
+  private void addHardware() {
+    Map<Hardware.Kind, Integer> counts = new EnumMap<>(Hardware.Kind.class);
+    int bracketScrews = 0;
+    for (Joint joint : layout.joints()) {
+      Hardware hardware = Hardware.of(joint, wall());
+      counts.merge(hardware.kind(), hardware.count(), Integer::sum);
+      if (hardware.kind().hasScrews()) {
+        bracketScrews += hardware.count() * wall().joints().bracketScrews();
+      }
+    }
+    JointParameters joints = wall().joints();
+    int bolts = counts.getOrDefault(Hardware.Kind.BOLT, 0);
+    double through = 2 * wall().frame().breadth();
+    String bolt = exact(joints.boltDiameter());
+    add("hardware", "angle bracket", "", counts.getOrDefault(Hardware.Kind.BRACKET, 0));
+    add("hardware", "strap", "", counts.getOrDefault(Hardware.Kind.STRAP, 0));
+    add("hardware", "screw for brackets, as their maker says", "", bracketScrews);
+    add("hardware", "bolt through " + exact(through) + " of timber", bolt, bolts);
+    add("hardware", "washer for timber", bolt, 2 * bolts);
+    add("hardware", "nut", bolt, bolts);
+    add(
+        "hardware",
+        "structural screw, member to member",
+        size(joints.screwDiameter(), joints.screwLength()),
+        counts.getOrDefault(Hardware.Kind.SCREW, 0));
   }
 
   private void add(String group, String article, String size, int count) {

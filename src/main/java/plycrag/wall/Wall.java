@@ -5,6 +5,7 @@ import plycrag.geometry.Trig;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.FrameParameters;
 import plycrag.params.InsertParameters;
+import plycrag.params.JointParameters;
 import plycrag.params.Parameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
@@ -21,6 +22,7 @@ import plycrag.units.Tape;
  * @param foldEdges how what meets at a fold is cut
  * @param sheet the stock sheets and how they are laid
  * @param frame the framing behind them
+ * @param joints what holds the framing together
  * @param stock the timber that the merchant sells
  * @param inserts the pattern and the inserts
  * @param screws what holds the sheets to the frame
@@ -33,6 +35,7 @@ public record Wall(
     FoldEdges foldEdges,
     SheetParameters sheet,
     FrameParameters frame,
+    JointParameters joints,
     StockParameters stock,
     InsertParameters inserts,
     ScrewParameters screws,
@@ -63,6 +66,7 @@ public record Wall(
         parameters.wall().foldEdges(),
         parameters.sheet(),
         parameters.frame(),
+        parameters.joints(),
         parameters.stock(),
         parameters.inserts(),
         parameters.screws(),

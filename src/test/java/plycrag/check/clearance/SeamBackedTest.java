@@ -56,6 +56,7 @@ class SeamBackedTest {
                 new FramedFacet(
                     facet.facet(), facet.footing(), facet.pieces(), facet.seams(), members),
                 List.of(),
+                List.of(),
                 facet.inserts(),
                 facet.omissions())),
         layout.sheets());

@@ -1,0 +1,80 @@
+package plycrag.check.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.finding.Severity;
+import plycrag.layout.Joint;
+import plycrag.layout.Layout;
+import plycrag.units.Tape;
+
+/** The screws that join members side by side reach into the second one and not out of it. */
+public final class JointScrewLength implements Rule {
+  /** EN 1995-1-1, 8.7.2: a thread is at least six diameters deep in the second member. */
+  private static final double DEPTH_IN_DIAMETERS = 6;
+
+  /** What must remain before the far side (common practice, no source), mm. */
+  private static final double FAR_SIDE = 5;
+
+  private static final double TOLERANCE = 1e-6;
+
+  @Override
+  public String name() {
+    return "joint-screw-length";
+  }
+
+  @Override
+  public String promise() {
+    return "The screws between members side by side reach far enough and not out of them.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    boolean needed = layout.joints().stream().anyMatch(one -> one.kind() == Joint.Kind.SIDE);
+    double breadth = layout.wall().frame().breadth();
+    double length = layout.wall().joints().screwLength();
+    double diameter = layout.wall().joints().screwDiameter();
+    Measure bite = new Measure(length - breadth, DEPTH_IN_DIAMETERS * diameter);
+    Measure rest = new Measure(2 * breadth - length, FAR_SIDE);
+    if (needed && bite.shortfall() > TOLERANCE) {
+      findings.add(finding(bite, "bite " + text(layout, bite) + " into the second", layout));
+    }
+    if (needed && rest.shortfall() > TOLERANCE) {
+      findings.add(finding(rest, "end " + text(layout, rest) + " before its far side", layout));
+    }
+    return findings;
+  }
+
+  private static String text(Layout layout, Measure measure) {
+    return layout.wall().tape().size(measure.found());
+  }
+
+  private Finding finding(Measure measure, String what, Layout layout) {
+    Tape tape = layout.wall().tape();
+    double breadth = layout.wall().frame().breadth();
+    double least = breadth + DEPTH_IN_DIAMETERS * layout.wall().joints().screwDiameter();
+    return new WholeWall(name(), Severity.ERROR)
+        .finding(
+            "",
+            "",
+            measure,
+            "screws of "
+                + tape.size(layout.wall().joints().screwLength())
+                + " through a member of "
+                + tape.size(breadth)
+                + " "
+                + what
+                + "; "
+                + tape.size(measure.required())
+                + " are required",
+            "choose screws of "
+                + tape.size(least)
+                + " to "
+                + tape.size(2 * breadth - FAR_SIDE)
+                + " ([joints] screw-length)");
+  }
+}

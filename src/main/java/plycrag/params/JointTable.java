@@ -1,0 +1,69 @@
+package plycrag.params;
+
+import java.util.List;
+
+/** The keys of {@code [joints]}. */
+final class JointTable {
+  static final Parameter<Integer> BRACKET_SCREWS =
+      new Parameter<>(
+          "bracket-screws",
+          new CountKind(new Range(2, 40), "screws"),
+          Standard.count(8),
+          "Screws in each bracket where one member ends on another, as the bracket's maker says.");
+  static final Parameter<Double> BOLT_DIAMETER =
+      new Parameter<>(
+          "bolt-diameter",
+          LengthKind.length(6, 24),
+          Standard.length("10 mm", "3/8 in"),
+          "Diameter of the bolts through the two plates at a mitred fold.");
+  static final Parameter<Double> BOLT_SPACING =
+      new Parameter<>(
+          "bolt-spacing",
+          LengthKind.length(100, 1200),
+          Standard.length("600 mm", "24 in"),
+          "Greatest distance between those bolts.");
+  static final Parameter<Double> SCREW_DIAMETER =
+      new Parameter<>(
+          "screw-diameter",
+          LengthKind.length(3, 12),
+          Standard.length("5 mm", "0.19 in"),
+          "Diameter of the screws that join members side by side.");
+  static final Parameter<Double> SCREW_LENGTH =
+      new Parameter<>(
+          "screw-length",
+          LengthKind.length(20, 400),
+          Standard.length("80 mm", "2 3/4 in"),
+          "Length of those screws.");
+  static final Parameter<Double> SCREW_SPACING =
+      new Parameter<>(
+          "screw-spacing",
+          LengthKind.length(50, 1200),
+          Standard.length("300 mm", "12 in"),
+          "Greatest distance between those screws.");
+
+  static final TableSpec TABLE =
+      new TableSpec(
+          "joints",
+          false,
+          "What holds the members of the frame together.",
+          List.of(
+              BRACKET_SCREWS,
+              BOLT_DIAMETER,
+              BOLT_SPACING,
+              SCREW_DIAMETER,
+              SCREW_LENGTH,
+              SCREW_SPACING),
+          List.of());
+
+  private JointTable() {}
+
+  static JointParameters record(Values values) {
+    return new JointParameters(
+        values.get(BRACKET_SCREWS),
+        values.get(BOLT_DIAMETER),
+        values.get(BOLT_SPACING),
+        values.get(SCREW_DIAMETER),
+        values.get(SCREW_LENGTH),
+        values.get(SCREW_SPACING));
+  }
+}

@@ -1,0 +1,64 @@
+package plycrag.stock;
+
+import plycrag.layout.Joint;
+import plycrag.params.JointParameters;
+import plycrag.params.WallParameters.FoldEdges;
+import plycrag.wall.Wall;
+
+/**
+ * What one joint of the frame takes. Nothing relies on a screw's withdrawal from end grain: where a
+ * member ends on another a bracket carries it.
+ *
+ * @param kind of hardware
+ * @param count how many of it
+ */
+public record Hardware(Kind kind, int count) {
+  private static final double TOLERANCE = 1e-6;
+
+  /** The kinds there are. */
+  public enum Kind {
+    /** A bracket with its screws. */
+    BRACKET("bracket"),
+    /** A flat strap across a splice, or bent to a fold, with its screws. */
+    STRAP("strap"),
+    /** A bolt with two washers and a nut. */
+    BOLT("bolt"),
+    /** A screw through one member into the other. */
+    SCREW("screw");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    /** The word in lists. */
+    public String word() {
+      return word;
+    }
+
+    /** Whether its own screws come with it. */
+    boolean hasScrews() {
+      return this == BRACKET || this == STRAP;
+    }
+  }
+
+  /** The hardware of a joint. */
+  public static Hardware of(Joint joint, Wall wall) {
+    JointParameters joints = wall.joints();
+    return switch (joint.kind()) {
+      case END -> new Hardware(Kind.BRACKET, 1);
+      case SPLICE -> new Hardware(Kind.STRAP, 1);
+      case SIDE -> new Hardware(Kind.SCREW, along(joint.length(), joints.screwSpacing()));
+      case FOLD ->
+          new Hardware(
+              wall.foldEdges() == FoldEdges.MITRED ? Kind.BOLT : Kind.STRAP,
+              along(joint.length(), joints.boltSpacing()));
+    };
+  }
+
+  /** As many as keep a spacing, one near each end; two at least. */
+  private static int along(double length, double spacing) {
+    return Math.max(2, (int) Math.ceil(length / spacing - TOLERANCE) + 1);
+  }
+}
