@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Shapes;
 import plycrag.params.FrameParameters;
 import plycrag.params.FrameParameters.SeamBacking;
+import plycrag.units.Tape;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -29,6 +30,7 @@ final class Framing {
   private final StudPlan studs;
   private final PlatePlan plates;
   private final MemberNumbers numbers;
+  private final Tape tape;
 
   private Framing(Wall wall, Facet facet, List<Seam> seams, MemberNumbers numbers) {
     this.facet = facet;
@@ -41,6 +43,7 @@ final class Framing {
     this.studs = StudPlan.of(facet.width(), frame, seams, wall.tape());
     this.plates = new PlatePlan(facet.width(), studs, wall.stock());
     this.numbers = numbers;
+    this.tape = wall.tape();
   }
 
   /** The members of a facet's frame: plates, studs, blocking, each in reading order. */
@@ -106,7 +109,11 @@ final class Framing {
         rows.addAll(Backing.of(seam, frame));
       }
     }
-    for (Backing row : rows) {
+    Course.Span plateMiddles =
+        new Course.Span(
+            low(0) + below.plateBreadth(frame.breadth()) / 2,
+            high(0) - above.plateBreadth(frame.breadth()) / 2);
+    for (Backing row : BlockingRows.of(rows, plateMiddles, frame, tape).rows()) {
       for (Course.Span bay : studs.bays()) {
         Envelope box = box(bay, row.low(), row.high());
         members.add(member(Role.BLOCKING, row.hold(), box, box, row.depth()));

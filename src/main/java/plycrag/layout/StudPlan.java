@@ -1,9 +1,11 @@
 package plycrag.layout;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import plycrag.layout.Framing.Backing;
 import plycrag.params.FrameParameters;
+import plycrag.params.FrameParameters.EdgeStuds;
 import plycrag.units.Tape;
 
 /**
@@ -39,9 +41,10 @@ record StudPlan(List<Stud> studs) {
   }
 
   static StudPlan of(double width, FrameParameters frame, List<Seam> seams, Tape tape) {
-    double breadth = frame.breadth();
-    List<Stud> studs = new ArrayList<>();
-    studs.add(new Stud(0, breadth, frame.depth(), Hold.EDGE));
+    List<Stud> left = edge(frame, 0, 1);
+    List<Stud> right = edge(frame, width - frame.breadth(), -1);
+    Collections.reverse(right);
+    List<Stud> studs = new ArrayList<>(left);
     double from = 0;
     for (Seam seam : seams) {
       if (seam.axis() == Axis.UP) {
@@ -51,44 +54,31 @@ record StudPlan(List<Stud> studs) {
         from = seam.middle();
       }
     }
-    Stud last = new Stud(width - breadth, width, frame.depth(), Hold.EDGE);
-    addBetween(new Course.Span(from, width), last, frame, tape, studs);
-    studs.add(last);
+    addBetween(new Course.Span(from, width), right.get(0), frame, tape, studs);
+    studs.addAll(right);
     return new StudPlan(studs);
+  }
+
+  /** The studs at one side, the outermost first. */
+  private static List<Stud> edge(FrameParameters frame, double outermost, int inward) {
+    List<Stud> studs = new ArrayList<>();
+    int count = frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
+    for (int at = 0; at < count; at++) {
+      double low = outermost + at * inward * frame.breadth();
+      studs.add(new Stud(low, low + frame.breadth(), frame.depth(), Hold.EDGE));
+    }
+    return studs;
   }
 
   /** As few as keep the spacing once their middles lie on the marking grid. */
   private static void addBetween(
       Course.Span field, Stud next, FrameParameters frame, Tape tape, List<Stud> studs) {
     double before = studs.get(studs.size() - 1).middle();
-    int bays = (int) Math.ceil((field.high() - field.low()) / frame.studSpacing() - TOLERANCE);
-    List<Double> middles = middles(field, bays, tape);
-    while (widest(before, middles, next.middle()) > frame.studSpacing() + TOLERANCE) {
-      bays++;
-      middles = middles(field, bays, tape);
-    }
-    for (double middle : middles) {
+    EvenSpacing spacing = new EvenSpacing(field.low(), field.high(), frame.studSpacing(), tape);
+    for (double middle : spacing.middles(before, next.middle())) {
       double low = middle - frame.breadth() / 2;
       studs.add(new Stud(low, low + frame.breadth(), frame.depth(), Hold.FREE));
     }
-  }
-
-  private static List<Double> middles(Course.Span field, int bays, Tape tape) {
-    List<Double> middles = new ArrayList<>();
-    for (int bay = 1; bay < bays; bay++) {
-      middles.add(tape.snap(field.low() + (field.high() - field.low()) * bay / bays));
-    }
-    return middles;
-  }
-
-  private static double widest(double before, List<Double> middles, double after) {
-    double widest = 0;
-    double from = before;
-    for (double middle : middles) {
-      widest = Math.max(widest, middle - from);
-      from = middle;
-    }
-    return Math.max(widest, after - from);
   }
 
   /** The free spaces between neighbouring studs. */

@@ -1,5 +1,7 @@
 package plycrag.params;
 
+import java.util.Optional;
+
 /**
  * The framing behind the sheets.
  *
@@ -7,8 +9,25 @@ package plycrag.params;
  * @param depth the other side, mm
  * @param studSpacing greatest, centre to centre, mm
  * @param seams what backs a seam
+ * @param edgeStuds how many studs stand at each side
+ * @param blockingSpacing greatest between rows of blocking, middle to middle, mm; empty where only
+ *     seams get any
  */
-public record FrameParameters(double breadth, double depth, double studSpacing, SeamBacking seams) {
+public record FrameParameters(
+    double breadth,
+    double depth,
+    double studSpacing,
+    SeamBacking seams,
+    EdgeStuds edgeStuds,
+    Optional<Double> blockingSpacing) {
+
+  /** How many studs stand at each side of a facet. */
+  public enum EdgeStuds {
+    /** One, flush with the side. */
+    SINGLE,
+    /** A second one beside it. */
+    DOUBLED
+  }
 
   /** What backs a seam. */
   public enum SeamBacking {

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.params.FrameParameters.EdgeStuds;
 import plycrag.params.FrameParameters.SeamBacking;
 
 /** The keys of {@code [frame]}. */
@@ -24,12 +25,25 @@ final class FrameTable {
           Standard.word(SeamBacking.DOUBLED),
           "What backs a seam: two members side by side, one laid flat, or one on edge for both.");
 
+  static final Parameter<EdgeStuds> EDGE_STUDS =
+      new Parameter<>(
+          "edge-studs",
+          new WordKind<>(List.of(EdgeStuds.values()), List.of()),
+          Standard.word(EdgeStuds.SINGLE),
+          "How many studs stand at each side of a facet: one, or two side by side.");
+  static final Parameter<Double> BLOCKING_SPACING =
+      new Parameter<>(
+          "blocking-spacing",
+          LengthKind.length(200, 5000),
+          Standard.derived("none: blocking at seams alone"),
+          "Greatest distance between rows of blocking, middle to middle, plates and seams counted.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "frame",
           false,
           "The framing behind the sheets.",
-          List.of(SECTION, STUD_SPACING, SEAMS),
+          List.of(SECTION, STUD_SPACING, SEAMS, EDGE_STUDS, BLOCKING_SPACING),
           List.of());
 
   private FrameTable() {}
@@ -37,6 +51,11 @@ final class FrameTable {
   static FrameParameters record(Values values) {
     Section section = values.get(SECTION);
     return new FrameParameters(
-        section.breadth(), section.depth(), values.get(STUD_SPACING), values.get(SEAMS));
+        section.breadth(),
+        section.depth(),
+        values.get(STUD_SPACING),
+        values.get(SEAMS),
+        values.get(EDGE_STUDS),
+        values.given(BLOCKING_SPACING));
   }
 }

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static plycrag.params.WallParameters.Behind.WALK_IN;
 import static plycrag.params.WallParameters.FoldEdges.MITRED;
 
 import java.nio.charset.Charset;
@@ -31,7 +32,8 @@ class ParameterFileTest {
             length = 2400
             width = 2400
             """);
-    assertThat(read.wall()).isEqualTo(new WallParameters("River bay", LengthUnit.MM, 300, MITRED));
+    assertThat(read.wall())
+        .isEqualTo(new WallParameters("River bay", LengthUnit.MM, 300, MITRED, WALK_IN));
     assertThat(read.facets()).containsExactly(new FacetParameters("main", 30, 2400, 2400));
   }
 
@@ -41,12 +43,20 @@ class ParameterFileTest {
   @Test
   void defaultsOfMillimetreFiles() {
     Parameters read = good(FACET);
-    assertThat(read.wall()).isEqualTo(new WallParameters("oar store", LengthUnit.MM, 0, MITRED));
+    assertThat(read.wall())
+        .isEqualTo(new WallParameters("oar store", LengthUnit.MM, 0, MITRED, WALK_IN));
     assertThat(read.facets()).containsExactly(new FacetParameters("main", 0, 2400, 2400));
     assertThat(read.sheet())
         .isEqualTo(new SheetParameters(2440, 1220, 18, Optional.empty(), 2, 300));
     assertThat(read.frame())
-        .isEqualTo(new FrameParameters(45, 90, 400, FrameParameters.SeamBacking.DOUBLED));
+        .isEqualTo(
+            new FrameParameters(
+                45,
+                90,
+                400,
+                FrameParameters.SeamBacking.DOUBLED,
+                FrameParameters.EdgeStuds.SINGLE,
+                Optional.empty()));
     assertThat(read.stock().lengths())
         .containsExactly(2400.0, 3000.0, 3600.0, 4200.0, 4800.0, 5400.0, 6000.0);
     assertThat(read.stock().kerf()).isEqualTo(3);
@@ -68,6 +78,8 @@ class ParameterFileTest {
                 List.of(),
                 List.of(),
                 100,
+                InsertParameters.Fixing.HAMMER_IN,
+                3,
                 12,
                 26,
                 12,
