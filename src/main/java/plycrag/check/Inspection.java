@@ -17,6 +17,7 @@ import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.Setback;
 import plycrag.check.making.InsertsFit;
+import plycrag.check.making.InsertsReachable;
 import plycrag.check.making.JointScrewLength;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.PlateOnFloor;
@@ -46,6 +47,7 @@ public final class Inspection {
           new JointScrewLength(),
           new MemberWithinStock(),
           new PlateOnFloor(),
+          new InsertsReachable(),
           new InsertsFit(),
           new InsertLeftOut());
 

@@ -11,6 +11,8 @@ import java.util.List;
  * @param columns for {@link Pattern#LINES}: from the facet's left edge, ascending, mm
  * @param rows for {@link Pattern#LINES}: from its lower edge, ascending, mm
  * @param setback least distance of a hole's centre from the facet's outline, mm
+ * @param kind what holds them in the sheet
+ * @param flangeScrews in the flange of each that is screwed on
  * @param hole diameter, mm
  * @param flange diameter, mm
  * @param barrel its length from the flange, mm
@@ -25,6 +27,8 @@ public record InsertParameters(
     List<Double> columns,
     List<Double> rows,
     double setback,
+    Fixing kind,
+    int flangeScrews,
     double hole,
     double flange,
     double barrel,
@@ -46,6 +50,14 @@ public record InsertParameters(
     OFFSET,
     /** Columns and rows as listed. */
     LINES
+  }
+
+  /** What holds an insert in the sheet. */
+  public enum Fixing {
+    /** Prongs that are hammered in. */
+    HAMMER_IN,
+    /** A flange with its own small screws. */
+    SCREW_ON
   }
 
   /** What happens to an insert that something stands in the way of. */

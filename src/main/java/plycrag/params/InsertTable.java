@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.params.InsertParameters.Fixing;
 import plycrag.params.InsertParameters.Pattern;
 import plycrag.params.InsertParameters.WhenBlocked;
 
@@ -45,6 +46,18 @@ final class InsertTable {
           LengthKind.length(0, 1000),
           Standard.length("100 mm", "4 in"),
           "Least distance of an insert's centre from the facet's outline; grids start there.");
+  static final Parameter<Fixing> KIND =
+      new Parameter<>(
+          "kind",
+          new WordKind<>(List.of(Fixing.values()), List.of()),
+          Standard.word(Fixing.HAMMER_IN),
+          "What holds an insert in the sheet: prongs, or a flange with its own small screws.");
+  static final Parameter<Integer> FLANGE_SCREWS =
+      new Parameter<>(
+          "flange-screws",
+          new CountKind(new Range(1, 6), "screws"),
+          Standard.count(3),
+          "Screws in the flange of each insert that is screwed on.");
   static final Parameter<Double> HOLE =
       new Parameter<>(
           "hole",
@@ -94,6 +107,8 @@ final class InsertTable {
               COLUMNS,
               ROWS,
               SETBACK,
+              KIND,
+              FLANGE_SCREWS,
               HOLE,
               FLANGE,
               BARREL,
@@ -135,6 +150,8 @@ final class InsertTable {
         values.given(COLUMNS).orElse(List.of()),
         values.given(ROWS).orElse(List.of()),
         values.get(SETBACK),
+        values.get(KIND),
+        values.get(FLANGE_SCREWS),
         values.get(HOLE),
         values.get(FLANGE),
         values.get(BARREL),

@@ -9,8 +9,20 @@ import plycrag.units.LengthUnit;
  * @param unit what bare numbers in the file mean and what a tape reads
  * @param raise height of the lowest facet's lower edge above the floor, vertical, mm
  * @param foldEdges how what meets at a fold is cut
+ * @param behind what reaches the back of the finished wall
  */
-public record WallParameters(String name, LengthUnit unit, double raise, FoldEdges foldEdges) {
+public record WallParameters(
+    String name, LengthUnit unit, double raise, FoldEdges foldEdges, Behind behind) {
+
+  /** What reaches the back of a finished wall. */
+  public enum Behind {
+    /** A person. */
+    WALK_IN,
+    /** An arm, from the sides. */
+    REACH,
+    /** Nothing. */
+    NONE
+  }
 
   /** How what meets at a fold is cut. */
   public enum FoldEdges {

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.params.WallParameters.Behind;
 import plycrag.params.WallParameters.FoldEdges;
 import plycrag.units.LengthUnit;
 
@@ -37,13 +38,19 @@ final class WallTable {
           Standard.word(FoldEdges.MITRED),
           "How sheets and timber end where two facets meet: cut to the bevel that halves the fold,"
               + " or square, with a strip to cover the gap, for those without a tilting saw.");
+  static final Parameter<Behind> BEHIND =
+      new Parameter<>(
+          "behind",
+          new WordKind<>(List.of(Behind.values()), List.of()),
+          Standard.word(Behind.WALK_IN),
+          "What reaches the back of the finished wall: a person, an arm, or nothing.");
 
   static final TableSpec TABLE =
       new TableSpec(
           "wall",
           false,
           "The wall as a whole.",
-          List.of(NAME, UNIT, WIDTH, RAISE, FOLD_EDGES),
+          List.of(NAME, UNIT, WIDTH, RAISE, FOLD_EDGES, BEHIND),
           List.of());
 
   private WallTable() {}
@@ -53,6 +60,7 @@ final class WallTable {
         values.given(NAME).orElse(stem),
         values.get(UNIT),
         values.get(RAISE),
-        values.get(FOLD_EDGES));
+        values.get(FOLD_EDGES),
+        values.get(BEHIND));
   }
 }

@@ -12,6 +12,7 @@ import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.params.InsertParameters;
+import plycrag.params.InsertParameters.Fixing;
 import plycrag.params.JointParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
@@ -97,7 +98,12 @@ public final class ShoppingList {
             + exact(insert.flange())
             + ", barrel "
             + exact(insert.barrel());
-    add("inserts", "threaded insert", size, count);
+    boolean screwed = insert.kind() == Fixing.SCREW_ON;
+    String article = "threaded insert, " + (screwed ? "screwed on" : "hammered in");
+    add("inserts", article, size, count);
+    int screws = screwed ? count * insert.flangeScrews() : 0;
+    double most = wall().sheet().thickness() - wall().clearance().barrelToFace();
+    add("inserts", "screw for flanges", "at most " + exact(most) + " long", screws);
   }
 
   private void addScrews() {

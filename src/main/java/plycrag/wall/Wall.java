@@ -10,6 +10,7 @@ import plycrag.params.Parameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
 import plycrag.params.StockParameters;
+import plycrag.params.WallParameters.Behind;
 import plycrag.params.WallParameters.FoldEdges;
 import plycrag.units.Tape;
 
@@ -20,6 +21,7 @@ import plycrag.units.Tape;
  * @param tape what it is set out with
  * @param facets from the floor up, each on the one before
  * @param foldEdges how what meets at a fold is cut
+ * @param behind what reaches the back of the finished wall
  * @param sheet the stock sheets and how they are laid
  * @param frame the framing behind them
  * @param joints what holds the framing together
@@ -33,6 +35,7 @@ public record Wall(
     Tape tape,
     List<Facet> facets,
     FoldEdges foldEdges,
+    Behind behind,
     SheetParameters sheet,
     FrameParameters frame,
     JointParameters joints,
@@ -64,6 +67,7 @@ public record Wall(
         new Tape(parameters.wall().unit()),
         facets,
         parameters.wall().foldEdges(),
+        parameters.wall().behind(),
         parameters.sheet(),
         parameters.frame(),
         parameters.joints(),
