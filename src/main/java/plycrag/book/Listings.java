@@ -48,18 +48,25 @@ final class Listings {
     return low.equals("0") && high.equals("0") ? "square" : low + "°, " + high + "°";
   }
 
-  /** The cuts for which the saw is tilted; nothing if there are none. */
+  /** The cuts for which the saw is tilted, alike ones together; nothing if there are none. */
   static List<Block> sawList(CheckedLayout checked) {
     Tape tape = checked.layout().wall().tape();
-    List<List<Cell>> rows = new ArrayList<>();
+    Map<List<String>, List<String>> groups = new LinkedHashMap<>();
     for (SawList.Cut cut : SawList.of(checked).cuts()) {
-      rows.add(
-          List.of(
-              Cell.of(cut.part()),
-              Cell.of(cut.what()),
-              Cell.of(Decimal.of(cut.angle(), 1) + "°"),
-              Cell.of(cut.longer() + " by " + tape.text(cut.difference()))));
+      String angle = Decimal.of(cut.angle(), 1) + "°";
+      String longer = cut.longer() + " by " + tape.text(cut.difference());
+      List<String> alike = List.of(cut.what(), angle, longer);
+      groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(cut.part());
     }
+    List<List<Cell>> rows = new ArrayList<>();
+    groups.forEach(
+        (alike, parts) ->
+            rows.add(
+                List.of(
+                    Cell.of(String.join(" ", parts)),
+                    Cell.of(alike.get(0)),
+                    Cell.of(alike.get(1)),
+                    Cell.of(alike.get(2)))));
     List<String> columns = List.of("Mark", "Cut", "From square", "Longer");
     return rows.isEmpty()
         ? List.of()
