@@ -48,7 +48,8 @@ class HouseTest {
     rooms.put("check.making", with(rooms, "check.rule", "check.rule"));
     rooms.put("check", with(rooms, "check.rule", "check.rule", "check.clearance", "check.making"));
     rooms.put("document", List.of("units"));
-    rooms.put("stock", with(rooms, "check", "check", "document"));
+    rooms.put("stock.cutting", List.of());
+    rooms.put("stock", with(rooms, "check", "check", "document", "stock.cutting"));
     rooms.put("machining", with(rooms, "check", "check", "document"));
     rooms.put("drawing", with(rooms, "stock", "stock", "machining"));
     rooms.put("book", with(rooms, "drawing", "drawing"));

@@ -1,0 +1,23 @@
+/**
+ * Plans which pieces are cut from which lengths of stock, at the least cost.
+ *
+ * <p>Needs lengths as whole numbers of one unit, prices, and how many there are of each. Guarantees
+ * that a plan holds every piece wanted and no other, with a kerf between pieces and none after the
+ * last; that no plan costs less than the bound beside it; that the same task has the same plan on
+ * every machine, since every search ends after a number of steps. How:
+ *
+ * <ol>
+ *   <li>Kerfs are added to pieces and sticks and vanish; what lengths have in common is divided out
+ *       ({@link plycrag.stock.cutting.PackingTask}).
+ *   <li>Sticks are filled one after another with what is worth most for its weight ({@link
+ *       plycrag.stock.cutting.Greedy}).
+ *   <li>Where that is not proven to be best, column generation relaxes the task ({@link
+ *       plycrag.stock.cutting.ColumnGeneration}); every bound is computed in whole numbers,
+ *       whatever the linear program said ({@link plycrag.stock.cutting.DualBound}).
+ *   <li>The relaxation is rounded by diving with limited discrepancies ({@link
+ *       plycrag.stock.cutting.Dive}).
+ * </ol>
+ *
+ * <p>Leaves out: what a piece is for, and what length means.
+ */
+package plycrag.stock.cutting;
