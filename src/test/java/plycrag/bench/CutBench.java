@@ -21,6 +21,8 @@ import plycrag.stock.cutting.CuttingTask;
  * optima.csv} above the files' folder; a file that it does not name has {@code -}.
  */
 public final class CutBench {
+  private static final long STEPS = 4_000_000_000L;
+
   private CutBench() {}
 
   /** Exit code 2 for a file that cannot be read, after one message. */
@@ -47,7 +49,7 @@ public final class CutBench {
   private static String line(Path file, Path optima) throws IOException {
     CuttingTask task = StockFile.read(file);
     long start = System.nanoTime();
-    CuttingPlan plan = CuttingPlanner.plan(task).orElseThrow();
+    CuttingPlan plan = CuttingPlanner.plan(task, STEPS).orElseThrow();
     long milliseconds = (System.nanoTime() - start) / 1_000_000;
     String name = file.getFileName().toString();
     return String.join(

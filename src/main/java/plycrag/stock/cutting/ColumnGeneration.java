@@ -26,13 +26,11 @@ final class ColumnGeneration {
   static final class Relaxation {
     private final List<Pattern> patterns;
     private final double[] uses;
-    private final long[] values;
-    private final long bound;
+    private final DualBound bound;
 
-    Relaxation(List<Pattern> patterns, double[] uses, long[] values, long bound) {
-      this.patterns = patterns;
+    Relaxation(List<Pattern> patterns, double[] uses, DualBound bound) {
+      this.patterns = List.copyOf(patterns);
       this.uses = uses;
-      this.values = values;
       this.bound = bound;
     }
 
@@ -46,13 +44,8 @@ final class ColumnGeneration {
       return uses;
     }
 
-    /** Of the pieces that gave the bound. */
-    long[] values() {
-      return values;
-    }
-
-    /** No packing of the remainder is lighter. */
-    long bound() {
+    /** No packing of the remainder, or of what is left of it, is lighter. */
+    DualBound bound() {
       return bound;
     }
   }
@@ -73,25 +66,23 @@ final class ColumnGeneration {
   /** Relaxes a remainder; ends early once it cannot beat the best packing known. */
   Relaxation relax(Remainder rest, List<Pattern> known) {
     Set<Pattern> patterns = start(rest, known);
-    long bound = 0;
-    long[] boundValues = new long[packing.kinds()];
+    DualBound best = null;
     for (int round = 0; ; round++) {
       List<Pattern> columns = new ArrayList<>(patterns);
       Master.Solution solution = new Master(packing, rest, columns, unit).solve(effort);
       long[] values = scaled(solution.values());
       Knapsack knapsack =
           new Knapsack(packing.sizes(), values, rest.demands(), packing.greatestCapacity(), effort);
-      long proven = DualBound.of(packing, rest, values, knapsack);
-      if (proven > bound || round == 0) {
-        bound = proven;
-        boundValues = values;
+      DualBound dual = new DualBound(packing, values, knapsack);
+      if (best == null || dual.slack(rest, 0) < best.slack(rest, 0)) {
+        best = dual;
       }
       patterns.addAll(improving(rest, solution, values, knapsack));
       boolean isDone = patterns.size() == columns.size() || round >= ROUNDS;
-      if (isDone || rest.spent() + bound >= incumbent.weight() || effort.isExhausted()) {
-        return kept(columns, solution, boundValues, bound);
+      if (isDone || rest.spent() + best.of(rest) >= incumbent.weight() || effort.isExhausted()) {
+        return new Relaxation(columns, solution.uses(), best);
       }
-      if (patterns.size() > 4 * packing.kinds() + 100) {
+      if (patterns.size() > 2 * packing.kinds() + 100) {
         patterns.removeAll(worst(columns, solution, values));
       }
     }
@@ -179,10 +170,5 @@ final class ColumnGeneration {
 
   private double cost(Pattern pattern, long[] values) {
     return packing.bins().get(pattern.bin()).weight() / unit - pattern.value(values) / SCALE;
-  }
-
-  private Relaxation kept(
-      List<Pattern> columns, Master.Solution solution, long[] values, long bound) {
-    return new Relaxation(List.copyOf(columns), solution.uses(), values, bound);
   }
 }

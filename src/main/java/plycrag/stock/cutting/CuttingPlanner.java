@@ -18,17 +18,19 @@ public final class CuttingPlanner {
   /**
    * The plan; none if the sticks do not hold the pieces, as far as the search can tell.
    *
+   * @param steps after how many elementary steps, each about a nanosecond, the best plan so far is
+   *     taken; one that is proven comes sooner
    * @throws IllegalArgumentException if a piece is longer than every stick
    * @throws ArithmeticException if lengths or prices are too great to be added up
    */
-  public static Optional<CuttingPlan> plan(CuttingTask task) {
+  public static Optional<CuttingPlan> plan(CuttingTask task, long steps) {
     return task.pieces().isEmpty()
         ? Optional.of(new CuttingPlan(List.of(), 0, 0, 0, true))
-        : new CuttingPlanner(task).plan();
+        : new CuttingPlanner(task).plan(steps);
   }
 
-  private Optional<CuttingPlan> plan() {
-    Incumbent found = Search.of(packed.packing());
+  private Optional<CuttingPlan> plan(long steps) {
+    Incumbent found = Search.of(packed.packing(), steps);
     if (found.best().stream().anyMatch(one -> packed.isLastResort(one.pattern().bin()))) {
       return Optional.empty();
     }

@@ -29,7 +29,7 @@ final class Dive {
   /** Relaxes the whole; raises the bound. */
   ColumnGeneration.Relaxation root(List<Pattern> known) {
     ColumnGeneration.Relaxation root = columns.relax(Remainder.all(packing), known);
-    incumbent.raise(root.bound());
+    incumbent.raise(root.bound().of(Remainder.all(packing)));
     return root;
   }
 
@@ -50,7 +50,7 @@ final class Dive {
       return;
     }
     ColumnGeneration.Relaxation relaxed = columns.relax(rest, known);
-    if (rest.spent() + relaxed.bound() < incumbent.weight()) {
+    if (rest.spent() + relaxed.bound().of(rest) < incumbent.weight()) {
       below(rest, relaxed, discrepancies);
     }
   }
@@ -66,11 +66,11 @@ final class Dive {
       }
     }
     parts.sort(Comparator.comparingDouble(column -> -fraction(relaxed.uses()[column])));
-    return branches(whole, relaxed, parts);
+    return branches(rest, whole, relaxed, parts);
   }
 
   private List<Remainder> branches(
-      Remainder whole, ColumnGeneration.Relaxation relaxed, List<Integer> parts) {
+      Remainder rest, Remainder whole, ColumnGeneration.Relaxation relaxed, List<Integer> parts) {
     if (parts.isEmpty()) {
       return List.of(whole);
     }
@@ -83,8 +83,8 @@ final class Dive {
     }
     List<Remainder> children = new ArrayList<>(List.of(bulk));
     IntStream.range(0, parts.size())
-        .mapToObj(i -> fix(whole, relaxed.patterns().get(parts.get(i)), 1))
-        .filter(child -> child.filled().size() > whole.filled().size())
+        .mapToObj(i -> fix(rest, relaxed.patterns().get(parts.get(i)), 1))
+        .filter(child -> child.filled().size() > rest.filled().size())
         .forEach(children::add);
     return children;
   }

@@ -9,59 +9,100 @@ import java.math.BigInteger;
  * <p>Let V be the most that a bin of weight w can hold in value. If values are scaled by θ = min
  * w/V over the unlimited bins, then no such bin holds more than its weight, so θ times the value of
  * all pieces must be paid; a limited bin may hold more, by θV − w at most, as often as there are
- * such bins (Farley 1990; weak duality).
+ * such bins (Farley 1990; weak duality). Prices are whole parts of a unit of weight, rounded down.
  */
 final class DualBound {
-  private DualBound() {}
+  private static final int BITS = 60;
 
-  static long of(Packing packing, Remainder rest, long[] values, Knapsack knapsack) {
-    BigInteger scale = BigInteger.ZERO;
-    BigInteger divisor = BigInteger.ONE;
-    boolean found = false;
-    for (int bin = 0; bin < packing.bins().size(); bin++) {
-      Packing.Bin kind = packing.bins().get(bin);
-      BigInteger held = BigInteger.valueOf(knapsack.value(kind.capacity()));
-      BigInteger weight = BigInteger.valueOf(kind.weight());
-      if (packing.isUnlimited(bin)
-          && held.signum() > 0
-          && (!found || weight.multiply(divisor).compareTo(scale.multiply(held)) < 0)) {
-        scale = weight;
-        divisor = held;
-        found = true;
-      }
-    }
-    BigInteger sum = scale.multiply(BigInteger.valueOf(value(rest, values)));
-    for (int bin = 0; bin < packing.bins().size(); bin++) {
-      if (!packing.isUnlimited(bin)) {
-        sum = sum.subtract(excess(packing, rest, knapsack, bin, scale, divisor));
-      }
-    }
-    return roundedUp(sum, divisor);
-  }
+  private final Packing packing;
+  private final int shift;
+  private final long[] prices;
+  private final long[] excess;
 
-  private static BigInteger excess(
-      Packing packing,
-      Remainder rest,
-      Knapsack knapsack,
-      int bin,
-      BigInteger scale,
-      BigInteger divisor) {
-    Packing.Bin kind = packing.bins().get(bin);
-    BigInteger held = scale.multiply(BigInteger.valueOf(knapsack.value(kind.capacity())));
-    BigInteger over = held.subtract(divisor.multiply(BigInteger.valueOf(kind.weight())));
-    return over.max(BigInteger.ZERO).multiply(BigInteger.valueOf(rest.left()[bin]));
-  }
-
-  private static long value(Remainder rest, long[] values) {
-    long sum = 0;
+  /**
+   * Scales values.
+   *
+   * @param knapsack of these values, for the demands of the largest remainder asked for
+   */
+  DualBound(Packing packing, long[] values, Knapsack knapsack) {
+    this.packing = packing;
+    long heaviest = Math.multiplyExact(packing.greatestWeight() + 1, (long) packing.count());
+    this.shift = Math.max(0, BITS - (Long.SIZE - Long.numberOfLeadingZeros(heaviest)));
+    int tightest = tightest(knapsack);
+    BigInteger held = BigInteger.valueOf(Math.max(1, held(knapsack, tightest)));
+    BigInteger weight = BigInteger.valueOf(weight(tightest));
+    this.prices = new long[values.length];
     for (int kind = 0; kind < values.length; kind++) {
-      sum += rest.demands()[kind] * Math.max(0, values[kind]);
+      BigInteger value = BigInteger.valueOf(Math.max(0, values[kind]));
+      prices[kind] = value.multiply(weight).divide(held).longValueExact();
+    }
+    this.excess = new long[packing.bins().size()];
+    for (int bin = 0; bin < excess.length; bin++) {
+      BigInteger most = BigInteger.valueOf(held(knapsack, bin)).multiply(weight).divide(held);
+      excess[bin] = packing.isUnlimited(bin) ? 0 : Math.max(0, most.longValueExact() - weight(bin));
+    }
+  }
+
+  private int tightest(Knapsack knapsack) {
+    int tightest = -1;
+    for (int bin = 0; bin < packing.bins().size(); bin++) {
+      if (packing.isUnlimited(bin)
+          && (tightest < 0
+              || product(weight(bin), held(knapsack, tightest))
+                      .compareTo(product(weight(tightest), held(knapsack, bin)))
+                  < 0)) {
+        tightest = bin;
+      }
+    }
+    return tightest;
+  }
+
+  private static BigInteger product(long one, long other) {
+    return BigInteger.valueOf(one).multiply(BigInteger.valueOf(other));
+  }
+
+  private long held(Knapsack knapsack, int bin) {
+    return knapsack.value(packing.bins().get(bin).capacity());
+  }
+
+  /** The weight of a bin in parts. */
+  long weight(int bin) {
+    return packing.bins().get(bin).weight() << shift;
+  }
+
+  /** What a filled bin costs in parts, beyond the price of what it holds; not negative. */
+  long reducedCost(Pattern pattern) {
+    return weight(pattern.bin()) + excess[pattern.bin()] - pattern.value(prices);
+  }
+
+  /** The price of a piece, in parts. */
+  long price(int kind) {
+    return prices[kind];
+  }
+
+  /** What a limited bin may hold beyond its weight, in parts. */
+  long excess(int bin) {
+    return excess[bin];
+  }
+
+  /** The least weight of a packing of the remainder. */
+  long of(Remainder rest) {
+    return Math.max(0, -Math.floorDiv(-parts(rest), 1L << shift));
+  }
+
+  /** How many parts a packing may weigh more than the bound and still not exceed a weight. */
+  long slack(Remainder rest, long weight) {
+    return (weight << shift) - parts(rest);
+  }
+
+  private long parts(Remainder rest) {
+    long sum = 0;
+    for (int kind = 0; kind < prices.length; kind++) {
+      sum = Math.addExact(sum, Math.multiplyExact(prices[kind], rest.demands()[kind]));
+    }
+    for (int bin = 0; bin < excess.length; bin++) {
+      sum = Math.subtractExact(sum, Math.multiplyExact(excess[bin], rest.left()[bin]));
     }
     return sum;
-  }
-
-  private static long roundedUp(BigInteger sum, BigInteger divisor) {
-    BigInteger[] parts = sum.max(BigInteger.ZERO).divideAndRemainder(divisor);
-    return parts[0].longValueExact() + (parts[1].signum() > 0 ? 1 : 0);
   }
 }

@@ -39,12 +39,9 @@ record PackingTask(
     List<Packing.Bin> bins = new ArrayList<>();
     for (int index : stocks) {
       CuttingTask.Stock stock = task.stocks().get(index);
-      long weight =
-          base == 1
-              ? stock.length()
-              : Math.addExact(Math.multiplyExact(stock.price(), base), stock.length());
       int capacity = Math.toIntExact((task.usable(stock) + task.kerf()) / size);
-      bins.add(new Packing.Bin(capacity, weight, Math.min(stock.limit(), task.count())));
+      int limit = Math.min(stock.limit(), task.count());
+      bins.add(new Packing.Bin(capacity, weight(stock, base), limit));
     }
     long divisor = common(bins.stream().mapToLong(Packing.Bin::weight));
     bins.replaceAll(bin -> new Packing.Bin(bin.capacity(), bin.weight() / divisor, bin.limit()));
@@ -73,6 +70,12 @@ record PackingTask(
         stocks.stream().map(task.stocks()::get).allMatch(stock -> stock.price() == stock.length());
     long longest = stocks.stream().mapToLong(i -> task.stocks().get(i).length()).max().orElse(0);
     return byLength ? 1 : Math.addExact(Math.multiplyExact(longest, task.count()), 1);
+  }
+
+  private static long weight(CuttingTask.Stock stock, long base) {
+    return base == 1
+        ? stock.length()
+        : Math.addExact(Math.multiplyExact(stock.price(), base), stock.length());
   }
 
   private static void addLastResort(List<Packing.Bin> bins, int greatestSize, int count) {

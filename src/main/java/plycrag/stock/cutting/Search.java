@@ -1,12 +1,14 @@
 package plycrag.stock.cutting;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Looks for the lightest packing until it is proven or the effort is spent. */
 final class Search {
-  private static final long STEPS = 6_000_000_000L;
-  private static final List<Integer> DISCREPANCIES = List.of(0, 1, 2, 4, 8);
+  private static final long MOST_BONUS = 4;
+  private static final int THEN_COMPLETE = 1;
+  private static final List<Integer> DISCREPANCIES = List.of(0, 1, 2, 3, 4, 6, 8, 12, 16, 24, 32);
 
   private final Packing packing;
   private final Incumbent incumbent = new Incumbent();
@@ -16,27 +18,15 @@ final class Search {
   }
 
   /** The best packing found, with the best bound. */
-  static Incumbent of(Packing packing) {
+  static Incumbent of(Packing packing, long steps) {
     Search search = new Search(packing);
-    search.run();
+    search.run(new Effort(steps));
     return search.incumbent;
   }
 
-  private void run() {
-    Effort effort = new Effort(STEPS);
-    Greedy greedy = new Greedy(packing, incumbent, effort);
+  private void run(Effort effort) {
     Remainder all = Remainder.all(packing);
-    List<Pattern> known = new ArrayList<>();
-    long[] sizes = new long[packing.kinds()];
-    for (int kind = 0; kind < sizes.length; kind++) {
-      sizes[kind] = packing.sizes()[kind];
-    }
-    Knapsack bySize =
-        new Knapsack(packing.sizes(), sizes, packing.demands(), packing.greatestCapacity(), effort);
-    incumbent.raise(DualBound.of(packing, all, sizes, bySize));
-    for (long bonus = 0; bonus <= 4 && !incumbent.isProven(); bonus++) {
-      known.addAll(greedy.fill(all, favouringLarge(bonus)));
-    }
+    List<Pattern> known = fill(all, effort);
     if (incumbent.isProven()) {
       return;
     }
@@ -47,7 +37,25 @@ final class Search {
         return;
       }
       dive.below(all, root, discrepancies);
+      if (discrepancies == THEN_COMPLETE) {
+        Completion.run(packing, incumbent, effort, root.bound());
+      }
     }
+  }
+
+  /** Several fillings even if the first cannot be beaten: another may have fewer patterns. */
+  private List<Pattern> fill(Remainder all, Effort effort) {
+    int[] sizes = packing.sizes();
+    long[] values = Arrays.stream(sizes).asLongStream().toArray();
+    Knapsack bySize =
+        new Knapsack(sizes, values, packing.demands(), packing.greatestCapacity(), effort);
+    incumbent.raise(new DualBound(packing, values, bySize).of(all));
+    Greedy greedy = new Greedy(packing, incumbent, effort);
+    List<Pattern> known = new ArrayList<>();
+    for (long bonus = 0; bonus <= MOST_BONUS; bonus++) {
+      known.addAll(greedy.fill(all, favouringLarge(bonus)));
+    }
+    return known;
   }
 
   private long[] favouringLarge(long bonus) {

@@ -15,8 +15,12 @@
  *       plycrag.stock.cutting.ColumnGeneration}); every bound is computed in whole numbers,
  *       whatever the linear program said ({@link plycrag.stock.cutting.DualBound}).
  *   <li>The relaxation is rounded by diving with limited discrepancies ({@link
- *       plycrag.stock.cutting.Dive}).
+ *       plycrag.stock.cutting.Dive}), and what is still open is searched completely as far as the
+ *       steps reach ({@link plycrag.stock.cutting.Completion}). What that excludes raises the
+ *       bound.
  * </ol>
+ *
+ * <p>Few patterns are sought among the plans of least cost and waste that come up, no more.
  *
  * <p>Leaves out: what a piece is for, and what length means.
  */
