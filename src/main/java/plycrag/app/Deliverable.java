@@ -9,6 +9,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
 import plycrag.document.Table;
+import plycrag.drawing.CuttingDiagram;
 import plycrag.drawing.FacetView;
 import plycrag.drawing.FindingTable;
 import plycrag.drawing.FrameView;
@@ -36,17 +37,20 @@ import plycrag.stock.FastenerList;
 import plycrag.stock.JointList;
 import plycrag.stock.SawList;
 import plycrag.stock.ShoppingList;
+import plycrag.stock.StickPlan;
 
 /** Everything that a wall's folder holds, but for its manifest. */
 public final class Deliverable {
   private final CheckedLayout checked;
   private final Parameters parameters;
+  private final StickPlan plan;
   private final DxfVersion dxf;
   private final List<OutputFile> files = new ArrayList<>();
 
   private Deliverable(Design.Judged design) {
     this.checked = design.checked();
     this.parameters = design.parameters();
+    this.plan = StickPlan.of(checked);
     this.dxf =
         switch (parameters.output().dxf()) {
           case R2000 -> DxfVersion.R2000;
@@ -67,7 +71,7 @@ public final class Deliverable {
   }
 
   private void addBook() {
-    add("index.html", HtmlWriter.write(BuildBook.of(checked), SvgWriter::inline));
+    add("index.html", HtmlWriter.write(BuildBook.of(checked, plan), SvgWriter::inline));
   }
 
   private void addDrawings() {
@@ -78,6 +82,9 @@ public final class Deliverable {
       addView("frame-" + name, FrameView.of(checked, facet));
     }
     addView("section", SideView.of(checked));
+    if (!plan.sticks().isEmpty()) {
+      addView("cutting-plan", CuttingDiagram.of(checked, plan, plan.sticks()));
+    }
     for (LaidSheet sheet : checked.layout().sheets()) {
       String path = "drawings/sheet-" + sheet.mark() + "-front";
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));
@@ -102,8 +109,9 @@ public final class Deliverable {
     addList("lists/cut-list.csv", CutList.of(checked).table());
     addList("lists/saw-list.csv", SawList.of(checked).table());
     addList("lists/joints.csv", JointList.of(checked));
+    addList("lists/cutting-plan.csv", plan.table());
     addList("lists/fasteners.csv", FastenerList.of(checked));
-    addList("lists/shopping.csv", ShoppingList.of(checked));
+    addList("lists/shopping.csv", ShoppingList.of(checked, plan));
     addList("lists/marking-out.csv", MarkingOut.of(checked));
     addList("checks/clearance.csv", FindingTable.of(checked));
     add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));

@@ -27,6 +27,7 @@ import plycrag.layout.Layout;
 import plycrag.params.ScrewParameters;
 import plycrag.stock.ScrewHoles;
 import plycrag.stock.ShoppingList;
+import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
@@ -34,20 +35,22 @@ import plycrag.wall.Facet;
 /** Writes the build book of a checked layout. */
 public final class BuildBook {
   private final CheckedLayout checked;
+  private final StickPlan plan;
   private final Layout layout;
   private final Tape tape;
   private final Table markingOut;
 
-  private BuildBook(CheckedLayout checked) {
+  private BuildBook(CheckedLayout checked, StickPlan plan) {
     this.checked = checked;
+    this.plan = plan;
     this.layout = checked.layout();
     this.tape = layout.wall().tape();
     this.markingOut = MarkingOut.of(checked);
   }
 
   /** The book. */
-  public static Book of(CheckedLayout checked) {
-    return new BuildBook(checked).book();
+  public static Book of(CheckedLayout checked, StickPlan plan) {
+    return new BuildBook(checked, plan).book();
   }
 
   private Book book() {
@@ -58,7 +61,8 @@ public final class BuildBook {
       sections.add(new Section("Findings", findings()));
     }
     sections.add(
-        new Section("Buy", List.of(Listings.shopping(ShoppingList.of(checked)), notBought())));
+        new Section(
+            "Buy", List.of(Listings.shopping(ShoppingList.of(checked, plan)), notBought())));
     sections.add(new Section("Cut the timber", cutting()));
     sections.add(new Section("Build the frame", frame()));
     sections.add(new Section("Mark and drill the sheets", sheets()));
@@ -148,7 +152,7 @@ public final class BuildBook {
   }
 
   private List<Block> cutting() {
-    List<Block> blocks = new ArrayList<>(List.of(Cautions.timber(), Listings.cutList(checked)));
+    List<Block> blocks = new ArrayList<>(new Sawing(checked, plan).blocks());
     blocks.addAll(Listings.sawList(checked));
     return blocks;
   }

@@ -14,7 +14,7 @@ record PlatePlan(double width, StudPlan plan, StockParameters stock) {
 
   /** The lengths from left to right. */
   List<Course.Span> spans() {
-    double longest = stock.longest();
+    double longest = stock.longestMember();
     List<Course.Span> spans = new ArrayList<>();
     double low = 0;
     while (width - low > longest + TOLERANCE) {

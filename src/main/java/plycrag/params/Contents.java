@@ -31,6 +31,7 @@ record Contents(Map<String, List<Values>> tables) {
     FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
+      StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
     }
   }

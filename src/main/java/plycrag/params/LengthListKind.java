@@ -7,12 +7,23 @@ import org.tomlj.TomlArray;
 import plycrag.units.LengthUnit;
 
 /**
- * A list of lengths that ascend strictly.
+ * A list of lengths.
  *
  * @param each what each of them may be
  * @param most how many there may be; at least one is needed
+ * @param ascends whether each must be greater than the one before
  */
-record LengthListKind(LengthKind each, int most) implements Kind<List<Double>> {
+record LengthListKind(LengthKind each, int most, boolean ascends) implements Kind<List<Double>> {
+
+  /** Lengths that ascend strictly. */
+  LengthListKind(LengthKind each, int most) {
+    this(each, most, true);
+  }
+
+  /** Lengths in any order; the same may stand twice. */
+  static LengthListKind inAnyOrder(LengthKind each, int most) {
+    return new LengthListKind(each, most, false);
+  }
 
   @Override
   public Optional<List<Double>> read(Located value, Context context) {
@@ -27,7 +38,7 @@ record LengthListKind(LengthKind each, int most) implements Kind<List<Double>> {
     List<Optional<Double>> lengths =
         elements.stream().map(element -> each.read(element, context)).toList();
     return lengths.stream().allMatch(Optional::isPresent)
-        ? ascending(elements, lengths.stream().map(Optional::get).toList(), context)
+        ? ordered(elements, lengths.stream().map(Optional::get).toList(), context)
         : Optional.empty();
   }
 
@@ -35,15 +46,15 @@ record LengthListKind(LengthKind each, int most) implements Kind<List<Double>> {
   public String allowed(List<LengthUnit> units) {
     return "a list of 1 to "
         + most
-        + " lengths, each greater than the one before, from "
+        + (ascends ? " lengths, each greater than the one before, from " : " lengths from ")
         + each.allowed(units);
   }
 
-  private static Optional<List<Double>> ascending(
+  private Optional<List<Double>> ordered(
       List<Located> elements, List<Double> lengths, Context context) {
     List<Integer> falls =
         IntStream.range(1, lengths.size())
-            .filter(i -> lengths.get(i) <= lengths.get(i - 1))
+            .filter(i -> ascends && lengths.get(i) <= lengths.get(i - 1))
             .boxed()
             .toList();
     for (int fall : falls) {

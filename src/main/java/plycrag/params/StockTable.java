@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.units.Decimal;
 
 /** The keys of {@code [stock]}. */
 final class StockTable {
@@ -16,13 +17,63 @@ final class StockTable {
           LengthKind.length(0, 10),
           Standard.length("3 mm", "1/8 in"),
           "The width that a saw cut removes.");
+  static final Parameter<Double> END_TRIM =
+      new Parameter<>(
+          "end-trim",
+          LengthKind.length(0, 100),
+          Standard.length("0 mm", "0 in"),
+          "What is cut off each end of every stick, because it is split or not square, kerf"
+              + " included.");
+  static final Parameter<Double> CARRY_LENGTH =
+      new Parameter<>(
+          "carry-length",
+          LengthKind.length(300, 20_000),
+          Standard.length("20000 mm", "780 in"),
+          "The longest stick that can be carried home; longer ones are not bought.");
+  static final Parameter<List<Double>> AT_HAND =
+      new Parameter<>(
+          "at-hand",
+          LengthListKind.inAnyOrder(LengthKind.length(100, 20_000), 200),
+          Standard.derived("none"),
+          "The sticks of that timber that are at hand, one number each; they are used before any"
+              + " is bought.");
 
   static final TableSpec TABLE =
-      new TableSpec("stock", false, "What the merchant sells.", List.of(LENGTHS, KERF), List.of());
+      new TableSpec(
+          "stock",
+          false,
+          "What the merchant sells.",
+          List.of(LENGTHS, KERF, END_TRIM, CARRY_LENGTH, AT_HAND),
+          List.of());
 
   private StockTable() {}
 
+  /** Reports a carrying length that no length sold keeps to. */
+  static void checkCarrying(Values values, Faults faults) {
+    if (!values.isSound(LENGTHS) || !values.isSound(CARRY_LENGTH)) {
+      return;
+    }
+    double shortest = values.get(LENGTHS).get(0);
+    if (values.get(CARRY_LENGTH) < shortest) {
+      Parameter<?> at = values.isGiven(CARRY_LENGTH) ? CARRY_LENGTH : LENGTHS;
+      faults.add(
+          values.key(at),
+          values.spot(at),
+          "every length sold is longer than the carry-length",
+          "a carry-length of at least "
+              + Decimal.of(shortest / values.unit().millimetres(), 4)
+              + " "
+              + values.unit().word()
+              + " is allowed");
+    }
+  }
+
   static StockParameters record(Values values) {
-    return new StockParameters(values.get(LENGTHS), values.get(KERF));
+    return new StockParameters(
+        values.get(LENGTHS),
+        values.get(KERF),
+        values.get(END_TRIM),
+        values.get(CARRY_LENGTH),
+        values.given(AT_HAND).orElse(List.of()));
   }
 }

@@ -10,7 +10,6 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
 import plycrag.params.InsertParameters;
 import plycrag.params.InsertParameters.Fixing;
 import plycrag.params.JointParameters;
@@ -28,15 +27,17 @@ public final class ShoppingList {
   private static final double STRIP = 30;
 
   private final Layout layout;
+  private final StickPlan plan;
   private final List<List<Cell>> rows = new ArrayList<>();
 
-  private ShoppingList(Layout layout) {
+  private ShoppingList(Layout layout, StickPlan plan) {
     this.layout = layout;
+    this.plan = plan;
   }
 
   /** The list: sheets, timber, inserts, screws, the hardware of the joints. */
-  public static Table of(CheckedLayout checked) {
-    ShoppingList list = new ShoppingList(checked.layout());
+  public static Table of(CheckedLayout checked, StickPlan plan) {
+    ShoppingList list = new ShoppingList(checked.layout(), plan);
     list.addSheets();
     list.addCoverStrips();
     list.addTimber();
@@ -73,17 +74,16 @@ public final class ShoppingList {
   }
 
   private void addTimber() {
-    double longest = wall().stock().longest();
-    List<Member> sold =
-        layout.members().stream().filter(member -> member.length() <= longest).toList();
-    Map<Double, Integer> sticks = new TreeMap<>();
-    Stick.firstFit(sold, wall().stock())
-        .forEach(stick -> sticks.merge(stick.length(), 1, Integer::sum));
+    Map<Double, Integer> bought = new TreeMap<>();
+    Map<Double, Integer> atHand = new TreeMap<>();
+    for (Stick stick : plan.sticks()) {
+      (stick.isAtHand() ? atHand : bought).merge(stick.length(), 1, Integer::sum);
+    }
     String section = size(wall().frame().breadth(), wall().frame().depth());
     String article = "structural timber, " + section + " actual";
-    sticks.forEach((length, count) -> add("timber", article, exact(length), count));
-    layout.members().stream()
-        .filter(member -> member.length() > longest)
+    bought.forEach((length, count) -> add("timber", article, exact(length), count));
+    atHand.forEach((length, count) -> add("timber", article + ", at hand", exact(length), count));
+    plan.tooLong()
         .forEach(
             member -> add("timber", article + ", longer than is sold", exact(member.length()), 1));
   }

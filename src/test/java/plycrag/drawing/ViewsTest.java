@@ -18,6 +18,7 @@ import plycrag.document.Shape;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
+import plycrag.stock.StickPlan;
 
 class ViewsTest {
   private static final CheckedLayout REFUSED =
@@ -41,6 +42,8 @@ class ViewsTest {
       drawings.add(SheetTemplate.of(checked, sheet));
       drawings.add(SheetCut.of(checked, sheet));
     }
+    StickPlan plan = StickPlan.of(checked);
+    drawings.add(CuttingDiagram.of(checked, plan, plan.sticks()));
     return drawings;
   }
 
@@ -110,7 +113,7 @@ class ViewsTest {
   void whatMustNotBeMadeIsStamped() {
     List<Drawing> drawings = drawings(REFUSED);
     assertThat(drawings)
-        .hasSize(7)
+        .hasSize(8)
         .allMatch(
             drawing ->
                 labels(drawing).stream().anyMatch(one -> one.text().equals("NOT FOR MAKING")));

@@ -2,59 +2,17 @@ package plycrag.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.geom.Polygon;
 import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.geometry.Shapes;
-import plycrag.layout.Hold;
-import plycrag.layout.Member;
-import plycrag.layout.Role;
-import plycrag.params.StockParameters;
 
 class StockTest {
   private static final CheckedLayout WALL =
       Walls.judged(TestFiles.text("must-fail/layout/top-row-in-plate.toml"));
-
-  private static Member stud(int number, double length) {
-    Polygon footprint = Shapes.rectangle(0, 0, 45, length);
-    return new Member("ST" + number, Role.STUD, Hold.FREE, footprint, footprint, 90);
-  }
-
-  /** Common practice, no source: three 4.5 m lengths hold the wall's frame, kerfs counted. */
-  @Test
-  void threeLengthsHoldTheFrame() {
-    List<Member> members = WALL.layout().facets().get(0).members();
-    List<Stick> sticks = Stick.firstFit(members, new StockParameters(List.of(4500.0), 3));
-    assertThat(sticks).hasSize(3).allMatch(stick -> stick.length() == 4500);
-  }
-
-  @Property(tries = 300)
-  void sticksHoldEveryMemberOnceWithTheKerfsBetween(
-      @ForAll @Size(min = 1, max = 40) List<@IntRange(min = 50, max = 5400) Integer> lengths) {
-    StockParameters stock = new StockParameters(List.of(2400.0, 3600.0, 5400.0), 3);
-    List<Member> members = new ArrayList<>();
-    lengths.forEach(length -> members.add(stud(members.size() + 1, length)));
-    List<Stick> sticks = Stick.firstFit(members, stock);
-    assertThat(sticks.stream().flatMap(stick -> stick.cuts().stream()))
-        .containsExactlyInAnyOrderElementsOf(members);
-    for (Stick stick : sticks) {
-      double used =
-          stick.cuts().stream().mapToDouble(Member::length).sum() + 3.0 * (stick.cuts().size() - 1);
-      assertThat(used).isLessThanOrEqualTo(stick.length());
-      assertThat(stock.lengths().stream().filter(length -> length < stick.length()))
-          .allMatch(length -> length < used);
-    }
-  }
 
   @Test
   void theCutListHasEveryMemberOnceAndEqualOnesInARow() {
@@ -67,7 +25,7 @@ class StockTest {
 
   @Test
   void theShoppingListCountsWhatTheLayoutHolds() {
-    Table shopping = ShoppingList.of(WALL);
+    Table shopping = ShoppingList.of(WALL, StickPlan.of(WALL));
     assertThat(quantity(shopping, "sheets")).isEqualTo(1);
     assertThat(quantity(shopping, "inserts")).isEqualTo(50);
     assertThat(quantity(shopping, "screws"))
@@ -79,7 +37,8 @@ class StockTest {
   @Test
   void theShoppingListHidesNoMember() {
     String wall = "[[facet]]\nwidth = 1200\nlength = 2400\n[stock]\nlengths = [2000]\n";
-    assertThat(ShoppingList.of(Walls.judged(wall)).rows())
+    CheckedLayout checked = Walls.judged(wall);
+    assertThat(ShoppingList.of(checked, StickPlan.of(checked)).rows())
         .filteredOn(row -> row.get(1).text().endsWith("longer than is sold"))
         .hasSize(4)
         .allMatch(row -> row.get(2).text().equals("2310 mm"));

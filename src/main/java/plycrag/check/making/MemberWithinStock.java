@@ -25,7 +25,7 @@ public final class MemberWithinStock implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    double longest = layout.wall().stock().longest();
+    double longest = layout.wall().stock().longestMember();
     return layout.facets().stream()
         .flatMap(
             facet ->
@@ -37,7 +37,7 @@ public final class MemberWithinStock implements Rule {
 
   private Finding finding(Member member, FacetLayout facet, Layout layout) {
     Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
-    double longest = layout.wall().stock().longest();
+    double longest = layout.wall().stock().longestMember();
     Measure measure = new Measure(longest - member.length(), 0);
     return report.error(
         new Report.Thing(member.mark(), member.footprint().getCentroid()),
@@ -48,7 +48,7 @@ public final class MemberWithinStock implements Rule {
             + member.mark()
             + " is "
             + report.tape().text(member.length())
-            + " long, and the longest length sold is "
+            + " long, and the longest that a bought stick yields is "
             + report.tape().text(longest),
         "make the facet shorter, or state a longer length under [stock]");
   }

@@ -12,6 +12,17 @@ class MemberWithinStockTest {
   }
 
   @Test
+  void countsTheTrimmedEndsAndWhatCanBeCarried() {
+    Found.by("member-stock", Found.BAY + "[stock]\nlengths = [1130]\nend-trim = 10").isNothing();
+    Found.by("member-stock", Found.BAY + "[stock]\nlengths = [1130]\nend-trim = 11")
+        .times(3)
+        .measured(-2, 0);
+    Found.by("member-stock", Found.BAY + "[stock]\nlengths = [900, 2400]\ncarry-length = 2399")
+        .times(3)
+        .measured(-210, 0);
+  }
+
+  @Test
   void findsStudsLongerThanStock() {
     Found.by("member-stock", Found.BAY + "[stock]\nlengths = [600, 1000]")
         .times(3)
@@ -19,7 +30,7 @@ class MemberWithinStockTest {
         .at(22.5, 600)
         .between("ST1", "")
         .measured(-110, 0)
-        .says("stud ST1 is 1110 mm long, and the longest length sold is 1000 mm")
+        .says("stud ST1 is 1110 mm long, and the longest that a bought stick yields is 1000 mm")
         .suggests("make the facet shorter, or state a longer length under [stock]");
   }
 }

@@ -1,0 +1,63 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Figure;
+import plycrag.document.Book.Paragraph;
+import plycrag.drawing.CuttingDiagram;
+import plycrag.stock.Stick;
+import plycrag.stock.StickPlan;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+
+/** How the timber is cut: what it takes, how good the plan is, the sticks, the list. */
+record Sawing(CheckedLayout checked, StickPlan plan) {
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Cautions.timber());
+    if (!plan.sticks().isEmpty()) {
+      blocks.add(new Paragraph(figures()));
+    }
+    List<Stick> sticks = plan.sticks();
+    for (int from = 0; from < sticks.size(); from += CuttingDiagram.A_PAGE) {
+      int to = Math.min(from + CuttingDiagram.A_PAGE, sticks.size());
+      blocks.add(
+          new Figure(
+              CuttingDiagram.of(checked, plan, sticks.subList(from, to)),
+              "What is cut from which stick, with the mark and the length of every piece."));
+    }
+    blocks.add(Listings.cutList(checked));
+    return blocks;
+  }
+
+  private String figures() {
+    Tape tape = checked.layout().wall().tape();
+    long bought = plan.sticks().stream().filter(stick -> !stick.isAtHand()).count();
+    long atHand = plan.sticks().size() - bought;
+    return "The plan buys "
+        + sticks(bought)
+        + ", "
+        + tape.text(plan.boughtLength())
+        + " in all"
+        + (atHand > 0 ? ", and uses " + sticks(atHand) + " at hand" : "")
+        + ". It is counted by length bought. "
+        + Decimal.of(plan.waste() * 100, 1)
+        + " % of the sticks is waste, saw cuts included. "
+        + proof(tape);
+  }
+
+  private String proof(Tape tape) {
+    return plan.isLeast()
+        ? "No plan buys less: the bound is the same length."
+        : "No plan buys less than "
+            + tape.text(plan.leastBoughtLength())
+            + "; whether one buys less than this is open.";
+  }
+
+  private static String sticks(long count) {
+    return count + (count == 1 ? " stick" : " sticks");
+  }
+}

@@ -1,0 +1,187 @@
+package plycrag.drawing;
+
+import java.util.List;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Anchor;
+import plycrag.document.Drawing;
+import plycrag.document.Extent;
+import plycrag.document.Fill;
+import plycrag.document.Layer;
+import plycrag.document.Xy;
+import plycrag.stock.Stick;
+import plycrag.stock.StickPlan;
+import plycrag.units.Tape;
+
+/**
+ * How sticks are cut: a bar for each, to scale from its left end on, its pieces with mark and
+ * length, kerfs at their width, trimmed ends and offcut hatched.
+ */
+public final class CuttingDiagram {
+  /** How many sticks go on a page of the book. */
+  public static final int A_PAGE = 7;
+
+  /** Height of a bar on paper, mm. */
+  private static final double BAR = 10;
+
+  /** From bar to bar on paper, mm; a bar's heading stands between. */
+  private static final double STEP = 19;
+
+  /** The least width of a piece that holds its mark and length side by side on paper, mm. */
+  private static final double LEAST = 7.5;
+
+  private static final double MARGIN = 1.2;
+
+  /** Room beside the bars for the length of a short offcut on paper, mm. */
+  private static final double BESIDE = 6;
+
+  private final CheckedLayout checked;
+  private final List<Stick> sticks;
+  private final Tape tape;
+  private final Sketch sketch;
+  private final double width;
+
+  private CuttingDiagram(CheckedLayout checked, List<Stick> sticks) {
+    this.checked = checked;
+    this.sticks = sticks;
+    this.tape = checked.layout().wall().tape();
+    this.width = sticks.stream().mapToDouble(Stick::length).max().orElseThrow();
+    double shortest =
+        sticks.stream()
+            .flatMap(stick -> stick.cuts().stream())
+            .mapToDouble(cut -> cut.member().length())
+            .min()
+            .orElseThrow();
+    this.sketch = new Sketch(Scale.legible(width, 1, shortest * LabelSpread.STEP / LEAST));
+  }
+
+  /** The diagram of some sticks of a plan, at least one. */
+  public static Drawing of(CheckedLayout checked, StickPlan plan, List<Stick> sticks) {
+    return new CuttingDiagram(checked, sticks).drawing(plan);
+  }
+
+  private Drawing drawing(StickPlan plan) {
+    double base = 0;
+    for (Stick stick : sticks) {
+      base -= sketch.paper(STEP);
+      draw(stick, base);
+    }
+    List<String> notes =
+        List.of(
+            "Section " + plan.section() + " mm. Lengths in " + tape.unit().plural() + ".",
+            "Cut from the left, one piece after the other. Hatched: offcut, with its length.");
+    double unused = sketch.paper(RunningDimensions.ROOM - 3);
+    double left = Math.min(unused, width / 2);
+    double low = Math.min(base + unused, -sketch.paper(1));
+    Extent view = new Extent(left, low, width + sketch.paper(BESIDE), 0);
+    return new ViewPage(view, false).finish(checked, sketch, "Cutting plan", notes);
+  }
+
+  private void draw(Stick stick, double base) {
+    String heading =
+        "Stick "
+            + stick.number()
+            + ": "
+            + tape.text(stick.length())
+            + (stick.isAtHand() ? ", at hand" : "");
+    double above = base + sketch.paper(BAR + 3.5);
+    sketch.label(Layers.TEXT, new Xy(0, above), heading, Sketch.LARGE, Anchor.START);
+    double trim = checked.layout().wall().stock().endTrim();
+    if (trim > 0) {
+      drawWaste(0, trim, base);
+    }
+    stick.cuts().forEach(cut -> drawPiece(cut, base));
+    double end = stick.cuts().get(stick.cuts().size() - 1).end();
+    if (stick.length() - end > sketch.paper(0.1)) {
+      drawWaste(end, stick.length(), base);
+    }
+    labelOffcut(stick, end, base);
+    frame(Layers.OUTLINE, 0, stick.length(), base);
+  }
+
+  private void drawPiece(Stick.Cut cut, double base) {
+    double left = cut.offset();
+    double right = cut.end();
+    sketch.area(Layers.TINT, corners(left, right, base), Fill.TIMBER);
+    frame(Layers.PARTS, left, right, base);
+    String mark = cut.member().mark();
+    String length = tape.reading(cut.member().length());
+    double middle = (left + right) / 2;
+    double needed = TextSize.width(mark + " " + length, Sketch.LARGE) + 2 * MARGIN;
+    double centre = base + sketch.paper(BAR / 2);
+    if (right - left >= sketch.paper(needed)) {
+      sketch.label(
+          Layers.TEXT, new Xy(middle, centre), mark + "  " + length, Sketch.LARGE, Anchor.MIDDLE);
+    } else if (right - left >= sketch.paper(stackedWidth(mark, length))) {
+      double apart = sketch.paper(2.2);
+      small(new Xy(middle, centre + apart), mark);
+      small(new Xy(middle, centre - apart), length);
+    } else {
+      double apart = sketch.paper(1.8);
+      up(new Xy(middle - apart, centre), mark);
+      up(new Xy(middle + apart, centre), length);
+    }
+  }
+
+  private static double stackedWidth(String mark, String length) {
+    double mostly =
+        Math.max(TextSize.width(mark, Sketch.SMALL), TextSize.width(length, Sketch.SMALL));
+    return mostly + MARGIN;
+  }
+
+  /** On the hatching where there is room, beside the bar where not. */
+  private void labelOffcut(Stick stick, double end, double base) {
+    double kerf = checked.layout().wall().stock().kerf();
+    double trim = checked.layout().wall().stock().endTrim();
+    double offcut = tape.snapDown(stick.length() - trim - end - kerf);
+    if (offcut <= 0) {
+      return;
+    }
+    String text = tape.reading(offcut);
+    double centre = base + sketch.paper(BAR / 2);
+    double room = sketch.paper(TextSize.width(text, Sketch.SMALL) / 2 + 0.6);
+    if (2 * room > stick.length() - end) {
+      Xy beside = new Xy(stick.length() + sketch.paper(MARGIN), centre);
+      sketch.label(Layers.TEXT, beside, text, Sketch.SMALL, Anchor.START);
+      return;
+    }
+    Xy at = new Xy((end + stick.length()) / 2, centre);
+    double high = sketch.paper(Sketch.SMALL / 2 + 0.8);
+    sketch.area(
+        Layers.TINT,
+        List.of(
+            at.plus(-room, -high), at.plus(room, -high), at.plus(room, high), at.plus(-room, high)),
+        Fill.PAPER);
+    small(at, text);
+  }
+
+  private void small(Xy at, String text) {
+    sketch.label(Layers.TEXT, at, text, Sketch.SMALL, Anchor.MIDDLE);
+  }
+
+  private void up(Xy at, String text) {
+    sketch.labelUp(Layers.TEXT, at, text, Sketch.SMALL, Anchor.MIDDLE);
+  }
+
+  /** Thin lines at 45° from one edge of the bar to the other, cut off at its ends. */
+  private void drawWaste(double left, double right, double base) {
+    double height = sketch.paper(BAR);
+    double step = sketch.paper(2.5);
+    for (double foot = left - height + step; foot < right; foot += step) {
+      double from = Math.max(foot, left);
+      double to = Math.min(foot + height, right);
+      sketch.line(Layers.CONTEXT, new Xy(from, base + from - foot), new Xy(to, base + to - foot));
+    }
+  }
+
+  private void frame(Layer layer, double left, double right, double base) {
+    List<Xy> corners = corners(left, right, base);
+    for (int i = 0; i < corners.size(); i++) {
+      sketch.line(layer, corners.get(i), corners.get((i + 1) % corners.size()));
+    }
+  }
+
+  private List<Xy> corners(double left, double right, double base) {
+    double top = base + sketch.paper(BAR);
+    return List.of(new Xy(left, base), new Xy(right, base), new Xy(right, top), new Xy(left, top));
+  }
+}

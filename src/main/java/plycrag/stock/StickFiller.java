@@ -1,0 +1,51 @@
+package plycrag.stock;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.List;
+import java.util.TreeMap;
+import plycrag.layout.Member;
+import plycrag.stock.cutting.CuttingPlan;
+
+/** Gives the pieces of a plan their members, in reading order. */
+final class StickFiller {
+  private final StickMeasure measure;
+  private final TreeMap<Long, Deque<Member>> waiting = new TreeMap<>();
+
+  StickFiller(StickMeasure measure, List<Member> members) {
+    this.measure = measure;
+    for (Member member : members) {
+      waiting.computeIfAbsent(measure.length(member), unseen -> new ArrayDeque<>()).add(member);
+    }
+  }
+
+  /** The sticks: those at hand first, then the longest. */
+  List<Stick> sticks(CuttingPlan plan) {
+    List<CuttingPlan.Cut> ordered = new ArrayList<>(plan.patterns());
+    ordered.sort(
+        Comparator.comparing((CuttingPlan.Cut cut) -> !measure.isAtHand(cut.stock()))
+            .thenComparing(cut -> -measure.stockLength(cut.stock()))
+            .thenComparing(cut -> -cut.lengths().get(0)));
+    List<Stick> sticks = new ArrayList<>();
+    for (CuttingPlan.Cut cut : ordered) {
+      for (int i = 0; i < cut.sticks(); i++) {
+        sticks.add(stick(sticks.size() + 1, cut));
+      }
+    }
+    return sticks;
+  }
+
+  private Stick stick(int number, CuttingPlan.Cut cut) {
+    List<Stick.Cut> cuts = new ArrayList<>();
+    double offset = measure.stock().endTrim();
+    for (long length : cut.lengths()) {
+      Member member = waiting.get(length).remove();
+      cuts.add(new Stick.Cut(member, offset));
+      offset += member.length() + measure.stock().kerf();
+    }
+    int stock = cut.stock();
+    return new Stick(number, measure.stockLength(stock), measure.isAtHand(stock), cuts);
+  }
+}
