@@ -64,7 +64,9 @@ public final class MarkingOut {
       Member stud = members(facet, Role.STUD).get(0);
       List<Double> low =
           blocking.stream().map(block -> block.box().getMinY() - stud.box().getMinY()).toList();
-      add("every stud", "underside of each blocking", "", "", "lower end", low);
+      String studs = "studs of " + facet.facet().name();
+      String from = stud.lowEnd() == 0 ? "lower end" : "lower end, on the side of the sheet";
+      add(studs, "underside of each blocking", "", "", from, low);
     }
   }
 

@@ -30,11 +30,15 @@ record Bearing(Piece piece, Member member, Envelope face, Envelope box) {
     return member.axis();
   }
 
-  /** Whether the member runs along an edge of the piece. */
-  boolean isAtEdge() {
+  /**
+   * Whether the member runs along an edge of the piece.
+   *
+   * @param overhang how far the edge may stand out beyond it, mm
+   */
+  boolean isAtEdge(double overhang) {
     Axis across = axis().other();
     Envelope back = piece.back().getEnvelopeInternal();
-    return across.low(box) - across.low(back) < TOLERANCE
-        || across.high(back) - across.high(box) < TOLERANCE;
+    return across.low(box) - across.low(back) < overhang + TOLERANCE
+        || across.high(back) - across.high(box) < overhang + TOLERANCE;
   }
 }

@@ -24,12 +24,15 @@ public record Footing(double plateLow, double packing, double leastRaise, double
   /** That of a facet which stands on another. */
   static final Footing ON_FOLD = new Footing(0, 0, 0, 0);
 
-  /** Steeper than this a lowest facet hangs, and no plate meets a floor, degrees. */
+  /**
+   * A lowest facet that leans out further hangs: no frame is led down its slope to the floor (a
+   * choice, no source), degrees.
+   */
   private static final double HANGING = 60;
 
   /** Where the frame of a facet stands. */
   static Footing of(Facet facet, double thickness, FrameParameters frame, Tape tape) {
-    if (facet.below().isPresent() || facet.angle() > HANGING) {
+    if (facet.below().isPresent() || hangs(facet)) {
       return ON_FOLD;
     }
     double behind = facet.angle() < 0 ? thickness + frame.depth() : thickness;
@@ -43,6 +46,11 @@ public record Footing(double plateLow, double packing, double leastRaise, double
         facet.raise() + lift + plateLow * cos,
         Math.max(0, -lift),
         frame.breadth() * cos - lift);
+  }
+
+  /** Whether a lowest facet's frame ends at its lower edge, above the floor. */
+  public static boolean hangs(Facet facet) {
+    return facet.angle() > HANGING;
   }
 
   /** Whether the plate lies below the facet, so that its lower edge needs backing of its own. */

@@ -36,6 +36,11 @@ public record Member(
     return footprint.equalsExact(far);
   }
 
+  /** Whether its sides, if not its ends, are square to the sheet. */
+  public boolean hasSquareSides() {
+    return rip() == 0;
+  }
+
   /**
    * Its body in the facet's (u, v, w), w behind the climbing face.
    *

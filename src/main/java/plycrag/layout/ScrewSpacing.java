@@ -24,7 +24,8 @@ record ScrewSpacing(
     Tape tape,
     double width,
     double length,
-    double thickness) {
+    double thickness,
+    double overhang) {
   private static final double TOLERANCE = 1e-6;
 
   static ScrewSpacing of(Wall wall, Facet facet) {
@@ -34,7 +35,8 @@ record ScrewSpacing(
         wall.tape(),
         facet.width(),
         facet.length(),
-        wall.sheet().thickness());
+        wall.sheet().thickness(),
+        wall.overhang(facet));
   }
 
   /** The line's place on the axis across the member, mm. */
@@ -94,7 +96,7 @@ record ScrewSpacing(
       return List.of(tape.snap(bearing.axis().middle(bearing.box())));
     }
     double greatest =
-        tape.snapDown(bearing.isAtEdge() ? screws.edgeSpacing() : screws.fieldSpacing());
+        tape.snapDown(bearing.isAtEdge(overhang) ? screws.edgeSpacing() : screws.fieldSpacing());
     int gaps = (int) Math.ceil((last - first) / greatest - TOLERANCE);
     List<Double> places = new ArrayList<>();
     for (int at = 0; at < gaps; at++) {

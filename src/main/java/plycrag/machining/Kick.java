@@ -1,5 +1,7 @@
 package plycrag.machining;
 
+import java.util.SplittableRandom;
+
 /**
  * Puts three neighbouring short stretches of a tour in the opposite order, each in its own
  * direction: the double bridge of O. Martin, S. W. Otto and E. W. Felten, "Large-step Markov chains
@@ -11,7 +13,7 @@ final class Kick {
   private final Places places;
   private final ArrayTour tour;
   private final Worklist worklist;
-  private final Dice dice = new Dice(1);
+  private final SplittableRandom dice = new SplittableRandom(1);
 
   Kick(Places places, ArrayTour tour, Worklist worklist) {
     this.places = places;
@@ -38,10 +40,10 @@ final class Kick {
   private int[] ends() {
     int longest = Math.min(LONGEST_STRETCH, (tour.size() - 2) / 3);
     int[] ends = new int[8];
-    ends[0] = dice.below(tour.size());
+    ends[0] = dice.nextInt(tour.size());
     for (int at = 1; at < 7; at += 2) {
       ends[at] = tour.next(ends[at - 1]);
-      ends[at + 1] = tour.after(ends[at], dice.below(longest));
+      ends[at + 1] = tour.after(ends[at], dice.nextInt(longest));
     }
     ends[7] = tour.next(ends[6]);
     return ends;

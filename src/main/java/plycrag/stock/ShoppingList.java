@@ -23,7 +23,7 @@ public final class ShoppingList {
   private static final List<String> COLUMNS =
       List.of("group", "article", "size", "quantity", "unit");
 
-  /** How far a cover strip lies on either sheet, mm. */
+  /** How far a cover strip lies on either sheet (common practice, no source), mm. */
   private static final double STRIP = 30;
 
   private final Layout layout;
@@ -68,7 +68,7 @@ public final class ShoppingList {
                 + exact(gap)
                 + " above facet "
                 + facet.name();
-        add("sheets", article, size(facet.width(), 2 * STRIP + gap), 1);
+        add("sheets", article, size(facet.width(), wall().tape().snapUp(2 * STRIP + gap)), 1);
       }
     }
   }

@@ -44,6 +44,9 @@ public record Wall(
     ScrewParameters screws,
     ClearanceParameters clearance) {
 
+  /** In thicknesses of the sheet (common practice, no source). */
+  private static final double OVERHANG = 2;
+
   /** Copies the facets. */
   public Wall {
     facets = List.copyOf(facets);
@@ -57,6 +60,15 @@ public record Wall(
     boolean square = foldEdges == FoldEdges.SQUARE;
     double bevel = square ? facet.above().map(Fold::bevel).orElse(0.0) : 0;
     return bevel < 0 ? 2 * sheet.thickness() * Trig.sin(-bevel) : 0;
+  }
+
+  /**
+   * How far an edge of a facet may stand out beyond the timber that backs it, mm. Where sheets are
+   * cut square at a fold, timber stops short of it.
+   */
+  public double overhang(Facet facet) {
+    boolean folded = facet.below().isPresent() || facet.above().isPresent();
+    return folded && foldEdges == FoldEdges.SQUARE ? OVERHANG * sheet.thickness() : 0;
   }
 
   /** The wall that a parameter file describes. */

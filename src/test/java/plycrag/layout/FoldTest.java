@@ -154,4 +154,20 @@ class FoldTest {
     assertThat(layout.sheets().stream().map(sheet -> sheet.piece().mark()))
         .containsExactly("P1", "P2");
   }
+
+  /** The plate stops short of a square edge, and its screws hold that edge all the same. */
+  @Test
+  void screwsAlongASquareFoldKeepTheEdgeSpacing() {
+    Layout layout = folded("square", 30, 0);
+    Member plate = members(layout, 0, Role.PLATE).get(1);
+    List<Double> places =
+        layout.facets().get(0).screws().stream()
+            .filter(screw -> screw.member().equals(plate.mark()))
+            .map(screw -> screw.centre().getX())
+            .toList();
+    for (int next = 1; next < places.size(); next++) {
+      assertThat(places.get(next) - places.get(next - 1)).isLessThanOrEqualTo(150);
+    }
+    assertThat(places).hasSizeGreaterThan(7);
+  }
 }

@@ -74,7 +74,7 @@ public final class InsertAgainstTimber implements Rule {
    */
   private static String move(
       Insert insert, Member member, Obstacle obstacle, FacetLayout facet, Report report) {
-    if (member.isSquare() && facet.members().contains(member)) {
+    if (member.hasSquareSides() && facet.members().contains(member)) {
       double centre = Shapes.distance(insert.centre(), member.footprint());
       double needed = centre + obstacle.measure().shortfall();
       return InsertMove.clearOf(member, insert, needed).words(insert, member, report.tape());

@@ -17,18 +17,18 @@ public final class ScrewAgainstMemberEdge extends ScrewRule {
   }
 
   @Override
-  Measure measure(Joint joint, ClearanceParameters clearance) {
-    return new Measure(joint.within(joint.member().axis().other()), clearance.screwToMemberEdge());
+  Measure measure(Grip grip, ClearanceParameters clearance) {
+    return new Measure(grip.within(grip.member().axis().other()), clearance.screwToMemberEdge());
   }
 
   @Override
-  String mark(Joint joint) {
-    return joint.member().mark();
+  String mark(Grip grip) {
+    return grip.member().mark();
   }
 
   @Override
-  String other(Joint joint) {
-    return "the side of " + joint.member().mark();
+  String other(Grip grip) {
+    return "the side of " + grip.member().mark();
   }
 
   @Override

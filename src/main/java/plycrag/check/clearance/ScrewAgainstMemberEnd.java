@@ -17,18 +17,18 @@ public final class ScrewAgainstMemberEnd extends ScrewRule {
   }
 
   @Override
-  Measure measure(Joint joint, ClearanceParameters clearance) {
-    return new Measure(joint.within(joint.member().axis()), clearance.screwToMemberEnd());
+  Measure measure(Grip grip, ClearanceParameters clearance) {
+    return new Measure(grip.within(grip.member().axis()), clearance.screwToMemberEnd());
   }
 
   @Override
-  String mark(Joint joint) {
-    return joint.member().mark();
+  String mark(Grip grip) {
+    return grip.member().mark();
   }
 
   @Override
-  String other(Joint joint) {
-    return "the end of " + joint.member().mark();
+  String other(Grip grip) {
+    return "the end of " + grip.member().mark();
   }
 
   @Override

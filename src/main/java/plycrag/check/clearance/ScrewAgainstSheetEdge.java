@@ -18,19 +18,19 @@ public final class ScrewAgainstSheetEdge extends ScrewRule {
   }
 
   @Override
-  Measure measure(Joint joint, ClearanceParameters clearance) {
-    double found = -Shapes.distance(joint.screw().centre(), joint.piece().core());
+  Measure measure(Grip grip, ClearanceParameters clearance) {
+    double found = -Shapes.distance(grip.screw().centre(), grip.piece().core());
     return new Measure(found, clearance.screwToSheetEdge());
   }
 
   @Override
-  String mark(Joint joint) {
-    return joint.piece().mark();
+  String mark(Grip grip) {
+    return grip.piece().mark();
   }
 
   @Override
-  String other(Joint joint) {
-    return "the edge of " + joint.piece().mark();
+  String other(Grip grip) {
+    return "the edge of " + grip.piece().mark();
   }
 
   @Override

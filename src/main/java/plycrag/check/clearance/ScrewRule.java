@@ -28,7 +28,7 @@ abstract class ScrewRule implements Rule {
    *
    * @param bite how deep it goes into the member, mm
    */
-  record Joint(Screw screw, Piece piece, Member member, double bite) {
+  record Grip(Screw screw, Piece piece, Member member, double bite) {
 
     /** How far it lies inside its member along an axis, where it enters and where it ends, mm. */
     double within(Axis axis) {
@@ -51,9 +51,8 @@ abstract class ScrewRule implements Rule {
       Map<String, Member> members = byMark(facet.members(), Member::mark);
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       for (Screw screw : facet.screws()) {
-        Joint joint =
-            new Joint(screw, pieces.get(screw.piece()), members.get(screw.member()), bite);
-        finding(joint, layout.wall().clearance(), report).ifPresent(findings::add);
+        Grip grip = new Grip(screw, pieces.get(screw.piece()), members.get(screw.member()), bite);
+        finding(grip, layout.wall().clearance(), report).ifPresent(findings::add);
       }
     }
     return findings;
@@ -63,16 +62,16 @@ abstract class ScrewRule implements Rule {
     return things.stream().collect(Collectors.toMap(mark, Function.identity()));
   }
 
-  private Optional<Finding> finding(Joint joint, ClearanceParameters clearance, Report report) {
-    Measure measure = measure(joint, clearance);
+  private Optional<Finding> finding(Grip grip, ClearanceParameters clearance, Report report) {
+    Measure measure = measure(grip, clearance);
     if (measure.shortfall() <= TOLERANCE) {
       return Optional.empty();
     }
-    Screw screw = joint.screw();
+    Screw screw = grip.screw();
     return Optional.of(
         report.error(
             new Report.Thing(screw.mark(), screw.centre()),
-            mark(joint),
+            mark(grip),
             measure,
             "screw "
                 + screw.mark()
@@ -81,18 +80,18 @@ abstract class ScrewRule implements Rule {
                 + " into "
                 + screw.member()
                 + " "
-                + report.standing(measure, other(joint)),
+                + report.standing(measure, other(grip)),
             suggestion()));
   }
 
   /** What it measures, against what is required. */
-  abstract Measure measure(Joint joint, ClearanceParameters clearance);
+  abstract Measure measure(Grip grip, ClearanceParameters clearance);
 
   /** The mark of what the screw is too near to. */
-  abstract String mark(Joint joint);
+  abstract String mark(Grip grip);
 
   /** What the screw is too near to, in words. */
-  abstract String other(Joint joint);
+  abstract String other(Grip grip);
 
   /** What would mend it. */
   abstract String suggestion();

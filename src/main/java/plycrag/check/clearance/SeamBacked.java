@@ -17,20 +17,11 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
-import plycrag.params.WallParameters.FoldEdges;
-import plycrag.wall.Facet;
-import plycrag.wall.Wall;
 
 /** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
 public final class SeamBacked implements Rule {
   /** A bare stretch shorter than this is a rounding, mm. */
   private static final double LEAST = 0.1;
-
-  /**
-   * Where sheets are cut square at a fold, timber stops short of it, and an edge may stand out by
-   * as many thicknesses of the sheet (common practice, no source).
-   */
-  private static final double OVERHANG = 2;
 
   @Override
   public String name() {
@@ -48,7 +39,7 @@ public final class SeamBacked implements Rule {
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       SpatialIndex<Member> members = new SpatialIndex<>(facet.members(), Member::box);
-      double overhang = overhang(layout.wall(), facet.facet());
+      double overhang = layout.wall().overhang(facet.facet());
       String suggestion =
           overhang > 0
               ? "mitre what meets at the fold ([wall] fold-edges)"
@@ -62,13 +53,6 @@ public final class SeamBacked implements Rule {
       }
     }
     return findings;
-  }
-
-  /** How far an edge of a facet may stand out beyond the timber, mm. */
-  private static double overhang(Wall wall, Facet facet) {
-    boolean folded = facet.below().isPresent() || facet.above().isPresent();
-    boolean square = wall.foldEdges() == FoldEdges.SQUARE;
-    return folded && square ? OVERHANG * wall.sheet().thickness() : 0;
   }
 
   private static List<Geometry> bare(

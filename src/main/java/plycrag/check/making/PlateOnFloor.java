@@ -10,6 +10,7 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.Footing;
 import plycrag.layout.Layout;
 import plycrag.units.Tape;
+import plycrag.wall.Facet;
 
 /** The bottom plate stands on the floor, or says how much is to be packed under it. */
 public final class PlateOnFloor implements Rule {
@@ -22,7 +23,7 @@ public final class PlateOnFloor implements Rule {
 
   @Override
   public String promise() {
-    return "The frame stands on the floor and not in it.";
+    return "The frame stands on the floor and not in it, or is told to hang.";
   }
 
   @Override
@@ -30,6 +31,9 @@ public final class PlateOnFloor implements Rule {
     FacetLayout lowest = layout.facets().get(0);
     Footing footing = lowest.footing();
     Tape tape = layout.wall().tape();
+    if (Footing.hangs(lowest.facet())) {
+      return List.of(hanging(lowest.facet(), tape));
+    }
     if (footing.packing() < -TOLERANCE) {
       return List.of(inFloor(footing, tape));
     }
@@ -37,6 +41,20 @@ public final class PlateOnFloor implements Rule {
       return List.of(packed(footing, tape));
     }
     return List.of();
+  }
+
+  private Finding hanging(Facet facet, Tape tape) {
+    return new WholeWall(name(), Severity.WARNING)
+        .finding(
+            "PL1",
+            "",
+            new Measure(facet.raise(), 0),
+            "facet "
+                + facet.name()
+                + " leans out so far that its frame does not stand on the floor: it ends "
+                + tape.text(facet.raise())
+                + " above it",
+            "put a facet below it that stands, or have what it hangs from designed");
   }
 
   private Finding inFloor(Footing footing, Tape tape) {

@@ -52,4 +52,32 @@ class InsertAgainstTimberTest {
     // 60 - 45 - 13 = 2 from the edge stud, and the same from the plate below
     Found.by("insert-timber", Found.bay("60", "60", "setback = 50")).times(2).measured(2, 4);
   }
+
+  /**
+   * A stud's slanting end, far away, does not change that its column is to move, by 22.5 + 13 + 4
+   * to the grid; of two ways as short, left.
+   */
+  @Test
+  void movesTheColumnFromAStudThatEndsAtAFold() {
+    Found.by(
+            "insert-timber",
+            """
+            [[facet]]
+            width = 1200
+            length = 600
+            [[facet]]
+            angle = 30
+            width = 1200
+            length = 1200
+            [frame]
+            stud-spacing = 600
+            [inserts]
+            pattern = "lines"
+            columns = [600]
+            rows = [300]
+            setback = 0
+            """)
+        .times(2)
+        .suggests("move column 1 left by 40 mm, or stud ST2 right by 40 mm");
+  }
 }

@@ -42,4 +42,17 @@ class PlateOnFloorTest {
   void passesOnceASlabIsRaisedEnough() {
     Found.by("plate-floor", wall(-10, 19)).isNothing();
   }
+
+  @Test
+  void tellsOfARoofThatStandsOnNothing() {
+    Found.by("plate-floor", "[wall]\nraise = 2500\n[[facet]]\nangle = 90\n")
+        .times(1)
+        .isError(false)
+        .between("PL1", "")
+        .says(
+            "facet main leans out so far that its frame does not stand on the floor: it ends"
+                + " 2500 mm above it")
+        .suggests("put a facet below it that stands, or have what it hangs from designed");
+    Found.by("plate-floor", "[[facet]]\nlength = 400\n[[facet]]\nangle = 90\n").isNothing();
+  }
 }

@@ -129,7 +129,7 @@ public final class Guillotine {
   }
 
   private CuttingPlan result(Sheets sheets, int[] left) {
-    Layout layout = new Layout(job);
+    Arrangement layout = new Arrangement(job);
     List<LaidSheet> laid =
         IntStream.range(0, sheets.count())
             .boxed()

@@ -3,10 +3,10 @@ package plycrag.layout.nest.guillotine;
 import java.util.Optional;
 
 /** Gives the slices of a sheet their places, and what is free to the largest offcuts it can. */
-final class Layout {
+final class Arrangement {
   private final Job job;
 
-  Layout(Job job) {
+  Arrangement(Job job) {
     this.job = job;
   }
 
