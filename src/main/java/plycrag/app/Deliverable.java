@@ -81,7 +81,11 @@ public final class Deliverable {
       addView("facet-" + name + "-back", FacetView.of(checked, facet, Face.BACK));
       addView("frame-" + name, FrameView.of(checked, facet));
     }
-    addView("section", SideView.of(checked));
+    List<List<FacetLayout>> runs = checked.layout().runs();
+    for (List<FacetLayout> run : runs) {
+      String name = "section-" + fileName(run.get(0).facet().name());
+      addView(runs.size() == 1 ? "section" : name, SideView.of(checked, run));
+    }
     if (!plan.sticks().isEmpty()) {
       addView("cutting-plan", CuttingDiagram.of(checked, plan, plan.sticks()));
     }

@@ -93,7 +93,10 @@ public final class BuildBook {
 
   private List<Block> wall() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Figure(SideView.of(checked), "How it stands. Heights are above the floor."));
+    for (List<FacetLayout> run : layout.runs()) {
+      Drawing section = SideView.of(checked, run);
+      blocks.add(new Figure(section, "How it stands. Heights are above the floor."));
+    }
     for (FacetLayout facet : layout.facets()) {
       blocks.add(new Paragraph(size(facet.facet())));
     }

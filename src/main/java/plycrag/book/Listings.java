@@ -13,6 +13,7 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
+import plycrag.layout.EndCut;
 import plycrag.layout.Joint;
 import plycrag.stock.CutList;
 import plycrag.stock.Hardware;
@@ -43,9 +44,17 @@ final class Listings {
   }
 
   private static String ends(CutList.Row row) {
-    String low = Decimal.of(Math.abs(row.lowEnd()), 1);
-    String high = Decimal.of(Math.abs(row.highEnd()), 1);
-    return low.equals("0") && high.equals("0") ? "square" : low + "°, " + high + "°";
+    String low = end(row.lowEnd());
+    String high = end(row.highEnd());
+    return low.equals("0°") && high.equals("0°") ? "square" : low + ", " + high;
+  }
+
+  /** The blade's tilt and, after a slash, the mitre, if there is one. */
+  private static String end(EndCut end) {
+    String tilt = Decimal.of(Math.abs(end.tilt()), 1) + "°";
+    String mitre = Decimal.of(Math.abs(end.mitre()), 1);
+    String both = mitre.equals("0") ? tilt : tilt + " / " + mitre + "° mitre";
+    return end.isPointed() ? both + ", pointed" : both;
   }
 
   /** The cuts for which the saw is tilted, alike ones together; nothing if there are none. */

@@ -3,12 +3,19 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
+import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.StraightLine;
 import plycrag.layout.Axis;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
@@ -18,16 +25,21 @@ import plycrag.layout.Member;
 import plycrag.layout.Screw;
 import plycrag.layout.Seam;
 import plycrag.units.Tape;
+import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 
 /** A facet from one side: pieces, seams, inserts, screws, the timber behind. */
 public final class FacetView {
+  /** At a smaller scale marks and rings would lie on each other; the page is larger instead. */
+  private static final int SMALLEST_SCALE = 20;
+
   private final CheckedLayout checked;
   private final FacetLayout layout;
   private final Facet facet;
   private final Face side;
   private final FacetFrame frame;
   private final Sketch sketch;
+  private final FreeSpot spots;
 
   private FacetView(CheckedLayout checked, FacetLayout layout, Face side) {
     this.checked = checked;
@@ -36,6 +48,7 @@ public final class FacetView {
     this.side = side;
     this.frame = new FacetFrame(side == Face.BACK, facet.width());
     this.sketch = new Sketch(scale());
+    this.spots = FreeSpot.on(layout, FindingRings.boxes(checked, facet.name(), sketch));
   }
 
   /** The view of a facet from a side. */
@@ -44,19 +57,20 @@ public final class FacetView {
   }
 
   private int scale() {
-    return Scale.legible(facet.width(), facet.length(), Readings.leastStep(columns()));
+    int legible = Scale.legible(facet.width(), facet.length(), Readings.leastStep(columns()));
+    return Math.min(SMALLEST_SCALE, legible);
   }
 
   private Drawing drawing() {
     tintTimber();
     labelPieces();
-    sketch.outline(Layers.OUTLINE, Sketch.vertices(facet.outline().getExteriorRing(), frame));
+    drawOutline();
     drawTimberBehind();
     layout.seams().forEach(this::drawSeam);
     drawSetback();
     layout.screws().stream().map(Screw::centre).map(frame::at).forEach(sketch::screw);
     layout.inserts().forEach(this::drawInsert);
-    FindingRings.draw(checked, layout, frame, sketch);
+    FindingRings.draw(checked, layout, openingNames(), frame, sketch);
     Datum.outside(sketch, frame.at(0, 0), sign());
     drawDimensions();
     if (side == Face.BACK) {
@@ -64,6 +78,48 @@ public final class FacetView {
     }
     Extent view = new Extent(0, lowest(), facet.width(), facet.length());
     return new ViewPage(view, frame.mirrored()).finish(checked, sketch, title(), notes());
+  }
+
+  private void drawOutline() {
+    Polygon outline = facet.outline();
+    sketch.outline(Layers.OUTLINE, Sketch.vertices(outline.getExteriorRing(), frame));
+    for (int hole = 0; hole < outline.getNumInteriorRing(); hole++) {
+      sketch.outline(Layers.OUTLINE, Sketch.vertices(outline.getInteriorRingN(hole), frame));
+    }
+    facet.cutouts().forEach(this::nameOpening);
+  }
+
+  private void nameOpening(Cutout cutout) {
+    Coordinate middle = openingName(cutout).centre();
+    sketch.label(
+        Layers.TEXT, frame.at(middle.x, middle.y), cutout.name(), Sketch.SMALL, Anchor.MIDDLE);
+  }
+
+  /** The room that the openings' names take, in (u, v). */
+  private List<Envelope> openingNames() {
+    return facet.cutouts().stream().map(this::openingName).toList();
+  }
+
+  /** In the opening, or where it is too small for its name, in the next free place beside it. */
+  private Envelope openingName(Cutout cutout) {
+    double width = sketch.paper(TextSize.width(cutout.name(), Sketch.SMALL) + 1);
+    double height = sketch.paper(Sketch.SMALL + 1);
+    Envelope around = cutout.shape().getEnvelopeInternal();
+    Envelope inside = box(cutout.shape().getCentroid().getCoordinate(), width, height);
+    if (around.contains(inside)) {
+      return inside;
+    }
+    around.expandBy(2 * width, 4 * height);
+    return spots
+        .in(Shapes.rectangle(around), width, height)
+        .map(place -> box(new Coordinate(place.x(), place.y()), width, height))
+        .orElse(inside);
+  }
+
+  private static Envelope box(Coordinate middle, double width, double height) {
+    Envelope box = new Envelope(middle);
+    box.expandBy(width / 2, height / 2);
+    return box;
   }
 
   /** Where the frame ends, below the facet or with it. */
@@ -104,27 +160,36 @@ public final class FacetView {
 
   private void drawSeam(Seam seam) {
     double half = seam.gap() / 2;
-    double length = seam.axis() == Axis.UP ? facet.length() : facet.width();
-    drawSeamSide(seam, seam.middle() - half, length, Layers.OUTLINE);
+    drawSeamSide(seam, seam.middle() - half, Layers.OUTLINE);
     if (seam.gap() > 0) {
-      drawSeamSide(seam, seam.middle() + half, length, Layers.DIMENSIONS);
+      drawSeamSide(seam, seam.middle() + half, Layers.DIMENSIONS);
     }
   }
 
-  private void drawSeamSide(Seam seam, double place, double length, Layer layer) {
-    boolean up = seam.axis() == Axis.UP;
-    sketch.line(
-        layer,
-        up ? frame.at(place, 0) : frame.at(0, place),
-        up ? frame.at(place, length) : frame.at(length, place));
+  private void drawSeamSide(Seam seam, double place, Layer layer) {
+    StraightLine line =
+        new StraightLine(seam.axis() == Axis.UP ? Direction.UP : Direction.LEVEL, place);
+    for (Direction.Span span : line.within(facet.outline())) {
+      double low = Math.max(span.low(), seam.low());
+      double high = Math.min(span.high(), seam.high());
+      if (low < high) {
+        sketch.line(layer, at(seam, low, place), at(seam, high, place));
+      }
+    }
+  }
+
+  private Xy at(Seam seam, double along, double place) {
+    return seam.axis() == Axis.UP ? frame.at(place, along) : frame.at(along, place);
   }
 
   private void drawSetback() {
     double setback = checked.layout().wall().inserts().setback();
-    facet
-        .setback(setback)
-        .ifPresent(
-            area -> sketch.outline(Layers.SETBACK, Sketch.vertices(area.getExteriorRing(), frame)));
+    for (Polygon area : facet.setback(setback)) {
+      sketch.outline(Layers.SETBACK, Sketch.vertices(area.getExteriorRing(), frame));
+      for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
+        sketch.outline(Layers.SETBACK, Sketch.vertices(area.getInteriorRingN(hole), frame));
+      }
+    }
   }
 
   private void drawInsert(Insert insert) {
@@ -136,9 +201,7 @@ public final class FacetView {
   }
 
   private void labelPieces() {
-    PieceLabel label =
-        new PieceLabel(
-            FreeSpot.on(layout, FindingRings.boxes(checked, facet.name(), sketch)), frame, sketch);
+    PieceLabel label = new PieceLabel(spots, frame, sketch);
     for (LaidSheet sheet : checked.layout().sheets()) {
       if (sheet.facet().equals(facet.name())) {
         label.draw(sheet);
@@ -150,9 +213,13 @@ public final class FacetView {
     Tape tape = checked.layout().wall().tape();
     RunningDimensions dimensions = new RunningDimensions(sketch, sign());
     List<Double> across = new ArrayList<>(columns());
-    across.add(facet.width());
     List<Double> up = new ArrayList<>(rows());
-    up.add(facet.length());
+    for (Coordinate corner : Corners.of(facet.outline())) {
+      across.add(corner.x);
+      up.add(corner.y);
+    }
+    across.removeIf(place -> place <= 0);
+    up.removeIf(place -> place <= 0);
     double datum = frame.at(0, 0).x();
     dimensions.across(datum, lowest(), Readings.of(across, tape, u -> frame.at(u, 0).x()));
     dimensions.up(0, datum, Readings.of(up, tape, v -> v));

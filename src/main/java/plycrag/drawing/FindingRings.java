@@ -17,6 +17,12 @@ final class FindingRings {
   /** More rings than this would hide what they show. */
   private static final int MOST = 200;
 
+  private static final double[] AWAY = {0.8, 1.6, 2.4, 3.2, 4};
+
+  private static final int[][] SIDES = {
+    {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}
+  };
+
   private FindingRings() {}
 
   private record Ring(int number, Place.OnFacet place) {}
@@ -44,48 +50,55 @@ final class FindingRings {
     return boxes;
   }
 
-  /** Draws the rings of one facet's findings, each number on the first side with room for it. */
-  static void draw(CheckedLayout checked, FacetLayout layout, FacetFrame frame, Sketch sketch) {
+  /**
+   * Draws the rings of one facet's findings, each number on the first side with room for it.
+   *
+   * @param taken what words already take, in (u, v)
+   */
+  static void draw(
+      CheckedLayout checked,
+      FacetLayout layout,
+      List<Envelope> taken,
+      FacetFrame frame,
+      Sketch sketch) {
     FreeSpot room = FreeSpot.on(layout, List.of());
+    List<Envelope> words = new ArrayList<>(taken);
     double radius = sketch.paper(RADIUS);
     for (Ring ring : rings(checked, layout.facet().name())) {
       Xy centre = frame.at(ring.place().u(), ring.place().v());
       sketch.circle(Layers.FINDINGS, centre, radius);
       String number = Integer.toString(ring.number());
-      Xy place = new Xy(ring.place().u(), ring.place().v());
-      sketch.label(
-          Layers.FINDINGS,
-          onDrawing(numberPlace(place, number, room, sketch), frame),
-          number,
-          Sketch.SMALL,
-          Anchor.MIDDLE);
+      Envelope box = numberBox(ring, number, room, words, sketch);
+      words.add(box);
+      Xy at = frame.at(box.centre().x, box.centre().y);
+      sketch.label(Layers.FINDINGS, at, number, Sketch.SMALL, Anchor.MIDDLE);
     }
   }
 
-  private static Xy onDrawing(Xy place, FacetFrame frame) {
-    return frame.at(place.x(), place.y());
+  private static Envelope numberBox(
+      Ring ring, String number, FreeSpot room, List<Envelope> words, Sketch sketch) {
+    List<Envelope> boxes = sides(ring, number, sketch);
+    List<Envelope> apart =
+        boxes.stream().filter(box -> words.stream().noneMatch(box::intersects)).toList();
+    return apart.stream()
+        .filter(room::isFree)
+        .findFirst()
+        .orElse(apart.isEmpty() ? boxes.get(0) : apart.get(0));
   }
 
-  private static Xy numberPlace(Xy ring, String number, FreeSpot room, Sketch sketch) {
+  /** Beside the ring on eight sides, then further away. */
+  private static List<Envelope> sides(Ring ring, String number, Sketch sketch) {
     double halfWidth = sketch.paper(TextSize.width(number, Sketch.SMALL) / 2);
     double halfHeight = sketch.paper(Sketch.SMALL / 2);
-    double out = sketch.paper(RADIUS * 0.8);
-    List<Xy> sides = new ArrayList<>();
-    for (int down : new int[] {1, -1}) {
-      for (int left : new int[] {1, -1}) {
-        sides.add(ring.plus(left * (out + halfWidth), down * (out + halfHeight)));
+    List<Envelope> boxes = new ArrayList<>();
+    for (double away : AWAY) {
+      double out = sketch.paper(RADIUS * away);
+      for (int[] side : SIDES) {
+        double u = ring.place().u() + side[0] * (out + halfWidth);
+        double v = ring.place().v() + side[1] * (out + halfHeight);
+        boxes.add(new Envelope(u - halfWidth, u + halfWidth, v - halfHeight, v + halfHeight));
       }
     }
-    return sides.stream()
-        .filter(
-            side ->
-                room.isFree(
-                    new Envelope(
-                        side.x() - halfWidth,
-                        side.x() + halfWidth,
-                        side.y() - halfHeight,
-                        side.y() + halfHeight)))
-        .findFirst()
-        .orElse(sides.get(0));
+    return boxes;
   }
 }

@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Xy;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.FacetLayout;
-import plycrag.layout.Member;
-import plycrag.layout.Seam;
 
 /** Finds room for words among what is drawn. */
 final class FreeSpot {
   private static final int STEPS = 60;
+  private static final int STRETCHES = 40;
 
   private final SpatialIndex<Envelope> taken;
 
@@ -30,39 +34,35 @@ final class FreeSpot {
     List<Envelope> boxes = new ArrayList<>(rings);
     layout.inserts().forEach(insert -> boxes.add(insert.centre().getEnvelopeInternal()));
     layout.screws().forEach(screw -> boxes.add(screw.centre().getEnvelopeInternal()));
-    for (Member member : layout.members()) {
-      addSides(member.box(), boxes);
-    }
-    for (Seam seam : layout.seams()) {
-      addSides(strip(seam, layout), boxes);
-    }
+    layout.members().forEach(member -> addEdges(member.footprint(), boxes));
+    layout.pieces().forEach(piece -> addEdges(piece.outline(), boxes));
     return new FreeSpot(boxes);
   }
 
-  private static void addSides(Envelope box, List<Envelope> boxes) {
-    boxes.add(new Envelope(box.getMinX(), box.getMinX(), box.getMinY(), box.getMaxY()));
-    boxes.add(new Envelope(box.getMaxX(), box.getMaxX(), box.getMinY(), box.getMaxY()));
-    boxes.add(new Envelope(box.getMinX(), box.getMaxX(), box.getMinY(), box.getMinY()));
-    boxes.add(new Envelope(box.getMinX(), box.getMaxX(), box.getMaxY(), box.getMaxY()));
-  }
-
-  private static Envelope strip(Seam seam, FacetLayout layout) {
-    double low = seam.middle() - seam.gap() / 2;
-    double high = seam.middle() + seam.gap() / 2;
-    return switch (seam.axis()) {
-      case UP -> new Envelope(low, high, 0, layout.facet().length());
-      case ACROSS -> new Envelope(0, layout.facet().width(), low, high);
-    };
+  /** Takes the edges of an area; those that slant in short stretches. */
+  static void addEdges(Polygon area, List<Envelope> boxes) {
+    for (LineString edge : Shapes.edges(area)) {
+      boolean slants = !Direction.of(edge).isSquare();
+      int parts = slants ? STRETCHES : 1;
+      LineSegment line = new LineSegment(edge.getCoordinateN(0), edge.getCoordinateN(1));
+      for (int part = 0; part < parts; part++) {
+        boxes.add(
+            new Envelope(
+                line.pointAlong((double) part / parts),
+                line.pointAlong((double) (part + 1) / parts)));
+      }
+    }
   }
 
   /**
    * The middle of the free place nearest to the middle of an area.
    *
-   * @param area where to look
+   * @param place where to look
    * @param width of what is to be placed, mm
    * @param height likewise
    */
-  Optional<Xy> in(Envelope area, double width, double height) {
+  Optional<Xy> in(Polygon place, double width, double height) {
+    Envelope area = place.getEnvelopeInternal();
     Envelope room = new Envelope(area);
     room.expandBy(-width / 2, -height / 2);
     Envelope best = null;
@@ -73,11 +73,15 @@ final class FreeSpot {
       double v = room.getMinY() + room.getHeight() * row / STEPS;
       Envelope box = new Envelope(u - width / 2, u + width / 2, v - height / 2, v + height / 2);
       boolean nearer = best == null || toMiddle(box, area) < toMiddle(best, area);
-      if (nearer && isFree(box)) {
+      if (nearer && isFree(box) && isInside(box, place)) {
         best = box;
       }
     }
     return Optional.ofNullable(best).map(box -> new Xy(box.centre().x, box.centre().y));
+  }
+
+  private static boolean isInside(Envelope box, Polygon place) {
+    return place.isRectangle() || place.covers(Shapes.point(box.centre().x, box.centre().y));
   }
 
   /** Whether nothing is drawn in a box. */

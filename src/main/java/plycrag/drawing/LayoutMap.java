@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.FeatureMap;
@@ -39,10 +40,9 @@ public final class LayoutMap {
     String facet = layout.facet().name();
     InsertParameters insert = checked.layout().wall().inserts();
     add(layout.facet().outline(), properties(facet, facet, "facet"));
-    layout
-        .facet()
-        .setback(insert.setback())
-        .ifPresent(area -> add(area, properties(facet, facet, "setback")));
+    for (Polygon area : layout.facet().setback(insert.setback())) {
+      add(area, properties(facet, facet, "setback"));
+    }
     for (Piece piece : layout.pieces()) {
       add(piece.outline(), properties(facet, piece.mark(), "piece"));
     }

@@ -12,14 +12,15 @@ import java.util.stream.Collectors;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.geometry.Direction;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.FastenerLine;
+import plycrag.layout.Joint;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
 import plycrag.layout.Member;
 import plycrag.layout.Role;
-import plycrag.layout.Screw;
 import plycrag.units.LengthUnit;
 import plycrag.units.Tape;
 
@@ -50,22 +51,57 @@ public final class MarkingOut {
   }
 
   private void addFrame(FacetLayout facet) {
-    for (Member plate : members(facet, Role.PLATE)) {
-      List<Double> left =
-          members(facet, Role.STUD).stream()
-              .filter(stud -> stud.box().getMaxX() > plate.box().getMinX())
-              .filter(stud -> stud.box().getMinX() < plate.box().getMaxX())
-              .map(stud -> stud.box().getMinX() - plate.box().getMinX())
-              .toList();
-      add(plate.mark(), "left side of each stud", "", "", "left end", left);
+    Map<String, Member> byMark =
+        facet.members().stream().collect(Collectors.toMap(Member::mark, Function.identity()));
+    for (Member bearer : facet.members()) {
+      if (bearer.role() == Role.PLATE || !bearer.isUpOrLevel() || bearer.role() == Role.HEADER) {
+        addEnding(facet, bearer, byMark);
+      }
     }
+    for (Member trimmer : members(facet, Role.TRIMMER)) {
+      List<Double> low = new ArrayList<>();
+      for (Member header : members(facet, Role.HEADER)) {
+        if (touches(header, trimmer)) {
+          low.add(header.box().getMinY() - trimmer.box().getMinY());
+        }
+      }
+      low.removeIf(place -> place < 0);
+      if (!low.isEmpty()) {
+        add(trimmer.mark(), "underside of each header", "", "", "lower end", low);
+      }
+    }
+    addBlocking(facet);
+  }
+
+  private static boolean touches(Member header, Member trimmer) {
+    return header.footprint().distance(trimmer.footprint()) < 0.01;
+  }
+
+  /** What ends on a member that runs level or slants. */
+  private void addEnding(FacetLayout facet, Member bearer, Map<String, Member> byMark) {
+    Direction along = bearer.direction();
+    double from = along.span(bearer.footprint()).low();
+    List<Double> places = new ArrayList<>();
+    for (Joint joint : facet.joints()) {
+      boolean ends = joint.kind() == Joint.Kind.END && joint.second().equals(bearer.mark());
+      if (ends && byMark.get(joint.first()).role().isUpright()) {
+        places.add(along.along(joint.place()) - joint.length() / 2 - from);
+      }
+    }
+    if (!places.isEmpty()) {
+      String end = bearer.isUpOrLevel() ? "left end" : "lower end, on the side of the sheet";
+      add(bearer.mark(), "left side of each stud", "", "", end, places);
+    }
+  }
+
+  private void addBlocking(FacetLayout facet) {
     List<Member> blocking = members(facet, Role.BLOCKING);
     if (!blocking.isEmpty()) {
       Member stud = members(facet, Role.STUD).get(0);
       List<Double> low =
           blocking.stream().map(block -> block.box().getMinY() - stud.box().getMinY()).toList();
       String studs = "studs of " + facet.facet().name();
-      String from = stud.lowEnd() == 0 ? "lower end" : "lower end, on the side of the sheet";
+      String from = stud.lowEnd().tilt() == 0 ? "lower end" : "lower end, on the side of the sheet";
       add(studs, "underside of each blocking", "", "", from, low);
     }
   }
@@ -101,18 +137,19 @@ public final class MarkingOut {
 
   private void addScrews(LaidSheet sheet, FastenerLine line, double left, double low) {
     String what = "screws into " + line.member();
-    boolean up = line.line().getStartPoint().getX() == line.line().getEndPoint().getX();
-    Screw first = line.screws().get(0);
-    if (up) {
-      List<Double> readings =
-          line.screws().stream().map(screw -> screw.centre().getY() - low).toList();
-      String at = at(first.centre().getX() - left);
-      add(sheet.mark(), what, "left edge", at, "lower edge", readings);
+    Direction way = Direction.of(line.line());
+    List<Double> across =
+        line.screws().stream().map(screw -> screw.centre().getX() - left).toList();
+    List<Double> up = line.screws().stream().map(screw -> screw.centre().getY() - low).toList();
+    if (way.equals(Direction.UP)) {
+      add(sheet.mark(), what, "left edge", at(across.get(0)), "lower edge", up);
+    } else if (way.equals(Direction.LEVEL)) {
+      add(sheet.mark(), what, "lower edge", at(up.get(0)), "left edge", across);
     } else {
-      List<Double> readings =
-          line.screws().stream().map(screw -> screw.centre().getX() - left).toList();
-      String at = at(first.centre().getY() - low);
-      add(sheet.mark(), what, "lower edge", at, "left edge", readings);
+      for (int at = 0; at < line.screws().size(); at++) {
+        List<Double> one = List.of(across.get(at));
+        add(sheet.mark(), what, "lower edge", at(up.get(at)), "left edge", one);
+      }
     }
   }
 

@@ -2,6 +2,7 @@ package plycrag.drawing;
 
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Anchor;
 import plycrag.document.Xy;
 import plycrag.layout.LaidSheet;
@@ -20,7 +21,7 @@ record PieceLabel(FreeSpot spots, FacetFrame frame, Sketch sketch) {
 
   void draw(LaidSheet sheet) {
     String text = sheet.piece().mark() + " on " + sheet.mark();
-    Envelope box = sheet.piece().box();
+    Polygon box = sheet.piece().outline();
     Optional<Xy> level = level(box, text, EASY);
     if (level.isEmpty()) {
       double width = sketch.paper(Sketch.SMALL + 2 * EASY);
@@ -31,11 +32,16 @@ record PieceLabel(FreeSpot spots, FacetFrame frame, Sketch sketch) {
         return;
       }
     }
-    Xy at = level.or(() -> level(box, text, TIGHT)).orElse(new Xy(box.centre().x, box.centre().y));
+    Xy at = level.or(() -> level(box, text, TIGHT)).orElse(middle(box));
     sketch.label(Layers.TEXT, onDrawing(at), text, Sketch.SMALL, Anchor.MIDDLE);
   }
 
-  private Optional<Xy> level(Envelope box, String text, double around) {
+  private static Xy middle(Polygon box) {
+    Envelope around = box.getEnvelopeInternal();
+    return new Xy(around.centre().x, around.centre().y);
+  }
+
+  private Optional<Xy> level(Polygon box, String text, double around) {
     double width = sketch.paper(TextSize.width(text, Sketch.SMALL) + 2 * around);
     return spots.in(box, width, sketch.paper(Sketch.SMALL + 2 * around));
   }

@@ -17,7 +17,9 @@ public final class SheetCut {
   /** The drawing of a sheet, its lower left corner at 0, 0. */
   public static Drawing of(CheckedLayout checked, LaidSheet sheet) {
     Sketch sketch = new Sketch(1);
-    sketch.outline(Layers.CUT, SheetOutline.of(sheet).piece());
+    SheetOutline outline = SheetOutline.of(sheet);
+    sketch.outline(Layers.CUT, outline.piece());
+    outline.openings().forEach(opening -> sketch.outline(Layers.CUT, opening));
     for (MachinedHole hole : sheet.holes()) {
       sketch.circle(Layers.bore(hole.diameter()), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
     }

@@ -3,9 +3,11 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
 import plycrag.layout.LaidSheet;
@@ -15,33 +17,61 @@ import plycrag.layout.nest.StockSheet;
  * The edges of a laid sheet, each once.
  *
  * @param piece the piece's blank on the sheet
+ * @param openings the edges of holes in it that are cut out
  * @param front the edges of its front face, once bevelled, that lie within the blank
  * @param stock what remains of the sheet's own edge beside it; empty if the piece is the whole
  *     sheet
  */
-record SheetOutline(List<Xy> piece, List<List<Xy>> front, Optional<List<Xy>> stock) {
+record SheetOutline(
+    List<Xy> piece, List<List<Xy>> openings, List<List<Xy>> front, Optional<List<Xy>> stock) {
   private static final double TOLERANCE = 0.01;
 
   static SheetOutline of(LaidSheet sheet) {
-    List<Xy> piece = new ArrayList<>();
-    Coordinate[] ring = sheet.piece().blank().getExteriorRing().getCoordinates();
-    for (int at = 0; at < ring.length - 1; at++) {
-      double x = Shapes.onGrid(ring[at].x - sheet.stock().placement().originU());
-      double y = Shapes.onGrid(ring[at].y - sheet.stock().placement().originV());
-      piece.add(new Xy(x, y));
+    Polygon blank = sheet.piece().blank();
+    List<List<Xy>> openings = new ArrayList<>();
+    for (int hole = 0; hole < blank.getNumInteriorRing(); hole++) {
+      openings.add(vertices(blank.getInteriorRingN(hole), sheet));
     }
-    return new SheetOutline(piece, front(sheet), rest(sheet));
+    return new SheetOutline(
+        vertices(blank.getExteriorRing(), sheet),
+        openings,
+        front(sheet),
+        blank.isRectangle() ? rest(sheet) : Optional.of(whole(sheet.stock())));
+  }
+
+  private static List<Xy> vertices(LineString ring, LaidSheet sheet) {
+    List<Xy> points = points(ring, sheet);
+    return points.subList(0, points.size() - 1);
+  }
+
+  private static List<Xy> points(LineString line, LaidSheet sheet) {
+    List<Xy> points = new ArrayList<>();
+    for (Coordinate place : line.getCoordinates()) {
+      points.add(
+          new Xy(
+              Shapes.onGrid(place.x - sheet.stock().placement().originU()),
+              Shapes.onGrid(place.y - sheet.stock().placement().originV())));
+    }
+    return points;
   }
 
   private static List<List<Xy>> front(LaidSheet sheet) {
-    Envelope front = sheet.piece().box();
-    Envelope blank = sheet.piece().blank().getEnvelopeInternal();
-    double origin = sheet.stock().placement().originV();
-    return Stream.of(front.getMinY(), front.getMaxY())
-        .filter(v -> v - blank.getMinY() > TOLERANCE && blank.getMaxY() - v > TOLERANCE)
-        .map(v -> Shapes.onGrid(v - origin))
-        .map(y -> List.of(new Xy(0, y), new Xy(blank.getWidth(), y)))
+    Geometry edge = sheet.piece().blank().getBoundary();
+    return Shapes.edges(sheet.piece().outline()).stream()
+        .filter(line -> edge.distance(line.getCentroid()) > TOLERANCE)
+        .map(line -> points(line, sheet))
         .toList();
+  }
+
+  /** The whole sheet's edge; what the piece shares with it is drawn once. */
+  private static List<Xy> whole(StockSheet stock) {
+    Xy corner = new Xy(0, 0);
+    return List.of(
+        corner,
+        new Xy(stock.width(), 0),
+        new Xy(stock.width(), stock.height()),
+        new Xy(0, stock.height()),
+        corner);
   }
 
   /** The sheet's edge from the piece's lower right corner round to its upper left one. */

@@ -37,6 +37,7 @@ public final class SheetTemplate {
     SheetOutline outline = SheetOutline.of(sheet);
     outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
     sketch.outline(Layers.CUT, outline.piece());
+    outline.openings().forEach(opening -> sketch.outline(Layers.CUT, opening));
     outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
     for (MachinedHole hole : sheet.holes()) {
       Xy centre = new Xy(hole.x(), hole.y());
@@ -70,7 +71,9 @@ public final class SheetTemplate {
     double height = 6.0 * lines.size() + 10;
     Envelope piece = sheet.piece().box();
     Xy middle =
-        spots().in(piece, width + 4, height + 4).orElse(new Xy(piece.centre().x, piece.centre().y));
+        spots()
+            .in(sheet.piece().outline(), width + 4, height + 4)
+            .orElse(new Xy(piece.centre().x, piece.centre().y));
     Xy at = shifted(middle).plus(-width / 2, height / 2);
     for (String line : lines) {
       at = at.plus(0, -6);
@@ -95,6 +98,9 @@ public final class SheetTemplate {
       box.expandBy(hole.diameter());
       box.expandToInclude(box.getMaxX() + AROUND_HOLE, box.getMaxY());
       taken.add(box);
+    }
+    if (!sheet.piece().outline().isRectangle()) {
+      FreeSpot.addEdges(sheet.piece().outline(), taken);
     }
     return new FreeSpot(taken);
   }

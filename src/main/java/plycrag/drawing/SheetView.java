@@ -2,6 +2,7 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
@@ -36,6 +37,7 @@ public final class SheetView {
     SheetOutline outline = SheetOutline.of(sheet);
     outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
     sketch.outline(Layers.OUTLINE, outline.piece());
+    outline.openings().forEach(opening -> sketch.outline(Layers.OUTLINE, opening));
     outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
     for (MachinedHole hole : sheet.holes()) {
       sketch.hole(new Xy(hole.x(), hole.y()), hole.diameter());
@@ -65,6 +67,12 @@ public final class SheetView {
     return tape.reading(box.getWidth()) + " x " + tape.text(box.getHeight());
   }
 
+  private static void addReading(double place, List<Double> readings) {
+    if (place > 0) {
+      readings.add(place);
+    }
+  }
+
   private void drawDimensions() {
     Tape tape = checked.layout().wall().tape();
     List<Double> across = new ArrayList<>(sheet.holes().stream().map(MachinedHole::x).toList());
@@ -72,6 +80,12 @@ public final class SheetView {
     Envelope blank = sheet.piece().blank().getEnvelopeInternal();
     across.add(blank.getWidth());
     up.add(blank.getHeight());
+    if (!sheet.piece().blank().isRectangle()) {
+      for (Coordinate corner : Corners.of(sheet.piece().blank())) {
+        addReading(corner.x - sheet.stock().placement().originU(), across);
+        addReading(corner.y - sheet.stock().placement().originV(), up);
+      }
+    }
     RunningDimensions dimensions = new RunningDimensions(sketch, 1);
     dimensions.across(0, 0, Readings.of(across, tape, x -> x));
     dimensions.up(0, 0, Readings.of(up, tape, y -> y));

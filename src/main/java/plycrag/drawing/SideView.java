@@ -1,6 +1,7 @@
 package plycrag.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import org.locationtech.jts.geom.Envelope;
@@ -11,7 +12,6 @@ import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
-import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
@@ -28,36 +28,47 @@ public final class SideView {
   private static final double FLOOR = 14;
 
   private final CheckedLayout checked;
+  private final List<FacetLayout> run;
   private final double thickness;
   private final Extent view;
   private final Sketch sketch;
 
-  private SideView(CheckedLayout checked) {
+  private SideView(CheckedLayout checked, List<FacetLayout> run) {
     this.checked = checked;
+    this.run = run;
     this.thickness = checked.layout().wall().sheet().thickness();
     this.view = view();
     this.sketch = new Sketch(Scale.fitting(view.width(), view.height()));
   }
 
-  /** The section of a wall. */
-  public static Drawing of(CheckedLayout checked) {
-    return new SideView(checked).drawing();
+  /**
+   * The section of a run.
+   *
+   * @param run facets that stand on each other, from the floor up
+   */
+  public static Drawing of(CheckedLayout checked, List<FacetLayout> run) {
+    return new SideView(checked, run).drawing();
   }
 
   private Drawing drawing() {
     drawFloor();
-    checked.layout().facets().forEach(this::tintTimber);
-    checked.layout().facets().forEach(facet -> drawClosed(Layers.OUTLINE, sheets(facet)));
-    checked.layout().facets().forEach(this::drawTimber);
+    run.forEach(this::tintTimber);
+    run.forEach(facet -> drawClosed(Layers.OUTLINE, sheets(facet)));
+    run.forEach(this::drawTimber);
     drawDimensions();
     Tape tape = checked.layout().wall().tape();
     List<String> notes = new ArrayList<>();
     notes.add(
         "SECTION, SEEN FROM THE RIGHT. Heights above the floor, in " + tape.unit().plural() + ".");
-    checked.layout().facets().forEach(facet -> notes.add(lean(facet.facet(), tape)));
+    run.forEach(facet -> notes.add(lean(facet.facet(), tape)));
     Extent withFloor =
         new Extent(view.left(), view.low(), view.right() + sketch.paper(FLOOR), view.high());
-    return new ViewPage(withFloor, false).finish(checked, sketch, "Section", notes);
+    return new ViewPage(withFloor, false).finish(checked, sketch, title(), notes);
+  }
+
+  private String title() {
+    boolean only = run.size() == checked.layout().facets().size();
+    return only ? "Section" : "Section at facet " + run.get(0).facet().name();
   }
 
   private static String lean(Facet facet, Tape tape) {
@@ -74,7 +85,7 @@ public final class SideView {
 
   private Extent view() {
     Envelope box = new Envelope(0, 0, 0, 0);
-    for (FacetLayout facet : checked.layout().facets()) {
+    for (FacetLayout facet : run) {
       sheets(facet).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
       for (Member member : facet.members()) {
         profile(facet, member).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
@@ -128,7 +139,7 @@ public final class SideView {
   private static List<Member> cutAcross(FacetLayout facet) {
     TreeMap<Double, Member> rows = new TreeMap<>();
     for (Member member : facet.members()) {
-      if (member.axis() == Axis.ACROSS) {
+      if (!member.role().isUpright() && member.isUpOrLevel()) {
         rows.putIfAbsent(member.box().getMinY(), member);
       }
     }
@@ -150,7 +161,7 @@ public final class SideView {
     }
     facet.members().stream()
         .filter(member -> member.role() == Role.STUD)
-        .findFirst()
+        .max(Comparator.comparingDouble(Member::length))
         .ifPresent(stud -> drawClosed(Layers.PARTS, profile(facet, stud)));
   }
 
@@ -165,7 +176,7 @@ public final class SideView {
     List<Double> heights = new ArrayList<>();
     List<Double> out = new ArrayList<>();
     List<Double> back = new ArrayList<>();
-    for (FacetLayout facet : checked.layout().facets()) {
+    for (FacetLayout facet : run) {
       heights.add(facet.facet().raise());
       heights.add(facet.facet().overallHeight());
       double reach = facet.facet().plane().y(facet.facet().length(), 0);

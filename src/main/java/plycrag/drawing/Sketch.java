@@ -117,6 +117,11 @@ final class Sketch {
     shapes.add(new Shape.Label(layer, at, text, height, anchor, 90));
   }
 
+  /** A small label centred on a place and turned, degrees counter-clockwise. */
+  void labelTurned(Layer layer, Xy at, String text, double angle) {
+    shapes.add(new Shape.Label(layer, at, text, SMALL, Anchor.MIDDLE, angle));
+  }
+
   /** The vertices of an area's edge, the first not repeated. */
   static List<Xy> vertices(LineString ring, FacetFrame frame) {
     List<Xy> points = points(ring, frame);

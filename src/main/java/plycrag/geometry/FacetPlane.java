@@ -1,17 +1,19 @@
 package plycrag.geometry;
 
 /**
- * Where a facet's plane stands in the room: x to the right, y toward the climber, z up from the
- * floor. On the facet u runs to the right, v up the slope, and w behind the face, square to it.
+ * Where a facet's plane stands. On the facet u runs to the right, v up the slope, and w behind the
+ * face, square to it; in its run x runs to the right, y toward the climber, z up from the floor.
  *
  * @param angle from vertical, degrees; positive leans out
- * @param out how far its lower edge stands toward the climber, mm
+ * @param left where u begins, x in the run, mm
+ * @param out how far its lower edge stands toward the climber, y in the run, mm
  * @param raise height of its lower edge, mm
+ * @param stand where the run stands in the room
  */
-public record FacetPlane(double angle, double out, double raise) {
+public record FacetPlane(double angle, double left, double out, double raise, Stand stand) {
 
   /**
-   * Toward the climber, mm.
+   * Toward the climber, in the run, mm.
    *
    * @param v up the slope, mm
    * @param behind square to the face, away from the climber, mm
@@ -27,15 +29,23 @@ public record FacetPlane(double angle, double out, double raise) {
 
   /** A place on the facet in the room. */
   public Place toRoom(Place onFacet) {
-    return new Place(onFacet.x(), y(onFacet.y(), onFacet.z()), z(onFacet.y(), onFacet.z()));
+    return stand.toRoom(
+        new Place(left + onFacet.x(), y(onFacet.y(), onFacet.z()), z(onFacet.y(), onFacet.z())));
   }
 
   /** A place in the room as (u, v, w) of the facet. */
   public Place fromRoom(Place inRoom) {
-    double y = inRoom.y() - out;
-    double z = inRoom.z() - raise;
+    Place inRun = stand.fromRoom(inRoom);
+    double y = inRun.y() - out;
+    double z = inRun.z() - raise;
     double sin = Trig.sin(angle);
     double cos = Trig.cos(angle);
-    return new Place(inRoom.x(), y * sin + z * cos, z * sin - y * cos);
+    return new Place(inRun.x() - left, y * sin + z * cos, z * sin - y * cos);
+  }
+
+  /** The direction square to the face, toward the climber, in the room. */
+  public Place normal() {
+    Place away = toRoom(new Place(0, 0, -1));
+    return away.minus(toRoom(new Place(0, 0, 0)));
   }
 }

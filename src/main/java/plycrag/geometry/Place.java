@@ -9,24 +9,29 @@ package plycrag.geometry;
  */
 public record Place(double x, double y, double z) {
 
+  /** This place moved by another's distances. */
+  public Place plus(Place other) {
+    return new Place(x + other.x, y + other.y, z + other.z);
+  }
+
   /** From another place to this one. */
-  Place minus(Place other) {
+  public Place minus(Place other) {
     return new Place(x - other.x, y - other.y, z - other.z);
   }
 
   /** The direction square to two others; its length is the area between them. */
-  Place cross(Place other) {
+  public Place cross(Place other) {
     return new Place(
         y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
   }
 
   /** How far this reaches along another, times the other's length. */
-  double dot(Place other) {
+  public double dot(Place other) {
     return x * other.x + y * other.y + z * other.z;
   }
 
   /** How long it is. */
-  double length() {
+  public double length() {
     return Math.sqrt(dot(this));
   }
 }

@@ -1,17 +1,26 @@
 package plycrag.geometry;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -19,6 +28,24 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 public final class Shapes {
   private static final PrecisionModel GRID = new PrecisionModel(1_000);
   private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
+
+  /** An area smaller than this is none, mm². */
+  private static final double CRUMB = 0.01;
+
+  /** A corner nearer to the line between its neighbours is none, mm. */
+  private static final double STRAIGHT = 0.002;
+
+  private static final double PARALLEL = 1e-9;
+
+  /** How far a circle's polygon may stand off it, mm. */
+  private static final double ROUND = 0.05;
+
+  /** Corners of five degrees keep their points, in distances. */
+  private static final double SHARPEST = 25;
+
+  private static final Comparator<Coordinate> FROM_BELOW =
+      Comparator.comparingDouble((Coordinate corner) -> corner.y)
+          .thenComparingDouble(corner -> corner.x);
 
   private Shapes() {}
 
@@ -35,6 +62,11 @@ public final class Shapes {
   /** A straight line between two points. */
   public static LineString line(double u0, double v0, double u1, double v1) {
     return FACTORY.createLineString(new Coordinate[] {at(u0, v0), at(u1, v1)});
+  }
+
+  /** A straight line between two places that need not lie on the grid, for measuring only. */
+  static LineString exactLine(Coordinate from, Coordinate to) {
+    return FACTORY.createLineString(new Coordinate[] {from, to});
   }
 
   /**
@@ -62,12 +94,214 @@ public final class Shapes {
     return rectangle(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
   }
 
-  /** The sides of a polygon without holes, in order. */
+  /**
+   * A polygon through corners, the first not repeated, in {@link #ordered} order.
+   *
+   * @throws IllegalArgumentException if it is not simple or has no area
+   */
+  public static Polygon polygon(List<Coordinate> corners) {
+    Polygon area = FACTORY.createPolygon(closed(corners));
+    if (!area.isValid() || area.isEmpty()) {
+      throw new IllegalArgumentException("no simple polygon: " + area);
+    }
+    return ordered(area);
+  }
+
+  /**
+   * A polygon of equal sides around a circle, none of whose corners is further from it than 0.05
+   * mm.
+   */
+  public static Polygon circle(double u, double v, double diameter) {
+    int sides = 24;
+    while (diameter / 2 * (1 / Trig.cos(180.0 / sides) - 1) > ROUND) {
+      sides += 4;
+    }
+    double radius = diameter / 2 / Trig.cos(180.0 / sides);
+    List<Coordinate> corners = new ArrayList<>();
+    for (int at = 0; at < sides; at++) {
+      double angle = 360.0 * (at + 0.5) / sides;
+      corners.add(new Coordinate(u + radius * Trig.cos(angle), v + radius * Trig.sin(angle)));
+    }
+    return polygon(corners);
+  }
+
+  private static Coordinate[] closed(List<Coordinate> corners) {
+    List<Coordinate> ring = new ArrayList<>();
+    corners.forEach(corner -> ring.add(at(corner.x, corner.y)));
+    ring.add(ring.get(0));
+    return ring.toArray(Coordinate[]::new);
+  }
+
+  /** The sides of a polygon in order, those of its holes last. */
   public static List<LineString> edges(Polygon area) {
-    Coordinate[] ring = area.getExteriorRing().getCoordinates();
+    List<LineString> edges = new ArrayList<>(edges(area.getExteriorRing()));
+    for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
+      edges.addAll(edges(area.getInteriorRingN(hole)));
+    }
+    return edges;
+  }
+
+  private static List<LineString> edges(LinearRing closed) {
+    Coordinate[] ring = closed.getCoordinates();
     return IntStream.range(1, ring.length)
         .mapToObj(at -> line(ring[at - 1].x, ring[at - 1].y, ring[at].x, ring[at].y))
         .toList();
+  }
+
+  /** The sides of a polygon's outer edge, in order. */
+  public static List<LineString> outerEdges(Polygon area) {
+    return edges(area.getExteriorRing());
+  }
+
+  /**
+   * The areas of a geometry, from below, then from the left: outer edges counter-clockwise, holes
+   * clockwise, each from its lowest corner, of two the left one; no corner within a straight side.
+   */
+  public static List<Polygon> areas(Geometry geometry) {
+    List<Polygon> areas = new ArrayList<>();
+    for (int at = 0; at < geometry.getNumGeometries(); at++) {
+      if (geometry.getGeometryN(at) instanceof Polygon area && area.getArea() > CRUMB) {
+        areas.add(ordered(area));
+      }
+    }
+    areas.sort(
+        Comparator.comparingDouble((Polygon area) -> area.getEnvelopeInternal().getMinY())
+            .thenComparingDouble(area -> area.getEnvelopeInternal().getMinX()));
+    return areas;
+  }
+
+  /**
+   * The largest area of a geometry, ordered.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public static Polygon largest(Geometry geometry) {
+    return areas(geometry).stream()
+        .max(Comparator.comparingDouble(Polygon::getArea))
+        .orElseThrow(() -> new IllegalArgumentException("no area in " + geometry));
+  }
+
+  private static Polygon ordered(Polygon area) {
+    LinearRing[] holes = new LinearRing[area.getNumInteriorRing()];
+    for (int hole = 0; hole < holes.length; hole++) {
+      holes[hole] = ordered(area.getInteriorRingN(hole), false);
+    }
+    return FACTORY.createPolygon(ordered(area.getExteriorRing(), true), holes);
+  }
+
+  private static LinearRing ordered(LinearRing ring, boolean counterClockwise) {
+    List<Coordinate> corners = new ArrayList<>(List.of(ring.getCoordinates()));
+    corners.remove(corners.size() - 1);
+    corners.replaceAll(corner -> at(corner.x, corner.y));
+    if (Orientation.isCCW(ring.getCoordinates()) != counterClockwise) {
+      Collections.reverse(corners);
+    }
+    List<Coordinate> turns = turns(corners);
+    int lowest = turns.indexOf(Collections.min(turns, FROM_BELOW));
+    Collections.rotate(turns, -lowest);
+    return FACTORY.createLinearRing(closed(turns));
+  }
+
+  /** The corners at which a ring turns. */
+  private static List<Coordinate> turns(List<Coordinate> corners) {
+    List<Coordinate> turns = new ArrayList<>(corners);
+    for (int at = 0; at < turns.size() && turns.size() > 3; ) {
+      Coordinate before = turns.get((at + turns.size() - 1) % turns.size());
+      Coordinate after = turns.get((at + 1) % turns.size());
+      boolean straight =
+          before.equals2D(turns.get(at))
+              || new LineSegment(before, after).distance(turns.get(at)) < STRAIGHT;
+      if (straight) {
+        turns.remove(at);
+      } else {
+        at++;
+      }
+    }
+    return turns;
+  }
+
+  /**
+   * The area part of the way from one to another, corner for corner.
+   *
+   * @param part 0 for the first, 1 for the other
+   */
+  public static Polygon between(Polygon one, Polygon other, double part) {
+    Coordinate[] from = one.getExteriorRing().getCoordinates();
+    Coordinate[] to = other.getExteriorRing().getCoordinates();
+    Coordinate[] ring = new Coordinate[from.length];
+    for (int corner = 0; corner < from.length; corner++) {
+      ring[corner] =
+          at(
+              between(from[corner].x, to[corner].x, part),
+              between(from[corner].y, to[corner].y, part));
+    }
+    return FACTORY.createPolygon(ring);
+  }
+
+  private static double between(double one, double other, double part) {
+    return one == other ? one : one + (other - one) * part;
+  }
+
+  /** Whether an area has neither holes nor re-entrant corners. */
+  public static boolean isConvex(Polygon area) {
+    return area.getNumInteriorRing() == 0 && area.convexHull().getArea() - area.getArea() < CRUMB;
+  }
+
+  /**
+   * A polygon with every side of its outer edge moved outward by a distance of its own, its
+   * neighbours made longer or shorter to meet it; corners keep their numbers. Holes stay.
+   *
+   * @param outward by the side's number, from the one after the first corner, mm
+   * @throws IllegalArgumentException if two neighbours run along one line
+   */
+  public static Polygon moved(Polygon area, IntToDoubleFunction outward) {
+    Coordinate[] ring = area.getExteriorRing().getCoordinates();
+    int sides = ring.length - 1;
+    Coordinate[] corners = new Coordinate[ring.length];
+    for (int at = 0; at < sides; at++) {
+      int before = (at + sides - 1) % sides;
+      corners[at] =
+          meeting(
+              ring[before],
+              ring[at],
+              ring[at + 1],
+              outward.applyAsDouble(before),
+              outward.applyAsDouble(at));
+    }
+    corners[sides] = corners[0];
+    LinearRing[] holes = new LinearRing[area.getNumInteriorRing()];
+    for (int hole = 0; hole < holes.length; hole++) {
+      holes[hole] = area.getInteriorRingN(hole);
+    }
+    return FACTORY.createPolygon(FACTORY.createLinearRing(corners), holes);
+  }
+
+  /** Where two sides that share a corner meet, once both are moved to their right. */
+  private static Coordinate meeting(
+      Coordinate before, Coordinate corner, Coordinate after, double first, double second) {
+    double firstU = corner.x - before.x;
+    double firstV = corner.y - before.y;
+    double secondU = after.x - corner.x;
+    double secondV = after.y - corner.y;
+    double firstLength = Math.sqrt(firstU * firstU + firstV * firstV);
+    double secondLength = Math.sqrt(secondU * secondU + secondV * secondV);
+    double turn = firstU * secondV - firstV * secondU;
+    if (Math.abs(turn) < PARALLEL * firstLength * secondLength) {
+      throw new IllegalArgumentException("sides along one line at " + corner);
+    }
+    double along = first * firstLength;
+    double beside = second * secondLength;
+    double u = (firstU * beside - secondU * along) / turn;
+    double v = (firstV * beside - secondV * along) / turn;
+    return at(corner.x + u, corner.y + v);
+  }
+
+  /** A geometry made narrower by a distance on all sides, corners kept; parts from below. */
+  public static List<Polygon> narrowed(Polygon area, double distance) {
+    BufferParameters mitred = new BufferParameters();
+    mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
+    mitred.setMitreLimit(SHARPEST);
+    return areas(BufferOp.bufferOp(area, -distance, mitred));
   }
 
   /** What two geometries share; empty where they are apart. */

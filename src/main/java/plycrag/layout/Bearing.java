@@ -1,33 +1,47 @@
 package plycrag.layout;
 
-import java.util.Optional;
-import org.locationtech.jts.geom.Envelope;
+import java.util.List;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Shapes;
 
 /**
  * Where a piece lies on a member.
  *
  * @param piece the piece
+ * @param core what goes through the piece may not leave it, in (u, v)
  * @param member the member
- * @param face what goes through the piece may not leave, in (u, v)
- * @param box what the piece's back and the member share
+ * @param area what the piece's back and the member share
  */
-record Bearing(Piece piece, Member member, Envelope face, Envelope box) {
+record Bearing(Piece piece, Polygon core, Member member, Polygon area) {
   /** A contact narrower than this is no bearing, mm. */
   private static final double LEAST = 5;
 
   private static final double TOLERANCE = 1e-6;
 
-  static Optional<Bearing> of(Piece piece, Member member) {
-    Envelope box = piece.back().getEnvelopeInternal().intersection(member.box());
-    boolean bears = !box.isNull() && box.getWidth() >= LEAST && box.getHeight() >= LEAST;
-    return bears
-        ? Optional.of(new Bearing(piece, member, piece.core().getEnvelopeInternal(), box))
-        : Optional.empty();
+  /** Where a piece bears on a member. */
+  static List<Bearing> of(Piece piece, Polygon core, Member member) {
+    return Shapes.areas(Shapes.shared(piece.back(), member.footprint())).stream()
+        .map(area -> new Bearing(piece, core, member, area))
+        .filter(bearing -> bearing.along().size() >= LEAST && bearing.beside().size() >= LEAST)
+        .toList();
   }
 
   /** The way the member runs. */
-  Axis axis() {
-    return member.axis();
+  Direction direction() {
+    return member.direction();
+  }
+
+  /** Where it lies along the member, mm. */
+  Span along() {
+    return direction().span(area);
+  }
+
+  /** Where it lies across the member, mm. */
+  Span beside() {
+    return direction().across().span(area);
   }
 
   /**
@@ -36,9 +50,32 @@ record Bearing(Piece piece, Member member, Envelope face, Envelope box) {
    * @param overhang how far the edge may stand out beyond it, mm
    */
   boolean isAtEdge(double overhang) {
-    Axis across = axis().other();
-    Envelope back = piece.back().getEnvelopeInternal();
-    return across.low(box) - across.low(back) < overhang + TOLERANCE
-        || across.high(back) - across.high(box) < overhang + TOLERANCE;
+    Span timber = direction().across().span(member.footprint());
+    return Shapes.edges(piece.back()).stream()
+        .filter(this::isAlong)
+        .mapToDouble(edge -> direction().across().along(edge.getCoordinateN(0)))
+        .anyMatch(
+            place ->
+                timber.low() < place + overhang + TOLERANCE
+                    && timber.high() > place - overhang - TOLERANCE);
+  }
+
+  /** The edges of the core that run the way of the member, beside the bearing. */
+  List<LineString> coreEdgesAlong() {
+    return Shapes.edges(core).stream().filter(this::isAlong).toList();
+  }
+
+  /** The edges of the core that do not run its way. */
+  List<LineString> coreEdgesAcross() {
+    return Shapes.edges(core).stream()
+        .filter(edge -> !Direction.of(edge).isParallel(direction()))
+        .toList();
+  }
+
+  private boolean isAlong(LineString edge) {
+    Span span = direction().span(edge);
+    return Direction.of(edge).isParallel(direction())
+        && span.low() < along().high()
+        && along().low() < span.high();
   }
 }

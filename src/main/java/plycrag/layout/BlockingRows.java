@@ -3,7 +3,6 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import plycrag.layout.Framing.Backing;
 import plycrag.params.FrameParameters;
 import plycrag.units.Tape;
 
@@ -13,7 +12,17 @@ import plycrag.units.Tape;
  *
  * @param rows from the bottom
  */
-record BlockingRows(List<Backing> rows) {
+record BlockingRows(List<Row> rows) {
+
+  /**
+   * A row of blocking.
+   *
+   * @param backing where it lies up the slope
+   * @param left where it begins, mm
+   * @param right where it ends, mm
+   */
+  record Row(Backing backing, double left, double right) {}
+
   BlockingRows {
     rows = List.copyOf(rows);
   }
@@ -23,30 +32,35 @@ record BlockingRows(List<Backing> rows) {
    *
    * @param asked by edges and seams
    * @param plates the middles of the bottom plate and of the top plate, mm
+   * @param across the whole width
    */
   static BlockingRows of(
-      List<Backing> asked, Course.Span plates, FrameParameters frame, Tape tape) {
-    List<Backing> rows = new ArrayList<>(asked);
+      List<Row> asked, Course.Span plates, Course.Span across, FrameParameters frame, Tape tape) {
+    List<Row> rows = new ArrayList<>(asked);
     frame
         .blockingSpacing()
-        .ifPresent(most -> rows.addAll(between(asked, plates, frame, tape, most)));
-    rows.sort(Comparator.comparingDouble(Backing::low));
+        .ifPresent(
+            most ->
+                between(asked, plates, frame, tape, most)
+                    .forEach(one -> rows.add(new Row(one, across.low(), across.high()))));
+    rows.sort(
+        Comparator.comparingDouble((Row row) -> row.backing().low())
+            .thenComparingDouble(Row::left));
     return new BlockingRows(rows);
   }
 
   private static List<Backing> between(
-      List<Backing> asked, Course.Span plates, FrameParameters frame, Tape tape, double most) {
+      List<Row> asked, Course.Span plates, FrameParameters frame, Tape tape, double most) {
     List<Double> fixed = new ArrayList<>();
     fixed.add(plates.low());
-    asked.stream().map(row -> (row.low() + row.high()) / 2).sorted().forEach(fixed::add);
+    asked.stream().map(row -> row.backing().middle()).sorted().distinct().forEach(fixed::add);
     fixed.add(plates.high());
     List<Backing> rows = new ArrayList<>();
     for (int next = 1; next < fixed.size(); next++) {
       double from = fixed.get(next - 1);
       double to = fixed.get(next);
       for (double middle : new EvenSpacing(from, to, most, tape).middles(from, to)) {
-        double low = middle - frame.breadth() / 2;
-        rows.add(new Backing(low, low + frame.breadth(), frame.depth(), Hold.FREE));
+        rows.add(Backing.from(middle - frame.breadth() / 2, frame, Hold.FREE));
       }
     }
     return rows;

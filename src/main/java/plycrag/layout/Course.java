@@ -8,8 +8,9 @@ import plycrag.params.SheetParameters;
 import plycrag.units.Tape;
 
 /**
- * A length divided into as few pieces of stock as will fill it, whole ones first, a gap between
- * neighbours. If the last would be narrower than the least width, the last two share alike.
+ * A length divided into as few pieces of stock as will fill it, whole ones first but for the very
+ * first where that is stated, a gap between neighbours. If the last would be narrower than the
+ * least width, the last two share alike.
  *
  * @param spans in order
  */
@@ -32,19 +33,40 @@ record Course(List<Span> spans) {
     spans = List.copyOf(spans);
   }
 
-  static Course of(double low, double high, double stock, SheetParameters sheet, Tape tape) {
-    double total = high - low;
+  /**
+   * The pieces between two places.
+   *
+   * @param stock the size of a whole one, mm
+   * @param first the size of the first one, mm
+   */
+  static Course of(Span between, double stock, double first, SheetParameters sheet, Tape tape) {
+    double rest = between.size() - first - sheet.seamGap();
+    if (between.size() <= stock + TOLERANCE) {
+      return new Course(laid(between.low(), new double[] {between.size()}, sheet.seamGap()));
+    }
     double step = stock + sheet.seamGap();
-    int count = Math.max(1, (int) Math.ceil((total + sheet.seamGap() - TOLERANCE) / step));
+    int count = 1 + Math.max(1, (int) Math.ceil((rest + sheet.seamGap() - TOLERANCE) / step));
     double[] sizes = new double[count];
     Arrays.fill(sizes, stock);
-    sizes[count - 1] = total - (count - 1) * step;
-    if (count > 1 && sizes[count - 1] < sheet.leastWidth()) {
-      double both = sizes[count - 1] + stock;
+    sizes[0] = first;
+    sizes[count - 1] = rest - (count - 2) * step;
+    if (sizes[count - 1] < sheet.leastWidth()) {
+      double both = sizes[count - 1] + sizes[count - 2];
       sizes[count - 2] = half(both, stock, sheet.leastWidth(), tape);
       sizes[count - 1] = both - sizes[count - 2];
     }
-    return new Course(laid(low, sizes, sheet.seamGap()));
+    return new Course(laid(between.low(), sizes, sheet.seamGap()));
+  }
+
+  /** The same from the other end. */
+  static Course fromEnd(
+      Span between, double stock, double first, SheetParameters sheet, Tape tape) {
+    Course turned = of(new Span(-between.high(), -between.low()), stock, first, sheet, tape);
+    List<Span> spans = new ArrayList<>();
+    for (Span span : turned.spans()) {
+      spans.add(0, new Span(-span.high() + 0.0, -span.low() + 0.0));
+    }
+    return new Course(spans);
   }
 
   /** Half of two pieces: on the marking grid, unless one would be too wide or too narrow for it. */

@@ -1,8 +1,12 @@
 package plycrag.layout;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
 import plycrag.wall.Facet;
@@ -25,32 +29,34 @@ final class Fastening {
   }
 
   private List<FastenerLine> lines(Piece piece) {
-    return members.near(piece.box(), 0).stream()
-        .flatMap(member -> Bearing.of(piece, member).stream())
-        .map(this::line)
-        .toList();
+    Polygon core = piece.core();
+    List<FastenerLine> lines = new ArrayList<>();
+    for (Member member : members.near(piece.box(), 0)) {
+      for (Bearing bearing : Bearing.of(piece, core, member)) {
+        FastenerLine line = line(bearing);
+        if (!line.screws().isEmpty()) {
+          lines.add(line);
+        }
+      }
+    }
+    return lines;
   }
 
   private FastenerLine line(Bearing bearing) {
     String piece = bearing.piece().mark();
     String member = bearing.member().mark();
     double across = spacing.across(bearing);
-    List<Screw> screws =
-        spacing.along(bearing).stream()
-            .map(along -> new Screw("", piece, member, point(bearing.axis(), along, across)))
-            .toList();
+    List<Screw> screws = new ArrayList<>();
+    for (Point place : spacing.along(bearing, across)) {
+      screws.add(new Screw("", piece, member, place));
+    }
     return new FastenerLine(piece, member, middle(bearing, across), screws);
   }
 
-  private static Point point(Axis axis, double along, double across) {
-    return axis == Axis.ACROSS ? Shapes.point(along, across) : Shapes.point(across, along);
-  }
-
   private static LineString middle(Bearing bearing, double across) {
-    double low = bearing.axis().low(bearing.box());
-    double high = bearing.axis().high(bearing.box());
-    return bearing.axis() == Axis.ACROSS
-        ? Shapes.line(low, across, high, across)
-        : Shapes.line(across, low, across, high);
+    Span along = bearing.along();
+    Coordinate low = bearing.direction().place(along.low(), across);
+    Coordinate high = bearing.direction().place(along.high(), across);
+    return Shapes.line(low.x, low.y, high.x, high.y);
   }
 }

@@ -3,24 +3,27 @@ package plycrag.layout;
 import java.util.Optional;
 import plycrag.geometry.Trig;
 import plycrag.params.WallParameters.FoldEdges;
-import plycrag.wall.Facet;
 import plycrag.wall.Fold;
 import plycrag.wall.Wall;
 
 /**
- * How sheets and timber end at one edge of a facet. Whatever is mitred ends in the plane that
+ * How sheets and timber end at one side of a facet. Whatever is mitred ends in the plane that
  * halves the fold. Square cuts end at the fold line where there is room behind it, and otherwise
- * stop short, so that what lies behind does not meet.
+ * stop short, so that what lies behind does not meet. Where faces are turned sharply toward each
+ * other there is so much room behind that timber stays square, flush with the sheet's back edge: it
+ * would have to be ripped almost to a point, and no screw would stay in it.
  *
- * @param bevel of the plane that halves the fold, from square, degrees; 0 at an edge without a fold
+ * @param bevel of the plane that halves the fold, from square, degrees; 0 at a side without a fold
  * @param mitred whether cuts follow that plane
  * @param thickness of the sheets, mm
  * @param depth from the climbing face to the back of the frame, mm
  */
 record FoldCut(double bevel, boolean mitred, double thickness, double depth) {
+  /** Timber is ripped no further from square (a choice, no source), degrees. */
+  private static final double STEEPEST_RIP = 30;
 
-  /** The cut at a facet's edge; a square one flush with it if there is no fold. */
-  private static FoldCut at(Optional<Fold> fold, Wall wall) {
+  /** The cut at a side of a facet; a square one flush with it if there is no fold. */
+  static FoldCut at(Optional<Fold> fold, Wall wall) {
     double thickness = wall.sheet().thickness();
     return new FoldCut(
         fold.map(Fold::bevel).orElse(0.0),
@@ -29,17 +32,7 @@ record FoldCut(double bevel, boolean mitred, double thickness, double depth) {
         thickness + wall.frame().depth());
   }
 
-  /** The cut at a facet's lower edge. */
-  static FoldCut below(Facet facet, Wall wall) {
-    return at(facet.below(), wall);
-  }
-
-  /** The cut at a facet's upper edge. */
-  static FoldCut above(Facet facet, Wall wall) {
-    return at(facet.above(), wall);
-  }
-
-  /** How far the sheet's front face goes beyond the facet's edge, mm. */
+  /** How far the sheet's front face goes beyond the facet's side, mm. */
   double front() {
     return mitred ? 0 : stopped(thickness);
   }
@@ -54,13 +47,19 @@ record FoldCut(double bevel, boolean mitred, double thickness, double depth) {
     return Math.max(front(), back());
   }
 
-  /**
-   * How far timber does.
-   *
-   * @param behind the climbing face, mm
-   */
-  double timber(double behind) {
-    return sheetOrTimber(behind, depth);
+  /** How far timber does against the sheet's back, mm. */
+  double timber() {
+    return sheetOrTimber(thickness, depth);
+  }
+
+  /** Whether timber follows the plane that halves the fold. */
+  boolean ripsTimber() {
+    return mitred && bevel <= STEEPEST_RIP;
+  }
+
+  /** How much further timber goes for each millimetre behind that. */
+  double slope() {
+    return ripsTimber() ? Trig.tan(bevel) : 0;
   }
 
   private double sheetOrTimber(double behind, double whole) {
@@ -71,13 +70,13 @@ record FoldCut(double bevel, boolean mitred, double thickness, double depth) {
     return Math.min(0, whole * Trig.tan(bevel));
   }
 
-  /** What a plate that lies against that plane takes of the sheet's back, mm. */
-  double plateBreadth(double breadth) {
-    return mitred ? breadth / Trig.cos(bevel) : breadth;
+  /** What timber that lies against that plane takes of the sheet's back, mm. */
+  double breadth(double breadth) {
+    return ripsTimber() ? breadth / Trig.cos(bevel) : breadth;
   }
 
-  /** How far such a plate reaches behind the sheet, mm. */
-  double plateDepth(double section) {
-    return mitred ? section * Trig.cos(bevel) : section;
+  /** How far such timber reaches behind the sheet, mm. */
+  double depth(double section) {
+    return ripsTimber() ? section * Trig.cos(bevel) : section;
   }
 }

@@ -32,7 +32,7 @@ public record Footing(double plateLow, double packing, double leastRaise, double
 
   /** Where the frame of a facet stands. */
   static Footing of(Facet facet, double thickness, FrameParameters frame, Tape tape) {
-    if (facet.below().isPresent() || hangs(facet)) {
+    if (facet.standsOnFacet() || hangs(facet)) {
       return ON_FOLD;
     }
     double behind = facet.angle() < 0 ? thickness + frame.depth() : thickness;

@@ -10,7 +10,7 @@ import plycrag.wall.Facet;
  * @param footing how the frame meets the floor
  * @param pieces from the floor up, left to right
  * @param seams between them
- * @param members plates, studs, blocking, each in reading order
+ * @param members role by role, each in reading order
  */
 public record FramedFacet(
     Facet facet, Footing footing, List<Piece> pieces, List<Seam> seams, List<Member> members) {

@@ -1,161 +1,203 @@
 package plycrag.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.params.FrameParameters;
-import plycrag.params.FrameParameters.SeamBacking;
+import plycrag.params.StockParameters;
 import plycrag.units.Tape;
+import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
+import plycrag.wall.Fold;
 import plycrag.wall.Wall;
 
 /**
- * Sets the frame of a facet: plates across the studs' ends, studs flush with the edges, at every
- * seam that runs up and between them at the greatest spacing or less, and blocking between the
- * studs wherever the edge of a piece has nothing else behind it. At a mitred fold the plates of
- * both facets lie back to back in the plane that halves it, and the studs end against them.
+ * Sets the frame of a facet: plates along level sides, across the studs' ends, rakes along slanting
+ * ones, studs flush with upright sides, at every seam that runs up, beside openings and between
+ * them at the greatest spacing or less, headers above and below openings, and blocking between the
+ * studs wherever the edge of a piece has nothing else behind it. At a mitred fold the timber of
+ * both facets lies back to back in the plane that halves it, and what meets it ends against it.
  */
 final class Framing {
-  /** A stud shorter than this is none; a rule says so, mm. */
-  private static final double LEAST = 1;
-
   private final Facet facet;
   private final FrameParameters frame;
-  private final double thickness;
+  private final StockParameters stock;
   private final List<Seam> seams;
   private final Footing footing;
-  private final FoldCut below;
-  private final FoldCut above;
-  private final StudPlan studs;
-  private final PlatePlan plates;
-  private final MemberNumbers numbers;
+  private final FoldCuts cuts;
+  private final EdgeStrips edges;
+  private final Ground ground;
+  private final Openings openings;
   private final Tape tape;
 
-  private Framing(Wall wall, Facet facet, List<Seam> seams, MemberNumbers numbers) {
+  private Framing(Wall wall, Facet facet, List<Seam> seams) {
     this.facet = facet;
     this.frame = wall.frame();
-    this.thickness = wall.sheet().thickness();
+    this.stock = wall.stock();
     this.seams = seams;
-    this.footing = Footing.of(facet, thickness, frame, wall.tape());
-    this.below = FoldCut.below(facet, wall);
-    this.above = FoldCut.above(facet, wall);
-    this.studs = StudPlan.of(facet.width(), frame, seams, wall.tape());
-    this.plates = new PlatePlan(facet.width(), studs, wall.stock());
-    this.numbers = numbers;
+    this.footing = Footing.of(facet, wall.sheet().thickness(), frame, wall.tape());
+    this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
+    Polygon outer = outer();
+    this.edges = new EdgeStrips(outer, cuts.sides(), frame);
+    this.ground = new Ground(opened(outer), Ground.sloping(outer, cuts.sides()));
+    this.openings = Openings.of(facet.cutouts(), frame, this::studs);
   }
 
-  /** The members of a facet's frame: plates, studs, blocking, each in reading order. */
+  /** The members of a facet's frame: role by role, each in reading order. */
   static List<Member> of(Wall wall, Facet facet, List<Seam> seams, MemberNumbers numbers) {
-    Framing framing = new Framing(wall, facet, seams, numbers);
-    List<Member> members = new ArrayList<>();
-    framing.addPlates(members);
-    framing.addStuds(members);
-    framing.addBlocking(members);
-    return members;
+    Framing framing = new Framing(wall, facet, seams);
+    framing.fill();
+    return framing.marked(numbers);
   }
 
-  /** The frame's lower edge at a depth behind the sheets' back. */
-  private double low(double into) {
-    return footing.plateLow() - below.timber(thickness + into);
+  /** Where the ground ends: at the facet's sides, or below them where the frame goes on down. */
+  private Polygon outer() {
+    Envelope box = facet.boundary().getEnvelopeInternal();
+    List<Boolean> onFloor =
+        Shapes.outerEdges(facet.boundary()).stream()
+            .map(edge -> edge.getEnvelopeInternal().getMaxY() <= box.getMinY())
+            .toList();
+    return Shapes.moved(
+        facet.boundary(),
+        side ->
+            onFloor.get(side) && !facet.standsOnFacet()
+                ? -footing.plateLow()
+                : cuts.sides().get(side).timber());
   }
 
-  /** The frame's upper edge at a depth behind the sheets' back. */
-  private double high(double into) {
-    return facet.length() + above.timber(thickness + into);
-  }
-
-  private void addPlates(List<Member> members) {
-    double lowDepth = below.plateDepth(frame.depth());
-    double highDepth = above.plateDepth(frame.depth());
-    double under = below.plateBreadth(frame.breadth());
-    double over = above.plateBreadth(frame.breadth());
-    for (Course.Span span : plates.spans()) {
-      Envelope near = box(span, low(0), low(0) + under);
-      Envelope far = box(span, low(lowDepth), low(lowDepth) + under);
-      members.add(member(Role.PLATE, Hold.EDGE, near, far, lowDepth));
+  /** Openings are taken out, those that reach the facet's lower edge down to the floor. */
+  private Polygon opened(Polygon outer) {
+    Geometry rest = outer;
+    for (Cutout cutout : facet.cutouts()) {
+      Envelope box = cutout.shape().getEnvelopeInternal();
+      rest = Shapes.without(rest, cutout.shape());
+      if (box.getMinY() <= 0 && footing.isBelowFacet()) {
+        rest =
+            Shapes.without(
+                rest, Shapes.rectangle(box.getMinX(), footing.plateLow(), box.getMaxX(), 0));
+      }
     }
-    for (Course.Span span : plates.spans()) {
-      Envelope near = box(span, high(0) - over, high(0));
-      Envelope far = box(span, high(highDepth) - over, high(highDepth));
-      members.add(member(Role.PLATE, Hold.EDGE, near, far, highDepth));
+    return facet.cutouts().isEmpty() ? outer : Shapes.largest(rest);
+  }
+
+  private StudPlan studs(List<StudPlan.Station> further) {
+    Envelope box = ground.area().getEnvelopeInternal();
+    List<StudPlan.Station> stations = new ArrayList<>(edges.uprights());
+    stations.add(StudPlan.Station.end(box.getMinX()));
+    stations.add(StudPlan.Station.end(box.getMaxX()));
+    seams.stream()
+        .filter(seam -> seam.axis() == Axis.UP)
+        .forEach(seam -> stations.add(StudPlan.Station.seam(seam, frame)));
+    stations.addAll(further);
+    return StudPlan.of(stations, frame, tape);
+  }
+
+  private void fill() {
+    edges.plates().forEach(this::takePlate);
+    edges.rakes().forEach(ground::take);
+    takeStuds(stud -> stud.hold() == Hold.OPENING, Role.TRIMMER);
+    openings.wideHeaders().forEach(ground::take);
+    takeStuds(stud -> stud.hold() == Hold.EDGE || stud.hold() == Hold.SEAM, Role.STUD);
+    takeStuds(stud -> stud.hold() == Hold.FREE, Role.STUD);
+    openings.narrowHeaders().forEach(ground::take);
+    openings.shortTrimmers().forEach(ground::take);
+    takeBlocking();
+  }
+
+  /** A plate in lengths that are sold. */
+  private void takePlate(Strip wished) {
+    Envelope box = wished.area().intersection(ground.area()).getEnvelopeInternal();
+    Course.Span along = new Course.Span(box.getMinX(), box.getMaxX());
+    for (Course.Span span : new PlatePlan(along, openings.studs(), stock).spans()) {
+      ground.take(
+          new Strip(
+              wished.role(),
+              wished.hold(),
+              wished.direction(),
+              wished.between(span.low(), span.high()),
+              wished.depth(),
+              wished.lean()));
     }
   }
 
-  private void addStuds(List<Member> members) {
-    double under = below.plateBreadth(frame.breadth());
-    double over = above.plateBreadth(frame.breadth());
-    for (StudPlan.Stud stud : studs.studs()) {
-      Course.Span place = new Course.Span(stud.low(), stud.high());
-      double depth = stud.depth();
-      Course.Span up = new Course.Span(low(0) + under, high(0) - over);
-      Course.Span upFar = new Course.Span(low(depth) + under, high(depth) - over);
-      if (up.size() > LEAST && upFar.size() > LEAST) {
-        Envelope near = box(place, up.low(), up.high());
-        Envelope far = box(place, upFar.low(), upFar.high());
-        members.add(member(Role.STUD, stud.hold(), near, far, depth));
+  private interface Which {
+    boolean is(StudPlan.Stud stud);
+  }
+
+  private void takeStuds(Which which, Role role) {
+    Envelope box = ground.area().getEnvelopeInternal();
+    for (StudPlan.Stud stud : openings.studs().studs()) {
+      if (which.is(stud)) {
+        Strip strip = Strip.up(role, stud, box.getMinY(), box.getMaxY());
+        if (stud.hold() == Hold.FREE) {
+          ground.takeFree(strip);
+        } else {
+          ground.take(strip);
+        }
       }
     }
   }
 
-  private void addBlocking(List<Member> members) {
-    List<Backing> rows = new ArrayList<>();
+  private void takeBlocking() {
+    Envelope box = ground.area().getEnvelopeInternal();
+    Course.Span across = new Course.Span(box.getMinX(), box.getMaxX());
+    List<BlockingRows.Row> asked = new ArrayList<>();
     if (footing.isBelowFacet()) {
-      rows.add(new Backing(0, frame.breadth(), frame.depth(), Hold.EDGE));
+      Backing backing = Backing.from(0, frame, Hold.EDGE);
+      asked.add(new BlockingRows.Row(backing, across.low(), across.high()));
     }
     for (Seam seam : seams) {
       if (seam.axis() == Axis.ACROSS) {
-        rows.addAll(Backing.of(seam, frame));
+        boolean whole = seam.low() <= 0 && seam.high() >= facet.width();
+        double left = whole ? across.low() : seam.low();
+        double right = whole ? across.high() : seam.high();
+        Backing.of(seam, frame)
+            .forEach(backing -> asked.add(new BlockingRows.Row(backing, left, right)));
       }
     }
-    Course.Span plateMiddles =
-        new Course.Span(
-            low(0) + below.plateBreadth(frame.breadth()) / 2,
-            high(0) - above.plateBreadth(frame.breadth()) / 2);
-    for (Backing row : BlockingRows.of(rows, plateMiddles, frame, tape).rows()) {
-      for (Course.Span bay : studs.bays()) {
-        Envelope box = box(bay, row.low(), row.high());
-        members.add(member(Role.BLOCKING, row.hold(), box, box, row.depth()));
+    BlockingRows rows = BlockingRows.of(asked, plateMiddles(box), across, frame, tape);
+    for (BlockingRows.Row row : rows.rows()) {
+      Strip strip = Strip.level(Role.BLOCKING, row.backing(), row.left(), row.right());
+      if (row.backing().hold() == Hold.FREE) {
+        ground.takeFree(strip);
+      } else {
+        ground.take(strip);
       }
     }
   }
 
-  private static Envelope box(Course.Span across, double low, double high) {
-    return new Envelope(across.low(), across.high(), low, high);
+  private Course.Span plateMiddles(Envelope box) {
+    return new Course.Span(
+        box.getMinY() + cut(Fold.Place.BELOW).breadth(frame.breadth()) / 2,
+        box.getMaxY() - cut(Fold.Place.ABOVE).breadth(frame.breadth()) / 2);
   }
 
-  private Member member(Role role, Hold hold, Envelope near, Envelope far, double depth) {
-    return new Member(
-        numbers.next(role), role, hold, Shapes.rectangle(near), Shapes.rectangle(far), depth);
+  private FoldCut cut(Fold.Place place) {
+    return facet
+        .fold(place)
+        .map(fold -> cuts.sides().get(fold.side()))
+        .orElse(new FoldCut(0, true, 0, 0));
   }
 
-  /**
-   * Timber behind an edge or a seam, across it.
-   *
-   * @param low where it begins, mm
-   * @param high where it ends, mm
-   * @param depth how far it reaches behind the sheets, mm
-   * @param hold what keeps it there
-   */
-  record Backing(double low, double high, double depth, Hold hold) {
+  private List<Member> marked(MemberNumbers numbers) {
+    return Stream.of(Role.values())
+        .flatMap(role -> ofRole(role).map(draft -> draft.marked(numbers.next(role))))
+        .toList();
+  }
 
-    /** The members, side by side, that back a seam. */
-    static List<Backing> of(Seam seam, FrameParameters frame) {
-      double middle = seam.middle();
-      double breadth = frame.breadth();
-      double depth = frame.depth();
-      SeamBacking kind = frame.seams();
-      return switch (kind) {
-        case DOUBLED ->
-            List.of(
-                new Backing(middle - breadth, middle, depth, Hold.SEAM),
-                new Backing(middle, middle + breadth, depth, Hold.SEAM));
-        case FLAT ->
-            List.of(new Backing(middle - depth / 2, middle + depth / 2, breadth, Hold.SEAM));
-        case SHARED ->
-            List.of(new Backing(middle - breadth / 2, middle + breadth / 2, depth, Hold.SEAM));
-      };
-    }
+  /** Uprights from the left, level ones as they were set. */
+  private Stream<Draft> ofRole(Role role) {
+    Stream<Draft> drafts = ground.taken().stream().filter(draft -> draft.strip().role() == role);
+    return role.isUpright()
+        ? drafts.sorted(
+            Comparator.comparingDouble((Draft draft) -> draft.strip().beside().low())
+                .thenComparingDouble(draft -> draft.along().low()))
+        : drafts;
   }
 }

@@ -7,5 +7,7 @@ public enum Hold {
   /** It lies flush with an edge of the facet. */
   EDGE,
   /** It backs a seam. */
-  SEAM
+  SEAM,
+  /** It lies flush with an opening. */
+  OPENING
 }

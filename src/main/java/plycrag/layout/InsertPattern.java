@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.params.InsertParameters;
+import plycrag.params.InsertParameters.Pattern;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
@@ -25,7 +27,22 @@ final class InsertPattern {
 
   /** The inserts asked for, without marks. */
   static List<Insert> of(InsertParameters inserts, Facet facet, Tape tape) {
-    return new InsertPattern(inserts, facet, tape).inserts();
+    InsertPattern pattern = new InsertPattern(inserts, facet, tape);
+    return facet.isRectangle() && facet.cutouts().isEmpty()
+        ? pattern.inserts()
+        : pattern.insertsOn(facet);
+  }
+
+  /**
+   * On other shapes lines go on past slants and openings; grids keep the setback from those, given
+   * lines are only left out where there is no face.
+   */
+  private List<Insert> insertsOn(Facet facet) {
+    double setback = inserts.pattern() == Pattern.LINES ? 0 : inserts.setback();
+    Polygon outline = facet.outline();
+    return inserts().stream()
+        .filter(insert -> -Shapes.distance(insert.centre(), outline) >= setback - TOLERANCE)
+        .toList();
   }
 
   private List<Insert> inserts() {

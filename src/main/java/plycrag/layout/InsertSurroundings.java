@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
@@ -11,7 +12,6 @@ import plycrag.geometry.SpatialIndex;
 import plycrag.layout.Obstacle.Kind;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.InsertParameters;
-import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /**
@@ -30,22 +30,27 @@ public final class InsertSurroundings {
   private final InsertParameters insert;
   private final ClearanceParameters clearance;
   private final double thread;
-  private final Facet facet;
+  private final String facet;
+  private final Polygon outline;
   private final double thickness;
   private final SpatialIndex<Member> members;
   private final SpatialIndex<Neighbour> neighbours;
-  private final SpatialIndex<Piece> pieces;
+  private final SpatialIndex<Core> pieces;
   private final SpatialIndex<Screw> screws;
 
   InsertSurroundings(Wall wall, FramedFacet frame, List<Neighbour> neighbours, List<Screw> screws) {
     this.insert = wall.inserts();
     this.clearance = wall.clearance();
     this.thread = wall.screws().diameter() / 2;
-    this.facet = frame.facet();
+    this.facet = frame.facet().name();
+    this.outline = frame.facet().outline();
     this.thickness = wall.sheet().thickness();
     this.members = new SpatialIndex<>(frame.members(), Member::shadow);
     this.neighbours = new SpatialIndex<>(neighbours, Neighbour::shadow);
-    this.pieces = new SpatialIndex<>(frame.pieces(), Piece::box);
+    this.pieces =
+        new SpatialIndex<>(
+            frame.pieces().stream().map(piece -> new Core(piece.mark(), piece.core())).toList(),
+            core -> core.area().getEnvelopeInternal());
     this.screws = new SpatialIndex<>(screws, screw -> screw.centre().getEnvelopeInternal());
   }
 
@@ -93,19 +98,19 @@ public final class InsertSurroundings {
 
   /** That the hole lies across an edge or outside every piece, measured from its rim. */
   public Optional<Obstacle> outside(Point place) {
-    Optional<Piece> piece = pieceAt(place);
-    double inside = piece.isEmpty() ? 0 : -Shapes.distance(place, piece.get().core());
+    Optional<Core> piece = pieceAt(place);
+    double inside = piece.isEmpty() ? 0 : -Shapes.distance(place, piece.get().area());
     Measure measure = new Measure(inside - insert.hole() / 2, 0);
-    return obstacle(Kind.OUTSIDE, piece.map(Piece::mark).orElse(""), measure);
+    return obstacle(Kind.OUTSIDE, piece.map(Core::mark).orElse(""), measure);
   }
 
   /** The edge of the piece around it, if too near to the flange but clear of the hole. */
   public Optional<Obstacle> edge(Point place) {
-    Optional<Piece> piece = pieceAt(place);
+    Optional<Core> piece = pieceAt(place);
     if (piece.isEmpty() || outside(place).isPresent()) {
       return Optional.empty();
     }
-    double found = -Shapes.distance(place, piece.get().core()) - flange();
+    double found = -Shapes.distance(place, piece.get().area()) - flange();
     Measure measure = new Measure(found, clearance.insertToEdge());
     return obstacle(Kind.FLANGE_AND_EDGE, piece.get().mark(), measure);
   }
@@ -124,9 +129,9 @@ public final class InsertSurroundings {
 
   /** The facet's outline, if nearer than the setback. */
   public Optional<Obstacle> outline(Point place) {
-    double found = -Shapes.distance(place, facet.outline());
+    double found = -Shapes.distance(place, outline);
     Measure measure = new Measure(found, insert.setback());
-    return obstacle(Kind.CENTRE_AND_OUTLINE, facet.name(), measure);
+    return obstacle(Kind.CENTRE_AND_OUTLINE, facet, measure);
   }
 
   /** Everything that stands in the way of an insert here, other inserts apart. */
@@ -154,9 +159,12 @@ public final class InsertSurroundings {
     return insert.flange() + clearance.insertToInsert();
   }
 
-  private Optional<Piece> pieceAt(Point place) {
+  /** What goes through a piece may not leave this. */
+  private record Core(String mark, Polygon area) {}
+
+  private Optional<Core> pieceAt(Point place) {
     return pieces.near(place.getEnvelopeInternal(), 0).stream()
-        .filter(piece -> piece.core().covers(place))
+        .filter(piece -> piece.area().covers(place))
         .findFirst();
   }
 

@@ -23,8 +23,10 @@ public record Joint(
     SPLICE("end to end"),
     /** They lie side by side. */
     SIDE("side by side"),
-    /** The plates of two facets meet at a fold. */
-    FOLD("across the fold");
+    /** They belong to two facets and lie back to back in the plane that halves the fold. */
+    FOLD("across the fold"),
+    /** They belong to two facets and only their edges come near each other. */
+    FOLD_EDGES("edge to edge at the fold");
 
     private final String words;
 

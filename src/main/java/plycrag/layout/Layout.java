@@ -1,5 +1,6 @@
 package plycrag.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import plycrag.wall.Wall;
 
@@ -15,6 +16,18 @@ public record Layout(Wall wall, List<FacetLayout> facets, List<LaidSheet> sheets
   public Layout {
     facets = List.copyOf(facets);
     sheets = List.copyOf(sheets);
+  }
+
+  /** The facets, those that stand on each other together, from left to right. */
+  public List<List<FacetLayout>> runs() {
+    List<List<FacetLayout>> runs = new ArrayList<>();
+    for (FacetLayout facet : facets) {
+      if (!facet.facet().standsOnFacet()) {
+        runs.add(new ArrayList<>());
+      }
+      runs.get(runs.size() - 1).add(facet);
+    }
+    return runs;
   }
 
   /** All members, facet by facet. */

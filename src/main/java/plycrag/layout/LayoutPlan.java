@@ -23,7 +23,7 @@ public final class LayoutPlan {
   }
 
   private Layout layout() {
-    List<List<Joint>> joints = Joints.of(frames);
+    List<List<Joint>> joints = Joints.of(wall, frames);
     List<FacetLayout> facets = new ArrayList<>();
     for (int at = 0; at < frames.size(); at++) {
       facets.add(facet(frames.get(at), joints.get(at)));

@@ -2,22 +2,35 @@ package plycrag.layout;
 
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Trig;
 
 /**
- * A length of timber behind the sheets. Its ends and, in a plate at a fold, its sides may slant
- * away from the sheets.
+ * A length of timber behind the sheets, with straight sides. Its ends and, along a fold, its sides
+ * may slant away from the sheets.
  *
  * @param mark its role's letters and a number, {@code ST1}, in reading order
  * @param role what it is for
  * @param hold what keeps it where it is
- * @param footprint what touches the plane of the sheets' back, in (u, v)
- * @param far the same at its back; equal to the footprint where everything is square
+ * @param direction the way it runs
+ * @param footprint what touches the plane of the sheets' back, in (u, v); convex
+ * @param far the same at its back, corner for corner; equal to the footprint where everything is
+ *     square
  * @param depth how far it reaches behind the sheets' back, mm
  */
 public record Member(
-    String mark, Role role, Hold hold, Polygon footprint, Polygon far, double depth) {
+    String mark,
+    Role role,
+    Hold hold,
+    Direction direction,
+    Polygon footprint,
+    Polygon far,
+    double depth) {
+  /** A rip below this is none: a rounding of the grid, degrees. */
+  private static final double SQUARE = 0.005;
 
   /** The smallest box around its footprint. */
   public Envelope box() {
@@ -38,7 +51,7 @@ public record Member(
 
   /** Whether its sides, if not its ends, are square to the sheet. */
   public boolean hasSquareSides() {
-    return rip() == 0;
+    return Math.abs(rip()) < SQUARE;
   }
 
   /**
@@ -50,56 +63,48 @@ public record Member(
     return Solid.between(footprint, thickness, far, thickness + depth);
   }
 
-  /** The way it runs. */
-  public Axis axis() {
-    return role.axis();
+  /** Whether it runs straight up the slope or straight across. */
+  public boolean isUpOrLevel() {
+    return direction.isSquare();
   }
 
   /** Its length over the long points, mm. */
   public double length() {
-    return axis().size(shadow());
+    Span near = direction.span(footprint);
+    Span back = direction.span(far);
+    return Math.max(near.high(), back.high()) - Math.min(near.low(), back.low());
   }
 
-  /** How far its lower or left end slants from square, degrees; above zero it is longer behind. */
-  public double lowEnd() {
-    return Trig.angle(axis().low(box()) - axis().low(far.getEnvelopeInternal()), depth);
+  /** How its lower or left end is cut. */
+  public EndCut lowEnd() {
+    return EndCut.of(this, false);
   }
 
-  /** How far its upper or right end does. */
-  public double highEnd() {
-    return Trig.angle(axis().high(far.getEnvelopeInternal()) - axis().high(box()), depth);
+  /** How its upper or right end is cut. */
+  public EndCut highEnd() {
+    return EndCut.of(this, true);
   }
 
   /**
    * How far its sides slant from square to the sheet, degrees: the angle of the rip that lets it
-   * lie flat against the sheet. Above zero they slant up, away from it.
+   * lie flat against the sheet. Above zero they slant up, or to the right, away from it.
    */
   public double rip() {
-    Axis across = axis().other();
-    return Trig.angle(across.low(far.getEnvelopeInternal()) - across.low(box()), depth);
+    Direction across = direction.across();
+    return Trig.angle(across.span(far).low() - across.span(footprint).low(), depth);
   }
 
   /** The side against the sheet, mm. */
   public double breadth() {
-    return axis().other().size(box());
+    return direction.across().span(footprint).size();
   }
 
   /**
-   * Where it lies at a depth.
+   * Where it lies at a depth, corner for corner.
    *
    * @param into behind the sheets' back, mm
    */
-  public Envelope section(double into) {
-    double part = into / depth;
-    Envelope back = far.getEnvelopeInternal();
-    return new Envelope(
-        between(box().getMinX(), back.getMinX(), part),
-        between(box().getMaxX(), back.getMaxX(), part),
-        between(box().getMinY(), back.getMinY(), part),
-        between(box().getMaxY(), back.getMaxY(), part));
-  }
-
-  private static double between(double near, double far, double part) {
-    return near == far ? near : near + (far - near) * part;
+  public Polygon section(double into) {
+    return isSquare() ? footprint : Shapes.between(footprint, far, into / depth);
   }
 }

@@ -10,8 +10,15 @@ import plycrag.geometry.Shapes;
  * @param mark {@code P1}, {@code P2}, … from the floor up, left to right
  * @param outline its front face in the facet's (u, v)
  * @param back its back face, likewise
+ * @param blank what is to be cut square from a sheet before edges are bevelled: it covers both
+ *     faces
  */
-public record Piece(String mark, Polygon outline, Polygon back) {
+public record Piece(String mark, Polygon outline, Polygon back, Polygon blank) {
+
+  /** A piece with square edges. */
+  public static Piece square(String mark, Polygon outline) {
+    return new Piece(mark, outline, outline, outline);
+  }
 
   /** The smallest box around its front face. */
   public Envelope box() {
@@ -25,13 +32,6 @@ public record Piece(String mark, Polygon outline, Polygon back) {
 
   /** What the two faces share: nothing that goes through the piece may leave it. */
   public Polygon core() {
-    return Shapes.rectangle(box().intersection(back.getEnvelopeInternal()));
-  }
-
-  /** What is to be cut square from a sheet before edges are bevelled: it covers both faces. */
-  public Polygon blank() {
-    Envelope box = box();
-    box.expandToInclude(back.getEnvelopeInternal());
-    return Shapes.rectangle(box);
+    return isSquare() ? outline : Shapes.largest(Shapes.shared(outline, back));
   }
 }

@@ -8,16 +8,20 @@ import plycrag.params.StockParameters;
  * How a plate is made of lengths that are sold: whole if it can be, otherwise joined over studs,
  * where two studs stand side by side between them, else on a stud's middle, each length as long as
  * may be.
+ *
+ * @param along where it begins and ends, mm
+ * @param plan the studs
+ * @param stock the lengths that are sold
  */
-record PlatePlan(double width, StudPlan plan, StockParameters stock) {
+record PlatePlan(Course.Span along, StudPlan plan, StockParameters stock) {
   private static final double TOLERANCE = 1e-6;
 
   /** The lengths from left to right. */
   List<Course.Span> spans() {
     double longest = stock.longestMember();
     List<Course.Span> spans = new ArrayList<>();
-    double low = 0;
-    while (width - low > longest + TOLERANCE) {
+    double low = along.low();
+    while (along.high() - low > longest + TOLERANCE) {
       double joint = lastJointWithin(low, low + longest);
       if (joint <= low) {
         break;
@@ -25,7 +29,7 @@ record PlatePlan(double width, StudPlan plan, StockParameters stock) {
       spans.add(new Course.Span(low, joint));
       low = joint;
     }
-    spans.add(new Course.Span(low, width));
+    spans.add(new Course.Span(low, along.high()));
     return spans;
   }
 

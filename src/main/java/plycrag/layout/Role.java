@@ -2,21 +2,25 @@ package plycrag.layout;
 
 /** What a member of the frame is for. */
 public enum Role {
+  /** Runs level along an edge, across the studs' ends. */
+  PLATE("plate", "PL"),
+  /** Runs along a slanting edge. */
+  RAKE("rake", "RK"),
   /** Runs up the slope. */
-  STUD("stud", "ST", Axis.UP),
-  /** Runs across the studs' ends. */
-  PLATE("plate", "PL", Axis.ACROSS),
+  STUD("stud", "ST"),
+  /** Runs up beside an opening. */
+  TRIMMER("trimmer", "TR"),
+  /** Runs level above or below an opening. */
+  HEADER("header", "HD"),
   /** Runs between two studs and backs an edge. */
-  BLOCKING("blocking", "BL", Axis.ACROSS);
+  BLOCKING("blocking", "BL");
 
   private final String word;
   private final String letters;
-  private final Axis axis;
 
-  Role(String word, String letters, Axis axis) {
+  Role(String word, String letters) {
     this.word = word;
     this.letters = letters;
-    this.axis = axis;
   }
 
   /** The trade's word. */
@@ -29,8 +33,8 @@ public enum Role {
     return letters;
   }
 
-  /** The way it runs. */
-  public Axis axis() {
-    return axis;
+  /** Whether it runs up the slope. */
+  public boolean isUpright() {
+    return this == STUD || this == TRIMMER;
   }
 }

@@ -1,10 +1,12 @@
 package plycrag.layout;
 
 /**
- * Where two rows or two columns of pieces meet, all the way through the facet.
+ * Where two pieces meet, side by side or one above the other, or two rows of them.
  *
  * @param axis along which it runs
  * @param middle of the gap, on the other axis, mm
  * @param gap its width, mm
+ * @param low where it begins along its axis, mm
+ * @param high where it ends, mm
  */
-public record Seam(Axis axis, double middle, double gap) {}
+public record Seam(Axis axis, double middle, double gap, double low, double high) {}

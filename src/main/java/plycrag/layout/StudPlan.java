@@ -2,15 +2,17 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
-import plycrag.layout.Framing.Backing;
+import java.util.Optional;
 import plycrag.params.FrameParameters;
 import plycrag.params.FrameParameters.EdgeStuds;
 import plycrag.units.Tape;
 
 /**
- * Where the studs of a facet stand: flush with its two sides, at every seam that runs up, and in
- * between evenly, on the marking grid, no further apart than the greatest spacing.
+ * Where the studs of a facet stand: flush with its upright sides, at every seam that runs up,
+ * beside openings, and in between evenly, on the marking grid, no further apart than the greatest
+ * spacing.
  *
  * @param studs from left to right
  */
@@ -24,15 +26,77 @@ record StudPlan(List<Stud> studs) {
    * @param high its right side, mm
    * @param depth behind the sheets, mm
    * @param hold what keeps it there
+   * @param lean how far it moves to the right for each millimetre behind the sheets
    */
-  record Stud(double low, double high, double depth, Hold hold) {
+  record Stud(double low, double high, double depth, Hold hold, double lean) {
     /** The middle of its breadth, mm. */
     double middle() {
       return (low + high) / 2;
     }
 
-    private static Stud of(Backing backing) {
-      return new Stud(backing.low(), backing.high(), backing.depth(), backing.hold());
+    static Stud of(Backing backing) {
+      return new Stud(backing.low(), backing.high(), backing.depth(), backing.hold(), 0);
+    }
+  }
+
+  /**
+   * Where studs must stand.
+   *
+   * @param place from which the spaces on both sides are divided, mm
+   * @param studs from left to right; none where the facet only ends
+   */
+  record Station(double place, List<Stud> studs) {
+    Station {
+      studs = List.copyOf(studs);
+    }
+
+    /** Where the facet ends in a point or a slant. */
+    static Station end(double place) {
+      return new Station(place, List.of());
+    }
+
+    /** At an upright side. */
+    static Station edge(double place, boolean isRight, FoldCut cut, FrameParameters frame) {
+      List<Stud> studs = new ArrayList<>();
+      int count = frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
+      double breadth = cut.breadth(frame.breadth());
+      double depth = cut.depth(frame.depth());
+      double lean = isRight ? cut.slope() : -cut.slope() + 0.0;
+      for (int at = 0; at < count; at++) {
+        double low = isRight ? place - (at + 1) * breadth : place + at * breadth;
+        studs.add(new Stud(low, low + breadth, depth, Hold.EDGE, lean));
+      }
+      if (isRight) {
+        Collections.reverse(studs);
+      }
+      return new Station(place, studs);
+    }
+
+    /** At a seam. */
+    static Station seam(Seam seam, FrameParameters frame) {
+      return new Station(seam.middle(), Backing.of(seam, frame).stream().map(Stud::of).toList());
+    }
+
+    /** Beside an opening. */
+    static Station opening(double low, FrameParameters frame) {
+      Stud stud = Stud.of(Backing.from(low, frame, Hold.OPENING));
+      return new Station(stud.middle(), List.of(stud));
+    }
+
+    private double first() {
+      return studs.isEmpty() ? place : studs.get(0).middle();
+    }
+
+    private double last() {
+      return studs.isEmpty() ? place : studs.get(studs.size() - 1).middle();
+    }
+
+    private boolean has(Stud stud) {
+      return studs.stream()
+          .anyMatch(
+              one ->
+                  Math.abs(one.low() - stud.low()) < TOLERANCE
+                      && Math.abs(one.high() - stud.high()) < TOLERANCE);
     }
   }
 
@@ -40,57 +104,57 @@ record StudPlan(List<Stud> studs) {
     studs = List.copyOf(studs);
   }
 
-  static StudPlan of(double width, FrameParameters frame, List<Seam> seams, Tape tape) {
-    List<Stud> left = edge(frame, 0, 1);
-    List<Stud> right = edge(frame, width - frame.breadth(), -1);
-    Collections.reverse(right);
-    List<Stud> studs = new ArrayList<>(left);
-    double from = 0;
-    for (Seam seam : seams) {
-      if (seam.axis() == Axis.UP) {
-        List<Stud> backing = Backing.of(seam, frame).stream().map(Stud::of).toList();
-        addBetween(new Course.Span(from, seam.middle()), backing.get(0), frame, tape, studs);
-        studs.addAll(backing);
-        from = seam.middle();
+  /** The studs at stations and between them. */
+  static StudPlan of(List<Station> stations, FrameParameters frame, Tape tape) {
+    List<Station> ordered = distinct(stations);
+    List<Stud> studs = new ArrayList<>();
+    for (int at = 0; at < ordered.size(); at++) {
+      if (at > 0) {
+        addBetween(ordered.get(at - 1), ordered.get(at), frame, tape, studs);
       }
+      studs.addAll(ordered.get(at).studs());
     }
-    addBetween(new Course.Span(from, width), right.get(0), frame, tape, studs);
-    studs.addAll(right);
     return new StudPlan(studs);
   }
 
-  /** The studs at one side, the outermost first. */
-  private static List<Stud> edge(FrameParameters frame, double outermost, int inward) {
-    List<Stud> studs = new ArrayList<>();
-    int count = frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
-    for (int at = 0; at < count; at++) {
-      double low = outermost + at * inward * frame.breadth();
-      studs.add(new Stud(low, low + frame.breadth(), frame.depth(), Hold.EDGE));
+  /** In order, each stud once. */
+  private static List<Station> distinct(List<Station> stations) {
+    List<Station> distinct = new ArrayList<>();
+    for (Station station : stations) {
+      boolean known =
+          distinct.stream()
+              .anyMatch(
+                  other ->
+                      Math.abs(other.place() - station.place()) < TOLERANCE
+                          || (!station.studs().isEmpty()
+                              && station.studs().stream().allMatch(other::has)));
+      if (!known) {
+        distinct.add(station);
+      }
     }
-    return studs;
+    distinct.sort(Comparator.comparingDouble(Station::place));
+    return distinct;
   }
 
   /** As few as keep the spacing once their middles lie on the marking grid. */
   private static void addBetween(
-      Course.Span field, Stud next, FrameParameters frame, Tape tape, List<Stud> studs) {
-    double before = studs.get(studs.size() - 1).middle();
-    EvenSpacing spacing = new EvenSpacing(field.low(), field.high(), frame.studSpacing(), tape);
-    for (double middle : spacing.middles(before, next.middle())) {
+      Station from, Station to, FrameParameters frame, Tape tape, List<Stud> studs) {
+    EvenSpacing spacing = new EvenSpacing(from.place(), to.place(), frame.studSpacing(), tape);
+    for (double middle : spacing.middles(from.last(), to.first())) {
       double low = middle - frame.breadth() / 2;
-      studs.add(new Stud(low, low + frame.breadth(), frame.depth(), Hold.FREE));
+      studs.add(new Stud(low, low + frame.breadth(), frame.depth(), Hold.FREE, 0));
     }
   }
 
-  /** The free spaces between neighbouring studs. */
-  List<Course.Span> bays() {
-    List<Course.Span> bays = new ArrayList<>();
+  /** The bay between two neighbouring studs that holds a stretch, if one does. */
+  Optional<Course.Span> bay(double low, double high) {
     for (int next = 1; next < studs.size(); next++) {
-      double low = studs.get(next - 1).high();
-      double high = studs.get(next).low();
-      if (high - low > TOLERANCE) {
-        bays.add(new Course.Span(low, high));
+      double from = studs.get(next - 1).high();
+      double to = studs.get(next).low();
+      if (from - TOLERANCE <= low && high <= to + TOLERANCE) {
+        return Optional.of(new Course.Span(from, to));
       }
     }
-    return bays;
+    return Optional.empty();
   }
 }

@@ -1,11 +1,16 @@
 package plycrag.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.params.SheetParameters;
 import plycrag.params.SheetParameters.Lay;
+import plycrag.params.SheetParameters.Start;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -25,18 +30,42 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
   }
 
   /**
-   * The tiling that was asked for; if none was, the one with fewer sheets, then across.
+   * The tiling that was asked for. What was not asked for is chosen: fewest pieces below the least
+   * width, then fewest sheets, then most whole ones; of equal ones across before up, and from the
+   * lower left before the other corners.
    *
    * @param first the number of the first piece
    */
   static Tiling of(Facet facet, Wall wall, int first) {
-    Tiler tiler = new Tiler(facet, wall, first);
-    if (wall.sheet().lay().isPresent()) {
-      return tiler.laid(wall.sheet().lay().get());
+    SheetParameters sheet = wall.sheet();
+    Tiler tiler = new Tiler(FoldCuts.of(facet, wall), wall, first);
+    List<Tiling> tilings = new ArrayList<>();
+    for (Lay lay : sheet.lay().map(List::of).orElse(List.of(Lay.values()))) {
+      for (Start start : sheet.start().map(List::of).orElse(List.of(Start.values()))) {
+        tilings.add(tiler.laid(lay, start));
+      }
     }
-    Tiling across = tiler.laid(Lay.ACROSS);
-    Tiling up = tiler.laid(Lay.UP);
-    return up.pieces.size() < across.pieces.size() ? up : across;
+    return tilings.stream()
+        .min(
+            Comparator.comparingLong((Tiling one) -> one.slivers(sheet))
+                .thenComparing(one -> one.pieces.size())
+                .thenComparing(one -> -one.whole(sheet)))
+        .orElseThrow();
+  }
+
+  private long slivers(SheetParameters sheet) {
+    return pieces.stream().filter(piece -> isSliver(piece, sheet)).count();
+  }
+
+  /** Whether a piece is narrower than the least width. */
+  static boolean isSliver(Piece piece, SheetParameters sheet) {
+    Envelope box = piece.blank().getEnvelopeInternal();
+    return Math.min(box.getWidth(), box.getHeight()) < sheet.leastWidth() - 0.01;
+  }
+
+  private long whole(SheetParameters sheet) {
+    double area = sheet.length() * sheet.width() - 1;
+    return pieces.stream().filter(piece -> piece.blank().getArea() > area).count();
   }
 
   /** Tiles one facet. Blanks fill it with their gaps; faces are trimmed to their edges. */
@@ -44,50 +73,43 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
     private final Facet facet;
     private final Wall wall;
     private final int first;
-    private final FoldCut below;
-    private final FoldCut above;
+    private final Polygon front;
+    private final Polygon back;
+    private final Polygon blank;
 
-    Tiler(Facet facet, Wall wall, int first) {
-      this.facet = facet;
+    Tiler(FoldCuts cuts, Wall wall, int first) {
+      this.facet = cuts.facet();
       this.wall = wall;
       this.first = first;
-      this.below = FoldCut.below(facet, wall);
-      this.above = FoldCut.above(facet, wall);
+      this.front = cuts.front();
+      this.back = cuts.back();
+      this.blank = cuts.blank();
     }
 
-    Tiling laid(Lay lay) {
-      SheetParameters sheet = wall.sheet();
-      boolean across = lay == Lay.ACROSS;
-      double low = -below.blank();
-      double high = facet.length() + above.blank();
-      double wide = across ? sheet.length() : sheet.width();
-      double tall = across ? sheet.width() : sheet.length();
-      Course columns = Course.of(0, facet.width(), wide, sheet, wall.tape());
-      Course rows = Course.of(low, high, tall, sheet, wall.tape());
-      List<Seam> seams = new ArrayList<>();
-      columns.joints().forEach(at -> seams.add(new Seam(Axis.UP, at, sheet.seamGap())));
-      rows.joints().forEach(at -> seams.add(new Seam(Axis.ACROSS, at, sheet.seamGap())));
-      return new Tiling(lay, pieces(columns, rows), seams);
+    Tiling laid(Lay lay, Start start) {
+      Coursing coursing = Coursing.of(blank.getEnvelopeInternal(), wall, lay, start);
+      Envelope box = facet.boundary().getEnvelopeInternal();
+      return new Tiling(lay, pieces(coursing.cells()), coursing.seams(box));
     }
 
-    private List<Piece> pieces(Course columns, Course rows) {
+    private List<Piece> pieces(List<Envelope> cells) {
       List<Piece> pieces = new ArrayList<>();
-      for (Course.Span row : rows.spans()) {
-        for (Course.Span column : columns.spans()) {
-          pieces.add(
-              new Piece(
-                  "P" + (first + pieces.size()),
-                  face(column, row, below.front(), above.front()),
-                  face(column, row, below.back(), above.back())));
+      for (Envelope cell : cells) {
+        for (Polygon part : Shapes.areas(Shapes.shared(blank, Shapes.rectangle(cell)))) {
+          piece(part, "P" + (first + pieces.size())).ifPresent(pieces::add);
         }
       }
       return pieces;
     }
 
-    private Polygon face(Course.Span column, Course.Span row, double under, double over) {
-      double low = Math.max(row.low(), -under);
-      double high = Math.min(row.high(), facet.length() + over);
-      return Shapes.rectangle(column.low(), low, column.high(), high);
+    /** What is cut from a blank; nothing if it has no front or no back. */
+    private Optional<Piece> piece(Polygon part, String mark) {
+      Geometry outline = Shapes.shared(part, front);
+      Geometry behind = Shapes.shared(part, back);
+      boolean both = !Shapes.areas(outline).isEmpty() && !Shapes.areas(behind).isEmpty();
+      return both
+          ? Optional.of(new Piece(mark, Shapes.largest(outline), Shapes.largest(behind), part))
+          : Optional.empty();
     }
   }
 }

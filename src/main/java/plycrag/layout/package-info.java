@@ -5,7 +5,7 @@
  *
  * <ol>
  *   <li>{@link plycrag.layout.Tiling}: pieces and the seams between them;
- *   <li>{@link plycrag.layout.Framing}: plates, studs, blocking;
+ *   <li>{@link plycrag.layout.Framing}: plates, rakes, studs, the timber round openings, blocking;
  *   <li>{@link plycrag.layout.Fastening}: screws wherever a piece bears on a member;
  *   <li>{@link plycrag.layout.InsertPattern}: the places asked for;
  *   <li>{@link plycrag.layout.InsertSelection}: what becomes of those that are blocked;

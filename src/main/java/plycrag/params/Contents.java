@@ -29,6 +29,8 @@ record Contents(Map<String, List<Values>> tables) {
   void check(Context context) {
     FacetTable.checkNames(tables.get(FacetTable.TABLE.name()), context.faults());
     FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
+    new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
+    CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
@@ -47,6 +49,7 @@ record Contents(Map<String, List<Values>> tables) {
     return new Parameters(
         WallTable.record(in(WallTable.TABLE), stem),
         FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
+        CutoutTable.records(tables.get(CutoutTable.TABLE.name()), facetNames()),
         SheetTable.record(in(SheetTable.TABLE)),
         FrameTable.record(in(FrameTable.TABLE)),
         JointTable.record(in(JointTable.TABLE)),
@@ -56,6 +59,10 @@ record Contents(Map<String, List<Values>> tables) {
         ClearanceTable.record(in(ClearanceTable.TABLE), screws),
         MachineTable.record(in(MachineTable.TABLE)),
         OutputTable.record(in(OutputTable.TABLE)));
+  }
+
+  private List<String> facetNames() {
+    return FacetTable.names(tables.get(FacetTable.TABLE.name()));
   }
 
   /** What the file says in a table that stands once. */

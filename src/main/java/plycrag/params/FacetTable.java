@@ -4,7 +4,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import plycrag.params.FacetParameters.Beside;
 import plycrag.units.Decimal;
 import plycrag.units.Printable;
 
@@ -34,14 +37,43 @@ final class FacetTable {
           "Length up the slope.");
   static final Parameter<Double> WIDTH =
       new Parameter<>(
-          "width", LengthKind.length(300, 50_000), Standard.derived("wall.width"), "Width across.");
+          "width",
+          LengthKind.length(300, 50_000),
+          Standard.derived("wall.width"),
+          "Width across, along the lower edge.");
+  static final Parameter<List<Corner>> OUTLINE =
+      new Parameter<>(
+          "outline",
+          new CornersKind(CornerKind.ON_FACET, 40),
+          Standard.derived("a rectangle of the facet's width and length"),
+          "The facet's corners in order round it, each across and up the slope, if it is no"
+              + " rectangle; the lowest side lies level at 0, and the leftmost corner at 0.");
+  static final Parameter<Double> SHIFT =
+      new Parameter<>(
+          "shift",
+          LengthKind.length(-50_000, 50_000),
+          Standard.length("0 mm", "0 in"),
+          "How far its left stands to the right of that of the facet below.");
+  static final Parameter<String> BESIDE =
+      new Parameter<>(
+          "beside",
+          TextKind.NAME,
+          Standard.derived("none: it stands on the facet before it"),
+          "The lowest facet of the wall on whose right a new wall begins with this one, by name.");
+  static final Parameter<Double> TURN =
+      new Parameter<>(
+          "turn",
+          new NumberKind(new Range(-90, 90), "degrees"),
+          Standard.number(90),
+          "How far the new wall is turned from that one, seen from above: above zero toward the"
+              + " climber, for an inside corner; below zero for an outside one.");
 
   static final TableSpec TABLE =
       new TableSpec(
           "facet",
           true,
           "A plane of the climbing face, from the floor up, each on the one before; one is needed.",
-          List.of(NAME, ANGLE, LENGTH, WIDTH),
+          List.of(NAME, ANGLE, LENGTH, WIDTH, OUTLINE, SHIFT, BESIDE, TURN),
           List.of());
 
   private FacetTable() {}
@@ -54,8 +86,26 @@ final class FacetTable {
   }
 
   private static FacetParameters record(Values values, String name, double wallWidth) {
+    Optional<List<Corner>> outline = values.given(OUTLINE);
     return new FacetParameters(
-        name, values.get(ANGLE), values.get(LENGTH), values.given(WIDTH).orElse(wallWidth));
+        name,
+        values.get(ANGLE),
+        outline.map(corners -> greatest(corners, Corner::up)).orElse(values.get(LENGTH)),
+        outline
+            .map(corners -> greatest(corners, Corner::across))
+            .orElse(values.given(WIDTH).orElse(wallWidth)),
+        outline,
+        values.get(SHIFT),
+        values.given(BESIDE).map(facet -> new Beside(facet, values.get(TURN))));
+  }
+
+  private static double greatest(List<Corner> corners, ToDoubleFunction<Corner> place) {
+    return corners.stream().mapToDouble(place).max().orElseThrow();
+  }
+
+  /** The names of all facets, in order. */
+  static List<String> names(List<Values> facets) {
+    return IntStream.range(0, facets.size()).mapToObj(at -> name(facets, at)).toList();
   }
 
   private static String name(List<Values> facets, int at) {
@@ -89,7 +139,7 @@ final class FacetTable {
     for (int at = 1; at < facets.size(); at++) {
       Values upper = facets.get(at);
       Values lower = facets.get(at - 1);
-      if (upper.isSound(ANGLE) && lower.isSound(ANGLE)) {
+      if (!upper.isGiven(BESIDE) && upper.isSound(ANGLE) && lower.isSound(ANGLE)) {
         double turn = Math.abs(upper.get(ANGLE) - lower.get(ANGLE));
         if (turn > GREATEST_TURN) {
           faults.add(

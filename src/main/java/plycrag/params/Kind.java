@@ -12,6 +12,8 @@ import plycrag.units.LengthUnit;
 sealed interface Kind<T>
     permits LengthKind,
         LengthListKind,
+        CornerKind,
+        CornersKind,
         SectionKind,
         NumberKind,
         CountKind,

@@ -9,6 +9,7 @@ final class ParameterTable {
       List.of(
           WallTable.TABLE,
           FacetTable.TABLE,
+          CutoutTable.TABLE,
           SheetTable.TABLE,
           FrameTable.TABLE,
           JointTable.TABLE,

@@ -9,6 +9,7 @@ import java.util.List;
 public record Parameters(
     WallParameters wall,
     List<FacetParameters> facets,
+    List<CutoutParameters> cutouts,
     SheetParameters sheet,
     FrameParameters frame,
     JointParameters joints,
@@ -19,8 +20,9 @@ public record Parameters(
     MachineParameters machine,
     OutputParameters output) {
 
-  /** Copies the facets. */
+  /** Copies the lists. */
   public Parameters {
+    cutouts = List.copyOf(cutouts);
     facets = List.copyOf(facets);
   }
 }

@@ -1,7 +1,10 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.params.SheetParameters.Bond;
+import plycrag.params.SheetParameters.Grain;
 import plycrag.params.SheetParameters.Lay;
+import plycrag.params.SheetParameters.Start;
 
 /** The keys of {@code [sheet]}. */
 final class SheetTable {
@@ -42,12 +45,33 @@ final class SheetTable {
           Standard.length("300 mm", "12 in"),
           "No piece narrower than this is made where it can share with its neighbour.");
 
+  static final Parameter<Bond> BOND =
+      new Parameter<>(
+          "bond",
+          new WordKind<>(List.of(Bond.values()), List.of()),
+          Standard.word(Bond.ALIGNED),
+          "Whether the seams across the long side of the sheets run on from row to row, or every"
+              + " second row is moved by half a sheet.");
+  static final Parameter<Start> START =
+      new Parameter<>(
+          "start",
+          new WordKind<>(List.of(Start.values()), List.of()),
+          Standard.derived(
+              "whichever leaves no piece below the least width and cuts fewest sheets"),
+          "The corner of a facet where whole sheets begin.");
+  static final Parameter<Grain> GRAIN =
+      new Parameter<>(
+          "grain",
+          new WordKind<>(List.of(Grain.values()), List.of()),
+          Standard.word(Grain.ALONG),
+          "Which way the face grain runs on a sheet as bought: along its long side, or across it.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "sheet",
           false,
           "The plywood as bought, and how it is laid.",
-          List.of(LENGTH, WIDTH, THICKNESS, LAY, SEAM_GAP, LEAST_WIDTH),
+          List.of(LENGTH, WIDTH, THICKNESS, LAY, BOND, START, GRAIN, SEAM_GAP, LEAST_WIDTH),
           List.of(new AtLeast(LENGTH, WIDTH), new AtLeast(WIDTH, LEAST_WIDTH)));
 
   private SheetTable() {}
@@ -58,6 +82,9 @@ final class SheetTable {
         values.get(WIDTH),
         values.get(THICKNESS),
         values.given(LAY),
+        values.get(BOND),
+        values.given(START),
+        values.get(GRAIN),
         values.get(SEAM_GAP),
         values.get(LEAST_WIDTH));
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.layout.EndCut;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -20,7 +21,16 @@ import plycrag.units.Decimal;
 public record CutList(List<Row> rows) {
   private static final List<String> COLUMNS =
       List.of(
-          "mark", "role", "section", "length_mm", "end_a_deg", "end_b_deg", "quantity", "facet");
+          "mark",
+          "role",
+          "section",
+          "length_mm",
+          "end_a_deg",
+          "end_b_deg",
+          "quantity",
+          "facet",
+          "mitre_a_deg",
+          "mitre_b_deg");
 
   /**
    * Equal sticks.
@@ -29,9 +39,8 @@ public record CutList(List<Row> rows) {
    * @param role what they are for
    * @param section the smaller side first, mm
    * @param length over the long points, mm
-   * @param lowEnd how far the lower or left end slants from square, degrees; above zero the stick
-   *     is longer on the side away from the sheet
-   * @param highEnd how far the other end does
+   * @param lowEnd how the lower or left end is cut
+   * @param highEnd how the other end is
    * @param facet the facet they belong to, by name
    */
   public record Row(
@@ -39,11 +48,21 @@ public record CutList(List<Row> rows) {
       String role,
       String section,
       double length,
-      double lowEnd,
-      double highEnd,
+      EndCut lowEnd,
+      EndCut highEnd,
       String facet) {}
 
-  private record Kind(String role, String length, String lowEnd, String highEnd, String facet) {}
+  private record Kind(String role, String length, List<String> ends, String facet) {
+    static Kind of(Member member, String facet) {
+      List<String> ends =
+          List.of(
+              Decimal.of(member.lowEnd().tilt(), 2),
+              Decimal.of(member.highEnd().tilt(), 2),
+              Decimal.of(member.lowEnd().mitre(), 2),
+              Decimal.of(member.highEnd().mitre(), 2));
+      return new Kind(member.role().word(), Decimal.of(member.length(), 1), ends, facet);
+    }
+  }
 
   /** Copies the rows. */
   public CutList {
@@ -56,13 +75,7 @@ public record CutList(List<Row> rows) {
     Map<Kind, List<Member>> kinds = new LinkedHashMap<>();
     for (FacetLayout facet : layout.facets()) {
       for (Member member : facet.members()) {
-        Kind kind =
-            new Kind(
-                member.role().word(),
-                Decimal.of(member.length(), 1),
-                Decimal.of(member.lowEnd(), 2),
-                Decimal.of(member.highEnd(), 2),
-                facet.facet().name());
+        Kind kind = Kind.of(member, facet.facet().name());
         kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(member);
       }
     }
@@ -82,7 +95,10 @@ public record CutList(List<Row> rows) {
     return new CutList(rows);
   }
 
-  /** The list for a spreadsheet; 0° is a square end. */
+  /**
+   * The list for a spreadsheet; 0° is a square end. An end's angle is the blade's tilt; its mitre
+   * is how far the cut slants across the side against the sheet.
+   */
   public Table table() {
     return new Table("Cut list", COLUMNS, rows.stream().map(CutList::cells).toList());
   }
@@ -93,9 +109,11 @@ public record CutList(List<Row> rows) {
         Cell.of(row.role()),
         Cell.of(row.section()),
         Cell.mm(row.length()),
-        Cell.number(row.lowEnd(), 2),
-        Cell.number(row.highEnd(), 2),
+        Cell.number(row.lowEnd().tilt(), 2),
+        Cell.number(row.highEnd().tilt(), 2),
         Cell.of(row.marks().size()),
-        Cell.of(row.facet()));
+        Cell.of(row.facet()),
+        Cell.number(row.lowEnd().mitre(), 2),
+        Cell.number(row.highEnd().mitre(), 2));
   }
 }

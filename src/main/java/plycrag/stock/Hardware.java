@@ -2,7 +2,6 @@ package plycrag.stock;
 
 import plycrag.layout.Joint;
 import plycrag.params.JointParameters;
-import plycrag.params.WallParameters.FoldEdges;
 import plycrag.wall.Wall;
 
 /**
@@ -50,10 +49,8 @@ public record Hardware(Kind kind, int count) {
       case END -> new Hardware(Kind.BRACKET, 1);
       case SPLICE -> new Hardware(Kind.STRAP, 1);
       case SIDE -> new Hardware(Kind.SCREW, along(joint.length(), joints.screwSpacing()));
-      case FOLD ->
-          new Hardware(
-              wall.foldEdges() == FoldEdges.MITRED ? Kind.BOLT : Kind.STRAP,
-              along(joint.length(), joints.boltSpacing()));
+      case FOLD -> new Hardware(Kind.BOLT, along(joint.length(), joints.boltSpacing()));
+      case FOLD_EDGES -> new Hardware(Kind.STRAP, along(joint.length(), joints.boltSpacing()));
     };
   }
 

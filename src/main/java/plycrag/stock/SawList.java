@@ -1,12 +1,17 @@
 package plycrag.stock;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Trig;
+import plycrag.layout.EndCut;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
@@ -18,6 +23,9 @@ import plycrag.layout.Piece;
 public record SawList(List<Cut> cuts) {
   private static final List<String> COLUMNS =
       List.of("part", "cut", "angle_deg", "longer_side", "difference_mm", "facet");
+
+  /** The tangent of the steepest bevel, and a little more. */
+  private static final double STEEPEST = 1.01;
 
   /** An angle below this is square, degrees. */
   private static final double SQUARE = 0.005;
@@ -54,24 +62,62 @@ public record SawList(List<Cut> cuts) {
   }
 
   private static void addEdges(Piece piece, double thickness, String facet, List<Cut> cuts) {
-    Envelope front = piece.box();
-    Envelope back = piece.back().getEnvelopeInternal();
-    double low = Trig.angle(front.getMinY() - back.getMinY(), thickness);
-    double high = Trig.angle(back.getMaxY() - front.getMaxY(), thickness);
-    add(new Slant(piece.mark(), "lower edge", low, thickness), facet, cuts);
-    add(new Slant(piece.mark(), "upper edge", high, thickness), facet, cuts);
+    if (piece.isSquare()) {
+      return;
+    }
+    List<LineString> front = Shapes.outerEdges(piece.outline());
+    for (LineString back : Shapes.outerEdges(piece.back())) {
+      front.stream()
+          .filter(edge -> isSameEdge(edge, back, thickness))
+          .min(Comparator.comparingDouble(edge -> edge.distance(back.getCentroid())))
+          .ifPresent(
+              edge -> {
+                double angle = Trig.angle(outward(edge, back), thickness);
+                add(new Slant(piece.mark(), name(back), angle, thickness), facet, cuts);
+              });
+    }
+  }
+
+  /** Whether two edges run the same way, no further apart than a saw can tilt. */
+  private static boolean isSameEdge(LineString front, LineString back, double thickness) {
+    return Direction.of(front).isParallel(Direction.of(back))
+        && name(front).equals(name(back))
+        && Math.abs(outward(front, back)) <= thickness * STEEPEST;
+  }
+
+  /** How far the back's edge lies outside the front's, which is counter-clockwise, mm. */
+  private static double outward(LineString front, LineString back) {
+    Coordinate from = front.getCoordinateN(0);
+    Coordinate to = front.getCoordinateN(1);
+    Coordinate other = back.getCentroid().getCoordinate();
+    double turn = (to.x - from.x) * (other.y - from.y) - (to.y - from.y) * (other.x - from.x);
+    return -turn / from.distance(to);
+  }
+
+  private static String name(LineString edge) {
+    double du = edge.getCoordinateN(1).x - edge.getCoordinateN(0).x;
+    double dv = edge.getCoordinateN(1).y - edge.getCoordinateN(0).y;
+    if (Math.abs(du) >= Math.abs(dv)) {
+      return du > 0 ? "lower edge" : "upper edge";
+    }
+    return dv > 0 ? "right edge" : "left edge";
   }
 
   private static void addEnds(Member member, double breadth, String facet, List<Cut> cuts) {
-    String mark = member.mark();
-    add(new Slant(mark, "lower end", member.lowEnd(), member.depth()), facet, cuts);
-    add(new Slant(mark, "upper end", member.highEnd(), member.depth()), facet, cuts);
+    addEnd(member, member.lowEnd(), "lower end", facet, cuts);
+    addEnd(member, member.highEnd(), "upper end", facet, cuts);
     double rip = member.rip();
-    if (Math.abs(rip) > SQUARE) {
+    if (!member.hasSquareSides()) {
       String longer = rip > 0 ? "upper face" : "lower face";
       double difference = breadth * Trig.tan(Math.abs(rip));
-      cuts.add(new Cut(mark, "rip along the sheet", Math.abs(rip), longer, difference, facet));
+      cuts.add(
+          new Cut(member.mark(), "rip along the sheet", Math.abs(rip), longer, difference, facet));
     }
+  }
+
+  private static void addEnd(Member member, EndCut end, String name, String facet, List<Cut> cuts) {
+    String both = Math.abs(end.mitre()) > SQUARE ? name + ", blade" : name;
+    add(new Slant(member.mark(), both, end.tilt(), member.depth()), facet, cuts);
   }
 
   private record Slant(String mark, String what, double angle, double through) {}

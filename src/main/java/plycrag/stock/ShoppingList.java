@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.geometry.Shapes;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.params.InsertParameters;
@@ -16,6 +17,7 @@ import plycrag.params.JointParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
 import plycrag.wall.Facet;
+import plycrag.wall.Fold;
 import plycrag.wall.Wall;
 
 /** What to buy, as merchants sell it. Holds what the wall takes, without spares. */
@@ -61,14 +63,16 @@ public final class ShoppingList {
   /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */
   private void addCoverStrips() {
     for (Facet facet : wall().facets()) {
-      double gap = wall().foldGap(facet);
-      if (gap > 0) {
-        String article =
-            "cover strip from an offcut, over the gap of "
-                + exact(gap)
-                + " above facet "
-                + facet.name();
-        add("sheets", article, size(facet.width(), wall().tape().snapUp(2 * STRIP + gap)), 1);
+      for (Fold fold : facet.folds()) {
+        double gap = wall().foldGap(fold);
+        boolean once = fold.place() == Fold.Place.ABOVE || fold.place() == Fold.Place.RIGHT;
+        if (gap > 0 && once) {
+          String where = fold.isCorner() ? " to the right of facet " : " above facet ";
+          String article =
+              "cover strip from an offcut, over the gap of " + exact(gap) + where + facet.name();
+          double length = Shapes.outerEdges(facet.boundary()).get(fold.side()).getLength();
+          add("sheets", article, size(length, wall().tape().snapUp(2 * STRIP + gap)), 1);
+        }
       }
     }
   }

@@ -1,6 +1,9 @@
 package plycrag.wall;
 
+import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Shapes;
@@ -11,32 +14,77 @@ import plycrag.geometry.Trig;
  *
  * @param name printed before every mark on it
  * @param angle from vertical, degrees; positive leans out over the climber
- * @param width across, mm
- * @param length up the slope, mm
+ * @param boundary its edge in (u, v) without regard to cutouts; its lowest and its leftmost place
+ *     have v and u of 0
+ * @param cutouts openings in it
+ * @param folds where it meets others
  * @param plane where it stands in the room
- * @param below where it meets the facet below it, if there is one
- * @param above where it meets the facet above it, if there is one
  */
 public record Facet(
     String name,
     double angle,
-    double width,
-    double length,
-    FacetPlane plane,
-    Optional<Fold> below,
-    Optional<Fold> above) {
+    Polygon boundary,
+    List<Cutout> cutouts,
+    List<Fold> folds,
+    FacetPlane plane) {
 
-  /** The facet's edge in (u, v). */
-  public Polygon outline() {
-    return Shapes.rectangle(0, 0, width, length);
+  /** Copies the lists. */
+  public Facet {
+    cutouts = List.copyOf(cutouts);
+    folds = List.copyOf(folds);
   }
 
-  /** The part of the face where a hole's centre may lie; empty if the setback leaves none. */
-  public Optional<Polygon> setback(double setback) {
-    boolean some = 2 * setback < Math.min(width, length);
-    return some
-        ? Optional.of(Shapes.rectangle(setback, setback, width - setback, length - setback))
-        : Optional.empty();
+  /** The climbing face in (u, v), the cutouts taken out. */
+  public Polygon outline() {
+    return opened(boundary);
+  }
+
+  /** What is left of an area without the cutouts; the largest part. */
+  public Polygon opened(Polygon area) {
+    Geometry rest = area;
+    for (Cutout cutout : cutouts) {
+      rest = Shapes.without(rest, cutout.shape());
+    }
+    return cutouts.isEmpty() ? area : Shapes.largest(rest);
+  }
+
+  /** The parts of the face where a hole's centre may lie, from below. */
+  public List<Polygon> setback(double setback) {
+    return Shapes.narrowed(outline(), setback);
+  }
+
+  /** Across, mm. */
+  public double width() {
+    return box().getWidth();
+  }
+
+  /** Up the slope, mm. */
+  public double length() {
+    return box().getHeight();
+  }
+
+  private Envelope box() {
+    return boundary.getEnvelopeInternal();
+  }
+
+  /** Whether it is a rectangle. */
+  public boolean isRectangle() {
+    return boundary.isRectangle();
+  }
+
+  /** The fold on one of its sides, if there is one. */
+  public Optional<Fold> fold(Fold.Place place) {
+    return folds.stream().filter(fold -> fold.place() == place).findFirst();
+  }
+
+  /** The fold that a side of the boundary lies on, if there is one. */
+  public Optional<Fold> fold(int side) {
+    return folds.stream().filter(fold -> fold.side() == side).findFirst();
+  }
+
+  /** Whether it stands on another facet. */
+  public boolean standsOnFacet() {
+    return fold(Fold.Place.BELOW).isPresent();
   }
 
   /** Height of the face's lower edge above the floor, mm. */
@@ -46,14 +94,14 @@ public record Facet(
 
   /** Height of the face's upper edge above the floor, mm. */
   public double overallHeight() {
-    return plane.z(length, 0);
+    return plane.z(length(), 0);
   }
 
   /**
    * How far the upper edge stands out in front of the lower one, level, mm; negative for a slab.
    */
   public double reach() {
-    return length * Trig.sin(angle);
+    return length() * Trig.sin(angle);
   }
 
   /** Whether it is out of plumb. */

@@ -1,12 +1,27 @@
 package plycrag.wall;
 
 /**
- * Where two facets meet.
+ * Where a facet meets another, above, below or beside it.
  *
- * @param turn how much further the upper one leans out than the lower one, degrees; below zero it
- *     leans out less
+ * @param side the number of the side of the facet's boundary that lies on it
+ * @param turn by how much the two faces are turned toward each other, degrees: above zero they
+ *     enclose less than 180° on the climber's side
+ * @param other the other facet, by name
+ * @param place where the other one lies
  */
-public record Fold(double turn) {
+public record Fold(int side, double turn, String other, Place place) {
+
+  /** On which side of a facet another one lies. */
+  public enum Place {
+    /** It stands on the other. */
+    BELOW,
+    /** The other stands on it. */
+    ABOVE,
+    /** The other is on its left. */
+    LEFT,
+    /** The other is on its right. */
+    RIGHT
+  }
 
   /**
    * The angle of the plane that halves the fold, from square to either facet, degrees. Above zero
@@ -14,5 +29,10 @@ public record Fold(double turn) {
    */
   public double bevel() {
     return turn / 2;
+  }
+
+  /** Whether it runs up between two walls. */
+  public boolean isCorner() {
+    return place == Place.LEFT || place == Place.RIGHT;
   }
 }

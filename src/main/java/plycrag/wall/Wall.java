@@ -19,7 +19,7 @@ import plycrag.units.Tape;
  *
  * @param name printed everywhere
  * @param tape what it is set out with
- * @param facets from the floor up, each on the one before
+ * @param facets run by run from left to right, each from the floor up
  * @param foldEdges how what meets at a fold is cut
  * @param behind what reaches the back of the finished wall
  * @param sheet the stock sheets and how they are laid
@@ -53,13 +53,12 @@ public record Wall(
   }
 
   /**
-   * How wide a gap the fold above a facet leaves in the climbing face, mm: that of sheets cut
-   * square which would meet behind the fold.
+   * How wide a gap a fold leaves in the climbing face, mm: that of sheets cut square which would
+   * meet behind it.
    */
-  public double foldGap(Facet facet) {
-    boolean square = foldEdges == FoldEdges.SQUARE;
-    double bevel = square ? facet.above().map(Fold::bevel).orElse(0.0) : 0;
-    return bevel < 0 ? 2 * sheet.thickness() * Trig.sin(-bevel) : 0;
+  public double foldGap(Fold fold) {
+    boolean gaps = foldEdges == FoldEdges.SQUARE && fold.bevel() < 0;
+    return gaps ? 2 * sheet.thickness() * Trig.sin(-fold.bevel()) : 0;
   }
 
   /**
@@ -67,13 +66,15 @@ public record Wall(
    * cut square at a fold, timber stops short of it.
    */
   public double overhang(Facet facet) {
-    boolean folded = facet.below().isPresent() || facet.above().isPresent();
-    return folded && foldEdges == FoldEdges.SQUARE ? OVERHANG * sheet.thickness() : 0;
+    return !facet.folds().isEmpty() && foldEdges == FoldEdges.SQUARE
+        ? OVERHANG * sheet.thickness()
+        : 0;
   }
 
   /** The wall that a parameter file describes. */
   public static Wall of(Parameters parameters) {
-    List<Facet> facets = Profile.of(parameters.facets(), parameters.wall().raise());
+    List<Facet> facets =
+        Profile.of(parameters.facets(), parameters.cutouts(), parameters.wall().raise());
     return new Wall(
         parameters.wall().name(),
         new Tape(parameters.wall().unit()),

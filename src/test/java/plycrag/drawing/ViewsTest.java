@@ -36,7 +36,7 @@ class ViewsTest {
       drawings.add(FacetView.of(checked, facet, Face.BACK));
       drawings.add(FrameView.of(checked, facet));
     }
-    drawings.add(SideView.of(checked));
+    checked.layout().runs().forEach(run -> drawings.add(SideView.of(checked, run)));
     for (LaidSheet sheet : checked.layout().sheets()) {
       drawings.add(SheetView.of(checked, sheet));
       drawings.add(SheetTemplate.of(checked, sheet));
@@ -139,7 +139,7 @@ class ViewsTest {
   void theSectionReadsTheHeights() {
     CheckedLayout checked =
         Walls.judged("[wall]\nraise = 300\n[[facet]]\nangle = 30\nlength = 2440\n");
-    Drawing section = SideView.of(checked);
+    Drawing section = SideView.of(checked, checked.layout().facets());
     assertThat(labels(section).stream().map(Shape.Label::text)).contains("300", "2413.1", "1220");
   }
 }

@@ -196,13 +196,13 @@ class AnyWallTest {
       Member member = named(facet.members(), Member::mark, line.member());
       Box piece = Box.of(named(facet.pieces(), Piece::mark, line.piece()).box());
       double spacing =
-          runsAlongAnEdge(Box.of(member.box()), piece, member.axis())
+          runsAlongAnEdge(Box.of(member.box()), piece, axis(member))
               ? layout.wall().screws().edgeSpacing()
               : layout.wall().screws().fieldSpacing();
       List<Long> places =
           line.screws().stream()
               .map(screw -> screw.centre().getEnvelopeInternal())
-              .map(place -> micrometres(member.axis().low(place)))
+              .map(place -> micrometres(axis(member).low(place)))
               .toList();
       for (int next = 1; next < places.size(); next++) {
         assertThat(places.get(next) - places.get(next - 1))
@@ -210,6 +210,10 @@ class AnyWallTest {
             .isLessThanOrEqualTo(micrometres(spacing));
       }
     }
+  }
+
+  private static Axis axis(Member member) {
+    return member.role().isUpright() ? Axis.UP : Axis.ACROSS;
   }
 
   private static boolean runsAlongAnEdge(Box member, Box piece, Axis axis) {

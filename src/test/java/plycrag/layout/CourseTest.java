@@ -29,8 +29,18 @@ class CourseTest {
       double total, double stock, double least, double first, double last) {
     SheetParameters sheet = Walls.parameters("[[facet]]\n").sheet();
     SheetParameters asked =
-        new SheetParameters(stock, stock, sheet.thickness(), sheet.lay(), sheet.seamGap(), least);
-    Course course = Course.of(0, total, stock, asked, new Tape(LengthUnit.MM));
+        new SheetParameters(
+            stock,
+            stock,
+            sheet.thickness(),
+            sheet.lay(),
+            sheet.bond(),
+            sheet.start(),
+            sheet.grain(),
+            sheet.seamGap(),
+            least);
+    Course.Span between = new Course.Span(0, total);
+    Course course = Course.of(between, stock, stock, asked, new Tape(LengthUnit.MM));
     Course.Span low = course.spans().get(0);
     Course.Span high = course.spans().get(course.spans().size() - 1);
     assertThat(low.high() - low.low()).isCloseTo(first, within(1e-3));

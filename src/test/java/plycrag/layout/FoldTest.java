@@ -53,11 +53,11 @@ class FoldTest {
     assertThat(upper.box().getMinY()).isZero();
     assertThat(upper.back().getEnvelopeInternal().getMinY()).isCloseTo(-6.551, within(1e-3));
     Member stud = members(layout, 0, Role.STUD).get(0);
-    assertThat(stud.lowEnd()).isZero();
-    assertThat(stud.highEnd()).isCloseTo(20, within(1e-3));
+    assertThat(stud.lowEnd().tilt()).isZero();
+    assertThat(stud.highEnd().tilt()).isCloseTo(20, within(1e-3));
     assertThat(stud.far().getEnvelopeInternal().getMaxY() - stud.box().getMaxY())
         .isCloseTo(32.757, within(2e-3));
-    assertThat(members(layout, 1, Role.STUD).get(0).lowEnd()).isCloseTo(20, within(1e-3));
+    assertThat(members(layout, 1, Role.STUD).get(0).lowEnd().tilt()).isCloseTo(20, within(1e-3));
     assertThat(members(layout, 0, Role.PLATE).get(1).rip()).isCloseTo(20, within(1e-3));
     assertThat(members(layout, 1, Role.PLATE).get(0).rip()).isCloseTo(-20, within(1e-3));
   }
@@ -68,7 +68,7 @@ class FoldTest {
     Piece lower = layout.facets().get(0).pieces().get(0);
     assertThat(lower.back().getEnvelopeInternal().getMaxY()).isCloseTo(893.449, within(1e-3));
     assertThat(lower.blank().getEnvelopeInternal().getMaxY()).isEqualTo(900);
-    assertThat(members(layout, 0, Role.STUD).get(0).highEnd()).isCloseTo(-20, within(1e-3));
+    assertThat(members(layout, 0, Role.STUD).get(0).highEnd().tilt()).isCloseTo(-20, within(1e-3));
   }
 
   /** 108 tan 20° = 39.309: what stops short so that the frames' backs just meet. */
@@ -88,7 +88,8 @@ class FoldTest {
 
   /**
    * In the room, by the sums of the sine and cosine that this test makes itself, the outer faces of
-   * both plates and both sheets lie in one plane, whatever the angles.
+   * both plates and both sheets lie in one plane, whatever the angles; but plates stay square where
+   * the upper facet leans out more than 60° further.
    */
   @Property(tries = 100)
   void plateLiesAgainstPlateAndSheetAgainstSheet(
@@ -101,7 +102,11 @@ class FoldTest {
     Envelope underFar = under.far().getEnvelopeInternal();
     Envelope overFar = over.far().getEnvelopeInternal();
     assertMeet(lower, upper, under.box().getMaxY(), over.box().getMinY(), t);
-    assertMeet(lower, upper, underFar.getMaxY(), overFar.getMinY(), t + under.depth());
+    if (upper - lower <= 60) {
+      assertMeet(lower, upper, underFar.getMaxY(), overFar.getMinY(), t + under.depth());
+    } else {
+      assertThat(under.isSquare() && over.isSquare()).isTrue();
+    }
     assertThat(over.depth()).isEqualTo(under.depth());
     Piece below = layout.facets().get(0).pieces().get(0);
     Piece above = layout.facets().get(1).pieces().get(0);

@@ -15,7 +15,7 @@ class FramingTest {
   private static List<Double> middles(Layout layout, Role role) {
     return layout.members().stream()
         .filter(member -> member.role() == role)
-        .map(member -> role.axis().other().middle(member.box()))
+        .map(member -> (role.isUpright() ? Axis.ACROSS : Axis.UP).middle(member.box()))
         .distinct()
         .sorted()
         .toList();

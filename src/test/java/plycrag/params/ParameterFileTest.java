@@ -34,7 +34,7 @@ class ParameterFileTest {
             """);
     assertThat(read.wall())
         .isEqualTo(new WallParameters("River bay", LengthUnit.MM, 300, MITRED, WALK_IN));
-    assertThat(read.facets()).containsExactly(new FacetParameters("main", 30, 2400, 2400));
+    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 30, 2400, 2400));
   }
 
   /**
@@ -45,9 +45,19 @@ class ParameterFileTest {
     Parameters read = good(FACET);
     assertThat(read.wall())
         .isEqualTo(new WallParameters("oar store", LengthUnit.MM, 0, MITRED, WALK_IN));
-    assertThat(read.facets()).containsExactly(new FacetParameters("main", 0, 2400, 2400));
+    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 0, 2400, 2400));
     assertThat(read.sheet())
-        .isEqualTo(new SheetParameters(2440, 1220, 18, Optional.empty(), 2, 300));
+        .isEqualTo(
+            new SheetParameters(
+                2440,
+                1220,
+                18,
+                Optional.empty(),
+                SheetParameters.Bond.ALIGNED,
+                Optional.empty(),
+                SheetParameters.Grain.ALONG,
+                2,
+                300));
     assertThat(read.frame())
         .isEqualTo(
             new FrameParameters(
@@ -95,7 +105,7 @@ class ParameterFileTest {
   @Test
   void defaultsOfInchFiles() {
     Parameters read = good("[wall]\nunit = \"in\"\n" + FACET);
-    assertThat(read.facets()).containsExactly(new FacetParameters("main", 0, 2438.4, 2438.4));
+    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 0, 2438.4, 2438.4));
     assertThat(read.sheet().thickness()).isEqualTo(18.25625);
     assertThat(read.sheet().seamGap()).isEqualTo(3.175);
     assertThat(read.frame().depth()).isEqualTo(88.9);
@@ -121,7 +131,7 @@ class ParameterFileTest {
             plunge-feed = "600 mm/min"
             """);
     assertThat(read.wall().raise()).isEqualTo(304.8);
-    assertThat(read.facets()).containsExactly(new FacetParameters("main", 0, 2400, 2501.9));
+    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 0, 2400, 2501.9));
     assertThat(read.machine().plungeFeed()).isEqualTo(600);
   }
 
@@ -165,7 +175,8 @@ class ParameterFileTest {
         "[[ facet ]] # the only one\n\"angle\" = 0x1E"
       })
   void anyWayToWriteTomlWillDo(String text) {
-    assertThat(good(text).facets()).containsExactly(new FacetParameters("main", 30, 2400, 2400));
+    assertThat(good(text).facets())
+        .containsExactly(FacetParameters.rectangle("main", 30, 2400, 2400));
   }
 
   @Test

@@ -17,6 +17,7 @@ import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
+import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Hold;
 import plycrag.layout.Member;
@@ -33,7 +34,7 @@ class StickPlanTest {
     for (double length : lengths) {
       String mark = "ST" + (members.size() + 1);
       Polygon footprint = Shapes.rectangle(0, 0, 45, length);
-      members.add(new Member(mark, Role.STUD, Hold.FREE, footprint, footprint, 90));
+      members.add(new Member(mark, Role.STUD, Hold.FREE, Direction.UP, footprint, footprint, 90));
     }
     return members;
   }

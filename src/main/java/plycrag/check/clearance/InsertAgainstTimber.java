@@ -74,10 +74,14 @@ public final class InsertAgainstTimber implements Rule {
    */
   private static String move(
       Insert insert, Member member, Obstacle obstacle, FacetLayout facet, Report report) {
-    if (member.hasSquareSides() && facet.members().contains(member)) {
+    if (member.hasSquareSides() && member.isUpOrLevel() && facet.members().contains(member)) {
       double centre = Shapes.distance(insert.centre(), member.footprint());
       double needed = centre + obstacle.measure().shortfall();
       return InsertMove.clearOf(member, insert, needed).words(insert, member, report.tape());
+    }
+    if (facet.members().contains(member) && !member.isUpOrLevel()) {
+      return InsertMove.off(member, insert, obstacle.measure().shortfall())
+          .words(insert, report.tape());
     }
     boolean lower = insert.centre().getY() < facet.facet().length() / 2;
     double away = obstacle.measure().shortfall();

@@ -2,6 +2,7 @@ package plycrag.check.clearance;
 
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Point;
+import plycrag.geometry.Direction;
 import plycrag.layout.Axis;
 import plycrag.layout.Hold;
 import plycrag.layout.Insert;
@@ -22,12 +23,27 @@ record InsertMove(Axis axis, double distance) {
    * @param needed least distance from the insert's centre to the member, mm
    */
   static InsertMove clearOf(Member member, Insert insert, double needed) {
-    Axis axis = member.axis().other();
+    Axis axis = member.role().isUpright() ? Axis.ACROSS : Axis.UP;
     Envelope box = member.box();
     double place = axis.low(insert.centre().getEnvelopeInternal());
     double back = axis.low(box) - needed - place;
     double on = axis.high(box) + needed - place;
     return new InsertMove(axis, on < -back ? on : back);
+  }
+
+  /**
+   * Further off a member that slants.
+   *
+   * @param away how much further, mm
+   */
+  static InsertMove off(Member member, Insert insert, double away) {
+    Direction across = member.direction().across();
+    double beside = across.along(insert.centre()) - across.along(member.footprint().getCentroid());
+    double signed = beside < 0 ? -away : away;
+    boolean isAcross = Math.abs(across.u()) >= Math.abs(across.v());
+    return isAcross
+        ? new InsertMove(Axis.ACROSS, signed / across.u())
+        : new InsertMove(Axis.UP, signed / across.v());
   }
 
   /**

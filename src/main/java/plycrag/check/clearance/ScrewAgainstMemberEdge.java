@@ -18,7 +18,7 @@ public final class ScrewAgainstMemberEdge extends ScrewRule {
 
   @Override
   Measure measure(Grip grip, ClearanceParameters clearance) {
-    return new Measure(grip.within(grip.member().axis().other()), clearance.screwToMemberEdge());
+    return new Measure(grip.within(false), clearance.screwToMemberEdge());
   }
 
   @Override

@@ -18,7 +18,7 @@ public final class ScrewAgainstMemberEnd extends ScrewRule {
 
   @Override
   Measure measure(Grip grip, ClearanceParameters clearance) {
-    return new Measure(grip.within(grip.member().axis()), clearance.screwToMemberEnd());
+    return new Measure(grip.within(true), clearance.screwToMemberEnd());
   }
 
   @Override

@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
-import plycrag.layout.Axis;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -30,15 +31,23 @@ abstract class ScrewRule implements Rule {
    */
   record Grip(Screw screw, Piece piece, Member member, double bite) {
 
-    /** How far it lies inside its member along an axis, where it enters and where it ends, mm. */
-    double within(Axis axis) {
-      Envelope end = member.section(Math.min(bite, member.depth()));
-      return Math.min(within(axis, member.box()), within(axis, end));
+    /**
+     * How far it lies inside its member from the nearest of its ends or of its other sides, where
+     * it enters and where it ends, mm.
+     */
+    double within(boolean ends) {
+      Polygon deep = member.section(Math.min(bite, member.depth()));
+      return Math.min(within(ends, member.footprint()), within(ends, deep));
     }
 
-    private double within(Axis axis, Envelope box) {
-      double place = axis.low(screw.centre().getEnvelopeInternal());
-      return Math.min(place - axis.low(box), axis.high(box) - place);
+    private double within(boolean ends, Polygon area) {
+      double nearest =
+          Shapes.outerEdges(area).stream()
+              .filter(edge -> Direction.of(edge).isParallel(member.direction()) != ends)
+              .mapToDouble(edge -> edge.distance(screw.centre()))
+              .min()
+              .orElse(Double.POSITIVE_INFINITY);
+      return area.covers(screw.centre()) ? nearest : -nearest;
     }
   }
 

@@ -17,6 +17,7 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
+import plycrag.wall.Facet;
 
 /** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
 public final class SeamBacked implements Rule {
@@ -46,6 +47,9 @@ public final class SeamBacked implements Rule {
               : "choose a smaller seam gap, broader timber or other backing at the seams";
       for (Piece piece : facet.pieces()) {
         for (LineString edge : Shapes.edges(piece.back())) {
+          if (isRound(edge, facet.facet())) {
+            continue;
+          }
           for (Geometry stretch : bare(edge, members, overhang)) {
             findings.add(finding(piece, stretch, suggestion, report));
           }
@@ -53,6 +57,13 @@ public final class SeamBacked implements Rule {
       }
     }
     return findings;
+  }
+
+  /** Whether an edge belongs to an opening that timber cannot follow; its box is framed instead. */
+  private static boolean isRound(LineString edge, Facet facet) {
+    return facet.cutouts().stream()
+        .filter(cutout -> !cutout.isRectangle())
+        .anyMatch(cutout -> cutout.shape().getBoundary().distance(edge.getCentroid()) < LEAST);
   }
 
   private static List<Geometry> bare(

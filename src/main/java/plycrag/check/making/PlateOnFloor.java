@@ -1,6 +1,7 @@
 package plycrag.check.making;
 
 import java.util.List;
+import java.util.Optional;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
@@ -9,6 +10,8 @@ import plycrag.finding.Severity;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Footing;
 import plycrag.layout.Layout;
+import plycrag.layout.Member;
+import plycrag.layout.Role;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
@@ -28,25 +31,35 @@ public final class PlateOnFloor implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    FacetLayout lowest = layout.facets().get(0);
-    Footing footing = lowest.footing();
-    Tape tape = layout.wall().tape();
-    if (Footing.hangs(lowest.facet())) {
-      return List.of(hanging(lowest.facet(), tape));
-    }
-    if (footing.packing() < -TOLERANCE) {
-      return List.of(inFloor(footing, tape));
-    }
-    if (footing.packing() > tape.unit().markingGrid()) {
-      return List.of(packed(footing, tape));
-    }
-    return List.of();
+    return layout.facets().stream()
+        .filter(facet -> !facet.facet().standsOnFacet())
+        .flatMap(facet -> finding(facet, layout.wall().tape()).stream())
+        .toList();
   }
 
-  private Finding hanging(Facet facet, Tape tape) {
+  private Optional<Finding> finding(FacetLayout lowest, Tape tape) {
+    Footing footing = lowest.footing();
+    String plate =
+        lowest.members().stream()
+            .filter(member -> member.role() == Role.PLATE)
+            .map(Member::mark)
+            .findFirst()
+            .orElse("");
+    if (Footing.hangs(lowest.facet())) {
+      return Optional.of(hanging(plate, lowest.facet(), tape));
+    }
+    if (footing.packing() < -TOLERANCE) {
+      return Optional.of(inFloor(plate, footing, tape));
+    }
+    return footing.packing() > tape.unit().markingGrid()
+        ? Optional.of(packed(plate, footing, tape))
+        : Optional.empty();
+  }
+
+  private Finding hanging(String plate, Facet facet, Tape tape) {
     return new WholeWall(name(), Severity.WARNING)
         .finding(
-            "PL1",
+            plate,
             "",
             new Measure(facet.raise(), 0),
             "facet "
@@ -57,10 +70,10 @@ public final class PlateOnFloor implements Rule {
             "put a facet below it that stands, or have what it hangs from designed");
   }
 
-  private Finding inFloor(Footing footing, Tape tape) {
+  private Finding inFloor(String plate, Footing footing, Tape tape) {
     return new WholeWall(name(), Severity.ERROR)
         .finding(
-            "PL1",
+            plate,
             "",
             new Measure(footing.packing(), 0),
             "the facet leans back, and its frame would stand "
@@ -71,10 +84,10 @@ public final class PlateOnFloor implements Rule {
                 + " ([wall] raise)");
   }
 
-  private Finding packed(Footing footing, Tape tape) {
+  private Finding packed(String plate, Footing footing, Tape tape) {
     return new WholeWall(name(), Severity.WARNING)
         .finding(
-            "PL1",
+            plate,
             "",
             new Measure(footing.packing(), 0),
             "the bottom plate's lowest line is "

@@ -1,0 +1,103 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.params.SheetParameters;
+import plycrag.params.SheetParameters.Bond;
+import plycrag.params.SheetParameters.Lay;
+import plycrag.params.SheetParameters.Start;
+import plycrag.wall.Wall;
+
+/**
+ * Rows of sheets that fill a box, side by side along the sheets' long side.
+ *
+ * @param along which way the sheets' long side runs
+ * @param rows beside each other, across that way
+ * @param courses the pieces of each row
+ * @param gap between neighbouring pieces, mm
+ * @param bond how the seams of neighbouring rows stand to each other
+ */
+record Coursing(Axis along, Course rows, List<Course> courses, double gap, Bond bond) {
+  Coursing {
+    courses = List.copyOf(courses);
+  }
+
+  static Coursing of(Envelope box, Wall wall, Lay lay, Start start) {
+    SheetParameters sheet = wall.sheet();
+    Axis along = lay == Lay.ACROSS ? Axis.ACROSS : Axis.UP;
+    boolean alongFromLow = along == Axis.ACROSS ? start.isLeft() : start.isLower();
+    boolean beside = along == Axis.ACROSS ? start.isLower() : start.isLeft();
+    Course rows = course(span(along.other(), box), sheet.width(), sheet.width(), beside, wall);
+    List<Course> courses = new ArrayList<>();
+    for (int row = 0; row < rows.spans().size(); row++) {
+      int fromStart = beside ? row : rows.spans().size() - 1 - row;
+      boolean moved = sheet.bond() == Bond.STAGGERED && fromStart % 2 == 1;
+      double first = moved ? wall.tape().snap(sheet.length() / 2) : sheet.length();
+      courses.add(course(span(along, box), sheet.length(), first, alongFromLow, wall));
+    }
+    return new Coursing(along, rows, courses, sheet.seamGap(), sheet.bond());
+  }
+
+  private static Course.Span span(Axis axis, Envelope box) {
+    return new Course.Span(axis.low(box), axis.high(box));
+  }
+
+  private static Course course(
+      Course.Span span, double stock, double first, boolean fromLow, Wall wall) {
+    return fromLow
+        ? Course.of(span, stock, first, wall.sheet(), wall.tape())
+        : Course.fromEnd(span, stock, first, wall.sheet(), wall.tape());
+  }
+
+  /** Where pieces may lie, from the floor up, left to right. */
+  List<Envelope> cells() {
+    List<Envelope> cells = new ArrayList<>();
+    for (int row = 0; row < courses.size(); row++) {
+      for (Course.Span span : courses.get(row).spans()) {
+        cells.add(cell(span, rows.spans().get(row)));
+      }
+    }
+    cells.sort(
+        Comparator.comparingDouble((Envelope cell) -> cell.getMinY())
+            .thenComparingDouble(Envelope::getMinX));
+    return cells;
+  }
+
+  private Envelope cell(Course.Span span, Course.Span row) {
+    return along == Axis.ACROSS
+        ? new Envelope(span.low(), span.high(), row.low(), row.high())
+        : new Envelope(row.low(), row.high(), span.low(), span.high());
+  }
+
+  /**
+   * The seams, those that run up first, each kind in order.
+   *
+   * @param box what they run through if they run all the way
+   */
+  List<Seam> seams(Envelope box) {
+    List<Seam> seams = new ArrayList<>();
+    for (double joint : rows.joints()) {
+      seams.add(new Seam(along, joint, gap, along.low(box), along.high(box)));
+    }
+    Axis across = along.other();
+    if (bond == Bond.ALIGNED) {
+      for (double joint : courses.get(0).joints()) {
+        seams.add(new Seam(across, joint, gap, across.low(box), across.high(box)));
+      }
+    } else {
+      for (int row = 0; row < courses.size(); row++) {
+        Course.Span span = rows.spans().get(row);
+        double low = Math.max(span.low(), across.low(box));
+        double high = Math.min(span.high(), across.high(box));
+        courses.get(row).joints().forEach(at -> seams.add(new Seam(across, at, gap, low, high)));
+      }
+    }
+    seams.sort(
+        Comparator.comparing((Seam seam) -> seam.axis() == Axis.ACROSS)
+            .thenComparingDouble(Seam::middle)
+            .thenComparingDouble(Seam::low));
+    return seams;
+  }
+}

@@ -1,0 +1,105 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+import plycrag.params.FrameParameters;
+
+/**
+ * Timber along the sides of a facet's ground: plates along those that are level, rakes along those
+ * that slant. Along those that run up stand studs, which are planned with the others.
+ *
+ * @param outer the ground's outer edge, in the order of the cuts
+ * @param cuts how timber ends at each side
+ * @param frame what it is made of
+ */
+record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
+
+  /** Along level sides, from below. */
+  List<Strip> plates() {
+    return strips(Role.PLATE).stream()
+        .sorted(Comparator.comparingDouble(strip -> strip.beside().low()))
+        .toList();
+  }
+
+  /** Along slanting sides. */
+  List<Strip> rakes() {
+    return strips(Role.RAKE);
+  }
+
+  private List<Strip> strips(Role role) {
+    List<Strip> strips = new ArrayList<>();
+    List<LineString> edges = Shapes.outerEdges(outer);
+    for (int side = 0; side < edges.size(); side++) {
+      if (role == role(edges.get(side))) {
+        strips.add(strip(side, edges, role));
+      }
+    }
+    return strips;
+  }
+
+  private static Role role(LineString edge) {
+    Direction direction = Direction.of(edge);
+    if (direction.equals(Direction.LEVEL)) {
+      return Role.PLATE;
+    }
+    return direction.equals(Direction.UP) ? Role.STUD : Role.RAKE;
+  }
+
+  private Strip strip(int side, List<LineString> edges, Role role) {
+    LineString edge = edges.get(side);
+    FoldCut cut = cuts.get(side);
+    int count = edges.size();
+    Coordinate from = edge.getCoordinateN(0);
+    Coordinate to = edge.getCoordinateN(1);
+    double breadth = cut.breadth(frame.breadth());
+    double reach = 20 * breadth;
+    double before = turnsLeft(edges.get((side + count - 1) % count), edge) ? reach : 0;
+    double after = turnsLeft(edge, edges.get((side + 1) % count)) ? reach : 0;
+    double length = from.distance(to);
+    double du = (to.x - from.x) / length;
+    double dv = (to.y - from.y) / length;
+    Coordinate low = new Coordinate(from.x - before * du, from.y - before * dv);
+    Coordinate high = new Coordinate(to.x + after * du, to.y + after * dv);
+    List<Coordinate> corners = new ArrayList<>(List.of(low, high));
+    corners.add(new Coordinate(high.x - breadth * dv, high.y + breadth * du));
+    corners.add(new Coordinate(low.x - breadth * dv, low.y + breadth * du));
+    Direction direction = Direction.of(edge);
+    Direction across = direction.across();
+    boolean outwardIsUp = dv * across.u() - du * across.v() > 0;
+    return new Strip(
+        role,
+        Hold.EDGE,
+        direction,
+        Shapes.polygon(corners),
+        cut.depth(frame.depth()),
+        outwardIsUp ? cut.slope() : -cut.slope() + 0.0);
+  }
+
+  private static boolean turnsLeft(LineString edge, LineString next) {
+    Coordinate a = edge.getCoordinateN(0);
+    Coordinate b = edge.getCoordinateN(1);
+    Coordinate c = next.getCoordinateN(1);
+    return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x) > 0;
+  }
+
+  /** The sides that run straight up, as places of studs. */
+  List<StudPlan.Station> uprights() {
+    List<StudPlan.Station> stations = new ArrayList<>();
+    List<LineString> edges = Shapes.outerEdges(outer);
+    for (int side = 0; side < edges.size(); side++) {
+      LineString edge = edges.get(side);
+      if (role(edge) == Role.STUD) {
+        boolean isRight = edge.getCoordinateN(1).y > edge.getCoordinateN(0).y;
+        stations.add(
+            StudPlan.Station.edge(edge.getCoordinateN(0).x, isRight, cuts.get(side), frame));
+      }
+    }
+    return stations;
+  }
+}

@@ -1,0 +1,156 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+
+/**
+ * The area behind a facet's sheets that its frame may take, and what is taken of it. What comes
+ * first keeps its ground; what comes later ends where it meets it, unless both run the same way.
+ */
+final class Ground {
+  /** What is smaller is none, mm². */
+  private static final double CRUMB = 1;
+
+  /** A member shorter than this is none, mm. */
+  private static final double LEAST = 1;
+
+  private final Polygon area;
+  private final List<SlopingSide> sides;
+  private final List<Draft> taken = new ArrayList<>();
+
+  /**
+   * Free ground.
+   *
+   * @param area against the sheets' back, openings taken out
+   * @param sides those of its outer edge that slope
+   */
+  Ground(Polygon area, List<SlopingSide> sides) {
+    this.area = area;
+    this.sides = List.copyOf(sides);
+  }
+
+  Polygon area() {
+    return area;
+  }
+
+  /** What is taken, in order. */
+  List<Draft> taken() {
+    return List.copyOf(taken);
+  }
+
+  /** Takes what a strip can have, in order along it; nothing where others back the same ground. */
+  List<Draft> take(Strip strip) {
+    List<Draft> drafts = wished(strip);
+    taken.addAll(drafts);
+    return drafts;
+  }
+
+  /** The same, but for stubs and for what would take from the timber round an opening. */
+  List<Draft> takeFree(Strip strip) {
+    double breadth = strip.beside().size();
+    List<Draft> drafts =
+        wished(strip).stream()
+            .filter(draft -> draft.along().size() >= breadth && !isShared(draft))
+            .toList();
+    taken.addAll(drafts);
+    return drafts;
+  }
+
+  private List<Draft> wished(Strip strip) {
+    Geometry rest = Shapes.shared(strip.area(), area);
+    for (Draft other : near(strip)) {
+      if (!other.direction().isParallel(strip.direction())) {
+        rest = Shapes.without(rest, other.footprint());
+      }
+    }
+    List<Draft> drafts = new ArrayList<>();
+    for (Polygon part : parts(rest, strip)) {
+      for (Polygon one : convex(part, strip)) {
+        Draft draft = draft(one, strip);
+        if (!isBacked(one, strip) && draft.keepsItsShape()) {
+          drafts.add(draft);
+        }
+      }
+    }
+    return drafts;
+  }
+
+  private static List<Polygon> parts(Geometry rest, Strip strip) {
+    return Shapes.areas(rest).stream()
+        .filter(part -> part.getArea() > CRUMB && strip.direction().span(part).size() > LEAST)
+        .sorted(Comparator.comparingDouble((Polygon part) -> strip.direction().span(part).low()))
+        .toList();
+  }
+
+  private List<Draft> near(Strip strip) {
+    return taken.stream()
+        .filter(
+            other ->
+                other
+                    .footprint()
+                    .getEnvelopeInternal()
+                    .intersects(strip.area().getEnvelopeInternal()))
+        .toList();
+  }
+
+  private Draft draft(Polygon part, Strip strip) {
+    List<SlopingSide> around = new ArrayList<>(sides);
+    near(strip).forEach(other -> around.addAll(other.sides()));
+    return new Draft(strip, part, Draft.sides(part, around, strip));
+  }
+
+  /** Whether others that run the same way lie there already. */
+  private boolean isBacked(Polygon part, Strip strip) {
+    Geometry bare = part;
+    for (Draft other : near(strip)) {
+      if (other.direction().isParallel(strip.direction())) {
+        bare = Shapes.without(bare, other.footprint());
+      }
+    }
+    return bare.getArea() < CRUMB;
+  }
+
+  private boolean isShared(Draft draft) {
+    return near(draft.strip()).stream()
+        .filter(other -> other.strip().hold() == Hold.OPENING)
+        .anyMatch(other -> Shapes.shared(other.footprint(), draft.footprint()).getArea() > CRUMB);
+  }
+
+  /** A part as it is, or if it has re-entrant corners, where it has its full breadth. */
+  private static List<Polygon> convex(Polygon part, Strip strip) {
+    if (Shapes.isConvex(part)) {
+      return List.of(part);
+    }
+    Direction.Span along = strip.direction().span(part);
+    Geometry missing = Shapes.without(strip.between(along.low(), along.high()), part);
+    List<Direction.Span> gaps = new ArrayList<>();
+    Shapes.areas(missing).forEach(gap -> gaps.add(strip.direction().span(gap)));
+    gaps.add(new Direction.Span(along.high(), along.high()));
+    gaps.sort(Comparator.comparingDouble(Direction.Span::low));
+    List<Polygon> whole = new ArrayList<>();
+    double low = along.low();
+    for (Direction.Span gap : gaps) {
+      if (gap.low() - low > LEAST) {
+        whole.add(strip.between(low, gap.low()));
+      }
+      low = Math.max(low, gap.high());
+    }
+    return whole;
+  }
+
+  /** The sides of a facet's ground that slope. */
+  static List<SlopingSide> sloping(Polygon outer, List<FoldCut> cuts) {
+    List<SlopingSide> sides = new ArrayList<>();
+    List<LineString> edges = Shapes.outerEdges(outer);
+    for (int side = 0; side < edges.size(); side++) {
+      sides.add(new SlopingSide(edges.get(side), cuts.get(side).slope()));
+    }
+    return sides;
+  }
+}

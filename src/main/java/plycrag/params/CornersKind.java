@@ -1,0 +1,84 @@
+package plycrag.params;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tomlj.TomlArray;
+import plycrag.units.LengthUnit;
+
+/**
+ * The corners of a simple polygon, in order round it, the first not repeated.
+ *
+ * @param each what each of them may be
+ * @param most how many there may be; three at least
+ */
+record CornersKind(CornerKind each, int most) implements Kind<List<Corner>> {
+
+  @Override
+  public Optional<List<Corner>> read(Located value, Context context) {
+    if (!(value.value() instanceof TomlArray)) {
+      return refuseKind(value, context);
+    }
+    List<Located> elements = value.elements();
+    if (elements.size() < 3 || elements.size() > most) {
+      return context.refuse(
+          value, "the list holds " + elements.size() + " corners", mayStand(context));
+    }
+    List<Optional<Corner>> corners =
+        elements.stream().map(element -> each.read(element, context)).toList();
+    return corners.stream().allMatch(Optional::isPresent)
+        ? simple(elements, corners.stream().map(Optional::get).toList(), context)
+        : Optional.empty();
+  }
+
+  @Override
+  public String allowed(List<LengthUnit> units) {
+    return "a list of 3 to " + most + " corners, each " + each.allowed(units);
+  }
+
+  private static Optional<List<Corner>> simple(
+      List<Located> elements, List<Corner> corners, Context context) {
+    int count = corners.size();
+    for (int at = 0; at < count; at++) {
+      if (!turns(corners, at)) {
+        return context.refuse(
+            elements.get(at),
+            "the outline does not turn at this corner",
+            "corners that lie neither on each other nor on a line with both neighbours are"
+                + " allowed");
+      }
+    }
+    Optional<Integer> crossing =
+        IntStream.range(0, count)
+            .boxed()
+            .filter(at -> IntStream.range(0, at - 1).anyMatch(to -> meet(corners, to, at)))
+            .findFirst();
+    if (crossing.isPresent()) {
+      return context.refuse(
+          elements.get(crossing.get()),
+          "the side from this corner on meets another side",
+          "corners in order round the outline are allowed");
+    }
+    return Optional.of(corners);
+  }
+
+  private static boolean turns(List<Corner> corners, int at) {
+    int count = corners.size();
+    Corner before = corners.get((at + count - 1) % count);
+    Corner after = corners.get((at + 1) % count);
+    return Math.abs(corners.get(at).leftOf(before, after)) > 1;
+  }
+
+  /** Whether two sides that are no neighbours meet. */
+  private static boolean meet(List<Corner> corners, int one, int other) {
+    int count = corners.size();
+    if ((other + 1) % count == one) {
+      return false;
+    }
+    Corner a = corners.get(one);
+    Corner b = corners.get(one + 1);
+    Corner c = corners.get(other);
+    Corner d = corners.get((other + 1) % count);
+    return c.leftOf(a, b) * d.leftOf(a, b) <= 0 && a.leftOf(c, d) * b.leftOf(c, d) <= 0;
+  }
+}

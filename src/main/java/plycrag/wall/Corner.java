@@ -1,0 +1,40 @@
+package plycrag.wall;
+
+import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Place;
+import plycrag.geometry.Trig;
+
+/**
+ * Where two walls meet, at one height: the line in which the planes of their facets cut each other.
+ *
+ * @param left the plane of the facet on the left
+ * @param right that of the facet on the right
+ * @param turn how far the right wall is turned from the left one, seen from above, degrees
+ */
+record Corner(FacetPlane left, FacetPlane right, double turn) {
+
+  /** How far the corner moves to the right on the left facet for each millimetre up its slope. */
+  double slopeOnLeft() {
+    return slopeOn(left);
+  }
+
+  /** The same on the right facet. */
+  double slopeOnRight() {
+    return slopeOn(right);
+  }
+
+  private double slopeOn(FacetPlane plane) {
+    Place line = left.normal().cross(right.normal());
+    Place foot = plane.toRoom(new Place(0, 0, 0));
+    Place onPlane = plane.fromRoom(foot.plus(line));
+    return onPlane.x() / onPlane.y();
+  }
+
+  /** By how much the faces are turned toward each other, degrees; below zero apart. */
+  double angle() {
+    Place one = left.normal();
+    Place other = right.normal();
+    double between = Trig.angle(one.cross(other).length(), one.dot(other));
+    return turn < 0 ? -between : between;
+  }
+}
