@@ -16,6 +16,8 @@ import plycrag.check.clearance.ScrewAgainstSheetEdge;
 import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.Setback;
+import plycrag.check.making.CornersClose;
+import plycrag.check.making.CutoutsFit;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
 import plycrag.check.making.JointScrewLength;
@@ -44,6 +46,8 @@ public final class Inspection {
           new BarrelAgainstThickness(),
           new ScrewLength(),
           new RoomForStuds(),
+          new CutoutsFit(),
+          new CornersClose(),
           new JointScrewLength(),
           new MemberWithinStock(),
           new PlateOnFloor(),

@@ -71,7 +71,12 @@ public record Direction(double u, double v) {
 
   /** Whether another leads the same way. */
   public boolean isParallel(Direction other) {
-    return Math.abs(u * other.v - v * other.u) < PARALLEL;
+    return sine(other) < PARALLEL;
+  }
+
+  /** The sine of the angle between two ways, 0 to 1. */
+  public double sine(Direction other) {
+    return Math.abs(u * other.v - v * other.u);
   }
 
   /** How far a place lies along it, mm. */

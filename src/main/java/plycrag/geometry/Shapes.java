@@ -22,7 +22,7 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /** Makes points, lines and polygons on the 1 µm grid. */
 public final class Shapes {
@@ -159,11 +159,9 @@ public final class Shapes {
    */
   public static List<Polygon> areas(Geometry geometry) {
     List<Polygon> areas = new ArrayList<>();
-    for (int at = 0; at < geometry.getNumGeometries(); at++) {
-      if (geometry.getGeometryN(at) instanceof Polygon area && area.getArea() > CRUMB) {
-        areas.add(ordered(area));
-      }
-    }
+    parts(geometry).stream()
+        .filter(area -> area.getArea() > CRUMB)
+        .forEach(area -> areas.add(ordered(area)));
     areas.sort(
         Comparator.comparingDouble((Polygon area) -> area.getEnvelopeInternal().getMinY())
             .thenComparingDouble(area -> area.getEnvelopeInternal().getMinX()));
@@ -304,21 +302,39 @@ public final class Shapes {
     return areas(BufferOp.bufferOp(area, -distance, mitred));
   }
 
-  /** What two geometries share; empty where they are apart. */
+  /** What two geometries share; of two areas no line or point. Empty where they are apart. */
   public static Geometry shared(Geometry a, Geometry b) {
-    return OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+    Geometry both = OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, GRID);
+    return b.getDimension() == 2 ? ofKind(a, both) : both;
+  }
+
+  /** Of an area only areas. */
+  private static Geometry ofKind(Geometry before, Geometry after) {
+    return before.getDimension() == 2
+        ? FACTORY.createMultiPolygon(parts(after).toArray(Polygon[]::new))
+        : after;
+  }
+
+  private static List<Polygon> parts(Geometry geometry) {
+    List<Polygon> parts = new ArrayList<>();
+    for (int at = 0; at < geometry.getNumGeometries(); at++) {
+      if (geometry.getGeometryN(at) instanceof Polygon area && !area.isEmpty()) {
+        parts.add(area);
+      }
+    }
+    return parts;
   }
 
   /** What is left of {@code a} without {@code b}. */
   public static Geometry without(Geometry a, Geometry b) {
-    return OverlayNGRobust.overlay(a, b, OverlayNG.DIFFERENCE);
+    return ofKind(a, OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, GRID));
   }
 
   /** All of them together; an empty geometry for none. */
   public static Geometry together(Collection<? extends Geometry> parts) {
     Geometry all = FACTORY.createGeometryCollection();
     List<Geometry> list = List.copyOf(parts);
-    return list.isEmpty() ? all : OverlayNGRobust.union(list);
+    return list.isEmpty() ? all : UnaryUnionNG.union(list, GRID);
   }
 
   /** The least convex shape around points; not on the grid, for measuring only. */

@@ -17,13 +17,46 @@ import plycrag.geometry.Shapes;
  * @param sides how each side of the footprint goes on behind
  */
 record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
+  /** The sine of an angle at which two ways are one. */
+  private static final double PARALLEL = 1e-3;
+
+  /** The sine of 45°. */
+  private static final double SHARP = 0.7072;
+
+  /** What is smaller is none, mm². */
+  private static final double CRUMB = 1;
+
   Draft {
     sides = List.copyOf(sides);
   }
 
   /** What it takes at its back. */
   Polygon far() {
-    return Shapes.moved(footprint, side -> sides.get(side).slope() * strip.depth());
+    return at(strip.depth());
+  }
+
+  /** What it takes at a depth behind the sheets, mm. */
+  Polygon at(double depth) {
+    return Shapes.moved(footprint, side -> sides.get(side).slope() * depth);
+  }
+
+  /** The same, cut square through its depth where an end would go on behind. */
+  Draft endedSquare() {
+    List<SlopingSide> square =
+        sides.stream()
+            .map(
+                side ->
+                    Direction.of(side.edge()).isParallel(direction())
+                        ? side
+                        : new SlopingSide(side.edge(), Math.min(side.slope(), 0)))
+            .toList();
+    return new Draft(strip, footprint, square);
+  }
+
+  /** Whether both take the same ground at the back of the less deep one. */
+  boolean meetsBehind(Draft other) {
+    double depth = Math.min(strip.depth(), other.strip().depth());
+    return Shapes.shared(at(depth), other.at(depth)).getArea() > CRUMB;
   }
 
   /** Whether its sides still come in the same order at its back, none of them turned round. */
@@ -66,10 +99,20 @@ record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
           around.stream()
               .filter(side -> side.holds(edge))
               .findFirst()
-              .map(side -> new SlopingSide(edge, side.slopeFor(edge)))
+              .map(side -> new SlopingSide(edge, slope(edge, side, strip)))
               .orElseGet(() -> own(edge, strip)));
     }
     return sides;
+  }
+
+  /**
+   * An end goes with what it meets; but where it meets it at a sharp angle and that leaves it
+   * behind, it would run out into a feather, and is cut square through its depth instead.
+   */
+  private static double slope(LineString edge, SlopingSide side, Strip strip) {
+    double slope = side.slopeFor(edge);
+    double sine = strip.direction().sine(Direction.of(edge));
+    return sine > PARALLEL && sine < SHARP ? Math.min(slope, 0) : slope;
   }
 
   private static SlopingSide own(LineString edge, Strip strip) {

@@ -83,7 +83,7 @@ final class Framing {
                 rest, Shapes.rectangle(box.getMinX(), footing.plateLow(), box.getMaxX(), 0));
       }
     }
-    return facet.cutouts().isEmpty() ? outer : Shapes.largest(rest);
+    return facet.cutouts().isEmpty() || Shapes.areas(rest).isEmpty() ? outer : Shapes.largest(rest);
   }
 
   private StudPlan studs(List<StudPlan.Station> further) {

@@ -3,6 +3,7 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
@@ -19,6 +20,9 @@ final class Ground {
 
   /** A member shorter than this is none, mm. */
   private static final double LEAST = 1;
+
+  /** What is cut square off a tip so that it goes no further behind, mm. */
+  private static final double BLUNT = 2;
 
   private final Polygon area;
   private final List<SlopingSide> sides;
@@ -71,14 +75,52 @@ final class Ground {
     }
     List<Draft> drafts = new ArrayList<>();
     for (Polygon part : parts(rest, strip)) {
-      for (Polygon one : convex(part, strip)) {
+      for (Polygon one : Shapes.isConvex(part) ? List.of(part) : whole(part, strip)) {
         Draft draft = draft(one, strip);
-        if (!isBacked(one, strip) && draft.keepsItsShape()) {
-          drafts.add(draft);
+        Draft fitting = draft.keepsItsShape() ? draft : draft.endedSquare();
+        if (!isBacked(one, strip)) {
+          clear(fitting).filter(Draft::keepsItsShape).ifPresent(drafts::add);
         }
       }
     }
     return drafts;
+  }
+
+  /**
+   * A draft that ends against a side which slopes away may reach others further back; it is cut
+   * square before those.
+   */
+  private Optional<Draft> clear(Draft draft) {
+    Direction along = draft.direction();
+    Direction.Span span = draft.along();
+    double low = Double.NEGATIVE_INFINITY;
+    double high = Double.POSITIVE_INFINITY;
+    if (!draft.keepsItsShape()) {
+      return Optional.empty();
+    }
+    for (Draft other : taken) {
+      if (!other.direction().isParallel(along) && draft.meetsBehind(other)) {
+        Direction.Span beyond = along.span(other.far());
+        if (beyond.middle() > span.middle()) {
+          high = Math.min(high, beyond.low());
+        } else {
+          low = Math.max(low, beyond.high());
+        }
+      }
+    }
+    if (low == Double.NEGATIVE_INFINITY && high == Double.POSITIVE_INFINITY) {
+      return Optional.of(draft);
+    }
+    double from = Double.isInfinite(low) ? span.low() - 1 : Math.max(low, span.low() + BLUNT);
+    double to = Double.isInfinite(high) ? span.high() + 1 : Math.min(high, span.high() - BLUNT);
+    if (to - from < LEAST) {
+      return Optional.empty();
+    }
+    Polygon between = draft.strip().between(from, to);
+    return Shapes.areas(Shapes.shared(draft.footprint(), between)).stream()
+        .filter(Shapes::isConvex)
+        .findFirst()
+        .map(part -> draft(part, draft.strip()));
   }
 
   private static List<Polygon> parts(Geometry rest, Strip strip) {
@@ -122,13 +164,11 @@ final class Ground {
         .anyMatch(other -> Shapes.shared(other.footprint(), draft.footprint()).getArea() > CRUMB);
   }
 
-  /** A part as it is, or if it has re-entrant corners, where it has its full breadth. */
-  private static List<Polygon> convex(Polygon part, Strip strip) {
-    if (Shapes.isConvex(part)) {
-      return List.of(part);
-    }
+  /** Where a part with re-entrant corners has its full breadth. */
+  private static List<Polygon> whole(Polygon part, Strip strip) {
     Direction.Span along = strip.direction().span(part);
-    Geometry missing = Shapes.without(strip.between(along.low(), along.high()), part);
+    Direction.Span beside = strip.direction().across().span(part);
+    Geometry missing = Shapes.without(strip.between(along.low(), along.high(), beside), part);
     List<Direction.Span> gaps = new ArrayList<>();
     Shapes.areas(missing).forEach(gap -> gaps.add(strip.direction().span(gap)));
     gaps.add(new Direction.Span(along.high(), along.high()));
@@ -137,7 +177,7 @@ final class Ground {
     double low = along.low();
     for (Direction.Span gap : gaps) {
       if (gap.low() - low > LEAST) {
-        whole.add(strip.between(low, gap.low()));
+        whole.add(strip.between(low, gap.low(), beside));
       }
       low = Math.max(low, gap.high());
     }

@@ -53,7 +53,11 @@ record Strip(Role role, Hold hold, Direction direction, Polygon area, double dep
 
   /** The part of its breadth from one place along it to another. */
   Polygon between(double low, double high) {
-    Direction.Span beside = beside();
+    return between(low, high, beside());
+  }
+
+  /** The same of a part of its breadth. */
+  Polygon between(double low, double high, Direction.Span beside) {
     List<Coordinate> corners = new ArrayList<>();
     corners.add(direction.place(low, beside.low()));
     corners.add(direction.place(high, beside.low()));

@@ -39,13 +39,16 @@ public record Facet(
     return opened(boundary);
   }
 
-  /** What is left of an area without the cutouts; the largest part. */
+  /**
+   * What is left of an area without the cutouts, the largest part of it; all of it if nothing is
+   * left, which a rule forbids.
+   */
   public Polygon opened(Polygon area) {
     Geometry rest = area;
     for (Cutout cutout : cutouts) {
       rest = Shapes.without(rest, cutout.shape());
     }
-    return cutouts.isEmpty() ? area : Shapes.largest(rest);
+    return cutouts.isEmpty() || Shapes.areas(rest).isEmpty() ? area : Shapes.largest(rest);
   }
 
   /** The parts of the face where a hole's centre may lie, from below. */

@@ -24,6 +24,9 @@ public final class SeamBacked implements Rule {
   /** A bare stretch shorter than this is a rounding, mm. */
   private static final double LEAST = 0.1;
 
+  /** An edge that stands out less lies on its timber: a rounding along a slant, mm. */
+  private static final double TOUCH = 0.01;
+
   @Override
   public String name() {
     return "seam-backing";
@@ -77,7 +80,8 @@ public final class SeamBacked implements Rule {
     return IntStream.range(0, bare.getNumGeometries())
         .mapToObj(bare::getGeometryN)
         .filter(stretch -> stretch.getLength() > LEAST)
-        .filter(stretch -> timber.isEmpty() || standsOut(stretch, timber) > overhang)
+        .filter(
+            stretch -> timber.isEmpty() || standsOut(stretch, timber) > Math.max(overhang, TOUCH))
         .toList();
   }
 
