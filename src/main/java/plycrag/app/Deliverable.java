@@ -32,25 +32,30 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
 import plycrag.machining.DrillPrograms;
 import plycrag.params.Parameters;
+import plycrag.stock.Costs;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
+import plycrag.stock.JobFigures;
 import plycrag.stock.JointList;
 import plycrag.stock.SawList;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
+import plycrag.stock.ToolList;
 
 /** Everything that a wall's folder holds, but for its manifest. */
 public final class Deliverable {
   private final CheckedLayout checked;
   private final Parameters parameters;
   private final StickPlan plan;
+  private final ShoppingList shopping;
   private final DxfVersion dxf;
   private final List<OutputFile> files = new ArrayList<>();
 
   private Deliverable(Design.Judged design) {
     this.checked = design.checked();
     this.parameters = design.parameters();
-    this.plan = StickPlan.of(checked);
+    this.plan = StickPlan.of(checked, design.prices());
+    this.shopping = ShoppingList.of(checked, plan, design.parameters().buying(), design.prices());
     this.dxf =
         switch (parameters.output().dxf()) {
           case R2000 -> DxfVersion.R2000;
@@ -71,7 +76,7 @@ public final class Deliverable {
   }
 
   private void addBook() {
-    add("index.html", HtmlWriter.write(BuildBook.of(checked, plan), SvgWriter::inline));
+    add("index.html", HtmlWriter.write(BuildBook.of(checked, plan, shopping), SvgWriter::inline));
   }
 
   private void addDrawings() {
@@ -115,7 +120,10 @@ public final class Deliverable {
     addList("lists/joints.csv", JointList.of(checked));
     addList("lists/cutting-plan.csv", plan.table());
     addList("lists/fasteners.csv", FastenerList.of(checked));
-    addList("lists/shopping.csv", ShoppingList.of(checked, plan));
+    addList("lists/shopping.csv", shopping.table());
+    addList("lists/costs.csv", Costs.of(shopping).table());
+    addList("lists/tools.csv", ToolList.of(checked));
+    addList("lists/figures.csv", JobFigures.of(checked.layout(), plan, shopping).table());
     addList("lists/marking-out.csv", MarkingOut.of(checked));
     addList("checks/clearance.csv", FindingTable.of(checked));
     add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));

@@ -1,20 +1,23 @@
 package plycrag.app;
 
 import java.util.List;
+import java.util.stream.Stream;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
 import plycrag.layout.LayoutPlan;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
+import plycrag.params.PriceList;
+import plycrag.params.PriceReading;
 import plycrag.params.Reading;
 import plycrag.wall.Wall;
 
-/** What became of a parameter file: a checked layout, or what is wrong with the file. */
+/** What became of a user's files: a checked layout, or what is wrong with them. */
 public sealed interface Design {
 
   /**
-   * A file that cannot be read as parameters.
+   * Files that cannot be read as parameters and prices.
    *
    * @param findings all that is wrong, by line and column
    */
@@ -24,18 +27,24 @@ public sealed interface Design {
    * A wall that was laid out and judged.
    *
    * @param parameters what the file says
+   * @param prices what the price list says; without offers if the file names none
    * @param checked the verdict
    */
-  record Judged(Parameters parameters, CheckedLayout checked) implements Design {}
+  record Judged(Parameters parameters, PriceList prices, CheckedLayout checked) implements Design {}
 
-  /** Reads, lays out and judges a file. */
+  /** Reads, lays out and judges a file as if it named no price list. */
   static Design of(String fileName, byte[] content) {
-    Reading reading = ParameterFile.read(fileName, content);
-    if (reading.parameters().isEmpty()) {
-      return new Unreadable(reading.findings());
+    return of(ParameterFile.read(fileName, content), new PriceReading(PriceList.empty()));
+  }
+
+  /** Lays out and judges what was read. */
+  static Design of(Reading reading, PriceReading prices) {
+    if (reading.parameters().isEmpty() || prices.prices().isEmpty()) {
+      return new Unreadable(
+          Stream.of(reading.findings(), prices.findings()).flatMap(List::stream).toList());
     }
     Parameters parameters = reading.parameters().get();
     CheckedLayout checked = Inspection.of(LayoutPlan.of(Wall.of(parameters)));
-    return new Judged(parameters, checked);
+    return new Judged(parameters, prices.prices().get(), checked);
   }
 }

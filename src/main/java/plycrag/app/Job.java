@@ -4,15 +4,13 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import plycrag.files.Digest;
 import plycrag.files.OutputFile;
 import plycrag.files.OutputFolder;
 import plycrag.files.OutputFolderException;
-import plycrag.files.json.Manifest;
 import plycrag.finding.FindingLine;
 
 /**
- * One parameter file on its way through the house.
+ * One parameter file, with what it names, on its way through the house.
  *
  * @param source the file
  * @param parent where its folder goes; empty if nothing is to be written
@@ -26,10 +24,10 @@ record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter er
   /** Does it; the exit code. */
   int run() {
     try {
-      byte[] content = source.bytes();
-      Design design = Design.of(source.path().toString(), content);
+      Inputs inputs = Inputs.of(source);
+      Design design = inputs.design();
       if (design instanceof Design.Judged judged) {
-        return finish(judged, content);
+        return finish(judged, inputs);
       }
       ((Design.Unreadable) design).findings().forEach(one -> err.println(FindingLine.of(one)));
       return Exit.WRONG_INPUT;
@@ -39,22 +37,20 @@ record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter er
     }
   }
 
-  private int finish(Design.Judged design, byte[] content) throws OutputFolderException {
+  private int finish(Design.Judged design, Inputs inputs) throws OutputFolderException {
     Summary summary = new Summary(design.checked());
     summary.printFindings(err, parent.isPresent() ? MOST : Integer.MAX_VALUE);
     if (parent.isPresent()) {
-      write(design, content, parent.get().resolve(source.stem()));
+      write(design, inputs, parent.get().resolve(source.stem()));
     }
     summary.print(out);
     return design.checked().isApproved() ? Exit.WELL : Exit.ERROR_FINDINGS;
   }
 
-  private void write(Design.Judged design, byte[] content, Path folder)
+  private void write(Design.Judged design, Inputs inputs, Path folder)
       throws OutputFolderException {
     List<OutputFile> files = Deliverable.of(design);
-    Manifest.Origin origin =
-        new Manifest.Origin(Version.number(), source.name(), Digest.sha256(content));
-    new OutputFolder(folder).replace(origin, files);
+    new OutputFolder(folder).replace(inputs.origin(), files);
     out.println(
         "Wrote "
             + Count.of(files.size() + 1, "file")

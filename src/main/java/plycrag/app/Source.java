@@ -6,7 +6,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /**
- * A parameter file on the disk.
+ * A file on the disk that the user wrote.
  *
  * @param path as the user named it
  */
@@ -22,6 +22,11 @@ record Source(Path path) {
     } catch (IOException e) {
       throw new SourceException(path + ": could not be read: " + e.getMessage(), e);
     }
+  }
+
+  /** A file that it names by a path from its own folder. */
+  Source beside(String relative) {
+    return new Source(path.resolveSibling(relative));
   }
 
   /** Its name without its folder. */

@@ -36,21 +36,23 @@ import plycrag.wall.Facet;
 public final class BuildBook {
   private final CheckedLayout checked;
   private final StickPlan plan;
+  private final ShoppingList shopping;
   private final Layout layout;
   private final Tape tape;
   private final Table markingOut;
 
-  private BuildBook(CheckedLayout checked, StickPlan plan) {
+  private BuildBook(CheckedLayout checked, StickPlan plan, ShoppingList shopping) {
     this.checked = checked;
     this.plan = plan;
+    this.shopping = shopping;
     this.layout = checked.layout();
     this.tape = layout.wall().tape();
     this.markingOut = MarkingOut.of(checked);
   }
 
   /** The book. */
-  public static Book of(CheckedLayout checked, StickPlan plan) {
-    return new BuildBook(checked, plan).book();
+  public static Book of(CheckedLayout checked, StickPlan plan, ShoppingList shopping) {
+    return new BuildBook(checked, plan, shopping).book();
   }
 
   private Book book() {
@@ -60,9 +62,7 @@ public final class BuildBook {
     if (!checked.findings().isEmpty()) {
       sections.add(new Section("Findings", findings()));
     }
-    sections.add(
-        new Section(
-            "Buy", List.of(Listings.shopping(ShoppingList.of(checked, plan)), notBought())));
+    sections.add(new Section("Buy", new Buying(checked, plan, shopping).blocks()));
     sections.add(new Section("Cut the timber", cutting()));
     sections.add(new Section("Build the frame", frame()));
     sections.add(new Section("Mark and drill the sheets", sheets()));
@@ -147,11 +147,6 @@ public final class BuildBook {
     return List.of(
         new Paragraph(verdict + " The numbers stand beside the rings on the drawings."),
         Listings.findings(checked));
-  }
-
-  private static Block notBought() {
-    return new Paragraph(
-        "Not counted: hardware for the frame's support, hold bolts, paint, mats, spares.");
   }
 
   private List<Block> cutting() {

@@ -106,16 +106,6 @@ final class Listings {
     return new Listing(new Table("Joints of the frame", columns, rows));
   }
 
-  /** What to buy. */
-  static Block shopping(Table shopping) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (List<Cell> row : shopping.rows()) {
-      rows.add(List.of(row.get(1), row.get(2), row.get(3), Cell.of("☐")));
-    }
-    List<String> columns = List.of("Article", "Size", "Pieces", "Got");
-    return new Listing(new Table("Shopping list, without spares", columns, rows));
-  }
-
   /** The marking out of one part, or of all parts that a name fits. */
   static Block markingOut(String title, List<List<Cell>> rows) {
     List<List<Cell>> forReading = new ArrayList<>();

@@ -7,6 +7,7 @@ import plycrag.document.Book.Block;
 import plycrag.document.Book.Figure;
 import plycrag.document.Book.Paragraph;
 import plycrag.drawing.CuttingDiagram;
+import plycrag.stock.Outlay;
 import plycrag.stock.Stick;
 import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;
@@ -43,17 +44,28 @@ record Sawing(CheckedLayout checked, StickPlan plan) {
         + tape.text(plan.boughtLength())
         + " in all"
         + (atHand > 0 ? ", and uses " + sticks(atHand) + " at hand" : "")
-        + ". It is counted by length bought. "
+        + ". "
         + Decimal.of(plan.waste() * 100, 1)
         + " % of the sticks is waste, saw cuts included. "
         + proof(tape);
   }
 
   private String proof(Tape tape) {
-    return plan.isLeast()
-        ? "No plan buys less: the bound is the same length."
-        : "No plan buys less than "
-            + tape.text(plan.leastBoughtLength())
+    if (plan.outlay() instanceof Outlay.OfMoney money) {
+      String cost = money.currency() + " " + Decimal.money(money.cost());
+      return money.isLeast()
+          ? "The sticks cost " + cost + ", and no plan costs less."
+          : "The sticks cost "
+              + cost
+              + "; no plan costs less than "
+              + Decimal.money(money.least())
+              + "; whether one costs less than this is open.";
+    }
+    Outlay.OfLength length = (Outlay.OfLength) plan.outlay();
+    return length.isLeast()
+        ? "It is counted by length bought. No plan buys less: the bound is the same length."
+        : "It is counted by length bought. No plan buys less than "
+            + tape.text(length.least())
             + "; whether one buys less than this is open.";
   }
 

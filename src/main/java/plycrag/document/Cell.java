@@ -1,5 +1,6 @@
 package plycrag.document;
 
+import java.math.BigDecimal;
 import plycrag.units.Decimal;
 
 /** A cell of a table. */
@@ -24,6 +25,14 @@ public sealed interface Cell {
     }
   }
 
+  /** An amount of money, printed to the hundredth. */
+  record Money(BigDecimal value) implements Cell {
+    @Override
+    public String text() {
+      return Decimal.money(value);
+    }
+  }
+
   /** Words. */
   static Cell of(String text) {
     return new Words(text);
@@ -32,6 +41,11 @@ public sealed interface Cell {
   /** A number with so many decimals at most. */
   static Cell number(double value, int decimals) {
     return new Quantity(value, decimals);
+  }
+
+  /** An amount of money. */
+  static Cell money(BigDecimal value) {
+    return new Money(value);
   }
 
   /** A length in millimetres, at most four decimals. */

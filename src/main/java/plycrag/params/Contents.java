@@ -54,6 +54,7 @@ record Contents(Map<String, List<Values>> tables) {
         FrameTable.record(in(FrameTable.TABLE)),
         JointTable.record(in(JointTable.TABLE)),
         StockTable.record(in(StockTable.TABLE)),
+        StockTable.buying(in(StockTable.TABLE)),
         InsertTable.record(in(InsertTable.TABLE)),
         screws,
         ClearanceTable.record(in(ClearanceTable.TABLE), screws),

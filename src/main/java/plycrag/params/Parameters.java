@@ -14,6 +14,7 @@ public record Parameters(
     FrameParameters frame,
     JointParameters joints,
     StockParameters stock,
+    BuyingParameters buying,
     InsertParameters inserts,
     ScrewParameters screws,
     ClearanceParameters clearance,

@@ -68,6 +68,11 @@ record Standard<T>(Optional<T> metric, Optional<T> imperial, String words) {
     return both(text, text, text);
   }
 
+  /** A text for each unit. */
+  static Standard<String> text(String metric, String imperial) {
+    return both(metric, imperial, metric + JOINT + imperial);
+  }
+
   /** Yes or no. */
   static Standard<Boolean> flag(boolean flag) {
     return both(flag, flag, Boolean.toString(flag));

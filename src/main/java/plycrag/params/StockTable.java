@@ -1,6 +1,9 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.params.BuyingParameters.Environment;
+import plycrag.params.BuyingParameters.SheetWish;
+import plycrag.params.BuyingParameters.TimberWish;
 import plycrag.units.Decimal;
 
 /** The keys of {@code [stock]}. */
@@ -38,12 +41,68 @@ final class StockTable {
           "The sticks of that timber that are at hand, one number each; they are used before any"
               + " is bought.");
 
+  static final Parameter<String> PRICES =
+      new Parameter<>(
+          "prices",
+          TextKind.CSV_FILE,
+          Standard.derived("none: nothing has a price"),
+          "The price list that you keep, beside this file or in a folder from there; its columns"
+              + " are article, size, unit, contents, price, currency, tax and mass.");
+  static final Parameter<Environment> ENVIRONMENT =
+      new Parameter<>(
+          "environment",
+          new WordKind<>(List.of(Environment.values()), List.of()),
+          Standard.word(Environment.INDOORS),
+          "Where the wall stands: it decides how the screws and the other steel are coated.");
+  static final Parameter<String> TIMBER_GRADE =
+      new Parameter<>(
+          "timber-grade",
+          TextKind.DESCRIPTION,
+          Standard.text("C24", "SPF No. 2"),
+          "The grade of the framing timber; no strength is calculated from it.");
+  static final Parameter<String> TIMBER_TREATMENT =
+      new Parameter<>(
+          "timber-treatment",
+          TextKind.DESCRIPTION,
+          Standard.text("untreated"),
+          "What the framing timber is treated with.");
+  static final Parameter<String> TIMBER_DRYNESS =
+      new Parameter<>(
+          "timber-dryness",
+          TextKind.DESCRIPTION,
+          Standard.text("dried to 20 % or less", "kiln-dried to 19 % or less"),
+          "How dry the framing timber is; wet timber shrinks and twists, and holes move.");
+  static final Parameter<String> SHEET_BOND =
+      new Parameter<>(
+          "sheet-bond",
+          TextKind.DESCRIPTION,
+          Standard.text("for use in damp rooms", "Exposure 1"),
+          "How the plywood is glued, in the words of its standard.");
+  static final Parameter<String> SHEET_FACE =
+      new Parameter<>(
+          "sheet-face",
+          TextKind.DESCRIPTION,
+          Standard.text("sanded, sound knots", "sanded, C-plugged or better"),
+          "The grade of the face that is climbed on.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "stock",
           false,
           "What the merchant sells.",
-          List.of(LENGTHS, KERF, END_TRIM, CARRY_LENGTH, AT_HAND),
+          List.of(
+              LENGTHS,
+              KERF,
+              END_TRIM,
+              CARRY_LENGTH,
+              AT_HAND,
+              PRICES,
+              ENVIRONMENT,
+              TIMBER_GRADE,
+              TIMBER_TREATMENT,
+              TIMBER_DRYNESS,
+              SHEET_BOND,
+              SHEET_FACE),
           List.of());
 
   private StockTable() {}
@@ -75,5 +134,14 @@ final class StockTable {
         values.get(END_TRIM),
         values.get(CARRY_LENGTH),
         values.given(AT_HAND).orElse(List.of()));
+  }
+
+  static BuyingParameters buying(Values values) {
+    return new BuyingParameters(
+        values.given(PRICES),
+        values.get(ENVIRONMENT),
+        new TimberWish(
+            values.get(TIMBER_GRADE), values.get(TIMBER_TREATMENT), values.get(TIMBER_DRYNESS)),
+        new SheetWish(values.get(SHEET_BOND), values.get(SHEET_FACE)));
   }
 }

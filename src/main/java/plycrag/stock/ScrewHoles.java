@@ -16,7 +16,11 @@ public record ScrewHoles(double clearance, double pilot) {
 
   /** The holes for a screw. */
   public static ScrewHoles of(ScrewParameters screws) {
-    double pilot = screws.predrilled() ? screws.diameter() * ROOT * SOFTWOOD : 0;
-    return new ScrewHoles(screws.diameter() + 0.5, Math.round(pilot * 10) / 10.0);
+    return of(screws.diameter(), screws.predrilled());
+  }
+
+  static ScrewHoles of(double diameter, boolean predrilled) {
+    double pilot = predrilled ? diameter * ROOT * SOFTWOOD : 0;
+    return new ScrewHoles(diameter + 0.5, Math.round(pilot * 10) / 10.0);
   }
 }

@@ -1,162 +1,119 @@
 package plycrag.stock;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.geometry.Shapes;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.params.InsertParameters;
-import plycrag.params.InsertParameters.Fixing;
-import plycrag.params.JointParameters;
-import plycrag.params.ScrewParameters;
-import plycrag.params.SheetParameters;
-import plycrag.wall.Facet;
-import plycrag.wall.Fold;
-import plycrag.wall.Wall;
+import plycrag.params.Article;
+import plycrag.params.BuyingParameters;
+import plycrag.params.PriceList;
+import plycrag.units.Tape;
 
-/** What to buy, as merchants sell it. Holds what the wall takes, without spares. */
-public final class ShoppingList {
+/**
+ * What to buy, as merchants sell it.
+ *
+ * @param lines sheets, timber, inserts, bolts for holds, screws, hardware, finish
+ * @param prices what the lines were priced by
+ * @param tape in which sizes are shown
+ */
+public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape) {
+  /** What stands where a price is missing. */
+  public static final String MISSING = "missing";
+
   private static final List<String> COLUMNS =
-      List.of("group", "article", "size", "quantity", "unit");
+      List.of(
+          "group",
+          "article",
+          "size",
+          "quantity",
+          "unit",
+          "spare",
+          "buy",
+          "sold_as",
+          "price",
+          "currency",
+          "tax_percent",
+          "cost",
+          "mass_kg",
+          "note",
+          "list_article",
+          "list_size");
 
-  /** How far a cover strip lies on either sheet (common practice, no source), mm. */
-  private static final double STRIP = 30;
-
-  private final Layout layout;
-  private final StickPlan plan;
-  private final List<List<Cell>> rows = new ArrayList<>();
-
-  private ShoppingList(Layout layout, StickPlan plan) {
-    this.layout = layout;
-    this.plan = plan;
+  /** Copies the lines. */
+  public ShoppingList {
+    lines = List.copyOf(lines);
   }
 
-  /** The list: sheets, timber, inserts, screws, the hardware of the joints. */
-  public static Table of(CheckedLayout checked, StickPlan plan) {
-    ShoppingList list = new ShoppingList(checked.layout(), plan);
-    list.addSheets();
-    list.addCoverStrips();
-    list.addTimber();
-    list.addInserts();
-    list.addScrews();
-    list.addHardware();
-    return new Table("Shopping list", COLUMNS, list.rows);
+  /** The list of a layout. */
+  public static ShoppingList of(
+      CheckedLayout checked, StickPlan plan, BuyingParameters buying, PriceList prices) {
+    Layout layout = checked.layout();
+    List<Want> wants = new ArrayList<>();
+    wants.addAll(new WoodWants(layout, plan, buying).wants());
+    wants.addAll(new HardwareWants(layout, buying.environment()).wants());
+    wants.addAll(new FinishWants(layout).wants());
+    List<ShoppingLine> lines =
+        wants.stream()
+            .filter(want -> want.amount().quantity().signum() > 0)
+            .map(want -> ShoppingLine.of(want, prices))
+            .toList();
+    return new ShoppingList(lines, prices, layout.wall().tape());
   }
 
-  private Wall wall() {
-    return layout.wall();
+  /** Whether anything has a price. */
+  public boolean hasPrices() {
+    return !prices.offers().isEmpty();
   }
 
-  private void addSheets() {
-    SheetParameters sheet = wall().sheet();
-    String size = size(sheet.length(), sheet.width());
-    String article = "structural plywood, " + exact(sheet.thickness()) + " thick as measured";
-    add("sheets", article, size, layout.sheets().size());
+  /** The list for a spreadsheet; the last two columns name each line as a price list does. */
+  public Table table() {
+    return new Table("Shopping list", COLUMNS, lines.stream().map(this::cells).toList());
   }
 
-  /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */
-  private void addCoverStrips() {
-    for (Facet facet : wall().facets()) {
-      for (Fold fold : facet.folds()) {
-        double gap = wall().foldGap(fold);
-        boolean once = fold.place() == Fold.Place.ABOVE || fold.place() == Fold.Place.RIGHT;
-        if (gap > 0 && once) {
-          String where = fold.isCorner() ? " to the right of facet " : " above facet ";
-          String article =
-              "cover strip from an offcut, over the gap of " + exact(gap) + where + facet.name();
-          double length = Shapes.outerEdges(facet.boundary()).get(fold.side()).getLength();
-          add("sheets", article, size(length, wall().tape().snapUp(2 * STRIP + gap)), 1);
-        }
-      }
+  private List<Cell> cells(ShoppingLine line) {
+    Want want = line.want();
+    List<Cell> cells =
+        new ArrayList<>(
+            List.of(
+                Cell.of(want.group()),
+                Cell.of(want.what()),
+                Cell.of(want.size()),
+                Cell.number(want.amount().quantity().doubleValue(), 1),
+                Cell.of(want.amount().unit()),
+                Cell.of(want.amount().spare()),
+                Cell.number(line.units().doubleValue(), 3),
+                Cell.of(line.soldAs())));
+    cells.addAll(money(line));
+    cells.add(line.mass().map(mass -> Cell.number(mass, 2)).orElse(Cell.of("")));
+    cells.add(Cell.of(want.note()));
+    cells.add(Cell.of(want.supply().article().map(Article::word).orElse("")));
+    cells.add(Cell.of(listSize(want.supply().size())));
+    return cells;
+  }
+
+  private List<Cell> money(ShoppingLine line) {
+    if (line.isPriceMissing()) {
+      return List.of(Cell.of(MISSING), Cell.of(""), Cell.of(""), Cell.of(MISSING));
     }
+    return line.deal()
+        .map(
+            deal ->
+                List.of(
+                    Cell.money(deal.offer().price().orElseThrow()),
+                    Cell.of(prices.currency()),
+                    Cell.number(deal.offer().tax().doubleValue(), 4),
+                    Cell.money(deal.cost().orElseThrow())))
+        .orElse(List.of(Cell.of(""), Cell.of(""), Cell.of(""), Cell.of("")));
   }
 
-  private void addTimber() {
-    Map<Double, Integer> bought = new TreeMap<>();
-    Map<Double, Integer> atHand = new TreeMap<>();
-    for (Stick stick : plan.sticks()) {
-      (stick.isAtHand() ? atHand : bought).merge(stick.length(), 1, Integer::sum);
-    }
-    String section = size(wall().frame().breadth(), wall().frame().depth());
-    String article = "structural timber, " + section + " actual";
-    bought.forEach((length, count) -> add("timber", article, exact(length), count));
-    atHand.forEach((length, count) -> add("timber", article + ", at hand", exact(length), count));
-    plan.tooLong()
-        .forEach(
-            member -> add("timber", article + ", longer than is sold", exact(member.length()), 1));
-  }
-
-  private void addInserts() {
-    InsertParameters insert = wall().inserts();
-    int count = layout.inserts().size();
-    String size =
-        "hole "
-            + exact(insert.hole())
-            + ", flange "
-            + exact(insert.flange())
-            + ", barrel "
-            + exact(insert.barrel());
-    boolean screwed = insert.kind() == Fixing.SCREW_ON;
-    String article = "threaded insert, " + (screwed ? "screwed on" : "hammered in");
-    add("inserts", article, size, count);
-    int screws = screwed ? count * insert.flangeScrews() : 0;
-    double most = wall().sheet().thickness() - wall().clearance().barrelToFace();
-    add("inserts", "screw for flanges", "at most " + exact(most) + " long", screws);
-  }
-
-  private void addScrews() {
-    ScrewParameters screw = wall().screws();
-    int count = layout.screws().size();
-    String size = size(screw.diameter(), screw.length());
-    add("screws", "countersunk wood screw, sheet to frame", size, count);
-  }
-
-  private void addHardware() {
-    Map<Hardware.Kind, Integer> counts = new EnumMap<>(Hardware.Kind.class);
-    int bracketScrews = 0;
-    for (Joint joint : layout.joints()) {
-      Hardware hardware = Hardware.of(joint, wall());
-      counts.merge(hardware.kind(), hardware.count(), Integer::sum);
-      if (hardware.kind().hasScrews()) {
-        bracketScrews += hardware.count() * wall().joints().bracketScrews();
-      }
-    }
-    JointParameters joints = wall().joints();
-    int bolts = counts.getOrDefault(Hardware.Kind.BOLT, 0);
-    double through = 2 * wall().frame().breadth();
-    String bolt = exact(joints.boltDiameter());
-    add("hardware", "angle bracket", "", counts.getOrDefault(Hardware.Kind.BRACKET, 0));
-    add("hardware", "strap", "", counts.getOrDefault(Hardware.Kind.STRAP, 0));
-    add("hardware", "screw for brackets, as their maker says", "", bracketScrews);
-    add("hardware", "bolt through " + exact(through) + " of timber", bolt, bolts);
-    add("hardware", "washer for timber", bolt, 2 * bolts);
-    add("hardware", "nut", bolt, bolts);
-    add(
-        "hardware",
-        "structural screw, member to member",
-        size(joints.screwDiameter(), joints.screwLength()),
-        counts.getOrDefault(Hardware.Kind.SCREW, 0));
-  }
-
-  private void add(String group, String article, String size, int count) {
-    if (count > 0) {
-      rows.add(
-          List.of(
-              Cell.of(group), Cell.of(article), Cell.of(size), Cell.of(count), Cell.of("piece")));
-    }
-  }
-
-  private String size(double one, double other) {
-    return wall().tape().bareSize(one) + " x " + exact(other);
-  }
-
-  private String exact(double length) {
-    return wall().tape().size(length);
+  private String listSize(List<Double> size) {
+    return size.isEmpty()
+        ? ""
+        : size.stream().map(tape::bareSize).collect(Collectors.joining(" x "))
+            + " "
+            + tape.unit().word();
   }
 }

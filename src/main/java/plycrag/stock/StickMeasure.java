@@ -13,7 +13,7 @@ import plycrag.units.LengthUnit;
  * Turns millimetres into the whole numbers of a cutting task: tenths of a millimetre, or 128ths of
  * an inch. What is cut is rounded up and what it is cut from down, so that a plan always fits.
  */
-record StickMeasure(LengthUnit unit, StockParameters stock) {
+record StickMeasure(LengthUnit unit, StockParameters stock, StickPrices prices) {
   private static final double TOLERANCE = 1e-6;
 
   private double step() {
@@ -52,7 +52,7 @@ record StickMeasure(LengthUnit unit, StockParameters stock) {
     return lengths;
   }
 
-  /** The task: what is at hand costs nothing, what is bought costs its length. */
+  /** The task: what is at hand costs nothing, what is bought its price or else its length. */
   CuttingTask task(List<Member> members) {
     TreeMap<Long, Integer> demands = new TreeMap<>();
     members.forEach(member -> demands.merge(length(member), 1, Integer::sum));
@@ -67,8 +67,12 @@ record StickMeasure(LengthUnit unit, StockParameters stock) {
   }
 
   private CuttingTask.Stock stock(int index, double length) {
-    return isAtHand(index)
-        ? new CuttingTask.Stock(down(length), 0, Collections.frequency(stock.atHand(), length))
+    if (isAtHand(index)) {
+      return new CuttingTask.Stock(down(length), 0, Collections.frequency(stock.atHand(), length));
+    }
+    return prices.isKnown()
+        ? new CuttingTask.Stock(
+            down(length), prices.hundredths().get(index), CuttingTask.Stock.UNLIMITED)
         : CuttingTask.Stock.byLength(down(length));
   }
 

@@ -1,5 +1,6 @@
 package plycrag.stock;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,26 +9,20 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
-import plycrag.params.StockParameters;
+import plycrag.params.PriceList;
 import plycrag.stock.cutting.CuttingPlan;
 import plycrag.stock.cutting.CuttingPlanner;
 
 /**
- * The sticks of a wall and what is cut from them: the least length bought, then the least waste.
+ * The sticks of a wall and what is cut from them: at the least cost or, where prices are missing,
+ * with the least length bought; then with the least waste.
  *
  * @param section of all of them, the smaller side first, mm
  * @param sticks in the order of cutting
  * @param tooLong members that no stick yields
- * @param boughtLength of all bought sticks, mm
- * @param leastBoughtLength no plan buys less, mm; lengths are counted to the tenth of a millimetre
- *     or, in inch files, to 1/128 in, in the saw's favour
+ * @param outlay what it spends, and what no plan falls below
  */
-public record StickPlan(
-    String section,
-    List<Stick> sticks,
-    List<Member> tooLong,
-    double boughtLength,
-    double leastBoughtLength) {
+public record StickPlan(String section, List<Stick> sticks, List<Member> tooLong, Outlay outlay) {
   private static final long STEPS = 1_000_000_000;
   private static final List<String> COLUMNS =
       List.of("section", "stick", "stock_length_mm", "mark", "length_mm", "offset_mm");
@@ -38,14 +33,13 @@ public record StickPlan(
     tooLong = List.copyOf(tooLong);
   }
 
-  /** The plan for all members of a layout. */
-  public static StickPlan of(CheckedLayout checked) {
+  /** The plan for all members of a layout, by the prices of the lengths that are sold. */
+  public static StickPlan of(CheckedLayout checked, PriceList prices) {
     Layout layout = checked.layout();
-    StockParameters stock = layout.wall().stock();
-    return of(
-        Section.name(layout.wall().frame()),
-        layout.members(),
-        new StickMeasure(layout.wall().tape().unit(), stock));
+    StickMeasure measure =
+        new StickMeasure(
+            layout.wall().tape().unit(), layout.wall().stock(), StickPrices.of(layout, prices));
+    return of(Section.name(layout.wall().frame()), layout.members(), measure);
   }
 
   static StickPlan of(String section, List<Member> members, StickMeasure measure) {
@@ -55,15 +49,28 @@ public record StickPlan(
     CuttingPlan found =
         plan.orElseThrow(() -> new IllegalStateException("bought sticks hold every member"));
     List<Stick> sticks = new StickFiller(measure, yielded).sticks(found);
-    double bought =
-        sticks.stream().filter(stick -> !stick.isAtHand()).mapToDouble(Stick::length).sum();
-    double least = bought - measure.millimetres(found.cost() - found.costBound());
-    return new StickPlan(section, sticks, tooLong, bought, least);
+    return new StickPlan(section, sticks, tooLong, outlay(found, sticks, measure));
   }
 
-  /** Whether no plan buys less. */
-  public boolean isLeast() {
-    return leastBoughtLength == boughtLength;
+  private static Outlay outlay(CuttingPlan plan, List<Stick> sticks, StickMeasure measure) {
+    if (measure.prices().isKnown()) {
+      return new Outlay.OfMoney(
+          BigDecimal.valueOf(plan.cost(), 2),
+          BigDecimal.valueOf(plan.costBound(), 2),
+          measure.prices().currency());
+    }
+    double bought = boughtLength(sticks);
+    return new Outlay.OfLength(
+        bought, bought - measure.millimetres(plan.cost() - plan.costBound()));
+  }
+
+  /** Of all bought sticks, mm. */
+  public double boughtLength() {
+    return boughtLength(sticks);
+  }
+
+  private static double boughtLength(List<Stick> sticks) {
+    return sticks.stream().filter(stick -> !stick.isAtHand()).mapToDouble(Stick::length).sum();
   }
 
   /** What becomes no member, kerfs and trimmed ends counted, in parts of all sticks' length. */

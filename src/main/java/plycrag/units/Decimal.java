@@ -1,5 +1,8 @@
 package plycrag.units;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /**
  * The one number formatter for files: a decimal point, no exponent, no trailing zeros, no {@code
  * -0}.
@@ -26,6 +29,11 @@ public final class Decimal {
     long scaled = Math.round(Math.abs(value) * scale);
     String sign = value < 0 && scaled != 0 ? "-" : "";
     return sign + scaled / scale + fraction(scaled % scale, decimals);
+  }
+
+  /** Prints an amount of money with two digits after the point, halves away from zero. */
+  public static String money(BigDecimal amount) {
+    return amount.setScale(2, RoundingMode.HALF_UP).toPlainString();
   }
 
   private static String fraction(long part, int decimals) {

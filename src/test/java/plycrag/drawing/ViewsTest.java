@@ -18,6 +18,7 @@ import plycrag.document.Shape;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
+import plycrag.params.PriceList;
 import plycrag.stock.StickPlan;
 
 class ViewsTest {
@@ -42,7 +43,7 @@ class ViewsTest {
       drawings.add(SheetTemplate.of(checked, sheet));
       drawings.add(SheetCut.of(checked, sheet));
     }
-    StickPlan plan = StickPlan.of(checked);
+    StickPlan plan = StickPlan.of(checked, PriceList.empty());
     drawings.add(CuttingDiagram.of(checked, plan, plan.sticks()));
     return drawings;
   }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import plycrag.files.json.Manifest;
@@ -13,7 +14,8 @@ import plycrag.files.json.Manifest;
 /** What tests write into a folder, and what they find there. */
 final class FolderFixture {
   static final Manifest.Origin ORIGIN =
-      new Manifest.Origin("0.1.0", "boathouse.toml", "0".repeat(64));
+      new Manifest.Origin(
+          "0.1.0", new Manifest.Input("boathouse.toml", "0".repeat(64)), Optional.empty());
 
   private FolderFixture() {}
 

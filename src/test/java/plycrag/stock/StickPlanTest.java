@@ -22,6 +22,7 @@ import plycrag.geometry.Shapes;
 import plycrag.layout.Hold;
 import plycrag.layout.Member;
 import plycrag.layout.Role;
+import plycrag.params.PriceList;
 import plycrag.params.StockParameters;
 import plycrag.units.LengthUnit;
 
@@ -40,7 +41,7 @@ class StickPlanTest {
   }
 
   private static StickPlan plan(List<Member> members, StockParameters stock, LengthUnit unit) {
-    return StickPlan.of("45x90", members, new StickMeasure(unit, stock));
+    return StickPlan.of("45x90", members, new StickMeasure(unit, stock, StickPrices.none()));
   }
 
   /**
@@ -55,7 +56,7 @@ class StickPlanTest {
     StickPlan plan =
         plan(members, new StockParameters(List.of(4500.0), 3, 0, 20_000, List.of()), LengthUnit.MM);
     assertThat(plan.sticks()).hasSize(3).allMatch(stick -> stick.length() == 4500);
-    assertThat(plan.isLeast()).isTrue();
+    assertThat(plan.outlay().isLeast()).isTrue();
     assertThat(plan.waste()).isCloseTo(1 - 11_430.0 / 13_500, within(1e-9));
   }
 
@@ -88,7 +89,8 @@ class StickPlanTest {
       assertThat(plan.sticks().stream().filter(Stick::isAtHand).filter(s -> s.length() == length))
           .hasSizeLessThanOrEqualTo(Collections.frequency(atHand, length));
     }
-    assertThat(plan.leastBoughtLength()).isLessThanOrEqualTo(plan.boughtLength() + 1e-6);
+    assertThat(((Outlay.OfLength) plan.outlay()).least())
+        .isLessThanOrEqualTo(plan.boughtLength() + 1e-6);
   }
 
   /** What lies in the shed is used before anything is bought, even where it wastes more. */
@@ -103,7 +105,7 @@ class StickPlanTest {
 
   @Test
   void theTableHasARowForEveryPiece() {
-    StickPlan plan = StickPlan.of(WALL);
+    StickPlan plan = StickPlan.of(WALL, PriceList.empty());
     assertThat(plan.table().columns())
         .containsExactly("section", "stick", "stock_length_mm", "mark", "length_mm", "offset_mm");
     assertThat(plan.table().rows()).hasSize(WALL.layout().members().size());

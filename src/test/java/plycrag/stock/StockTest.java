@@ -9,6 +9,8 @@ import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.params.BuyingParameters;
+import plycrag.params.PriceList;
 
 class StockTest {
   private static final CheckedLayout WALL =
@@ -25,7 +27,7 @@ class StockTest {
 
   @Test
   void theShoppingListCountsWhatTheLayoutHolds() {
-    Table shopping = ShoppingList.of(WALL, StickPlan.of(WALL));
+    Table shopping = shopping(WALL);
     assertThat(quantity(shopping, "sheets")).isEqualTo(1);
     assertThat(quantity(shopping, "inserts")).isEqualTo(50);
     assertThat(quantity(shopping, "screws"))
@@ -38,10 +40,16 @@ class StockTest {
   void theShoppingListHidesNoMember() {
     String wall = "[[facet]]\nwidth = 1200\nlength = 2400\n[stock]\nlengths = [2000]\n";
     CheckedLayout checked = Walls.judged(wall);
-    assertThat(ShoppingList.of(checked, StickPlan.of(checked)).rows())
+    assertThat(shopping(checked).rows())
         .filteredOn(row -> row.get(1).text().endsWith("longer than is sold"))
         .hasSize(4)
         .allMatch(row -> row.get(2).text().equals("2310 mm"));
+  }
+
+  private static Table shopping(CheckedLayout checked) {
+    PriceList none = PriceList.empty();
+    BuyingParameters buying = Walls.parameters("[[facet]]\n").buying();
+    return ShoppingList.of(checked, StickPlan.of(checked, none), buying, none).table();
   }
 
   private static int quantity(Table shopping, String group) {

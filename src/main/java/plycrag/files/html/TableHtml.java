@@ -47,7 +47,7 @@ record TableHtml(Table table) {
             .map(row -> row.get(column))
             .filter(cell -> !cell.text().isBlank())
             .toList();
-    return !filled.isEmpty() && filled.stream().allMatch(Cell.Quantity.class::isInstance);
+    return !filled.isEmpty() && filled.stream().noneMatch(Cell.Words.class::isInstance);
   }
 
   private static String row(List<Cell> cells) {
@@ -58,7 +58,7 @@ record TableHtml(Table table) {
 
   private static String cell(Cell cell, boolean first) {
     String open = first ? "<th scope=\"row\"" : "<td";
-    String kind = cell instanceof Cell.Quantity ? " class=\"number\">" : ">";
+    String kind = cell instanceof Cell.Words ? ">" : " class=\"number\">";
     return open + kind + HtmlText.of(cell.text()) + (first ? "</th>" : "</td>");
   }
 }

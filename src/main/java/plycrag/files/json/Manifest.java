@@ -3,6 +3,7 @@ package plycrag.files.json;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -27,15 +28,29 @@ public record Manifest(Origin origin, List<Entry> files) {
    * What a folder was made from.
    *
    * @param version the program's version
-   * @param parameterFile the parameter file's name, without any folder
-   * @param sha256 of the parameter file, 64 hexadecimal digits in lower case
+   * @param parameters the parameter file
+   * @param prices the price list that it names, if it names one
    */
-  public record Origin(String version, String parameterFile, String sha256) {
-    /** Rejects a path, which would tell about the machine, and what is no SHA-256. */
+  public record Origin(String version, Input parameters, Optional<Input> prices) {
+    /** Rejects missing parts. */
     public Origin {
       Objects.requireNonNull(version);
-      if (parameterFile.indexOf('/') >= 0 || parameterFile.indexOf('\\') >= 0) {
-        throw new IllegalArgumentException("a name, not a path: " + parameterFile);
+      Objects.requireNonNull(parameters);
+      Objects.requireNonNull(prices);
+    }
+  }
+
+  /**
+   * A file that was read.
+   *
+   * @param file its name, without any folder
+   * @param sha256 of its content, 64 hexadecimal digits in lower case
+   */
+  public record Input(String file, String sha256) {
+    /** Rejects a path, which would tell about the machine, and what is no SHA-256. */
+    public Input {
+      if (file.indexOf('/') >= 0 || file.indexOf('\\') >= 0) {
+        throw new IllegalArgumentException("a name, not a path: " + file);
       }
       requireSha256(sha256);
     }

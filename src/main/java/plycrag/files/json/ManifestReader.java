@@ -43,11 +43,16 @@ public final class ManifestReader {
   }
 
   private Manifest.Origin origin(Object root) throws IOException {
-    Object parameters = field(root, "parameters", Map.class);
+    boolean hasPrices = root instanceof Map<?, ?> fields && fields.containsKey("prices");
+    Optional<Manifest.Input> prices =
+        hasPrices ? Optional.of(input(field(root, "prices", Map.class))) : Optional.empty();
     return new Manifest.Origin(
-        field(root, "version", String.class),
-        field(parameters, "file", String.class),
-        field(parameters, "sha256", String.class));
+        field(root, "version", String.class), input(field(root, "parameters", Map.class)), prices);
+  }
+
+  private Manifest.Input input(Object input) throws IOException {
+    return new Manifest.Input(
+        field(input, "file", String.class), field(input, "sha256", String.class));
   }
 
   private Manifest.Entry entry(Object file) throws IOException {

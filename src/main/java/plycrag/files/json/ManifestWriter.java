@@ -1,5 +1,8 @@
 package plycrag.files.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+
 /** Writes a manifest. */
 public final class ManifestWriter {
   static final String PROGRAM = "plycrag";
@@ -13,14 +16,22 @@ public final class ManifestWriter {
             json -> {
               json.writeStringField("program", PROGRAM);
               json.writeStringField("version", manifest.origin().version());
-              json.writeObjectFieldStart("parameters");
-              json.writeStringField("file", manifest.origin().parameterFile());
-              json.writeStringField("sha256", manifest.origin().sha256());
-              json.writeEndObject();
+              writeInput(json, "parameters", manifest.origin().parameters());
+              if (manifest.origin().prices().isPresent()) {
+                writeInput(json, "prices", manifest.origin().prices().get());
+              }
               json.writeFieldName("files");
               json.writeRawValue(files);
             })
         + "\n";
+  }
+
+  private static void writeInput(JsonGenerator json, String name, Manifest.Input input)
+      throws IOException {
+    json.writeObjectFieldStart(name);
+    json.writeStringField("file", input.file());
+    json.writeStringField("sha256", input.sha256());
+    json.writeEndObject();
   }
 
   private static String entry(Manifest.Entry entry) {

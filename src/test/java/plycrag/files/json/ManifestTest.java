@@ -14,7 +14,8 @@ class ManifestTest {
   private static final String SHA = "0123456789abcdef".repeat(4);
   private static final Manifest MANIFEST =
       new Manifest(
-          new Manifest.Origin("0.1.0", "boat \"house\" é.toml", SHA),
+          new Manifest.Origin(
+              "0.1.0", new Manifest.Input("boat \"house\" é.toml", SHA), Optional.empty()),
           List.of(
               new Manifest.Entry("lists/holes.csv", 1234567890123L, SHA),
               new Manifest.Entry("index.html", 0, SHA)));
@@ -80,10 +81,22 @@ class ManifestTest {
   }
 
   @Test
+  void thePriceListStandsBesideTheParameterFile() {
+    Manifest.Input prices = new Manifest.Input("prices.csv", SHA.replace('0', 'a'));
+    Manifest.Origin origin =
+        new Manifest.Origin("0.1.0", MANIFEST.origin().parameters(), Optional.of(prices));
+    Manifest priced = new Manifest(origin, MANIFEST.files());
+    String text = ManifestWriter.write(priced);
+    assertThat(text).contains("},\"prices\":{\"file\":\"prices.csv\",\"sha256\":\"a123");
+    assertThat(read(text)).contains(priced);
+    assertThat(read(text.replace("prices.csv", "x/prices.csv"))).isEmpty();
+  }
+
+  @Test
   void aPathOfTheMachineIsRejected() {
-    assertThatThrownBy(() -> new Manifest.Origin("0.1.0", "home/boathouse.toml", SHA))
+    assertThatThrownBy(() -> new Manifest.Input("home/boathouse.toml", SHA))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Manifest.Origin("0.1.0", "C:\\boathouse.toml", SHA))
+    assertThatThrownBy(() -> new Manifest.Input("C:\\boathouse.toml", SHA))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -1,0 +1,199 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Caution;
+import plycrag.document.Book.Listing;
+import plycrag.document.Book.Paragraph;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.stock.Bulk;
+import plycrag.stock.Costs;
+import plycrag.stock.JobFigures;
+import plycrag.stock.ShoppingLine;
+import plycrag.stock.ShoppingList;
+import plycrag.stock.StickPlan;
+import plycrag.stock.ToolList;
+import plycrag.stock.Want;
+import plycrag.units.Decimal;
+
+/** What to buy and to bring: the list with boxes to tick, what it costs, tools, the load. */
+record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
+
+  List<Block> blocks() {
+    JobFigures figures = JobFigures.of(checked.layout(), plan, list);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Caution(
+            "No other size.",
+            "Take no timber of another section and no sheet of another thickness without building"
+                + " the drawings anew: holes would move, and screws would miss."));
+    blocks.add(shopping());
+    blocks.add(new Paragraph(counting()));
+    blocks.add(notes());
+    blocks.addAll(costs(figures));
+    blocks.add(new Listing(tools()));
+    blocks.add(load(figures));
+    blocks.add(new Paragraph(loadWords(figures)));
+    blocks.add(
+        new Paragraph(
+            "Not counted: what the frame's support takes and how it is fixed, mats, rolls and"
+                + " trays for paint, deliveries."));
+    return blocks;
+  }
+
+  private Block shopping() {
+    List<String> columns = new ArrayList<>(List.of("Article", "Takes", "Buy"));
+    if (list.hasPrices()) {
+      columns.add("Cost, " + list.prices().currency());
+    }
+    columns.add("Got");
+    List<List<Cell>> rows = list.lines().stream().map(this::cells).toList();
+    return new Listing(new Table("Shopping list", columns, rows));
+  }
+
+  private List<Cell> cells(ShoppingLine line) {
+    Want want = line.want();
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.of(want.size().isEmpty() ? want.what() : want.what() + ": " + want.size()));
+    cells.add(Cell.of(taken(want)));
+    cells.add(Cell.of(line.isBought() ? bought(line) : "nothing"));
+    if (list.hasPrices()) {
+      cells.add(cost(line));
+    }
+    cells.add(Cell.of("☐"));
+    return cells;
+  }
+
+  /** What to look for, articles of which the same is said together. */
+  private Block notes() {
+    Map<String, List<String>> groups = new LinkedHashMap<>();
+    for (ShoppingLine line : list.lines()) {
+      List<String> alike = groups.computeIfAbsent(line.want().note(), unseen -> new ArrayList<>());
+      if (!alike.contains(line.want().what())) {
+        alike.add(line.want().what());
+      }
+    }
+    groups.remove("");
+    List<List<Cell>> rows = new ArrayList<>();
+    groups.forEach(
+        (note, articles) -> rows.add(List.of(Cell.of(note), Cell.of(String.join("; ", articles)))));
+    return new Listing(new Table("What to ask for", List.of("Ask for", "Of"), rows));
+  }
+
+  private static String taken(Want want) {
+    String quantity = Decimal.of(want.amount().quantity().doubleValue(), 1);
+    String unit = want.amount().unit().equals("litre") ? " l" : "";
+    return quantity + unit + (want.amount().spare() > 0 ? " + " + want.amount().spare() : "");
+  }
+
+  private static String bought(ShoppingLine line) {
+    String units = Decimal.of(line.units().doubleValue(), 3);
+    return switch (line.soldAs()) {
+      case "piece" -> units;
+      case "litre" -> units + " l";
+      case "metre" -> units + " m";
+      default -> units + " × " + line.soldAs();
+    };
+  }
+
+  private static Cell cost(ShoppingLine line) {
+    return line.isPriceMissing()
+        ? Cell.of(ShoppingList.MISSING)
+        : line.cost().map(Cell::money).orElse(Cell.of(""));
+  }
+
+  private String counting() {
+    return "After a plus: 5 % to spare of inserts and of what comes with them. Everything else is"
+        + " counted as drawn, without spares"
+        + (list.hasPrices()
+            ? ", and rounded up to what is sold. Costs are with tax; price and tax of each line are"
+                + " rounded to the hundredth, halves up."
+            : ". No price list is named, so packs and prices are open; the key prices under"
+                + " [stock] names one.");
+  }
+
+  private List<Block> costs(JobFigures figures) {
+    if (!list.hasPrices()) {
+      return List.of();
+    }
+    Costs costs = Costs.of(list);
+    List<List<Cell>> rows = new ArrayList<>();
+    Stream.concat(costs.groups().stream(), Stream.of(costs.total()))
+        .forEach(
+            sum ->
+                rows.add(
+                    List.of(
+                        Cell.of(sum.name()),
+                        sum.priced() > 0 ? Cell.money(sum.known()) : Cell.of(""),
+                        Cell.of(
+                            sum.isComplete()
+                                ? "complete"
+                                : "incomplete: " + sum.missing() + " missing"))));
+    List<String> columns = List.of("Group", "Cost, " + costs.currency(), "Prices");
+    return List.of(
+        new Listing(new Table("What it costs", columns, rows)),
+        new Paragraph(shares(costs, figures)));
+  }
+
+  private String shares(Costs costs, JobFigures figures) {
+    int inserts = checked.layout().inserts().size();
+    if (!costs.total().isComplete()) {
+      return "The total is incomplete: where a price is missing nothing was added. So there is no"
+          + " cost of a square metre or of an insert.";
+    }
+    String square =
+        costs.shared(figures.area()).map(Decimal::money).orElse("0")
+            + " for a square metre of climbing face";
+    String insert =
+        costs
+            .shared(inserts)
+            .map(cost -> " and " + Decimal.money(cost) + " for an insert")
+            .orElse("");
+    return "That is " + costs.currency() + " " + square + insert + ".";
+  }
+
+  private Table tools() {
+    Table tools = ToolList.of(checked);
+    List<List<Cell>> rows = new ArrayList<>();
+    for (List<Cell> row : tools.rows()) {
+      rows.add(List.of(row.get(0), row.get(1), row.get(2), Cell.of("☐")));
+    }
+    return new Table("Tools", List.of("Tool", "Size", "For", "Got"), rows);
+  }
+
+  private Block load(JobFigures figures) {
+    List<List<Cell>> rows =
+        List.of(
+            row("Climbing face", figures.area(), 2, "m²"),
+            row("Waste of sheets", figures.sheetWaste() * 100, 1, "%"),
+            row("Waste of sticks", figures.stickWaste() * 100, 1, "%"),
+            row("To carry", figures.mass(), 0, "kg"),
+            row("Sheets and sticks in the van", figures.volume(), 2, "m³"),
+            List.of(
+                Cell.of("Longest to carry"),
+                Cell.of(checked.layout().wall().tape().text(figures.longest())),
+                Cell.of("")));
+    return new Listing(new Table("The whole job", List.of("What", "How much", "Unit"), rows));
+  }
+
+  private static List<Cell> row(String what, double value, int decimals, String unit) {
+    return List.of(Cell.of(what), Cell.number(value, decimals), Cell.of(unit));
+  }
+
+  private static String loadWords(JobFigures figures) {
+    return "Where the price list gives no mass, timber is taken at "
+        + Decimal.of(Bulk.TIMBER, 0)
+        + " kg/m³ (EN 338, mean of C24) and plywood at "
+        + Decimal.of(Bulk.PLYWOOD, 0)
+        + " kg/m³ (birch; from memory). "
+        + figures.unweighed()
+        + " lines of the list have no mass and are not in the load. The volume is that of the wood,"
+        + " without the air between.";
+  }
+}

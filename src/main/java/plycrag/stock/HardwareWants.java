@@ -1,0 +1,139 @@
+package plycrag.stock;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import plycrag.layout.Joint;
+import plycrag.layout.Layout;
+import plycrag.params.Article;
+import plycrag.params.BuyingParameters.Environment;
+import plycrag.params.InsertParameters;
+import plycrag.params.InsertParameters.Fixing;
+import plycrag.params.JointParameters;
+import plycrag.params.ScrewParameters;
+import plycrag.stock.Want.Amount;
+import plycrag.units.Tape;
+import plycrag.wall.Wall;
+
+/** The inserts, the screws and the steel of a wall. */
+final class HardwareWants {
+  /** Beyond the timber, in diameters: two washers, a nut and two threads (common practice). */
+  private static final double BEYOND = 2;
+
+  private final Layout layout;
+  private final Wall wall;
+  private final Tape tape;
+  private final String coating;
+  private final List<Want> wants = new ArrayList<>();
+
+  HardwareWants(Layout layout, Environment environment) {
+    this.layout = layout;
+    this.wall = layout.wall();
+    this.tape = wall.tape();
+    this.coating = Coating.words(environment);
+  }
+
+  List<Want> wants() {
+    addInserts();
+    addScrews();
+    addBrackets();
+    addBolts();
+    return wants;
+  }
+
+  private void addInserts() {
+    InsertParameters insert = wall.inserts();
+    int count = layout.inserts().size();
+    boolean screwed = insert.kind() == Fixing.SCREW_ON;
+    String size =
+        "hole "
+            + tape.size(insert.hole())
+            + ", flange "
+            + tape.size(insert.flange())
+            + ", barrel "
+            + tape.size(insert.barrel());
+    String what = "threaded insert, " + (screwed ? "screwed on" : "hammered in");
+    Amount amount = Amount.withSpare(count);
+    add("inserts", what, size, amount, Supply.of(Article.INSERT, insert.hole()));
+    int screws = screwed ? insert.flangeScrews() : 0;
+    double most = wall.sheet().thickness() - wall.clearance().barrelToFace();
+    add(
+        "inserts",
+        "screw for flanges",
+        "at most " + tape.size(most) + " long",
+        new Amount(BigDecimal.valueOf((long) count * screws), "piece", amount.spare() * screws),
+        Supply.of(Article.FLANGE_SCREW));
+    wants.add(
+        new Want(
+            "holds",
+            "bolt for a hold, one an insert",
+            "",
+            amount,
+            Supply.of(Article.HOLD_BOLT),
+            "thread of the inserts; head and length as the holds ask; fewer if holds are fewer"));
+  }
+
+  private void addScrews() {
+    ScrewParameters screw = wall.screws();
+    add(
+        "screws",
+        "countersunk wood screw, sheet to frame",
+        size(screw.diameter(), screw.length()),
+        Amount.pieces(layout.screws().size()),
+        Supply.of(Article.SHEET_SCREW, screw.diameter(), screw.length()));
+  }
+
+  private Map<Hardware.Kind, Integer> counts() {
+    Map<Hardware.Kind, Integer> counts = new EnumMap<>(Hardware.Kind.class);
+    for (Joint joint : layout.joints()) {
+      Hardware hardware = Hardware.of(joint, wall);
+      counts.merge(hardware.kind(), hardware.count(), Integer::sum);
+    }
+    return counts;
+  }
+
+  private void addBrackets() {
+    Map<Hardware.Kind, Integer> counts = counts();
+    int brackets = counts.getOrDefault(Hardware.Kind.BRACKET, 0);
+    int straps = counts.getOrDefault(Hardware.Kind.STRAP, 0);
+    int screws = (brackets + straps) * wall.joints().bracketScrews();
+    addPieces("angle bracket", "", brackets, Supply.of(Article.BRACKET));
+    addPieces("strap", "", straps, Supply.of(Article.STRAP));
+    addPieces(
+        "screw for brackets, as their maker says", "", screws, Supply.of(Article.BRACKET_SCREW));
+  }
+
+  private void addBolts() {
+    JointParameters joints = wall.joints();
+    double diameter = joints.boltDiameter();
+    double grip = 2 * wall.frame().breadth();
+    int bolts = counts().getOrDefault(Hardware.Kind.BOLT, 0);
+    String size = tape.size(diameter);
+    String length = tape.text(tape.snapUp(grip + BEYOND * diameter));
+    String bolt = "bolt through " + tape.size(grip) + " of timber";
+    addPieces(bolt, size, bolts, Supply.of(Article.BOLT, diameter));
+    int last = wants.size() - 1;
+    wants.set(last, wants.get(last).noting("at least " + length + " under the head; " + coating));
+    addPieces("washer for timber", size, 2 * bolts, Supply.of(Article.WASHER, diameter));
+    addPieces("nut", size, bolts, Supply.of(Article.NUT, diameter));
+    addPieces(
+        "structural screw, member to member",
+        size(joints.screwDiameter(), joints.screwLength()),
+        counts().getOrDefault(Hardware.Kind.SCREW, 0),
+        Supply.of(Article.JOINT_SCREW, joints.screwDiameter(), joints.screwLength()));
+  }
+
+  private void addPieces(String what, String size, int count, Supply supply) {
+    add("hardware", what, size, Amount.pieces(count), supply);
+  }
+
+  private void add(String group, String what, String size, Amount amount, Supply supply) {
+    wants.add(new Want(group, what, size, amount, supply, coating));
+  }
+
+  private String size(double one, double other) {
+    return tape.bareSize(one) + " x " + tape.size(other);
+  }
+}

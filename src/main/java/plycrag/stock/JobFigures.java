@@ -1,0 +1,82 @@
+package plycrag.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.layout.Layout;
+import plycrag.params.SheetParameters;
+
+/**
+ * The job as a whole.
+ *
+ * @param area of the climbing face, gaps and openings left out, m²
+ * @param sheetWaste what of the sheets becomes no piece, in parts
+ * @param stickWaste what of the sticks becomes no member, in parts
+ * @param mass to carry home, as far as it is known, kg
+ * @param unweighed how many lines of the shopping list are not in it
+ * @param volume of sheets and sticks to carry home, m³
+ * @param longest of what is carried home, mm
+ */
+public record JobFigures(
+    double area,
+    double sheetWaste,
+    double stickWaste,
+    double mass,
+    int unweighed,
+    double volume,
+    double longest) {
+  private static final double SQUARE_METRE = 1e6;
+
+  /** The figures of a layout. */
+  public static JobFigures of(Layout layout, StickPlan plan, ShoppingList list) {
+    List<ShoppingLine> bought = list.lines().stream().filter(ShoppingLine::isBought).toList();
+    List<Double> masses =
+        bought.stream().map(ShoppingLine::mass).flatMap(Optional::stream).toList();
+    return new JobFigures(
+        area(layout),
+        sheetWaste(layout),
+        plan.waste(),
+        masses.stream().mapToDouble(Double::doubleValue).sum(),
+        bought.size() - masses.size(),
+        bought.stream().mapToDouble(ShoppingLine::volume).sum(),
+        bought.stream().mapToDouble(line -> line.want().supply().length()).max().orElse(0));
+  }
+
+  private static double area(Layout layout) {
+    return layout.facets().stream()
+            .flatMap(facet -> facet.pieces().stream())
+            .mapToDouble(piece -> piece.outline().getArea())
+            .sum()
+        / SQUARE_METRE;
+  }
+
+  private static double sheetWaste(Layout layout) {
+    SheetParameters sheet = layout.wall().sheet();
+    double whole = layout.sheets().size() * sheet.length() * sheet.width();
+    double used =
+        layout.facets().stream()
+            .flatMap(facet -> facet.pieces().stream())
+            .mapToDouble(piece -> piece.blank().getArea())
+            .sum();
+    return whole > 0 ? (whole - used) / whole : 0;
+  }
+
+  /** The figures for a spreadsheet. */
+  public Table table() {
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(row("climbing face", area, 3, "m2"));
+    rows.add(row("waste of sheets", sheetWaste * 100, 1, "percent"));
+    rows.add(row("waste of sticks", stickWaste * 100, 1, "percent"));
+    rows.add(row("mass to carry", mass, 1, "kg"));
+    rows.add(row("articles of unknown mass", unweighed, 0, "lines"));
+    rows.add(row("volume of sheets and sticks", volume, 3, "m3"));
+    rows.add(row("longest to carry", longest, 1, "mm"));
+    return new Table("The whole job", List.of("figure", "value", "unit"), rows);
+  }
+
+  private static List<Cell> row(String figure, double value, int decimals, String unit) {
+    return List.of(Cell.of(figure), Cell.number(value, decimals), Cell.of(unit));
+  }
+}

@@ -1,0 +1,114 @@
+package plycrag.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.layout.Joint;
+import plycrag.layout.Layout;
+import plycrag.params.InsertParameters.Fixing;
+import plycrag.params.JointParameters;
+import plycrag.params.ScrewParameters;
+import plycrag.units.Decimal;
+import plycrag.units.LengthUnit;
+import plycrag.units.Tape;
+import plycrag.wall.Wall;
+
+/** The tools that the work takes, bits with their sizes. */
+public final class ToolList {
+  private static final List<String> COLUMNS = List.of("tool", "size", "for");
+
+  /** More than the bolt, mm: the medium hole of ISO 273 for M10. */
+  private static final double BOLT_PLAY = 1;
+
+  private final Layout layout;
+  private final Wall wall;
+  private final Tape tape;
+  private final List<List<Cell>> rows = new ArrayList<>();
+
+  private ToolList(Layout layout) {
+    this.layout = layout;
+    this.wall = layout.wall();
+    this.tape = wall.tape();
+  }
+
+  /** The list, in the order of the work. */
+  public static Table of(CheckedLayout checked) {
+    ToolList list = new ToolList(checked.layout());
+    list.addSaws(SawList.of(checked));
+    list.addBits();
+    list.addRest();
+    return new Table("Tools", COLUMNS, list.rows);
+  }
+
+  private void addSaws(SawList cuts) {
+    double steepest = cuts.cuts().stream().mapToDouble(SawList.Cut::angle).max().orElse(0);
+    add("tape and square", "", "marking out");
+    if (steepest > 0) {
+      add("saw that tilts", Decimal.of(steepest, 1) + "°", "bevels, slanting ends and rips");
+    } else {
+      add("saw", "", "sheets and timber; every cut is square");
+    }
+  }
+
+  private void addBits() {
+    ScrewParameters screw = wall.screws();
+    ScrewHoles holes = ScrewHoles.of(screw);
+    add("bit", tape.size(wall.inserts().hole()), "inserts; or the router program");
+    addHoles(holes, screwName(screw.diameter()), "sheet to frame", "in the sheet");
+    JointParameters joints = wall.joints();
+    Map<Hardware.Kind, Integer> counts = new TreeMap<>();
+    for (Joint joint : layout.joints()) {
+      Hardware hardware = Hardware.of(joint, wall);
+      counts.merge(hardware.kind(), hardware.count(), Integer::sum);
+    }
+    if (counts.containsKey(Hardware.Kind.SCREW)) {
+      ScrewHoles side = ScrewHoles.of(joints.screwDiameter(), true);
+      addHoles(side, screwName(joints.screwDiameter()), "member to member", "in the first member");
+    }
+    if (counts.containsKey(Hardware.Kind.BOLT)) {
+      double hole = joints.boltDiameter() + BOLT_PLAY;
+      add("bit", tape.size(hole), "bolts of " + tape.size(joints.boltDiameter()) + " in timber");
+      add("spanner and socket", "for " + tape.size(joints.boltDiameter()), "those bolts");
+    }
+  }
+
+  private void addHoles(ScrewHoles holes, String screw, String joint, String where) {
+    add(
+        "bit",
+        tape.size(holes.clearance()),
+        "clearance holes " + where + ", " + screw + ", " + joint);
+    if (holes.pilot() > 0) {
+      add("bit", tape.size(holes.pilot()), "pilot holes in softwood, " + screw + ", " + joint);
+    }
+  }
+
+  /** In inch files with the number by which the screw is called. */
+  private String screwName(double diameter) {
+    String size = "screws of " + tape.size(diameter);
+    return Gauge.name(diameter)
+        .filter(name -> tape.unit() == LengthUnit.IN)
+        .map(name -> size + " (" + name + ")")
+        .orElse(size);
+  }
+
+  private void addRest() {
+    boolean screwed = wall.inserts().kind() == Fixing.SCREW_ON;
+    add("countersink", "", "heads of screws flush, not deeper");
+    add("driver", "", "screws of sheets, frame and brackets");
+    add(
+        screwed ? "small driver bit" : "hammer",
+        "",
+        screwed ? "screws of the inserts' flanges" : "inserts, struck in from the back");
+    add("clamps and a backing board", "", "clean holes, frames held square");
+    add("sanding block, brush or roller", "", "edges, faces");
+    add("eye and ear protection, dust mask", "", "everybody who saws, drills or sands");
+  }
+
+  private void add(String tool, String size, String purpose) {
+    rows.add(List.of(Cell.of(tool), Cell.of(size), Cell.of(purpose)));
+  }
+}

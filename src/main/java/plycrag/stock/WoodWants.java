@@ -1,0 +1,119 @@
+package plycrag.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import plycrag.geometry.Shapes;
+import plycrag.layout.Layout;
+import plycrag.layout.Member;
+import plycrag.params.Article;
+import plycrag.params.BuyingParameters;
+import plycrag.params.BuyingParameters.SheetWish;
+import plycrag.params.BuyingParameters.TimberWish;
+import plycrag.params.FrameParameters;
+import plycrag.params.SheetParameters;
+import plycrag.stock.Want.Amount;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+import plycrag.wall.Fold;
+
+/** The sheets and sticks of a wall. */
+final class WoodWants {
+  /** How far a cover strip lies on either sheet (common practice, no source), mm. */
+  private static final double STRIP = 30;
+
+  private final Layout layout;
+  private final StickPlan plan;
+  private final BuyingParameters buying;
+  private final Tape tape;
+  private final List<Want> wants = new ArrayList<>();
+
+  WoodWants(Layout layout, StickPlan plan, BuyingParameters buying) {
+    this.layout = layout;
+    this.plan = plan;
+    this.buying = buying;
+    this.tape = layout.wall().tape();
+  }
+
+  List<Want> wants() {
+    addSheets();
+    addCoverStrips();
+    addTimber();
+    return wants;
+  }
+
+  private void addSheets() {
+    SheetParameters sheet = layout.wall().sheet();
+    Supply supply =
+        Supply.of(Article.SHEET, sheet.length(), sheet.width(), sheet.thickness())
+            .weighing(Bulk.plywood(sheet.length(), sheet.width(), sheet.thickness()));
+    SheetWish wish = buying.sheets();
+    String what = "structural plywood, " + tape.size(sheet.thickness()) + " thick as measured";
+    String note =
+        wish.bond()
+            + "; "
+            + wish.face()
+            + "; stamped as structural; no other thickness without building anew: holes would move";
+    add("sheets", what, size(sheet.length(), sheet.width()), layout.sheets().size(), supply, note);
+  }
+
+  /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */
+  private void addCoverStrips() {
+    for (Facet facet : layout.wall().facets()) {
+      for (Fold fold : facet.folds()) {
+        double gap = layout.wall().foldGap(fold);
+        boolean once = fold.place() == Fold.Place.ABOVE || fold.place() == Fold.Place.RIGHT;
+        if (gap > 0 && once) {
+          String where = fold.isCorner() ? " to the right of facet " : " above facet ";
+          String what = "cover strip from an offcut, over the gap of " + tape.size(gap) + where;
+          double length = Shapes.outerEdges(facet.boundary()).get(fold.side()).getLength();
+          String size = size(length, tape.snapUp(2 * STRIP + gap));
+          add("sheets", what + facet.name(), size, 1, Supply.atHand(), "");
+        }
+      }
+    }
+  }
+
+  private void addTimber() {
+    Map<Double, Integer> bought = new TreeMap<>();
+    Map<Double, Integer> atHand = new TreeMap<>();
+    for (Stick stick : plan.sticks()) {
+      (stick.isAtHand() ? atHand : bought).merge(stick.length(), 1, Integer::sum);
+    }
+    bought.forEach((length, count) -> addSticks("", length, count, timber(length)));
+    atHand.forEach((length, count) -> addSticks(", at hand", length, count, Supply.atHand()));
+    for (Member member : plan.tooLong()) {
+      addSticks(", longer than is sold", member.length(), 1, timber(member.length()));
+    }
+  }
+
+  private Supply timber(double length) {
+    FrameParameters frame = layout.wall().frame();
+    return Supply.of(Article.TIMBER, frame.breadth(), frame.depth(), length)
+        .weighing(Bulk.timber(frame.breadth(), frame.depth(), length));
+  }
+
+  private void addSticks(String which, double length, int count, Supply supply) {
+    FrameParameters frame = layout.wall().frame();
+    TimberWish wish = buying.timber();
+    String section = size(frame.breadth(), frame.depth());
+    String note =
+        wish.grade()
+            + "; "
+            + wish.treatment()
+            + "; "
+            + wish.dryness()
+            + "; no other section without building anew: holes would move";
+    String what = "structural timber, " + section + " actual" + which;
+    add("timber", what, tape.size(length), count, supply, note);
+  }
+
+  private void add(String group, String what, String size, int count, Supply supply, String note) {
+    wants.add(new Want(group, what, size, Amount.pieces(count), supply, note));
+  }
+
+  private String size(double one, double other) {
+    return tape.bareSize(one) + " x " + tape.size(other);
+  }
+}

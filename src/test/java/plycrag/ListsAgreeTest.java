@@ -1,0 +1,231 @@
+package plycrag;
+
+import static java.util.stream.Collectors.counting;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toList;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Insert;
+import plycrag.layout.Layout;
+import plycrag.layout.Member;
+import plycrag.layout.Screw;
+
+/** The lists of every sample against its layout and each other, counted from their texts alone. */
+class ListsAgreeTest {
+  private static final double INCH = 25.4;
+
+  static List<Path> samples() {
+    return TestFiles.samples();
+  }
+
+  private static Layout layout(Path sample) {
+    return Walls.laidOut(TestFiles.read(sample));
+  }
+
+  private static List<CSVRecord> list(Path sample, String name) {
+    String folder = sample.getFileName().toString().replace(".toml", "");
+    Path file = Path.of("out-samples", folder, "lists", name);
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser parser = CSVParser.parse(TestFiles.read(file), format)) {
+      return parser.getRecords();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static double number(CSVRecord row, String column) {
+    return Double.parseDouble(row.get(column));
+  }
+
+  /** What the shopping list says of an article, zero if it has none. */
+  private static int quantity(Path sample, String article) {
+    return list(sample, "shopping.csv").stream()
+        .filter(row -> row.get("list_article").equals(article))
+        .mapToInt(row -> Integer.parseInt(row.get("quantity")))
+        .sum();
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void everyMemberIsCutOnceAtItsLength(Path sample) {
+    Map<String, Double> lengths = new TreeMap<>();
+    for (Member member : layout(sample).members()) {
+      assertThat(lengths.put(member.mark(), member.length())).as(member.mark()).isNull();
+    }
+    List<String> listed = new ArrayList<>();
+    for (CSVRecord row : list(sample, "cut-list.csv")) {
+      List<String> marks = List.of(row.get("mark").split(" ", -1));
+      assertThat(number(row, "quantity")).isEqualTo(marks.size());
+      for (String mark : marks) {
+        assertThat(number(row, "length_mm")).isCloseTo(lengths.get(mark), within(0.06));
+      }
+      listed.addAll(marks);
+    }
+    assertThat(listed).containsExactlyInAnyOrderElementsOf(lengths.keySet());
+    List<String> planned = new ArrayList<>();
+    for (CSVRecord row : list(sample, "cutting-plan.csv")) {
+      assertThat(number(row, "length_mm")).isCloseTo(lengths.get(row.get("mark")), within(1e-3));
+      planned.add(row.get("mark"));
+    }
+    assertThat(planned).containsExactlyInAnyOrderElementsOf(lengths.keySet());
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void sticksHoldTheirPiecesAndAreBought(Path sample) {
+    double kerf = layout(sample).wall().stock().kerf();
+    Map<String, List<CSVRecord>> sticks =
+        list(sample, "cutting-plan.csv").stream()
+            .collect(groupingBy(row -> row.get("stick"), TreeMap::new, toList()));
+    Map<Long, Long> lengths = new TreeMap<>();
+    for (List<CSVRecord> pieces : sticks.values()) {
+      double end = -kerf;
+      pieces.sort(Comparator.comparingDouble(row -> number(row, "offset_mm")));
+      for (CSVRecord piece : pieces) {
+        assertThat(number(piece, "offset_mm")).isGreaterThanOrEqualTo(end + kerf - 1e-3);
+        end = number(piece, "offset_mm") + number(piece, "length_mm");
+      }
+      double length = number(pieces.get(0), "stock_length_mm");
+      assertThat(end).isLessThanOrEqualTo(length + 1e-3);
+      lengths.merge(Math.round(length), 1L, Long::sum);
+    }
+    Map<Long, Long> bought = new TreeMap<>();
+    for (CSVRecord row : list(sample, "shopping.csv")) {
+      if (row.get("group").equals("timber")) {
+        bought.put(millimetres(row.get("size")), Long.valueOf(row.get("quantity")));
+      }
+    }
+    assertThat(bought).isEqualTo(lengths);
+  }
+
+  private static long millimetres(String size) {
+    double number = Double.parseDouble(size.split(" ", -1)[0]);
+    return Math.round(size.endsWith(" in") ? number * INCH : number);
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void everyScrewIsListedWhereItIs(Path sample) {
+    Map<String, Long> laid = new TreeMap<>();
+    for (FacetLayout facet : layout(sample).facets()) {
+      for (Screw screw : facet.screws()) {
+        String place =
+            Math.round(screw.centre().getX() * 10) + "/" + Math.round(screw.centre().getY() * 10);
+        laid.merge(
+            screw.piece() + " " + screw.member() + " " + screw.mark() + " " + place, 1L, Long::sum);
+      }
+    }
+    Map<String, Long> listed =
+        list(sample, "fasteners.csv").stream()
+            .collect(
+                groupingBy(
+                    row ->
+                        row.get("piece")
+                            + " "
+                            + row.get("member")
+                            + " "
+                            + row.get("mark")
+                            + " "
+                            + Math.round(number(row, "u_mm") * 10)
+                            + "/"
+                            + Math.round(number(row, "v_mm") * 10),
+                    TreeMap::new,
+                    counting()));
+    assertThat(listed).isEqualTo(laid);
+    assertThat(laid.values()).allMatch(count -> count == 1);
+    assertThat(quantity(sample, "sheet screw")).isEqualTo(laid.size());
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void everyInsertIsDrilledOnceAndBoughtWithFivePercentMore(Path sample) {
+    List<String> laid = layout(sample).inserts().stream().map(Insert::mark).toList();
+    assertThat(list(sample, "holes.csv").stream().filter(row -> row.get("kind").equals("insert")))
+        .extracting(row -> row.get("mark"))
+        .containsExactlyInAnyOrderElementsOf(laid)
+        .doesNotHaveDuplicates();
+    assertThat(quantity(sample, "insert")).isEqualTo(laid.size());
+    assertThat(quantity(sample, "hold bolt")).isEqualTo(laid.size());
+    for (CSVRecord row : list(sample, "shopping.csv")) {
+      if (List.of("inserts", "holds").contains(row.get("group"))) {
+        assertThat(number(row, "spare")).isBetween(0.05 * laid.size(), 0.05 * laid.size() + 1);
+        assertThat(held(row)).isGreaterThanOrEqualTo(laid.size() + number(row, "spare"));
+      }
+    }
+  }
+
+  /** How many pieces the bought units hold. */
+  private static double held(CSVRecord row) {
+    String unit = row.get("sold_as");
+    double contents =
+        unit.startsWith("pack of ") ? Double.parseDouble(unit.substring("pack of ".length())) : 1;
+    return number(row, "buy") * contents;
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void whatTheJointsTakeIsBought(Path sample) {
+    Layout layout = layout(sample);
+    List<CSVRecord> joints = list(sample, "joints.csv");
+    assertThat(joints).extracting(row -> row.get("mark")).doesNotHaveDuplicates();
+    assertThat(joints).hasSize(layout.joints().size());
+    int brackets = taken(joints, "bracket");
+    int straps = taken(joints, "strap");
+    int bolts = taken(joints, "bolt");
+    assertThat(quantity(sample, "bracket")).isEqualTo(brackets);
+    assertThat(quantity(sample, "strap")).isEqualTo(straps);
+    assertThat(quantity(sample, "bracket screw"))
+        .isEqualTo((brackets + straps) * layout.wall().joints().bracketScrews());
+    assertThat(quantity(sample, "bolt")).isEqualTo(bolts);
+    assertThat(quantity(sample, "nut")).isEqualTo(bolts);
+    assertThat(quantity(sample, "washer")).isEqualTo(2 * bolts);
+    assertThat(quantity(sample, "joint screw")).isEqualTo(taken(joints, "screw"));
+  }
+
+  private static int taken(List<CSVRecord> joints, String hardware) {
+    return joints.stream()
+        .filter(row -> row.get("hardware").equals(hardware))
+        .mapToInt(row -> Integer.parseInt(row.get("quantity")))
+        .sum();
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void sheetsAndCostsAddUp(Path sample) {
+    assertThat(quantity(sample, "sheet"))
+        .isEqualTo(
+            list(sample, "holes.csv").stream().map(row -> row.get("sheet")).distinct().count())
+        .isEqualTo(layout(sample).sheets().size());
+    BigDecimal sum = BigDecimal.ZERO;
+    long missing = 0;
+    for (CSVRecord row : list(sample, "shopping.csv")) {
+      boolean isKnown = row.get("cost").matches("[0-9]+\\.[0-9]{2}");
+      sum = isKnown ? sum.add(new BigDecimal(row.get("cost"))) : sum;
+      missing += row.get("cost").equals("missing") ? 1 : 0;
+      assertThat(held(row)).isGreaterThanOrEqualTo(number(row, "quantity"));
+    }
+    List<CSVRecord> costs = list(sample, "costs.csv");
+    CSVRecord total = costs.get(costs.size() - 1);
+    assertThat(total.get("missing")).isEqualTo(String.valueOf(missing));
+    assertThat(total.get("complete")).isEqualTo(missing == 0 ? "yes" : "no");
+    if (sum.signum() > 0) {
+      assertThat(new BigDecimal(total.get("cost"))).isEqualByComparingTo(sum);
+    }
+  }
+}

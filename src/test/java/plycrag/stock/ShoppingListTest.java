@@ -1,0 +1,145 @@
+package plycrag.stock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import plycrag.TestFiles;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.files.csv.CsvWriter;
+import plycrag.params.PriceFile;
+import plycrag.params.PriceList;
+
+/** Sums are worked out by hand beside each check. */
+class ShoppingListTest {
+  private static final String HEADER = "article,size,unit,contents,price,currency,tax,mass\n";
+
+  /** Three studs of 2655, two plates of 1200, two blockings of 532.5; one sheet; 50 inserts. */
+  private static final String WALL = TestFiles.text("must-fail/layout/top-row-in-plate.toml");
+
+  private static PriceList prices(String rows) {
+    return PriceFile.read("prices.csv", TestFiles.bytes(HEADER + rows)).prices().orElseThrow();
+  }
+
+  private static ShoppingList list(String wall, PriceList prices) {
+    CheckedLayout checked = Walls.judged(wall);
+    StickPlan plan = StickPlan.of(checked, prices);
+    return ShoppingList.of(checked, plan, Walls.parameters(wall).buying(), prices);
+  }
+
+  private static ShoppingLine line(ShoppingList list, String what) {
+    return list.lines().stream()
+        .filter(line -> line.want().what().startsWith(what))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** 50 and 3 to spare: two packs of 30 at 9.99 are 19.98, or one of 100 at 18.33 and 20 % tax. */
+  @Test
+  void insertsGetFivePercentMoreInTheCheapestPacks() {
+    PriceList packs =
+        prices("insert,12 mm,pack,30,9.99,EUR,,\ninsert,12 mm,pack,100,18.33,EUR,20,\n");
+    ShoppingLine inserts = line(list(WALL, packs), "threaded insert");
+    assertThat(inserts.want().amount().spare()).isEqualTo(3);
+    assertThat(inserts.units()).isEqualByComparingTo("2");
+    assertThat(inserts.soldAs()).isEqualTo("pack of 30");
+    assertThat(inserts.cost()).contains(new BigDecimal("19.98"));
+  }
+
+  /** 2 x 0.335 = 0.67; 7.5 % of it is 0.05025, rounded 0.05. 0.125 x 1 is rounded up to 0.13. */
+  @Test
+  void linesAreRoundedHalfUp() {
+    PriceList halves = prices("sheet,,piece,,0.125,EUR,,\n");
+    assertThat(line(list(WALL, halves), "structural plywood").cost())
+        .contains(new BigDecimal("0.13"));
+    Deal two = new Deal(prices("nut,,piece,,0.335,EUR,7.5,\n").offers().get(0), new BigDecimal(2));
+    assertThat(two.net()).contains(new BigDecimal("0.67"));
+    assertThat(two.cost()).contains(new BigDecimal("0.72"));
+  }
+
+  @Test
+  void aMissingPriceIsMissingAndMakesTheTotalIncomplete() {
+    ShoppingList list = list(WALL, prices("sheet,,piece,,60,EUR,,\ninsert,,pack,100,,EUR,,\n"));
+    ShoppingLine inserts = line(list, "threaded insert");
+    assertThat(inserts.isPriceMissing()).isTrue();
+    assertThat(inserts.units()).isEqualByComparingTo("1");
+    Costs costs = Costs.of(list);
+    assertThat(costs.total().isComplete()).isFalse();
+    assertThat(costs.total().known()).isEqualByComparingTo("60");
+    assertThat(costs.shared(3)).isEqualTo(Optional.empty());
+    assertThat(CsvWriter.write(list.table())).contains(",1,pack of 100,missing,,,missing,");
+    assertThat(CsvWriter.write(costs.table()))
+        .contains(
+            "sheets,60.00,EUR,1,0,yes\n", "inserts,missing,EUR,0,1,no\n", "total,60.00,EUR,1,");
+  }
+
+  /**
+   * A stick of 3000 holds a stud, or two plates and a blocking; one of 6000 holds two studs and a
+   * blocking. At 5 and 16 five of 3000 come to 25; the least length, 12 m, would come to 26.
+   */
+  @Test
+  void theCuttingPlanFollowsThePrices() {
+    String wall = WALL + "\n[stock]\nlengths = [3000, 6000]\n";
+    CheckedLayout checked = Walls.judged(wall);
+    PriceList cheap =
+        prices(
+            "timber,45 x 90 x 3000 mm,piece,,5,EUR,,\ntimber,45 x 90 x 6000 mm,piece,,16,EUR,,\n");
+    StickPlan plan = StickPlan.of(checked, cheap);
+    assertThat(plan.sticks()).hasSize(5).allMatch(stick -> stick.length() == 3000);
+    assertThat(plan.outlay())
+        .isEqualTo(new Outlay.OfMoney(new BigDecimal("25.00"), new BigDecimal("25.00"), "EUR"));
+    assertThat(line(list(wall, cheap), "structural timber").cost())
+        .contains(new BigDecimal("25.00"));
+  }
+
+  /** Where one length has no price the plan is counted by length, as without a list. */
+  @Test
+  void aLengthWithoutPriceIsNotFree() {
+    CheckedLayout checked = Walls.judged(WALL + "\n[stock]\nlengths = [3000, 6000]\n");
+    PriceList half = prices("timber,45 x 90 x 3000 mm,piece,,5,EUR,,\n");
+    assertThat(StickPlan.of(checked, half)).isEqualTo(StickPlan.of(checked, PriceList.empty()));
+  }
+
+  /** 4.5 m at 3 a metre: 13.50 each. */
+  @Test
+  void timberIsPricedByTheMetreToo() {
+    ShoppingList list =
+        list(WALL + "\n[stock]\nlengths = [4500]\n", prices("timber,45x90mm,metre,,3,EUR,,2\n"));
+    ShoppingLine timber = line(list, "structural timber");
+    assertThat(timber.units()).isEqualByComparingTo("13.5");
+    assertThat(timber.cost()).contains(new BigDecimal("40.50"));
+    assertThat(timber.mass()).contains(27.0);
+  }
+
+  /** 45 x 90 mm at 420 kg/m3 is 1.701 kg a metre; a 2440 x 1220 x 18 sheet at 680 is 36.44 kg. */
+  @Test
+  void whatTheListDoesNotWeighIsWeighedBySize() {
+    ShoppingList list = list("[[facet]]\n[stock]\nlengths = [6000]\n", PriceList.empty());
+    ShoppingLine timber = line(list, "structural timber");
+    double sticks = timber.want().amount().quantity().doubleValue();
+    assertThat(timber.mass().orElseThrow() / sticks).isBetween(10.205, 10.207);
+    ShoppingLine sheets = line(list, "structural plywood");
+    double count = sheets.want().amount().quantity().doubleValue();
+    assertThat(sheets.mass().orElseThrow() / count).isBetween(36.43, 36.45);
+  }
+
+  @Test
+  void whatIsAtHandIsNotBought() {
+    ShoppingList list = list(WALL + "\n[stock]\nat-hand = [6000, 6000, 6000]\n", PriceList.empty());
+    ShoppingLine timber = line(list, "structural timber");
+    assertThat(timber.isBought()).isFalse();
+    assertThat(timber.isPriceMissing()).isFalse();
+    assertThat(timber.units()).isZero();
+  }
+
+  @Test
+  void wordsOfTheParameterFileStayWordsInASpreadsheet() {
+    String wall = "[[facet]]\n[stock]\ntimber-grade = \"=1+1\"\nsheet-bond = \"@SUM(1)\"\n";
+    String text = CsvWriter.write(list(wall, PriceList.empty()).table());
+    assertThat(text).contains(",'=1+1;", ",\"'@SUM(1);");
+    assertThat(List.of(text.split("[,\n]", -1))).noneMatch(cell -> cell.matches("\"?[=+@-].*"));
+  }
+}
