@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -196,6 +197,26 @@ class ListsAgreeTest {
     assertThat(quantity(sample, "nut")).isEqualTo(bolts);
     assertThat(quantity(sample, "washer")).isEqualTo(2 * bolts);
     assertThat(quantity(sample, "joint screw")).isEqualTo(taken(joints, "screw"));
+  }
+
+  /** A label for every member and every piece, and for nothing else. */
+  @ParameterizedTest
+  @MethodSource("samples")
+  void everyPartHasALabel(Path sample) {
+    String folder = sample.getFileName().toString().replace(".toml", "");
+    String page = TestFiles.read(Path.of("out-samples", folder, "labels.html"));
+    List<String> parts = new ArrayList<>();
+    for (FacetLayout facet : layout(sample).facets()) {
+      facet.members().forEach(member -> parts.add(member.mark()));
+      facet.pieces().forEach(piece -> parts.add(piece.mark()));
+    }
+    assertThat(
+            Pattern.compile("<p class=\"mark\">([^<]*)</p>")
+                .matcher(page)
+                .results()
+                .map(match -> match.group(1)))
+        .containsExactlyInAnyOrderElementsOf(parts)
+        .doesNotHaveDuplicates();
   }
 
   private static int taken(List<CSVRecord> joints, String hardware) {

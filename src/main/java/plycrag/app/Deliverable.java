@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import plycrag.book.BuildBook;
+import plycrag.book.PartLabels;
 import plycrag.check.ApprovedLayout;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
@@ -25,6 +26,7 @@ import plycrag.files.dxf.DxfVersion;
 import plycrag.files.dxf.DxfWriter;
 import plycrag.files.geojson.FeatureMapWriter;
 import plycrag.files.html.HtmlWriter;
+import plycrag.files.html.LabelWriter;
 import plycrag.files.ngc.NgcWriter;
 import plycrag.files.svg.SvgWriter;
 import plycrag.layout.Face;
@@ -67,6 +69,7 @@ public final class Deliverable {
   public static List<OutputFile> of(Design.Judged design) {
     Deliverable deliverable = new Deliverable(design);
     deliverable.addBook();
+    deliverable.addLabels();
     deliverable.addDrawings();
     if (design.checked() instanceof ApprovedLayout approved) {
       deliverable.addPrograms(approved);
@@ -77,6 +80,10 @@ public final class Deliverable {
 
   private void addBook() {
     add("index.html", HtmlWriter.write(BuildBook.of(checked, plan, shopping), SvgWriter::inline));
+  }
+
+  private void addLabels() {
+    add("labels.html", LabelWriter.write(PartLabels.of(checked, plan)));
   }
 
   private void addDrawings() {

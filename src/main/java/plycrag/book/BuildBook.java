@@ -8,6 +8,7 @@ import plycrag.document.Book;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Checklist;
 import plycrag.document.Book.Figure;
+import plycrag.document.Book.Link;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Book.Section;
 import plycrag.document.Cell;
@@ -152,6 +153,7 @@ public final class BuildBook {
   private List<Block> cutting() {
     List<Block> blocks = new ArrayList<>(new Sawing(checked, plan).blocks());
     blocks.addAll(Listings.sawList(checked));
+    blocks.add(new Link("Labels for every part, to print and cut out", "labels.html"));
     return blocks;
   }
 

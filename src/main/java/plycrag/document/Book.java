@@ -54,6 +54,21 @@ public record Book(
   }
 
   /**
+   * A way to another file of the folder.
+   *
+   * @param words what is there
+   * @param path from the book, of letters, digits, dots, hyphens and slashes
+   */
+  public record Link(String words, String path) implements Block {
+    /** Rejects what may lead out of the folder. */
+    public Link {
+      if (!path.matches("[a-z0-9][a-z0-9-]*([./][a-z0-9-]+)*")) {
+        throw new IllegalArgumentException("not a path within the folder: " + path);
+      }
+    }
+  }
+
+  /**
    * A drawing.
    *
    * @param drawing what is shown; its title is the text alternative

@@ -1,6 +1,9 @@
 package plycrag.stock;
 
+import java.util.EnumMap;
+import java.util.Map;
 import plycrag.layout.Joint;
+import plycrag.layout.Layout;
 import plycrag.params.JointParameters;
 import plycrag.wall.Wall;
 
@@ -35,11 +38,6 @@ public record Hardware(Kind kind, int count) {
     public String word() {
       return word;
     }
-
-    /** Whether its own screws come with it. */
-    boolean hasScrews() {
-      return this == BRACKET || this == STRAP;
-    }
   }
 
   /** The hardware of a joint. */
@@ -52,6 +50,16 @@ public record Hardware(Kind kind, int count) {
       case FOLD -> new Hardware(Kind.BOLT, along(joint.length(), joints.boltSpacing()));
       case FOLD_EDGES -> new Hardware(Kind.STRAP, along(joint.length(), joints.boltSpacing()));
     };
+  }
+
+  /** How many of each kind all joints take together. */
+  static Map<Kind, Integer> counts(Layout layout) {
+    Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
+    for (Joint joint : layout.joints()) {
+      Hardware hardware = of(joint, layout.wall());
+      counts.merge(hardware.kind(), hardware.count(), Integer::sum);
+    }
+    return counts;
   }
 
   /** As many as keep a spacing, one near each end; two at least. */

@@ -2,10 +2,8 @@ package plycrag.stock;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.params.Article;
 import plycrag.params.BuyingParameters.Environment;
@@ -26,12 +24,14 @@ final class HardwareWants {
   private final Wall wall;
   private final Tape tape;
   private final String coating;
+  private final Map<Hardware.Kind, Integer> counts;
   private final List<Want> wants = new ArrayList<>();
 
   HardwareWants(Layout layout, Environment environment) {
     this.layout = layout;
     this.wall = layout.wall();
     this.tape = wall.tape();
+    this.counts = Hardware.counts(layout);
     this.coating = Coating.words(environment);
   }
 
@@ -85,17 +85,7 @@ final class HardwareWants {
         Supply.of(Article.SHEET_SCREW, screw.diameter(), screw.length()));
   }
 
-  private Map<Hardware.Kind, Integer> counts() {
-    Map<Hardware.Kind, Integer> counts = new EnumMap<>(Hardware.Kind.class);
-    for (Joint joint : layout.joints()) {
-      Hardware hardware = Hardware.of(joint, wall);
-      counts.merge(hardware.kind(), hardware.count(), Integer::sum);
-    }
-    return counts;
-  }
-
   private void addBrackets() {
-    Map<Hardware.Kind, Integer> counts = counts();
     int brackets = counts.getOrDefault(Hardware.Kind.BRACKET, 0);
     int straps = counts.getOrDefault(Hardware.Kind.STRAP, 0);
     int screws = (brackets + straps) * wall.joints().bracketScrews();
@@ -109,7 +99,7 @@ final class HardwareWants {
     JointParameters joints = wall.joints();
     double diameter = joints.boltDiameter();
     double grip = 2 * wall.frame().breadth();
-    int bolts = counts().getOrDefault(Hardware.Kind.BOLT, 0);
+    int bolts = counts.getOrDefault(Hardware.Kind.BOLT, 0);
     String size = tape.size(diameter);
     String length = tape.text(tape.snapUp(grip + BEYOND * diameter));
     String bolt = "bolt through " + tape.size(grip) + " of timber";
@@ -121,7 +111,7 @@ final class HardwareWants {
     addPieces(
         "structural screw, member to member",
         size(joints.screwDiameter(), joints.screwLength()),
-        counts().getOrDefault(Hardware.Kind.SCREW, 0),
+        counts.getOrDefault(Hardware.Kind.SCREW, 0),
         Supply.of(Article.JOINT_SCREW, joints.screwDiameter(), joints.screwLength()));
   }
 

@@ -3,11 +3,9 @@ package plycrag.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.params.InsertParameters.Fixing;
 import plycrag.params.JointParameters;
@@ -60,11 +58,7 @@ public final class ToolList {
     add("bit", tape.size(wall.inserts().hole()), "inserts; or the router program");
     addHoles(holes, screwName(screw.diameter()), "sheet to frame", "in the sheet");
     JointParameters joints = wall.joints();
-    Map<Hardware.Kind, Integer> counts = new TreeMap<>();
-    for (Joint joint : layout.joints()) {
-      Hardware hardware = Hardware.of(joint, wall);
-      counts.merge(hardware.kind(), hardware.count(), Integer::sum);
-    }
+    Map<Hardware.Kind, Integer> counts = Hardware.counts(layout);
     if (counts.containsKey(Hardware.Kind.SCREW)) {
       ScrewHoles side = ScrewHoles.of(joints.screwDiameter(), true);
       addHoles(side, screwName(joints.screwDiameter()), "member to member", "in the first member");

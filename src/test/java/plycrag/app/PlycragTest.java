@@ -111,6 +111,34 @@ class PlycragTest {
     assertThat(folder.resolve("made")).isDirectoryNotContaining("glob:**/.slipway*");
   }
 
+  private static final String PRICED =
+      GOOD + "[inserts]\nwhen-blocked = \"drop\"\n[stock]\nprices = \"lists/spring.csv\"\n";
+
+  @Test
+  void thePriceListIsReadFromBesideTheParameterFileAndHashed() throws IOException {
+    Files.createDirectories(folder.resolve("lists"));
+    file("lists/spring.csv", "article,unit,price,currency\nsheet,piece,60,EUR\n");
+    assertThat(build("slipway.toml", PRICED)).isEqualTo("0");
+    Path made = folder.resolve("made/slipway");
+    String first = TestFiles.read(made.resolve("manifest.json"));
+    assertThat(first).contains("\"prices\":{\"file\":\"spring.csv\",\"sha256\":");
+    assertThat(TestFiles.read(made.resolve("lists/shopping.csv"))).contains(",60.00,EUR,");
+    file("lists/spring.csv", "article,unit,price,currency\nsheet,piece,60,EUR\n# same\n");
+    assertThat(build("slipway.toml", PRICED)).isEqualTo("0");
+    assertThat(TestFiles.read(made.resolve("manifest.json"))).isNotEqualTo(first);
+  }
+
+  @Test
+  void aWrongPriceListIsToldWhereAndAMissingOneByName() throws IOException {
+    assertThat(build("slipway.toml", PRICED)).isEqualTo("3");
+    assertThat(err.toString()).contains("spring.csv: there is no such file");
+    Files.createDirectories(folder.resolve("lists"));
+    file("lists/spring.csv", "article,unit,price,currency\nsheet,piece,sixty,euro\n");
+    assertThat(build("slipway.toml", PRICED)).isEqualTo("2");
+    assertThat(err.toString()).contains("spring.csv:2:13: price: ", "spring.csv:2:19: currency: ");
+    assertThat(folder.resolve("made")).doesNotExist();
+  }
+
   @Test
   void twoFilesOfOneNameAreRefused() throws IOException {
     Files.createDirectories(folder.resolve("other"));

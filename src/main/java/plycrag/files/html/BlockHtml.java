@@ -26,6 +26,10 @@ record BlockHtml(Function<Drawing, String> figures) {
     if (block instanceof Book.Listing listing) {
       return new TableHtml(listing.table()).html();
     }
+    if (block instanceof Book.Link link) {
+      String words = HtmlText.of(link.words());
+      return HtmlText.fill("<p><a href=\"%s\">%s</a></p>\n", link.path(), words);
+    }
     return figure((Book.Figure) block);
   }
 

@@ -52,7 +52,8 @@ final class SampleBook {
             new Book.Caution(text, text),
             new Book.Checklist(List.of(text)),
             new Book.Figure(drawing, text),
-            new Book.Listing(table));
+            new Book.Listing(table),
+            new Book.Link(text, "labels.html"));
     Book.Section section = new Book.Section(text, blocks);
     return new Book(text, text, text, text, List.of(section, section));
   }

@@ -1,0 +1,111 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.check.CheckedLayout;
+import plycrag.document.LabelSheet;
+import plycrag.document.LabelSheet.Label;
+import plycrag.drawing.TitleLines;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Joint;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.layout.Member;
+import plycrag.layout.Piece;
+import plycrag.params.FrameParameters;
+import plycrag.stock.Stick;
+import plycrag.stock.StickPlan;
+import plycrag.units.Tape;
+
+/** A label for every part: its mark, its size, where it belongs and what it is fixed to. */
+public final class PartLabels {
+  private final CheckedLayout checked;
+  private final Layout layout;
+  private final Tape tape;
+  private final Map<String, Set<String>> neighbours = new LinkedHashMap<>();
+  private final Map<String, String> sources = new LinkedHashMap<>();
+
+  private PartLabels(CheckedLayout checked, StickPlan plan) {
+    this.checked = checked;
+    this.layout = checked.layout();
+    this.tape = layout.wall().tape();
+    for (Joint joint : layout.joints()) {
+      meet(joint.first(), joint.second());
+      meet(joint.second(), joint.first());
+    }
+    layout.screws().forEach(screw -> meet(screw.piece(), screw.member()));
+    for (Stick stick : plan.sticks()) {
+      stick.cuts().forEach(cut -> sources.put(cut.member().mark(), "from stick " + stick.number()));
+    }
+    for (LaidSheet sheet : layout.sheets()) {
+      sources.put(sheet.piece().mark(), "from sheet " + sheet.mark());
+    }
+  }
+
+  /** The labels, members before pieces, facet by facet. */
+  public static LabelSheet of(CheckedLayout checked, StickPlan plan) {
+    return new PartLabels(checked, plan).sheet();
+  }
+
+  private void meet(String part, String other) {
+    neighbours.computeIfAbsent(part, unseen -> new LinkedHashSet<>()).add(other);
+  }
+
+  private LabelSheet sheet() {
+    List<Label> labels = new ArrayList<>();
+    for (FacetLayout facet : layout.facets()) {
+      String name = facet.facet().name();
+      facet.members().forEach(member -> labels.add(label(member, name)));
+    }
+    for (FacetLayout facet : layout.facets()) {
+      String name = facet.facet().name();
+      facet.pieces().forEach(piece -> labels.add(label(piece, name)));
+    }
+    String stamp = checked.isApproved() ? "" : TitleLines.STAMP;
+    return new LabelSheet(layout.wall().name(), stamp, TitleLines.BOULDERING, labels);
+  }
+
+  private Label label(Member member, String facet) {
+    FrameParameters frame = layout.wall().frame();
+    String what =
+        member.role().word()
+            + ", "
+            + tape.bareSize(frame.breadth())
+            + " x "
+            + tape.size(frame.depth())
+            + ", "
+            + tape.text(member.length())
+            + " long";
+    return label(member.mark(), what, facet, "Joined to ");
+  }
+
+  private Label label(Piece piece, String facet) {
+    Envelope box = piece.blank().getEnvelopeInternal();
+    String what =
+        "piece, "
+            + tape.reading(box.getWidth())
+            + " across x "
+            + tape.text(box.getHeight())
+            + " up, "
+            + tape.size(layout.wall().sheet().thickness())
+            + " thick";
+    return label(piece.mark(), what, facet, "Screwed to ");
+  }
+
+  private Label label(String mark, String what, String facet, String how) {
+    String source = sources.containsKey(mark) ? ", " + sources.get(mark) : "";
+    Set<String> others = neighbours.getOrDefault(mark, Set.of());
+    String to = others.isEmpty() ? "" : how + String.join(" ", inOrder(others)) + ".";
+    return new Label(mark, what, "Facet " + facet + source + ".", to);
+  }
+
+  /** In the order in which the layout lists members. */
+  private List<String> inOrder(Set<String> marks) {
+    return layout.members().stream().map(Member::mark).filter(marks::contains).toList();
+  }
+}
