@@ -15,6 +15,7 @@ import plycrag.check.clearance.ScrewAgainstMemberEnd;
 import plycrag.check.clearance.ScrewAgainstSheetEdge;
 import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
+import plycrag.check.clearance.SeamTolerance;
 import plycrag.check.clearance.Setback;
 import plycrag.check.making.CornersClose;
 import plycrag.check.making.CutoutsFit;
@@ -42,6 +43,7 @@ public final class Inspection {
           new ScrewAgainstMemberEdge(),
           new ScrewAgainstMemberEnd(),
           new SeamBacked(),
+          new SeamTolerance(),
           new MembersOverlap(),
           new BarrelAgainstThickness(),
           new ScrewLength(),

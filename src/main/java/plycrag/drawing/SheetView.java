@@ -10,6 +10,7 @@ import plycrag.document.Extent;
 import plycrag.document.Xy;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.params.SheetParameters.Grain;
 import plycrag.units.Tape;
 
 /** A stock sheet as it lies, with the readings at which to mark its holes; to fit a page. */
@@ -56,11 +57,18 @@ public final class SheetView {
             + ".");
     notes.add(
         "Read from the filled corner, the sheet's lower left, in " + tape.unit().plural() + ".");
+    notes.add("Face grain runs " + (grainRunsAcross() ? "across" : "up") + " the sheet.");
     if (!sheet.piece().isSquare()) {
       notes.add("Cut square, then bevel by the saw list; the thin line is the front edge then.");
     }
     Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
     return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes);
+  }
+
+  private boolean grainRunsAcross() {
+    boolean longSideAcross = sheet.stock().width() > sheet.stock().height();
+    boolean along = checked.layout().wall().sheet().grain() == Grain.ALONG;
+    return along == longSideAcross;
   }
 
   private static String size(Envelope box, Tape tape) {

@@ -18,8 +18,8 @@ final class Ground {
   /** What is smaller is none, mm². */
   private static final double CRUMB = 1;
 
-  /** A member shorter than this is none, mm. */
-  private static final double LEAST = 1;
+  /** A member shorter or thinner than this is a rounding, mm. */
+  private static final double LEAST = 0.02;
 
   /** What is cut square off a tip so that it goes no further behind, mm. */
   private static final double BLUNT = 2;
@@ -125,7 +125,8 @@ final class Ground {
 
   private static List<Polygon> parts(Geometry rest, Strip strip) {
     return Shapes.areas(rest).stream()
-        .filter(part -> part.getArea() > CRUMB && strip.direction().span(part).size() > LEAST)
+        .filter(part -> strip.direction().span(part).size() > LEAST)
+        .filter(part -> strip.direction().across().span(part).size() > LEAST)
         .sorted(Comparator.comparingDouble((Polygon part) -> strip.direction().span(part).low()))
         .toList();
   }
@@ -149,6 +150,9 @@ final class Ground {
 
   /** Whether others that run the same way lie there already. */
   private boolean isBacked(Polygon part, Strip strip) {
+    if (strip.role() == Role.STUD) {
+      return false; // two studs in one place are crowded, and a rule says so
+    }
     Geometry bare = part;
     for (Draft other : near(strip)) {
       if (other.direction().isParallel(strip.direction())) {

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param grain which way the face grain runs
  * @param seamGap left between neighbouring pieces, mm
  * @param leastWidth no piece narrower than this is made where two can share, mm
+ * @param drift by how much each sheet of a row may move the next seam, mm; 0 where pieces are
+ *     trimmed true
  */
 public record SheetParameters(
     double length,
@@ -24,7 +26,8 @@ public record SheetParameters(
     Optional<Start> start,
     Grain grain,
     double seamGap,
-    double leastWidth) {
+    double leastWidth,
+    double drift) {
 
   /** How the seams across the long side of the sheets stand to those of the next row. */
   public enum Bond {
@@ -54,6 +57,14 @@ public record SheetParameters(
     public boolean isLower() {
       return this == LOWER_LEFT || this == LOWER_RIGHT;
     }
+  }
+
+  /** What is done to the edges of whole sheets. */
+  public enum Edges {
+    /** They are trimmed true to the piece's size. */
+    TRIMMED,
+    /** They are left as bought. */
+    AS_BOUGHT
   }
 
   /** Which way the face grain runs on a sheet as bought. */

@@ -2,6 +2,7 @@ package plycrag.params;
 
 import java.util.List;
 import plycrag.params.SheetParameters.Bond;
+import plycrag.params.SheetParameters.Edges;
 import plycrag.params.SheetParameters.Grain;
 import plycrag.params.SheetParameters.Lay;
 import plycrag.params.SheetParameters.Start;
@@ -66,12 +67,43 @@ final class SheetTable {
           Standard.word(Grain.ALONG),
           "Which way the face grain runs on a sheet as bought: along its long side, or across it.");
 
+  static final Parameter<Edges> EDGES =
+      new Parameter<>(
+          "edges",
+          new WordKind<>(List.of(Edges.values()), List.of()),
+          Standard.word(Edges.TRIMMED),
+          "Whether every piece is trimmed true to its size, or whole sheets are set as bought.");
+  static final Parameter<Double> SIZE_TOLERANCE =
+      new Parameter<>(
+          "size-tolerance",
+          LengthKind.length(0, 10),
+          Standard.length("1 mm", "1/32 in"),
+          "By how much a sheet as bought may be larger or smaller than stated.");
+  static final Parameter<Double> SQUARENESS =
+      new Parameter<>(
+          "squareness",
+          LengthKind.length(0, 10),
+          Standard.length("1 mm", "1/32 in"),
+          "How far the edge of a sheet as bought may stand out of square over its width.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "sheet",
           false,
           "The plywood as bought, and how it is laid.",
-          List.of(LENGTH, WIDTH, THICKNESS, LAY, BOND, START, GRAIN, SEAM_GAP, LEAST_WIDTH),
+          List.of(
+              LENGTH,
+              WIDTH,
+              THICKNESS,
+              LAY,
+              BOND,
+              START,
+              GRAIN,
+              SEAM_GAP,
+              LEAST_WIDTH,
+              EDGES,
+              SIZE_TOLERANCE,
+              SQUARENESS),
           List.of(new AtLeast(LENGTH, WIDTH), new AtLeast(WIDTH, LEAST_WIDTH)));
 
   private SheetTable() {}
@@ -86,6 +118,9 @@ final class SheetTable {
         values.given(START),
         values.get(GRAIN),
         values.get(SEAM_GAP),
-        values.get(LEAST_WIDTH));
+        values.get(LEAST_WIDTH),
+        values.get(EDGES) == Edges.TRIMMED
+            ? 0
+            : values.get(SIZE_TOLERANCE) + values.get(SQUARENESS));
   }
 }

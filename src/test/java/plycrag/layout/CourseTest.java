@@ -38,7 +38,8 @@ class CourseTest {
             sheet.start(),
             sheet.grain(),
             sheet.seamGap(),
-            least);
+            least,
+            sheet.drift());
     Course.Span between = new Course.Span(0, total);
     Course course = Course.of(between, stock, stock, asked, new Tape(LengthUnit.MM));
     Course.Span low = course.spans().get(0);

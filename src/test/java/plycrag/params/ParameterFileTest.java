@@ -57,7 +57,8 @@ class ParameterFileTest {
                 Optional.empty(),
                 SheetParameters.Grain.ALONG,
                 2,
-                300));
+                300,
+                0));
     assertThat(read.frame())
         .isEqualTo(
             new FrameParameters(
