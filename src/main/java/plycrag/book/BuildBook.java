@@ -2,6 +2,8 @@ package plycrag.book;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.document.Book;
@@ -32,6 +34,7 @@ import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
+import plycrag.wall.Fold;
 
 /** Writes the build book of a checked layout. */
 public final class BuildBook {
@@ -124,7 +127,36 @@ public final class BuildBook {
         + tape.text(facet.raise())
         + " and its upper edge "
         + tape.text(facet.overallHeight())
-        + " above the floor.";
+        + " above the floor."
+        + corners(facet)
+        + beside(facet);
+  }
+
+  /** Where its corners lie, if it is no rectangle. */
+  private String corners(Facet facet) {
+    if (facet.isRectangle()) {
+      return "";
+    }
+    String places =
+        Stream.of(facet.boundary().getCoordinates())
+            .skip(1)
+            .map(place -> tape.reading(place.x) + " / " + tape.reading(place.y))
+            .collect(Collectors.joining("; "));
+    return " Its corners, from its left and up the slope: " + places + ".";
+  }
+
+  /** What it meets on its left. */
+  private String beside(Facet facet) {
+    return facet
+        .fold(Fold.Place.LEFT)
+        .map(
+            fold ->
+                " It meets facet "
+                    + fold.other()
+                    + " in a corner on its left, where the climbing faces enclose "
+                    + Decimal.of(180 - fold.turn(), 1)
+                    + "°.")
+        .orElse("");
   }
 
   private String counts() {
