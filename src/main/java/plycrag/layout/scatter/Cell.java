@@ -1,0 +1,19 @@
+package plycrag.layout.scatter;
+
+/**
+ * A square of places on the marking grid.
+ *
+ * @param column its leftmost places, in steps
+ * @param row its lowest places, in steps
+ * @param size places along a side, a power of two
+ * @param region what of the area's boundary crosses it
+ */
+record Cell(int column, int row, int size, Region region) {
+  int lastColumn() {
+    return column + size - 1;
+  }
+
+  int lastRow() {
+    return row + size - 1;
+  }
+}
