@@ -88,6 +88,17 @@ final class Gap {
     return members;
   }
 
+  /** Whether a member may stand at a place when there are as few as the spacing allows. */
+  boolean isSparing(int place) {
+    int below = place <= firstTo ? 0 : jumps(place - Math.min(firstTo, to));
+    int above = place >= lastFrom ? 0 : jumps(Math.max(lastFrom, from) - place);
+    return below + 1 + above <= fewest();
+  }
+
+  private int jumps(int distance) {
+    return (distance + most - 1) / most;
+  }
+
   /** As many as find room. */
   int room() {
     return to < from ? 0 : (to - from) / Math.max(1, least) + 1;

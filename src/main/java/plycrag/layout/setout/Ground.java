@@ -93,6 +93,11 @@ final class Ground {
     return !atFirst.has(step);
   }
 
+  /** As few members as the gaps of a stretch allow. */
+  int fewest(Stretch stretch) {
+    return gaps.subList(stretch.from(), stretch.to()).stream().mapToInt(Gap::fewest).sum();
+  }
+
   /** Whether lines and the gaps' members can stay, and with as few members as can be. */
   boolean isSettled(Stretch stretch) {
     for (int line = stretch.firstLine(); line < stretch.endLine(); line++) {

@@ -39,15 +39,15 @@ public final class SetOut {
   }
 
   private Integer[] nudged(int tolerance) {
-    Solver solver = new Solver(new Ground(task.withMembersFixed()));
+    Solver solver = new Solver(task.withMembersFixed());
     return solver.best(Toll.Worst.move(solver.worst(tolerance))).places();
   }
 
   /** What nudging achieves bounds the largest move, if it keeps all lines. */
   private Result solved(int tolerance) {
-    long nudged = new Solver(new Ground(task.withMembersFixed())).worst(tolerance);
+    long nudged = new Solver(task.withMembersFixed()).worst(tolerance);
     int bound = Toll.Worst.dropped(nudged) == 0 ? Toll.Worst.move(nudged) : tolerance;
-    Solver solver = new Solver(ground);
+    Solver solver = new Solver(task);
     Solver.Plan plan = solver.best(Toll.Worst.move(solver.worst(bound)));
     List<List<Double>> bays = new ArrayList<>();
     for (Bay bay : task.bays()) {

@@ -1,7 +1,10 @@
 package plycrag.layout.setout;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /**
  * The least cost of a stretch, by dynamic programming from its upper end over all places of its
@@ -17,7 +20,12 @@ final class Sweep {
   private final Toll toll;
   private final Site[] fixed;
 
-  Sweep(Ground ground, Field field, Stretch stretch, Toll toll) {
+  /**
+   * Sweeps a stretch.
+   *
+   * @param sparing whether to look only where members stand when they are as few as can be
+   */
+  Sweep(Ground ground, Field field, Stretch stretch, Toll toll, boolean sparing) {
     this.ground = ground;
     this.field = field;
     this.stretch = stretch;
@@ -28,41 +36,49 @@ final class Sweep {
     }
     fixed[fixed.length - 1].close();
     for (int at = fixed.length - 2; at >= 0; at--) {
-      cross(at);
+      cross(at, sparing);
     }
   }
 
   /** Carries the costs at the fixed place above a gap down to the one below. */
-  private void cross(int at) {
-    Gap gap = ground.gaps.get(stretch.from() + at);
-    Site[] places = new Site[Math.max(0, gap.to - gap.from + 1)];
-    for (int place = 0; place < places.length; place++) {
-      places[place] = ground.site(stretch.from() + at, gap.from + place, field);
+  private void cross(int at, boolean sparing) {
+    int number = stretch.from() + at;
+    Gap gap = ground.gaps.get(number);
+    NavigableMap<Integer, Site> places = new TreeMap<>();
+    for (int place = gap.from; place <= gap.to; place++) {
+      if (!sparing || gap.isSparing(place)) {
+        places.put(place, ground.site(number, place, field));
+      }
     }
-    List<Site> sites = List.of(places);
-    Site low = fixed[at];
-    int lastFrom = Math.max(0, Math.min(places.length, gap.lastFrom - gap.from));
-    carry(fixed[at + 1], 0, gap.direct, low, sites.subList(lastFrom, places.length));
-    for (int place = places.length - 1; place >= 0; place--) {
-      int from = Math.max(0, place - gap.most);
-      int to = Math.max(from, place - Math.max(1, gap.least) + 1);
-      boolean isFirst = gap.from + place <= gap.firstTo;
-      carry(places[place], toll.member(), isFirst, low, sites.subList(from, to));
+    carry(fixed[at + 1], 0, below(fixed[at], gap.direct, places.tailMap(gap.lastFrom, true)));
+    for (Map.Entry<Integer, Site> one : places.descendingMap().entrySet()) {
+      int place = one.getKey();
+      int least = Math.max(1, gap.least);
+      Map<Integer, Site> near = places.subMap(place - Math.max(least, gap.most), place - least + 1);
+      carry(one.getValue(), toll.member(), below(fixed[at], place <= gap.firstTo, near));
     }
   }
 
-  /** Offers the ways over one site to those that it can follow. */
-  private void carry(Site above, long price, boolean toLow, Site low, List<Site> others) {
-    Site lowest = toLow || others.isEmpty() ? low : others.get(0);
+  /** The sites that can come before another, the lowest first. */
+  private static List<Site> below(Site low, boolean isNext, Map<Integer, Site> others) {
+    List<Site> below = new ArrayList<>();
+    if (isNext) {
+      below.add(low);
+    }
+    below.addAll(others.values());
+    return below;
+  }
+
+  /** Offers the ways over one site to those below it. */
+  private void carry(Site above, long price, List<Site> below) {
+    if (below.isEmpty()) {
+      return;
+    }
     for (int end = above.first; end <= above.last; end++) {
       if (above.cost(end, 0) < Site.NEVER) {
         Site.Step step = new Site.Step(above, end);
-        Run run = new Run(field, toll, above, lowest.first, end);
-        Consumer<Site> offer = below -> offer(below, run, price, step);
-        others.forEach(offer);
-        if (toLow) {
-          offer.accept(low);
-        }
+        Run run = new Run(field, toll, above, below.get(0).first, end);
+        below.forEach(site -> offer(site, run, price, step));
       }
     }
   }

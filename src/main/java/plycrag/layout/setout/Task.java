@@ -61,4 +61,9 @@ public record Task(
   Task withMembersFixed() {
     return new Task(lines, keepouts, membersAtFirst(), List.of(), limits);
   }
+
+  /** The same with the members of the bays left out. */
+  Task withoutBays() {
+    return new Task(lines, keepouts, fixed, List.of(), limits);
+  }
 }

@@ -31,6 +31,11 @@ interface Toll {
       return 0;
     }
 
+    /** The cost of so many lines dropped and such a largest move. */
+    static long of(int dropped, int move) {
+      return ((long) dropped << BITS) | move;
+    }
+
     /** The lines dropped of a cost. */
     static int dropped(long cost) {
       return (int) (cost >> BITS);
@@ -65,6 +70,16 @@ interface Toll {
         throw new ArithmeticException("too many lines between two fixed members: " + lines);
       }
       return new Sum(bound, move, member, drop);
+    }
+
+    /** The lines dropped of a cost. */
+    int dropped(long cost) {
+      return (int) (cost / drop);
+    }
+
+    /** The members of a cost. */
+    int members(long cost) {
+      return (int) (cost % drop / member);
     }
 
     @Override
