@@ -3,6 +3,7 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
@@ -226,11 +227,16 @@ public final class FacetView {
   }
 
   private Collection<Double> columns() {
-    return layout.inserts().stream().map(insert -> insert.centre().getX()).distinct().toList();
+    return inLines().map(insert -> insert.centre().getX()).distinct().toList();
   }
 
   private Collection<Double> rows() {
-    return layout.inserts().stream().map(insert -> insert.centre().getY()).distinct().toList();
+    return inLines().map(insert -> insert.centre().getY()).distinct().toList();
+  }
+
+  /** Scattered inserts stand in no lines; their places are read from the marking out. */
+  private Stream<Insert> inLines() {
+    return layout.inserts().stream().filter(insert -> insert.column() > 0);
   }
 
   private void drawBackBand() {

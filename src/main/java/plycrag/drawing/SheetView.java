@@ -2,6 +2,7 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
@@ -10,6 +11,7 @@ import plycrag.document.Extent;
 import plycrag.document.Xy;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.params.InsertParameters.Pattern;
 import plycrag.params.SheetParameters.Grain;
 import plycrag.units.Tape;
 
@@ -22,7 +24,7 @@ public final class SheetView {
   private SheetView(CheckedLayout checked, LaidSheet sheet) {
     this.checked = checked;
     this.sheet = sheet;
-    List<Double> columns = sheet.holes().stream().map(MachinedHole::x).toList();
+    List<Double> columns = readings(MachinedHole::x);
     this.sketch =
         new Sketch(
             Scale.legible(
@@ -65,6 +67,12 @@ public final class SheetView {
     return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes);
   }
 
+  /** The lines of holes; scattered holes stand in none, their places are in the marking out. */
+  private List<Double> readings(Function<MachinedHole, Double> place) {
+    boolean scattered = checked.layout().wall().inserts().pattern() == Pattern.SCATTER;
+    return scattered ? List.of() : sheet.holes().stream().map(place).toList();
+  }
+
   private boolean grainRunsAcross() {
     boolean longSideAcross = sheet.stock().width() > sheet.stock().height();
     boolean along = checked.layout().wall().sheet().grain() == Grain.ALONG;
@@ -83,8 +91,8 @@ public final class SheetView {
 
   private void drawDimensions() {
     Tape tape = checked.layout().wall().tape();
-    List<Double> across = new ArrayList<>(sheet.holes().stream().map(MachinedHole::x).toList());
-    List<Double> up = new ArrayList<>(sheet.holes().stream().map(MachinedHole::y).toList());
+    List<Double> across = new ArrayList<>(readings(MachinedHole::x));
+    List<Double> up = new ArrayList<>(readings(MachinedHole::y));
     Envelope blank = sheet.piece().blank().getEnvelopeInternal();
     across.add(blank.getWidth());
     up.add(blank.getHeight());

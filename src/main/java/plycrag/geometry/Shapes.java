@@ -302,6 +302,18 @@ public final class Shapes {
     return areas(BufferOp.bufferOp(area, -distance, mitred));
   }
 
+  /** An area made wider by a distance on all sides, corners kept. */
+  public static List<Polygon> widened(Polygon area, double distance) {
+    return narrowed(area, -distance);
+  }
+
+  /** The least convex area around two. */
+  public static Polygon hull(Polygon one, Polygon other) {
+    List<Coordinate> corners = new ArrayList<>(List.of(one.getCoordinates()));
+    corners.addAll(List.of(other.getCoordinates()));
+    return largest(hull(corners));
+  }
+
   /** What two geometries share; of two areas no line or point. Empty where they are apart. */
   public static Geometry shared(Geometry a, Geometry b) {
     Geometry both = OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, GRID);

@@ -49,6 +49,7 @@ final class InsertPattern {
     return switch (inserts.pattern()) {
       case LINES -> at(snapped(inserts.rows()), row -> snapped(inserts.columns()));
       case GRID -> at(rows(), row -> columns(0));
+      case SCATTER -> throw new IllegalStateException("a scatter has no lines");
       case OFFSET -> at(rows(), row -> columns(row % 2 == 0 ? 0 : inserts.pitchAcross() / 2));
     };
   }

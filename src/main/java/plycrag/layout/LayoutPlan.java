@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import plycrag.params.InsertParameters.Pattern;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -68,7 +69,9 @@ public final class LayoutPlan {
     MarkedHoles marked =
         MarkedHoles.of(
             facet,
-            InsertPattern.of(wall.inserts(), facet, wall.tape()),
+            wall.inserts().pattern() == Pattern.SCATTER
+                ? new ScatterPattern(wall, frame).inserts()
+                : InsertPattern.of(wall.inserts(), facet, wall.tape()),
             Fastening.of(wall, facet, frame.pieces(), frame.members()),
             wall.tape());
     List<Neighbour> neighbours = Neighbour.of(frame, frames, wall);

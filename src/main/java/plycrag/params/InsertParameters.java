@@ -8,6 +8,7 @@ import java.util.List;
  * @param pattern how they are set out
  * @param pitchAcross between neighbouring columns, mm
  * @param pitchUp between neighbouring rows, mm
+ * @param scattering for {@link Pattern#SCATTER}
  * @param columns for {@link Pattern#LINES}: from the facet's left edge, ascending, mm
  * @param rows for {@link Pattern#LINES}: from its lower edge, ascending, mm
  * @param setback least distance of a hole's centre from the facet's outline, mm
@@ -24,6 +25,7 @@ public record InsertParameters(
     Pattern pattern,
     double pitchAcross,
     double pitchUp,
+    Scattering scattering,
     List<Double> columns,
     List<Double> rows,
     double setback,
@@ -49,7 +51,9 @@ public record InsertParameters(
     /** The same, every second row moved by half a pitch. */
     OFFSET,
     /** Columns and rows as listed. */
-    LINES
+    LINES,
+    /** Without order, no two nearer than a distance. */
+    SCATTER
   }
 
   /** What holds an insert in the sheet. */

@@ -15,7 +15,26 @@ final class InsertTable {
           "pattern",
           new WordKind<>(List.of(Pattern.values()), List.of()),
           Standard.word(Pattern.GRID),
-          "How inserts are set out: a grid, every second row moved by half a pitch, or given lines.");
+          "How inserts are set out: a grid, every second row moved by half a pitch, given lines, or"
+              + " scattered without order, clear of timber and seams.");
+  static final Parameter<Double> SPACING =
+      new Parameter<>(
+          "scatter-spacing",
+          LengthKind.length(50, 2000),
+          Standard.length("180 mm", "7 in"),
+          "Least distance between scattered inserts; none is left out where another would fit.");
+  static final Parameter<Double> TOP_SPACING =
+      new Parameter<>(
+          "scatter-top-spacing",
+          LengthKind.length(50, 2000),
+          Standard.derived("scatter-spacing"),
+          "The same at the top of a facet, if scattered inserts are to thin out upward.");
+  static final Parameter<Integer> SEED =
+      new Parameter<>(
+          "scatter-seed",
+          new CountKind(new Range(0, 999_999), ""),
+          Standard.count(1),
+          "Another number makes another scatter.");
   static final Parameter<Double> PITCH_ACROSS =
       new Parameter<>(
           "pitch-across",
@@ -104,6 +123,9 @@ final class InsertTable {
               PATTERN,
               PITCH_ACROSS,
               PITCH_UP,
+              SPACING,
+              TOP_SPACING,
+              SEED,
               COLUMNS,
               ROWS,
               SETBACK,
@@ -147,6 +169,10 @@ final class InsertTable {
         values.get(PATTERN),
         values.get(PITCH_ACROSS),
         values.get(PITCH_UP),
+        new Scattering(
+            values.get(SPACING),
+            values.given(TOP_SPACING).orElse(values.get(SPACING)),
+            values.get(SEED)),
         values.given(COLUMNS).orElse(List.of()),
         values.given(ROWS).orElse(List.of()),
         values.get(SETBACK),

@@ -86,6 +86,7 @@ class ParameterFileTest {
                 InsertParameters.Pattern.GRID,
                 200,
                 200,
+                new Scattering(180, 180, 1),
                 List.of(),
                 List.of(),
                 100,

@@ -63,6 +63,9 @@ record InsertMove(Axis axis, double distance) {
 
   /** {@code move column 3 left by 40 mm}. */
   String words(Insert insert, Tape tape) {
+    if (insert.column() == 0) {
+      return "move it " + way(distance) + " by " + amount(tape);
+    }
     String line = axis == Axis.ACROSS ? "column " + insert.column() : "row " + insert.row();
     return "move " + line + " " + way(distance) + " by " + amount(tape);
   }
