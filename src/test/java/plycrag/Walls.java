@@ -27,6 +27,14 @@ public final class Walls {
     return LayoutPlan.of(Wall.of(parameters(toml)));
   }
 
+  /** A text whose pattern stays where it asks to be, unless it says otherwise itself. */
+  public static String asAsked(String toml) {
+    return toml.contains("when-blocked")
+        ? toml
+        : (toml.contains("[inserts]") ? toml : toml + "\n[inserts]\n")
+            .replace("[inserts]", "[inserts]\nwhen-blocked = \"report\"");
+  }
+
   /** The verdict on a text's wall. */
   public static CheckedLayout judged(String toml) {
     return Inspection.of(laidOut(toml));

@@ -13,7 +13,12 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description =
         "Makes drawings, programs and lists for a bouldering wall from one parameter file.",
-    subcommands = {BuildCommand.class, CheckCommand.class, ReferenceCommand.class},
+    subcommands = {
+      BuildCommand.class,
+      CheckCommand.class,
+      ExplainCommand.class,
+      ReferenceCommand.class
+    },
     footer = {
       "",
       "Exit codes: 0 all well; 1 error findings; 2 the parameter file or the usage is wrong;",

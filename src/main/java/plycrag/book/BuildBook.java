@@ -12,6 +12,7 @@ import plycrag.document.Book.Checklist;
 import plycrag.document.Book.Figure;
 import plycrag.document.Book.Link;
 import plycrag.document.Book.Paragraph;
+import plycrag.document.Book.Points;
 import plycrag.document.Book.Section;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
@@ -70,6 +71,7 @@ public final class BuildBook {
     sections.add(new Section("Cut the timber", cutting()));
     sections.add(new Section("Build the frame", frame()));
     sections.add(new Section("Mark and drill the sheets", sheets()));
+    sections.add(new Section("Why the inserts are where they are", placing()));
     sections.add(new Section("Fit the inserts", inserts()));
     sections.add(new Section("Fix the sheets", fixing()));
     sections.add(new Section("Use it and look after it", List.of(Cautions.use())));
@@ -180,6 +182,17 @@ public final class BuildBook {
     return List.of(
         new Paragraph(verdict + " The numbers stand beside the rings on the drawings."),
         Listings.findings(checked));
+  }
+
+  private List<Block> placing() {
+    List<Block> blocks = new ArrayList<>();
+    for (SettingOut.Told told : SettingOut.of(layout)) {
+      blocks.add(new Paragraph("Facet " + told.facet() + ". " + told.summary()));
+      if (!told.lines().isEmpty()) {
+        blocks.add(new Points(told.lines()));
+      }
+    }
+    return blocks;
   }
 
   private List<Block> cutting() {

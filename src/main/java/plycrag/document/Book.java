@@ -53,6 +53,14 @@ public record Book(
     }
   }
 
+  /** Sentences one under the other. */
+  public record Points(List<String> items) implements Block {
+    /** Copies the items. */
+    public Points {
+      items = List.copyOf(items);
+    }
+  }
+
   /**
    * A way to another file of the folder.
    *

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
@@ -153,6 +154,28 @@ public record Solid(List<Place> near, List<Place> far) {
   private double sectionDistance(Point axis, double w) {
     Geometry section = section(w);
     return section instanceof Polygon area ? Shapes.distance(axis, area) : section.distance(axis);
+  }
+
+  /**
+   * The smallest box around the part between two depths, seen square to the face; empty where the
+   * body does not reach there.
+   *
+   * @param from where the part begins behind the face, mm
+   * @param to where it ends, mm
+   */
+  public Envelope shadow(double from, double to) {
+    Place w = new Place(0, 0, 1);
+    double low = Math.max(from, lowest(w));
+    double high = Math.min(to, highest(w));
+    Envelope box = new Envelope();
+    if (low <= high) {
+      box.expandToInclude(section(low).getEnvelopeInternal());
+      box.expandToInclude(section(high).getEnvelopeInternal());
+      corners()
+          .filter(corner -> low < corner.z() && corner.z() < high)
+          .forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
+    }
+    return box;
   }
 
   /** What a plane at w cuts: the hull of where it meets the lines between corners on its sides. */

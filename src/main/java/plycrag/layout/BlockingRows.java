@@ -21,7 +21,12 @@ record BlockingRows(List<Row> rows) {
    * @param left where it begins, mm
    * @param right where it ends, mm
    */
-  record Row(Backing backing, double left, double right) {}
+  record Row(Backing backing, double left, double right) {
+    /** Whether nothing keeps it where it is. */
+    boolean isFree() {
+      return backing.hold() == Hold.FREE;
+    }
+  }
 
   BlockingRows {
     rows = List.copyOf(rows);
@@ -43,10 +48,28 @@ record BlockingRows(List<Row> rows) {
             most ->
                 between(asked, plates, frame, tape, most)
                     .forEach(one -> rows.add(new Row(one, across.low(), across.high()))));
+    return sorted(rows);
+  }
+
+  /** The same with the free rows elsewhere. */
+  BlockingRows withFree(List<Double> middles, Course.Span across, FrameParameters frame) {
+    List<Row> moved = new ArrayList<>(rows);
+    moved.removeIf(Row::isFree);
+    for (double middle : middles) {
+      moved.add(new Row(free(middle, frame), across.low(), across.high()));
+    }
+    return sorted(moved);
+  }
+
+  private static BlockingRows sorted(List<Row> rows) {
     rows.sort(
         Comparator.comparingDouble((Row row) -> row.backing().low())
             .thenComparingDouble(Row::left));
     return new BlockingRows(rows);
+  }
+
+  private static Backing free(double middle, FrameParameters frame) {
+    return Backing.from(middle - frame.breadth() / 2, frame, Hold.FREE);
   }
 
   private static List<Backing> between(
@@ -60,7 +83,7 @@ record BlockingRows(List<Row> rows) {
       double from = fixed.get(next - 1);
       double to = fixed.get(next);
       for (double middle : new EvenSpacing(from, to, most, tape).middles(from, to)) {
-        rows.add(Backing.from(middle - frame.breadth() / 2, frame, Hold.FREE));
+        rows.add(free(middle, frame));
       }
     }
     return rows;

@@ -11,13 +11,15 @@ import plycrag.wall.Facet;
  * @param fastenerLines piece by piece
  * @param inserts row by row from the bottom, left to right
  * @param omissions inserts that were asked for and left out
+ * @param setting how the inserts came to their places
  */
 public record FacetLayout(
     FramedFacet frame,
     List<Joint> joints,
     List<FastenerLine> fastenerLines,
     List<Insert> inserts,
-    List<Omission> omissions) {
+    List<Omission> omissions,
+    Setting setting) {
 
   /** Copies the lists. */
   public FacetLayout {

@@ -6,26 +6,35 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
-import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /** Screws the sheets to the frame: a fastener line wherever a piece bears on a member. */
 final class Fastening {
   private final ScrewSpacing spacing;
   private final SpatialIndex<Member> members;
+  private final SpatialIndex<Insert> inserts;
+  private final double apart;
 
-  private Fastening(Wall wall, Facet facet, List<Member> members) {
-    this.spacing = ScrewSpacing.of(wall, facet);
-    this.members = new SpatialIndex<>(members, Member::box);
+  private Fastening(Wall wall, FramedFacet frame, List<Insert> inserts) {
+    this.spacing = ScrewSpacing.of(wall, frame.facet());
+    this.members = new SpatialIndex<>(frame.members(), Member::box);
+    this.inserts = new SpatialIndex<>(inserts, insert -> insert.centre().getEnvelopeInternal());
+    this.apart =
+        (wall.inserts().flange() + wall.screws().diameter()) / 2 + wall.clearance().screwToInsert();
   }
 
-  /** The fastener lines of a facet, piece by piece, member by member. */
-  static List<FastenerLine> of(Wall wall, Facet facet, List<Piece> pieces, List<Member> members) {
-    Fastening fastening = new Fastening(wall, facet, members);
-    return pieces.stream().flatMap(piece -> fastening.lines(piece).stream()).toList();
+  /**
+   * The fastener lines of a facet, piece by piece, member by member.
+   *
+   * @param inserts from which screws slide
+   */
+  static List<FastenerLine> of(Wall wall, FramedFacet frame, List<Insert> inserts) {
+    Fastening fastening = new Fastening(wall, frame, inserts);
+    return frame.pieces().stream().flatMap(piece -> fastening.lines(piece).stream()).toList();
   }
 
   private List<FastenerLine> lines(Piece piece) {
@@ -47,10 +56,26 @@ final class Fastening {
     String member = bearing.member().mark();
     double across = spacing.across(bearing);
     List<Screw> screws = new ArrayList<>();
-    for (Point place : spacing.along(bearing, across)) {
+    for (Point place : spacing.along(bearing, across, taken(bearing, across))) {
       screws.add(new Screw("", piece, member, place));
     }
     return new FastenerLine(piece, member, middle(bearing, across), screws);
+  }
+
+  /** Where inserts lie too near to a line. */
+  private List<Span> taken(Bearing bearing, double across) {
+    Direction direction = bearing.direction();
+    List<Span> taken = new ArrayList<>();
+    for (Insert insert : inserts.near(bearing.area().getEnvelopeInternal(), apart)) {
+      Coordinate centre = insert.centre().getCoordinate();
+      double aside = direction.across().along(centre) - across;
+      if (Math.abs(aside) < apart) {
+        double reach = Math.sqrt(apart * apart - aside * aside);
+        double along = direction.along(centre);
+        taken.add(new Span(along - reach, along + reach));
+      }
+    }
+    return taken;
   }
 
   private static LineString middle(Bearing bearing, double across) {

@@ -30,12 +30,14 @@ final class Framing {
   private final List<Seam> seams;
   private final Footing footing;
   private final FoldCuts cuts;
+  private final Polygon outer;
+  private final Polygon area;
   private final EdgeStrips edges;
-  private final Ground ground;
   private final Openings openings;
+  private final BlockingRows rows;
   private final Tape tape;
 
-  private Framing(Wall wall, Facet facet, List<Seam> seams) {
+  Framing(Wall wall, Facet facet, List<Seam> seams) {
     this.facet = facet;
     this.frame = wall.frame();
     this.stock = wall.stock();
@@ -43,17 +45,23 @@ final class Framing {
     this.footing = Footing.of(facet, wall.sheet().thickness(), frame, wall.tape());
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
-    Polygon outer = outer();
+    this.outer = outer();
+    this.area = opened(outer);
     this.edges = new EdgeStrips(outer, cuts.sides(), frame);
-    this.ground = new Ground(opened(outer), Ground.sloping(outer, cuts.sides()));
     this.openings = Openings.of(facet.cutouts(), frame, this::studs);
+    this.rows = BlockingRows.of(backedRows(), plateMiddles(), across(), frame, tape);
   }
 
-  /** The members of a facet's frame: role by role, each in reading order. */
-  static List<Member> of(Wall wall, Facet facet, List<Seam> seams, MemberNumbers numbers) {
-    Framing framing = new Framing(wall, facet, seams);
-    framing.fill();
-    return framing.marked(numbers);
+  /** The studs, rows of blocking and openings as they are planned first. */
+  FramePlan plan() {
+    return new FramePlan(openings, rows, across());
+  }
+
+  /** The members of the frame: role by role, each in reading order. */
+  List<Member> members(FramePlan plan, MemberNumbers numbers) {
+    Ground ground = new Ground(area, Ground.sloping(outer, cuts.sides()));
+    new FrameFill(plan, edges, ground, stock).fill();
+    return marked(ground, numbers);
   }
 
   /** Where the ground ends: at the facet's sides, or below them where the frame goes on down. */
@@ -87,7 +95,7 @@ final class Framing {
   }
 
   private StudPlan studs(List<StudPlan.Station> further) {
-    Envelope box = ground.area().getEnvelopeInternal();
+    Envelope box = area.getEnvelopeInternal();
     List<StudPlan.Station> stations = new ArrayList<>(edges.uprights());
     stations.add(StudPlan.Station.end(box.getMinX()));
     stations.add(StudPlan.Station.end(box.getMaxX()));
@@ -98,55 +106,14 @@ final class Framing {
     return StudPlan.of(stations, frame, tape);
   }
 
-  private void fill() {
-    edges.plates().forEach(this::takePlate);
-    edges.rakes().forEach(ground::take);
-    takeStuds(stud -> stud.hold() == Hold.OPENING, Role.TRIMMER);
-    openings.wideHeaders().forEach(ground::take);
-    takeStuds(stud -> stud.hold() == Hold.EDGE || stud.hold() == Hold.SEAM, Role.STUD);
-    takeStuds(stud -> stud.hold() == Hold.FREE, Role.STUD);
-    openings.narrowHeaders().forEach(ground::take);
-    openings.shortTrimmers().forEach(ground::take);
-    takeBlocking();
+  private Course.Span across() {
+    Envelope box = area.getEnvelopeInternal();
+    return new Course.Span(box.getMinX(), box.getMaxX());
   }
 
-  /** A plate in lengths that are sold. */
-  private void takePlate(Strip wished) {
-    Envelope box = wished.area().intersection(ground.area()).getEnvelopeInternal();
-    Course.Span along = new Course.Span(box.getMinX(), box.getMaxX());
-    for (Course.Span span : new PlatePlan(along, openings.studs(), stock).spans()) {
-      ground.take(
-          new Strip(
-              wished.role(),
-              wished.hold(),
-              wished.direction(),
-              wished.between(span.low(), span.high()),
-              wished.depth(),
-              wished.lean()));
-    }
-  }
-
-  private interface Which {
-    boolean is(StudPlan.Stud stud);
-  }
-
-  private void takeStuds(Which which, Role role) {
-    Envelope box = ground.area().getEnvelopeInternal();
-    for (StudPlan.Stud stud : openings.studs().studs()) {
-      if (which.is(stud)) {
-        Strip strip = Strip.up(role, stud, box.getMinY(), box.getMaxY());
-        if (stud.hold() == Hold.FREE) {
-          ground.takeFree(strip);
-        } else {
-          ground.take(strip);
-        }
-      }
-    }
-  }
-
-  private void takeBlocking() {
-    Envelope box = ground.area().getEnvelopeInternal();
-    Course.Span across = new Course.Span(box.getMinX(), box.getMaxX());
+  /** Where edges and seams ask for blocking. */
+  private List<BlockingRows.Row> backedRows() {
+    Course.Span across = across();
     List<BlockingRows.Row> asked = new ArrayList<>();
     if (footing.isBelowFacet()) {
       Backing backing = Backing.from(0, frame, Hold.EDGE);
@@ -161,18 +128,11 @@ final class Framing {
             .forEach(backing -> asked.add(new BlockingRows.Row(backing, left, right)));
       }
     }
-    BlockingRows rows = BlockingRows.of(asked, plateMiddles(box), across, frame, tape);
-    for (BlockingRows.Row row : rows.rows()) {
-      Strip strip = Strip.level(Role.BLOCKING, row.backing(), row.left(), row.right());
-      if (row.backing().hold() == Hold.FREE) {
-        ground.takeFree(strip);
-      } else {
-        ground.take(strip);
-      }
-    }
+    return asked;
   }
 
-  private Course.Span plateMiddles(Envelope box) {
+  private Course.Span plateMiddles() {
+    Envelope box = area.getEnvelopeInternal();
     return new Course.Span(
         box.getMinY() + cut(Fold.Place.BELOW).breadth(frame.breadth()) / 2,
         box.getMaxY() - cut(Fold.Place.ABOVE).breadth(frame.breadth()) / 2);
@@ -185,14 +145,14 @@ final class Framing {
         .orElse(new FoldCut(0, true, 0, 0));
   }
 
-  private List<Member> marked(MemberNumbers numbers) {
+  private static List<Member> marked(Ground ground, MemberNumbers numbers) {
     return Stream.of(Role.values())
-        .flatMap(role -> ofRole(role).map(draft -> draft.marked(numbers.next(role))))
+        .flatMap(role -> ofRole(role, ground).map(draft -> draft.marked(numbers.next(role))))
         .toList();
   }
 
   /** Uprights from the left, level ones as they were set. */
-  private Stream<Draft> ofRole(Role role) {
+  private static Stream<Draft> ofRole(Role role, Ground ground) {
     Stream<Draft> drafts = ground.taken().stream().filter(draft -> draft.strip().role() == role);
     return role.isUpright()
         ? drafts.sorted(

@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
-import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.params.InsertParameters;
 import plycrag.params.InsertParameters.Pattern;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
-/** The places that a pattern asks for, on the marking grid, row by row from the bottom. */
+/** The columns and rows that a pattern asks for, on the marking grid, and where it has inserts. */
 final class InsertPattern {
   private static final double TOLERANCE = 1e-6;
 
@@ -25,27 +24,24 @@ final class InsertPattern {
     this.tape = tape;
   }
 
-  /** The inserts asked for, without marks. */
-  static List<Insert> of(InsertParameters inserts, Facet facet, Tape tape) {
-    InsertPattern pattern = new InsertPattern(inserts, facet, tape);
+  /** The lines and the places on them where an insert is asked for. */
+  static PatternLines of(InsertParameters inserts, Facet facet, Tape tape) {
+    PatternLines lines = new InsertPattern(inserts, facet, tape).lines();
     return facet.isRectangle() && facet.cutouts().isEmpty()
-        ? pattern.inserts()
-        : pattern.insertsOn(facet);
+        ? lines
+        : lines.where(insert -> isOn(facet, insert, inserts));
   }
 
   /**
    * On other shapes lines go on past slants and openings; grids keep the setback from those, given
    * lines are only left out where there is no face.
    */
-  private List<Insert> insertsOn(Facet facet) {
+  private static boolean isOn(Facet facet, Insert insert, InsertParameters inserts) {
     double setback = inserts.pattern() == Pattern.LINES ? 0 : inserts.setback();
-    Polygon outline = facet.outline();
-    return inserts().stream()
-        .filter(insert -> -Shapes.distance(insert.centre(), outline) >= setback - TOLERANCE)
-        .toList();
+    return -Shapes.distance(insert.centre(), facet.outline()) >= setback - TOLERANCE;
   }
 
-  private List<Insert> inserts() {
+  private PatternLines lines() {
     return switch (inserts.pattern()) {
       case LINES -> at(snapped(inserts.rows()), row -> snapped(inserts.columns()));
       case GRID -> at(rows(), row -> columns(0));
@@ -58,20 +54,19 @@ final class InsertPattern {
     List<Double> inRow(int row);
   }
 
-  private static List<Insert> at(List<Double> rows, Columns columns) {
+  private static PatternLines at(List<Double> rows, Columns columns) {
     TreeSet<Double> lines = new TreeSet<>();
     for (int row = 0; row < rows.size(); row++) {
       lines.addAll(columns.inRow(row));
     }
     List<Double> numbered = new ArrayList<>(lines);
-    List<Insert> inserts = new ArrayList<>();
+    List<PatternLines.Cell> cells = new ArrayList<>();
     for (int row = 0; row < rows.size(); row++) {
       for (double u : columns.inRow(row)) {
-        int column = Collections.binarySearch(numbered, u) + 1;
-        inserts.add(new Insert("", Shapes.point(u, rows.get(row)), column, row + 1));
+        cells.add(new PatternLines.Cell(Collections.binarySearch(numbered, u), row));
       }
     }
-    return inserts;
+    return new PatternLines(numbered, rows, cells);
   }
 
   private List<Double> rows() {

@@ -27,7 +27,7 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
       List<Insert> asked, WhenBlocked whenBlocked, InsertSurroundings surroundings) {
     return switch (whenBlocked) {
       case REPORT -> new InsertSelection(asked, List.of());
-      case DROP -> new Dropping(asked, surroundings).result();
+      case SHIFT, NUDGE, DROP, SOLVE -> new Dropping(asked, surroundings).result();
     };
   }
 
@@ -39,7 +39,7 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
     private final SpatialIndex<Insert> neighbours;
     private final double reach;
     private final InsertSurroundings surroundings;
-    private final Set<String> kept = new HashSet<>();
+    private final Set<Insert> kept = new HashSet<>();
 
     Dropping(List<Insert> asked, InsertSurroundings surroundings) {
       this.asked = asked;
@@ -54,7 +54,7 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
       for (Insert insert : asked) {
         Optional<Obstacle> worst = worst(insert);
         worst.ifPresent(obstacle -> omissions.add(new Omission(insert, obstacle)));
-        if (worst.isEmpty() && kept.add(insert.mark())) {
+        if (worst.isEmpty() && kept.add(insert)) {
           chosen.add(insert);
         }
       }
@@ -65,7 +65,7 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
       List<Obstacle> obstacles = new ArrayList<>(surroundings.all(insert.centre()));
       for (Insert other : neighbours.near(insert.centre().getEnvelopeInternal(), reach)) {
         Measure measure = surroundings.between(insert.centre(), other.centre());
-        if (kept.contains(other.mark()) && InsertSurroundings.fallsShort(measure)) {
+        if (kept.contains(other) && InsertSurroundings.fallsShort(measure)) {
           obstacles.add(new Obstacle(Obstacle.Kind.TWO_FLANGES, other.mark(), measure));
         }
       }

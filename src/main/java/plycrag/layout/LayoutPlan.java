@@ -2,20 +2,39 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import plycrag.params.InsertParameters.Pattern;
+import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
-/** Lays a wall out: first every facet's pieces and frame, then what is set between them. */
+/**
+ * Lays a wall out.
+ *
+ * <ol>
+ *   <li>Every facet's pieces, and its frame with the members between others evenly apart.
+ *   <li>Columns and rows against that frame, and its movable members with them.
+ *   <li>The frame with the members where they were set out, and its joints.
+ *   <li>Screws, which slide off the inserts; and what becomes of inserts still blocked.
+ *   <li>The pieces on stock sheets.
+ * </ol>
+ */
 public final class LayoutPlan {
   private final Wall wall;
   private final List<Tiling> tilings;
+  private final List<Framing> framings;
   private final List<FramedFacet> frames;
+  private final List<Optional<FacetSetOut>> setOuts;
 
   private LayoutPlan(Wall wall) {
     this.wall = wall;
     this.tilings = tilings(wall);
-    this.frames = frames(wall, tilings);
+    this.framings = framings(wall, tilings);
+    List<FramePlan> plans = framings.stream().map(Framing::plan).toList();
+    List<FramedFacet> first = framed(plans);
+    this.setOuts = setOuts(plans, first);
+    List<FramePlan> settled = settled(plans);
+    this.frames = settled.equals(plans) ? first : framed(settled);
   }
 
   /** The layout of a wall, right or wrong. */
@@ -27,7 +46,7 @@ public final class LayoutPlan {
     List<List<Joint>> joints = Joints.of(wall, frames);
     List<FacetLayout> facets = new ArrayList<>();
     for (int at = 0; at < frames.size(); at++) {
-      facets.add(facet(frames.get(at), joints.get(at)));
+      facets.add(facet(frames.get(at), setOuts.get(at), joints.get(at)));
     }
     List<LaidSheet> sheets = new ArrayList<>();
     for (int at = 0; at < facets.size(); at++) {
@@ -47,38 +66,92 @@ public final class LayoutPlan {
     return tilings;
   }
 
-  private static List<FramedFacet> frames(Wall wall, List<Tiling> tilings) {
+  private static List<Framing> framings(Wall wall, List<Tiling> tilings) {
+    List<Framing> framings = new ArrayList<>();
+    for (int at = 0; at < tilings.size(); at++) {
+      framings.add(new Framing(wall, wall.facets().get(at), tilings.get(at).seams()));
+    }
+    return framings;
+  }
+
+  private List<FramedFacet> framed(List<FramePlan> plans) {
     MemberNumbers numbers = new MemberNumbers();
-    List<FramedFacet> frames = new ArrayList<>();
+    List<FramedFacet> framed = new ArrayList<>();
     for (int at = 0; at < tilings.size(); at++) {
       Facet facet = wall.facets().get(at);
       Tiling tiling = tilings.get(at);
-      frames.add(
+      framed.add(
           new FramedFacet(
               facet,
               Footing.of(facet, wall.sheet().thickness(), wall.frame(), wall.tape()),
               tiling.pieces(),
               tiling.seams(),
-              Framing.of(wall, facet, tiling.seams(), numbers)));
+              framings.get(at).members(plans.get(at), numbers)));
     }
-    return frames;
+    return framed;
   }
 
-  private FacetLayout facet(FramedFacet frame, List<Joint> joints) {
-    Facet facet = frame.facet();
-    MarkedHoles marked =
-        MarkedHoles.of(
-            facet,
-            wall.inserts().pattern() == Pattern.SCATTER
-                ? new ScatterPattern(wall, frame).inserts()
-                : InsertPattern.of(wall.inserts(), facet, wall.tape()),
-            Fastening.of(wall, facet, frame.pieces(), frame.members()),
-            wall.tape());
+  private List<Optional<FacetSetOut>> setOuts(List<FramePlan> plans, List<FramedFacet> first) {
+    List<Optional<FacetSetOut>> setOuts = new ArrayList<>();
+    for (int at = 0; at < first.size(); at++) {
+      FramedFacet frame = first.get(at);
+      setOuts.add(
+          wall.inserts().pattern() == Pattern.SCATTER
+              ? Optional.empty()
+              : Optional.of(
+                  FacetSetOut.of(wall, plans.get(at), frame, Neighbour.of(frame, first, wall))));
+    }
+    return setOuts;
+  }
+
+  private List<FramePlan> settled(List<FramePlan> plans) {
+    List<FramePlan> settled = new ArrayList<>();
+    for (int at = 0; at < plans.size(); at++) {
+      FramePlan plan = plans.get(at);
+      settled.add(setOuts.get(at).map(setOut -> setOut.settled(plan)).orElse(plan));
+    }
+    return settled;
+  }
+
+  private FacetLayout facet(FramedFacet frame, Optional<FacetSetOut> setOut, List<Joint> joints) {
     List<Neighbour> neighbours = Neighbour.of(frame, frames, wall);
-    InsertSurroundings surroundings =
-        new InsertSurroundings(wall, frame, neighbours, marked.screws());
+    InsertSurroundings bare = new InsertSurroundings(wall, frame, neighbours, List.of());
+    Optional<FacetSetOut> salvaged = setOut.map(one -> salvaged(one, bare));
+    List<Insert> asked =
+        salvaged
+            .map(one -> one.lines().inserts())
+            .orElseGet(() -> new ScatterPattern(wall, frame).inserts());
+    MarkedHoles marked =
+        MarkedHoles.of(frame.facet(), asked, lines(frame, asked, bare), wall.tape());
     InsertSelection selection =
-        InsertSelection.of(marked.inserts(), wall.inserts().whenBlocked(), surroundings);
-    return new FacetLayout(frame, joints, marked.lines(), selection.kept(), selection.omissions());
+        InsertSelection.of(
+            marked.inserts(),
+            wall.inserts().whenBlocked(),
+            new InsertSurroundings(wall, frame, neighbours, marked.screws()));
+    Setting setting =
+        salvaged
+            .map(one -> one.told(wall.inserts()))
+            .orElseGet(() -> new Setting(List.of(), asked.size(), 0));
+    return new FacetLayout(
+        frame, joints, marked.lines(), selection.kept(), selection.omissions(), setting);
+  }
+
+  private FacetSetOut salvaged(FacetSetOut setOut, InsertSurroundings surroundings) {
+    return switch (wall.inserts().whenBlocked()) {
+      case REPORT, DROP, SHIFT -> setOut;
+      case NUDGE, SOLVE ->
+          new Salvage(wall.inserts(), surroundings.reach(), surroundings, wall.tape()).of(setOut);
+    };
+  }
+
+  /** The screws; where nothing is to be changed they do not slide either. */
+  private List<FastenerLine> lines(
+      FramedFacet frame, List<Insert> asked, InsertSurroundings surroundings) {
+    WhenBlocked whenBlocked = wall.inserts().whenBlocked();
+    List<Insert> avoided =
+        whenBlocked == WhenBlocked.REPORT
+            ? List.of()
+            : InsertSelection.of(asked, whenBlocked, surroundings).kept();
+    return Fastening.of(wall, frame, avoided);
   }
 }

@@ -129,14 +129,15 @@ record ScrewSpacing(
    * The screws, in order along the member.
    *
    * @param across the line's place, mm
+   * @param taken by inserts along it, from which screws slide
    */
-  List<Point> along(Bearing bearing, double across) {
+  List<Point> along(Bearing bearing, double across, List<Span> taken) {
     List<Double> places = new ArrayList<>();
     Span bearer = bearing.along();
     for (Span stretch : stretches(bearing, across)) {
       boolean touches = stretch.low() < bearer.high() && bearer.low() < stretch.high();
       if (touches) {
-        places.addAll(even(stretch, bearing));
+        places.addAll(even(stretch, bearing, taken));
       }
     }
     if (places.isEmpty() && bearing.area().isRectangle()) {
@@ -212,7 +213,7 @@ record ScrewSpacing(
     return clear;
   }
 
-  private List<Double> even(Span stretch, Bearing bearing) {
+  private List<Double> even(Span stretch, Bearing bearing, List<Span> taken) {
     double first = up(stretch.low(), bearing);
     double last = down(stretch.high(), bearing);
     if (last < first) {
@@ -227,6 +228,8 @@ record ScrewSpacing(
       places.add(bearing.direction().isSquare() ? tape.snap(place) : place);
     }
     places.add(last);
-    return places;
+    SlidingScrews sliding =
+        new SlidingScrews(first, last, greatest, tape.unit().markingGrid(), taken);
+    return sliding.areFree(places) ? places : sliding.nearest(places).orElse(places);
   }
 }

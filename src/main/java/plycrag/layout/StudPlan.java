@@ -117,6 +117,19 @@ record StudPlan(List<Stud> studs) {
     return new StudPlan(studs);
   }
 
+  /** Studs that stay, and others with their middles at places between them. */
+  static StudPlan of(List<Stud> kept, List<Double> middles, FrameParameters frame) {
+    List<Stud> studs = new ArrayList<>(kept);
+    middles.forEach(middle -> studs.add(free(middle, frame)));
+    studs.sort(Comparator.comparingDouble(Stud::middle));
+    return new StudPlan(studs);
+  }
+
+  private static Stud free(double middle, FrameParameters frame) {
+    double low = middle - frame.breadth() / 2;
+    return new Stud(low, low + frame.breadth(), frame.depth(), Hold.FREE, 0);
+  }
+
   /** In order, each stud once. */
   private static List<Station> distinct(List<Station> stations) {
     List<Station> distinct = new ArrayList<>();
@@ -141,9 +154,16 @@ record StudPlan(List<Stud> studs) {
       Station from, Station to, FrameParameters frame, Tape tape, List<Stud> studs) {
     EvenSpacing spacing = new EvenSpacing(from.place(), to.place(), frame.studSpacing(), tape);
     for (double middle : spacing.middles(from.last(), to.first())) {
-      double low = middle - frame.breadth() / 2;
-      studs.add(new Stud(low, low + frame.breadth(), frame.depth(), Hold.FREE, 0));
+      studs.add(free(middle, frame));
     }
+  }
+
+  /** The stud that takes a stretch, if one does. */
+  Optional<Stud> at(double low, double high) {
+    return studs.stream()
+        .filter(stud -> Math.abs(stud.low() - low) < TOLERANCE)
+        .filter(stud -> Math.abs(stud.high() - high) < TOLERANCE)
+        .findFirst();
   }
 
   /** The bay between two neighbouring studs that holds a stretch, if one does. */

@@ -19,7 +19,8 @@ import java.util.List;
  * @param barrel its length from the flange, mm
  * @param boltZone diameter of the space behind that a bolt's end may reach, mm
  * @param boltReach how far behind the sheet that space goes, mm
- * @param whenBlocked what happens to an insert that something stands in the way of
+ * @param whenBlocked what happens where something stands in the way of inserts
+ * @param greatestMove how far a column or a row may be moved then, mm
  */
 public record InsertParameters(
     Pattern pattern,
@@ -36,7 +37,8 @@ public record InsertParameters(
     double barrel,
     double boltZone,
     double boltReach,
-    WhenBlocked whenBlocked) {
+    WhenBlocked whenBlocked,
+    double greatestMove) {
 
   /** Copies the lists. */
   public InsertParameters {
@@ -64,11 +66,17 @@ public record InsertParameters(
     SCREW_ON
   }
 
-  /** What happens to an insert that something stands in the way of. */
+  /** What happens where something stands in the way of inserts. */
   public enum WhenBlocked {
-    /** It stays, and is reported as an error. */
+    /** They stay, and are reported as errors. */
     REPORT,
-    /** It is left out, and is listed as a warning. */
-    DROP
+    /** All columns move by one amount, and all rows; those still blocked are left out. */
+    SHIFT,
+    /** Single columns and rows move; inserts still blocked are left out. */
+    NUDGE,
+    /** They are left out, and are listed as warnings. */
+    DROP,
+    /** Columns, rows and the members that stand free move together. */
+    SOLVE
   }
 }

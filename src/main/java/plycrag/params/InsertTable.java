@@ -110,9 +110,18 @@ final class InsertTable {
   static final Parameter<WhenBlocked> WHEN_BLOCKED =
       new Parameter<>(
           "when-blocked",
-          new WordKind<>(List.of(WhenBlocked.values()), List.of("shift", "nudge", "solve")),
-          Standard.word(WhenBlocked.REPORT),
-          "What happens to an insert with something in its way: an error, or it is left out.");
+          new WordKind<>(List.of(WhenBlocked.values()), List.of()),
+          Standard.word(WhenBlocked.SOLVE),
+          "What happens where something is in the way of inserts: an error each; the whole pattern"
+              + " shifts; single columns and rows move; blocked ones are left out; or columns, rows,"
+              + " studs and blocking between others move together. What is still blocked then is"
+              + " left out, as a warning.");
+  static final Parameter<Double> GREATEST_MOVE =
+      new Parameter<>(
+          "greatest-move",
+          LengthKind.length(0, 500),
+          Standard.length("75 mm", "3 in"),
+          "How far a column or a row may be moved when something is in its way.");
 
   static final TableSpec TABLE =
       new TableSpec(
@@ -136,7 +145,8 @@ final class InsertTable {
               BARREL,
               BOLT_ZONE,
               BOLT_REACH,
-              WHEN_BLOCKED),
+              WHEN_BLOCKED,
+              GREATEST_MOVE),
           List.of(new AtLeast(FLANGE, HOLE)));
 
   private InsertTable() {}
@@ -183,6 +193,7 @@ final class InsertTable {
         values.get(BARREL),
         values.get(BOLT_ZONE),
         values.get(BOLT_REACH),
-        values.get(WHEN_BLOCKED));
+        values.get(WHEN_BLOCKED),
+        values.get(GREATEST_MOVE));
   }
 }

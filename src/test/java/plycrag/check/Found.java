@@ -61,9 +61,12 @@ public record Found(List<Finding> findings) {
         + "\n";
   }
 
-  /** What a rule of a name finds on the wall of a parameter file. */
+  /**
+   * What a rule of a name finds on the wall of a parameter file, with inserts where it asks for
+   * them unless it says otherwise.
+   */
   public static Found by(String rule, String toml) {
-    return by(rule, Walls.laidOut(toml));
+    return by(rule, Walls.laidOut(Walls.asAsked(toml)));
   }
 
   /** What a rule of a name finds on a layout. */

@@ -35,7 +35,7 @@ class InspectionTest {
     List<String> left =
         dropped.findings().stream().map(Finding::first).distinct().sorted().toList();
     List<String> reported =
-        Walls.judged(grid).findings().stream()
+        Walls.judged(Walls.asAsked(grid)).findings().stream()
             .filter(Finding::isError)
             .map(Finding::first)
             .distinct()

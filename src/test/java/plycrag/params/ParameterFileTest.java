@@ -97,7 +97,8 @@ class ParameterFileTest {
                 12,
                 16,
                 50,
-                InsertParameters.WhenBlocked.REPORT));
+                InsertParameters.WhenBlocked.SOLVE,
+                75));
     assertThat(read.machine())
         .isEqualTo(
             new MachineParameters(MachineParameters.ZZero.SPOILBOARD, 0.5, 5, 25, 4000, 600, 3));

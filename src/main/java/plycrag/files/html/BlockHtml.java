@@ -1,5 +1,6 @@
 package plycrag.files.html;
 
+import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import plycrag.document.Book;
@@ -21,7 +22,10 @@ record BlockHtml(Function<Drawing, String> figures) {
       return caution(caution);
     }
     if (block instanceof Book.Checklist checklist) {
-      return checklist(checklist);
+      return list("<ul class=\"checklist\">\n", checklist.items());
+    }
+    if (block instanceof Book.Points points) {
+      return list("<ul>\n", points.items());
     }
     if (block instanceof Book.Listing listing) {
       return new TableHtml(listing.table()).html();
@@ -39,10 +43,10 @@ record BlockHtml(Function<Drawing, String> figures) {
         HtmlText.of(caution.word()), HtmlText.of(caution.text()));
   }
 
-  private static String checklist(Book.Checklist checklist) {
-    return checklist.items().stream()
+  private static String list(String start, List<String> items) {
+    return items.stream()
         .map(item -> "<li>" + HtmlText.of(item) + "</li>\n")
-        .collect(Collectors.joining("", "<ul class=\"checklist\">\n", "</ul>\n"));
+        .collect(Collectors.joining("", start, "</ul>\n"));
   }
 
   private String figure(Book.Figure figure) {

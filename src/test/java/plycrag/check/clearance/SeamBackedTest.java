@@ -58,7 +58,8 @@ class SeamBackedTest {
                 List.of(),
                 List.of(),
                 facet.inserts(),
-                facet.omissions())),
+                facet.omissions(),
+                facet.setting())),
         layout.sheets());
   }
 }

@@ -51,6 +51,7 @@ final class SampleBook {
             new Book.Paragraph(text),
             new Book.Caution(text, text),
             new Book.Checklist(List.of(text)),
+            new Book.Points(List.of(text)),
             new Book.Figure(drawing, text),
             new Book.Listing(table),
             new Book.Link(text, "labels.html"));

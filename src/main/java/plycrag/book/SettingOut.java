@@ -1,0 +1,208 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import plycrag.layout.Axis;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Layout;
+import plycrag.layout.Setting;
+import plycrag.params.InsertParameters;
+import plycrag.units.Tape;
+
+/**
+ * Tells how the inserts of each facet came to their places: what was asked for, what stood in the
+ * way, what was moved and by how much, and what it would have cost not to.
+ */
+public final class SettingOut {
+  private final Layout layout;
+  private final InsertParameters inserts;
+  private final Tape tape;
+
+  private SettingOut(Layout layout) {
+    this.layout = layout;
+    this.inserts = layout.wall().inserts();
+    this.tape = layout.wall().tape();
+  }
+
+  /**
+   * What is to be told of a facet.
+   *
+   * @param facet its name
+   * @param summary in a few sentences
+   * @param lines one for each line or member that moved or is in the way
+   */
+  public record Told(String facet, String summary, List<String> lines) {
+    /** Copies the lines. */
+    public Told {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** What is to be told, facet by facet. */
+  public static List<Told> of(Layout layout) {
+    SettingOut settingOut = new SettingOut(layout);
+    return layout.facets().stream().map(settingOut::told).toList();
+  }
+
+  private Told told(FacetLayout facet) {
+    Setting setting = facet.setting();
+    List<String> lines = new ArrayList<>();
+    for (Setting.OfAxis axis : setting.axes()) {
+      axis.moves().forEach(move -> lines.add(line(axis, move)));
+      members(axis).forEach(lines::add);
+      axis.advice().ifPresent(advice -> lines.add(advice(axis, advice)));
+    }
+    return new Told(facet.facet().name(), summary(facet), lines);
+  }
+
+  private String summary(FacetLayout facet) {
+    Setting setting = facet.setting();
+    if (setting.axes().isEmpty()) {
+      return count(setting.asked(), "insert")
+          + " scattered where nothing is in the way, none nearer to another than "
+          + tape.text(inserts.scattering().spacing())
+          + "."
+          + lost(facet);
+    }
+    return count(setting.asked(), "insert")
+        + " asked for, in "
+        + count(setting.axes().get(0).count(), "column")
+        + " and "
+        + count(setting.axes().get(1).count(), "row")
+        + ". "
+        + blocked(setting)
+        + lost(facet);
+  }
+
+  private static String blocked(Setting setting) {
+    return setting.blocked() == 0
+        ? "Nothing stands in their way."
+        : "Had nothing been moved, "
+            + count(setting.blocked(), "insert")
+            + " would have had something in the way.";
+  }
+
+  private String lost(FacetLayout facet) {
+    int lost = facet.omissions().size();
+    return switch (inserts.whenBlocked()) {
+      case REPORT -> " Nothing is moved or left out.";
+      case SHIFT, NUDGE, DROP, SOLVE ->
+          lost == 0 ? " None is lost." : " Left out: " + count(lost, "insert") + ".";
+    };
+  }
+
+  private String line(Setting.OfAxis axis, Setting.LineMove move) {
+    String name = (axis.lines() == Axis.UP ? "Column " : "Row ") + move.number();
+    String asked = name + ", asked for at " + tape.text(move.wanted()) + ", ";
+    String moved =
+        move.move() == 0
+            ? "stays there"
+            : "is set at " + tape.text(move.place()) + ", " + way(axis, move.move());
+    return asked + moved + "." + inTheWay(move) + conflict(move);
+  }
+
+  private String way(Setting.OfAxis axis, double move) {
+    String way =
+        axis.lines() == Axis.UP ? (move > 0 ? "to the right" : "to the left") : upOrDown(move);
+    return tape.text(Math.abs(move)) + " " + way;
+  }
+
+  private static String upOrDown(double move) {
+    return move > 0 ? "up" : "down";
+  }
+
+  private String inTheWay(Setting.LineMove move) {
+    return move.blockers().isEmpty()
+        ? " It makes room for others."
+        : " In its way: "
+            + move.blockers().stream().map(this::blocker).collect(Collectors.joining(", "))
+            + ".";
+  }
+
+  private String blocker(Setting.InTheWay blocker) {
+    return blocker.name()
+        + (Double.isInfinite(blocker.shortfall())
+            ? ""
+            : " (" + tape.text(blocker.shortfall()) + " short)");
+  }
+
+  private String conflict(Setting.LineMove move) {
+    return move.isClear() || move.conflict().isEmpty()
+        ? ""
+        : " No place within "
+            + tape.text(inserts.greatestMove())
+            + " is clear of "
+            + listed(move.conflict())
+            + " all along.";
+  }
+
+  private Stream<String> members(Setting.OfAxis axis) {
+    if (axis.members().equals(axis.settled())) {
+      return Stream.empty();
+    }
+    String what = axis.lines() == Axis.UP ? "Studs between others" : "Blocking between others";
+    return Stream.of(
+        what
+            + ", middles: "
+            + places(axis.settled())
+            + "; evenly they would stand at "
+            + places(axis.members())
+            + ".");
+  }
+
+  private String places(List<Double> places) {
+    return places.isEmpty()
+        ? "none"
+        : places.stream().map(tape::reading).collect(Collectors.joining(", "))
+            + " "
+            + tape.unit().word();
+  }
+
+  private String advice(Setting.OfAxis axis, Setting.Advice advice) {
+    String pitch = axis.lines() == Axis.UP ? "pitch across" : "pitch up";
+    String nearest =
+        advice
+            .nearest()
+            .map(
+                even ->
+                    "A "
+                        + pitch
+                        + " of "
+                        + tape.text(even.pitch())
+                        + " from "
+                        + tape.text(even.start())
+                        + " clears everything with the members evenly apart.")
+            .orElse("No even " + pitch + " clears everything.");
+    String conflict =
+        advice.conflict().isEmpty()
+            ? ""
+            : "No "
+                + tape.text(advice.pitch())
+                + " "
+                + pitch
+                + ", from any start, clears "
+                + listed(advice.conflict())
+                + " with a flange of "
+                + tape.size(inserts.flange())
+                + ", "
+                + tape.size(layout.wall().clearance().insertToTimber())
+                + " to timber and a setback of "
+                + tape.size(inserts.setback())
+                + ". ";
+    return conflict + nearest;
+  }
+
+  private static String listed(List<String> names) {
+    List<String> distinct = names.stream().distinct().toList();
+    int last = distinct.size() - 1;
+    return last == 0
+        ? distinct.get(0)
+        : String.join(", ", distinct.subList(0, last)) + " and " + distinct.get(last);
+  }
+
+  private static String count(int count, String thing) {
+    return count + " " + thing + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,68 @@
+package plycrag.layout;
+
+import java.util.List;
+import java.util.function.Predicate;
+import plycrag.geometry.Shapes;
+
+/**
+ * Columns and rows with inserts where they cross.
+ *
+ * @param columns ascending, mm
+ * @param rows ascending, mm
+ * @param cells where an insert is asked for, row by row from the bottom
+ */
+record PatternLines(List<Double> columns, List<Double> rows, List<Cell> cells) {
+
+  /**
+   * Where two lines cross.
+   *
+   * @param column its index
+   * @param row its index
+   */
+  record Cell(int column, int row) {}
+
+  PatternLines {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+    cells = List.copyOf(cells);
+  }
+
+  /** The lines that run a way. */
+  List<Double> along(Axis axis) {
+    return axis == Axis.UP ? columns : rows;
+  }
+
+  /** The same with one set of lines elsewhere. */
+  PatternLines with(Axis axis, List<Double> places) {
+    return axis == Axis.UP
+        ? new PatternLines(places, rows, cells)
+        : new PatternLines(columns, places, cells);
+  }
+
+  /** The same without the inserts that do not meet a condition. */
+  PatternLines where(Predicate<Insert> condition) {
+    return new PatternLines(
+        columns, rows, cells.stream().filter(cell -> condition.test(insert(cell))).toList());
+  }
+
+  /** The inserts of one line. */
+  List<Insert> on(Axis axis, int line) {
+    return cells.stream()
+        .filter(cell -> line == (axis == Axis.UP ? cell.column() : cell.row()))
+        .map(this::insert)
+        .toList();
+  }
+
+  /** All inserts, without marks. */
+  List<Insert> inserts() {
+    return cells.stream().map(this::insert).toList();
+  }
+
+  private Insert insert(Cell cell) {
+    return new Insert(
+        "",
+        Shapes.point(columns.get(cell.column()), rows.get(cell.row())),
+        cell.column() + 1,
+        cell.row() + 1);
+  }
+}

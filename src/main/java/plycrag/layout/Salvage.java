@@ -1,0 +1,64 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import plycrag.params.InsertParameters;
+import plycrag.units.Tape;
+
+/**
+ * Moves each line that no place clears all along to where it keeps most of its inserts: columns
+ * first, then rows; of equal places the nearest, then the lower one.
+ *
+ * @param inserts the pattern and its limits
+ * @param least distance between neighbouring lines, mm
+ * @param surroundings what stands in the way, with the members where they were set out
+ * @param tape what is set out with
+ */
+record Salvage(InsertParameters inserts, double least, InsertSurroundings surroundings, Tape tape) {
+
+  /** A set-out with as many inserts kept as single moves of its unclear lines allow. */
+  FacetSetOut of(FacetSetOut setOut) {
+    return along(Axis.ACROSS, along(Axis.UP, setOut));
+  }
+
+  private FacetSetOut along(Axis axis, FacetSetOut setOut) {
+    FacetSetOut best = setOut;
+    for (int line : setOut.along(axis).unclear()) {
+      AxisSetOut now = best.along(axis);
+      FacetSetOut before = best;
+      double place =
+          candidates(now, line).stream()
+              .min(Comparator.comparingInt(one -> lost(before, axis, line, one)))
+              .orElse(now.places().get(line));
+      best = best.with(now.with(line, place));
+    }
+    return best;
+  }
+
+  /** Places within the greatest move and clear of the neighbouring lines, the nearest first. */
+  private List<Double> candidates(AxisSetOut axis, int line) {
+    double wanted = axis.task().lines().get(line).wanted();
+    double step = tape.unit().markingGrid();
+    List<Double> candidates = new ArrayList<>();
+    for (int steps = 0; steps * step <= inserts.greatestMove(); steps++) {
+      candidates.add(tape.snap(wanted - steps * step));
+      candidates.add(tape.snap(wanted + steps * step));
+    }
+    candidates.removeIf(place -> !hasRoom(axis, line, place));
+    return candidates;
+  }
+
+  private boolean hasRoom(AxisSetOut axis, int line, double place) {
+    List<Double> places = axis.places();
+    boolean below = line == 0 || place - places.get(line - 1) >= least;
+    return below && (line == places.size() - 1 || places.get(line + 1) - place >= least);
+  }
+
+  private int lost(FacetSetOut setOut, Axis axis, int line, double place) {
+    return (int)
+        setOut.with(setOut.along(axis).with(line, place)).lines().on(axis, line).stream()
+            .filter(insert -> !surroundings.all(insert.centre()).isEmpty())
+            .count();
+  }
+}

@@ -1,0 +1,106 @@
+package plycrag.layout;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How the pattern of a facet came to its places.
+ *
+ * @param axes the columns, then the rows; none of a pattern without lines
+ * @param asked inserts that the pattern asks for
+ * @param blocked those of them with something in their way, had nothing been moved
+ */
+public record Setting(List<OfAxis> axes, int asked, int blocked) {
+  /** Copies the list. */
+  public Setting {
+    axes = List.copyOf(axes);
+  }
+
+  /**
+   * The columns or the rows.
+   *
+   * @param lines the way they run
+   * @param moves of lines that moved or had something in their way
+   * @param count how many lines there are
+   * @param members where movable members stood first
+   * @param settled where they stand, mm
+   * @param advice for a grid that something stands in the way of
+   */
+  public record OfAxis(
+      Axis lines,
+      List<LineMove> moves,
+      int count,
+      List<Double> members,
+      List<Double> settled,
+      Optional<Advice> advice) {
+    /** Copies the lists. */
+    public OfAxis {
+      moves = List.copyOf(moves);
+      members = List.copyOf(members);
+      settled = List.copyOf(settled);
+    }
+  }
+
+  /**
+   * A line.
+   *
+   * @param number from 1, from the left or from below
+   * @param wanted where it was asked for, mm
+   * @param place where it is, mm
+   * @param blockers what stood in its way there, the worst first, before anything was moved
+   * @param isClear whether nothing that runs right across stands in its way where it is
+   * @param conflict where it is not clear: what keeps it from every place within its greatest move,
+   *     none of which could be left out
+   */
+  public record LineMove(
+      int number,
+      double wanted,
+      double place,
+      List<InTheWay> blockers,
+      boolean isClear,
+      List<String> conflict) {
+    /** Copies the lists. */
+    public LineMove {
+      blockers = List.copyOf(blockers);
+      conflict = List.copyOf(conflict);
+    }
+
+    /** How far it was moved to the right, or up, mm. */
+    public double move() {
+      return place - wanted;
+    }
+  }
+
+  /**
+   * What stood in the way of a line.
+   *
+   * @param name in words
+   * @param shortfall how much of the required distance was missing, mm; without end outside a
+   *     setback
+   */
+  public record InTheWay(String name, double shortfall) {}
+
+  /**
+   * What even grid would clear everything with the members where they were laid out first.
+   *
+   * @param pitch asked for, mm
+   * @param start asked for, mm
+   * @param conflict what no start clears at that pitch, none of which could be left out; empty if
+   *     some start does
+   * @param nearest the grid with the nearest pitch and start that clears everything
+   */
+  public record Advice(double pitch, double start, List<String> conflict, Optional<Even> nearest) {
+    /** Copies the list. */
+    public Advice {
+      conflict = List.copyOf(conflict);
+    }
+  }
+
+  /**
+   * Lines at one distance from each other.
+   *
+   * @param start the first, mm
+   * @param pitch between neighbours, mm
+   */
+  public record Even(double start, double pitch) {}
+}
