@@ -44,7 +44,8 @@ class HouseTest {
     rooms.put("layout.nest.guillotine", List.of("units", "geometry"));
     rooms.put("layout.setout", List.of("units", "geometry"));
     rooms.put("layout.scatter", List.of("units", "geometry"));
-    rooms.put("layout", with(rooms, "wall", "wall", "layout.nest", "layout.setout", "layout.scatter"));
+    rooms.put(
+        "layout", with(rooms, "wall", "wall", "layout.nest", "layout.setout", "layout.scatter"));
     rooms.put("check.rule", with(rooms, "layout", "layout"));
     rooms.put("check.clearance", with(rooms, "check.rule", "check.rule"));
     rooms.put("check.making", with(rooms, "check.rule", "check.rule"));

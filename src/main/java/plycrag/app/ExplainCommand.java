@@ -3,6 +3,7 @@ package plycrag.app;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -10,7 +11,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import plycrag.book.SettingOut;
-import plycrag.finding.FindingLine;
 
 /** Tells why the inserts of walls are where they are, and writes nothing. */
 @Command(
@@ -28,25 +28,12 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return files.stream().map(Source::new).mapToInt(this::explain).max().orElse(Exit.WELL);
-  }
-
-  private int explain(Source source) {
     CommandLine line = spec.commandLine();
-    try {
-      Design design = Inputs.of(source).design();
-      if (design instanceof Design.Judged judged) {
-        print(judged, line.getOut());
-        return judged.checked().isApproved() ? Exit.WELL : Exit.ERROR_FINDINGS;
-      }
-      ((Design.Unreadable) design)
-          .findings()
-          .forEach(one -> line.getErr().println(FindingLine.of(one)));
-      return Exit.WRONG_INPUT;
-    } catch (Source.SourceException e) {
-      line.getErr().println(e.getMessage());
-      return Exit.FILES;
-    }
+    return files.stream()
+        .map(file -> new Job(new Source(file), Optional.empty(), line.getOut(), line.getErr()))
+        .mapToInt(job -> job.run((design, inputs) -> print(design, line.getOut())))
+        .max()
+        .orElse(Exit.WELL);
   }
 
   private static void print(Design.Judged judged, PrintWriter out) {
@@ -55,6 +42,5 @@ final class ExplainCommand implements Callable<Integer> {
       out.println("Facet " + told.facet() + ": " + told.summary());
       told.lines().forEach(line -> out.println("  " + line));
     }
-    new Summary(judged.checked()).print(out);
   }
 }

@@ -8,6 +8,7 @@ import plycrag.files.OutputFile;
 import plycrag.files.OutputFolder;
 import plycrag.files.OutputFolderException;
 import plycrag.finding.FindingLine;
+import plycrag.units.Count;
 
 /**
  * One parameter file, with what it names, on its way through the house.
@@ -21,13 +22,26 @@ record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter er
   /** More findings than this are read in the list rather than on a terminal. */
   private static final int MOST = 10;
 
-  /** Does it; the exit code. */
+  /** What is done with a wall that was judged. */
+  interface Ending {
+    /** Does it. */
+    void take(Design.Judged design, Inputs inputs) throws OutputFolderException;
+  }
+
+  /** Tells what was found, and writes the folder if there is to be one; the exit code. */
   int run() {
+    return run(this::finish);
+  }
+
+  /** Does something else with the wall, then sums it up; the exit code. */
+  int run(Ending ending) {
     try {
       Inputs inputs = Inputs.of(source);
       Design design = inputs.design();
       if (design instanceof Design.Judged judged) {
-        return finish(judged, inputs);
+        ending.take(judged, inputs);
+        new Summary(judged.checked()).print(out);
+        return judged.checked().isApproved() ? Exit.WELL : Exit.ERROR_FINDINGS;
       }
       ((Design.Unreadable) design).findings().forEach(one -> err.println(FindingLine.of(one)));
       return Exit.WRONG_INPUT;
@@ -37,14 +51,11 @@ record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter er
     }
   }
 
-  private int finish(Design.Judged design, Inputs inputs) throws OutputFolderException {
-    Summary summary = new Summary(design.checked());
-    summary.printFindings(err, parent.isPresent() ? MOST : Integer.MAX_VALUE);
+  private void finish(Design.Judged design, Inputs inputs) throws OutputFolderException {
+    new Summary(design.checked()).printFindings(err, parent.isPresent() ? MOST : Integer.MAX_VALUE);
     if (parent.isPresent()) {
       write(design, inputs, parent.get().resolve(source.stem()));
     }
-    summary.print(out);
-    return design.checked().isApproved() ? Exit.WELL : Exit.ERROR_FINDINGS;
   }
 
   private void write(Design.Judged design, Inputs inputs, Path folder)

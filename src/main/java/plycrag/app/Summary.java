@@ -8,6 +8,7 @@ import plycrag.finding.Finding;
 import plycrag.finding.FindingLine;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
+import plycrag.units.Count;
 
 /** Tells in a few lines what was made of a wall. */
 record Summary(CheckedLayout checked) {

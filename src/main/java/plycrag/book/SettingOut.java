@@ -9,6 +9,7 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Setting;
 import plycrag.params.InsertParameters;
+import plycrag.units.Count;
 import plycrag.units.Tape;
 
 /**
@@ -60,17 +61,17 @@ public final class SettingOut {
   private String summary(FacetLayout facet) {
     Setting setting = facet.setting();
     if (setting.axes().isEmpty()) {
-      return count(setting.asked(), "insert")
+      return Count.of(setting.asked(), "insert")
           + " scattered where nothing is in the way, none nearer to another than "
           + tape.text(inserts.scattering().spacing())
           + "."
           + lost(facet);
     }
-    return count(setting.asked(), "insert")
+    return Count.of(setting.asked(), "insert")
         + " asked for, in "
-        + count(setting.axes().get(0).count(), "column")
+        + Count.of(setting.axes().get(0).count(), "column")
         + " and "
-        + count(setting.axes().get(1).count(), "row")
+        + Count.of(setting.axes().get(1).count(), "row")
         + ". "
         + blocked(setting)
         + lost(facet);
@@ -80,7 +81,7 @@ public final class SettingOut {
     return setting.blocked() == 0
         ? "Nothing stands in their way."
         : "Had nothing been moved, "
-            + count(setting.blocked(), "insert")
+            + Count.of(setting.blocked(), "insert")
             + " would have had something in the way.";
   }
 
@@ -89,7 +90,7 @@ public final class SettingOut {
     return switch (inserts.whenBlocked()) {
       case REPORT -> " Nothing is moved or left out.";
       case SHIFT, NUDGE, DROP, SOLVE ->
-          lost == 0 ? " None is lost." : " Left out: " + count(lost, "insert") + ".";
+          lost == 0 ? " None is lost." : " Left out: " + Count.of(lost, "insert") + ".";
     };
   }
 
@@ -122,10 +123,7 @@ public final class SettingOut {
   }
 
   private String blocker(Setting.InTheWay blocker) {
-    return blocker.name()
-        + (Double.isInfinite(blocker.shortfall())
-            ? ""
-            : " (" + tape.text(blocker.shortfall()) + " short)");
+    return blocker.name() + " (" + tape.text(blocker.shortfall()) + " short)";
   }
 
   private String conflict(Setting.LineMove move) {
@@ -200,9 +198,5 @@ public final class SettingOut {
     return last == 0
         ? distinct.get(0)
         : String.join(", ", distinct.subList(0, last)) + " and " + distinct.get(last);
-  }
-
-  private static String count(int count, String thing) {
-    return count + " " + thing + (count == 1 ? "" : "s");
   }
 }

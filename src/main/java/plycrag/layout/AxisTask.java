@@ -257,7 +257,7 @@ final class AxisTask {
     return isLong
         ? Optional.of(
             new Keepout(
-                neighbour.member().role().word() + " of the next facet",
+                "the " + neighbour.member().role().word() + " of the next facet",
                 low(shadow) - boltToTimber(),
                 high(shadow) + boltToTimber()))
         : Optional.empty();

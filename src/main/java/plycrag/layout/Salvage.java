@@ -3,6 +3,8 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.locationtech.jts.geom.Point;
+import plycrag.geometry.Shapes;
 import plycrag.params.InsertParameters;
 import plycrag.units.Tape;
 
@@ -26,10 +28,10 @@ record Salvage(InsertParameters inserts, double least, InsertSurroundings surrou
     FacetSetOut best = setOut;
     for (int line : setOut.along(axis).unclear()) {
       AxisSetOut now = best.along(axis);
-      FacetSetOut before = best;
+      List<Insert> asked = best.lines().on(axis, line);
       double place =
           candidates(now, line).stream()
-              .min(Comparator.comparingInt(one -> lost(before, axis, line, one)))
+              .min(Comparator.comparingLong(one -> lost(asked, axis, one)))
               .orElse(now.places().get(line));
       best = best.with(now.with(line, place));
     }
@@ -55,10 +57,18 @@ record Salvage(InsertParameters inserts, double least, InsertSurroundings surrou
     return below && (line == places.size() - 1 || places.get(line + 1) - place >= least);
   }
 
-  private int lost(FacetSetOut setOut, Axis axis, int line, double place) {
-    return (int)
-        setOut.with(setOut.along(axis).with(line, place)).lines().on(axis, line).stream()
-            .filter(insert -> !surroundings.all(insert.centre()).isEmpty())
-            .count();
+  /** How many of a line's inserts would be blocked with the line at a place. */
+  private long lost(List<Insert> asked, Axis axis, double place) {
+    return asked.stream()
+        .map(insert -> moved(insert, axis, place))
+        .filter(centre -> !surroundings.all(centre).isEmpty())
+        .count();
+  }
+
+  private static Point moved(Insert insert, Axis axis, double place) {
+    Point centre = insert.centre();
+    return axis == Axis.UP
+        ? Shapes.point(place, centre.getY())
+        : Shapes.point(centre.getX(), place);
   }
 }

@@ -48,7 +48,8 @@ public record Setting(List<OfAxis> axes, int asked, int blocked) {
    * @param wanted where it was asked for, mm
    * @param place where it is, mm
    * @param blockers what stood in its way there, the worst first, before anything was moved
-   * @param isClear whether nothing that runs right across stands in its way where it is
+   * @param isClear whether it has a place by the chosen way: one clear all along, or, where nothing
+   *     is to be changed, any
    * @param conflict where it is not clear: what keeps it from every place within its greatest move,
    *     none of which could be left out
    */
@@ -75,8 +76,7 @@ public record Setting(List<OfAxis> axes, int asked, int blocked) {
    * What stood in the way of a line.
    *
    * @param name in words
-   * @param shortfall how much of the required distance was missing, mm; without end outside a
-   *     setback
+   * @param shortfall how much of the required distance was missing, mm
    */
   public record InTheWay(String name, double shortfall) {}
 

@@ -22,8 +22,8 @@ import plycrag.geometry.Direction.Span;
 record SlidingScrews(double first, double last, double greatest, double step, List<Span> taken) {
   private static final double TOLERANCE = 1e-6;
 
-  /** The least part of the greatest spacing that may lie between two screws. */
-  private static final int CLOSEST = 4;
+  /** No two stand nearer than the greatest spacing over this; even ones never do. */
+  private static final int CLOSEST = 2;
 
   SlidingScrews {
     taken = List.copyOf(taken);

@@ -21,14 +21,14 @@ final class FrameTable {
   static final Parameter<SeamBacking> SEAMS =
       new Parameter<>(
           "seams",
-          new WordKind<>(List.of(SeamBacking.values()), List.of()),
+          new WordKind<>(List.of(SeamBacking.values())),
           Standard.word(SeamBacking.DOUBLED),
           "What backs a seam: two members side by side, one laid flat, or one on edge for both.");
 
   static final Parameter<EdgeStuds> EDGE_STUDS =
       new Parameter<>(
           "edge-studs",
-          new WordKind<>(List.of(EdgeStuds.values()), List.of()),
+          new WordKind<>(List.of(EdgeStuds.values())),
           Standard.word(EdgeStuds.SINGLE),
           "How many studs stand at each side of a facet: one, or two side by side.");
   static final Parameter<Double> BLOCKING_SPACING =

@@ -13,7 +13,7 @@ final class InsertTable {
   static final Parameter<Pattern> PATTERN =
       new Parameter<>(
           "pattern",
-          new WordKind<>(List.of(Pattern.values()), List.of()),
+          new WordKind<>(List.of(Pattern.values())),
           Standard.word(Pattern.GRID),
           "How inserts are set out: a grid, every second row moved by half a pitch, given lines, or"
               + " scattered without order, clear of timber and seams.");
@@ -68,7 +68,7 @@ final class InsertTable {
   static final Parameter<Fixing> KIND =
       new Parameter<>(
           "kind",
-          new WordKind<>(List.of(Fixing.values()), List.of()),
+          new WordKind<>(List.of(Fixing.values())),
           Standard.word(Fixing.HAMMER_IN),
           "What holds an insert in the sheet: prongs, or a flange with its own small screws.");
   static final Parameter<Integer> FLANGE_SCREWS =
@@ -110,7 +110,7 @@ final class InsertTable {
   static final Parameter<WhenBlocked> WHEN_BLOCKED =
       new Parameter<>(
           "when-blocked",
-          new WordKind<>(List.of(WhenBlocked.values()), List.of()),
+          new WordKind<>(List.of(WhenBlocked.values())),
           Standard.word(WhenBlocked.SOLVE),
           "What happens where something is in the way of inserts: an error each; the whole pattern"
               + " shifts; single columns and rows move; blocked ones are left out; or columns, rows,"

@@ -8,7 +8,7 @@ final class MachineTable {
   static final Parameter<ZZero> Z_ZERO =
       new Parameter<>(
           "z-zero",
-          new WordKind<>(List.of(ZZero.values()), List.of()),
+          new WordKind<>(List.of(ZZero.values())),
           Standard.word(ZZero.SPOILBOARD),
           "Where the programs have Z zero: on the board under the sheet, or on the sheet's top.");
   static final Parameter<Double> BREAKTHROUGH =

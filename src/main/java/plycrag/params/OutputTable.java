@@ -8,7 +8,7 @@ final class OutputTable {
   static final Parameter<DxfVersion> DXF =
       new Parameter<>(
           "dxf",
-          new WordKind<>(List.of(DxfVersion.values()), List.of()),
+          new WordKind<>(List.of(DxfVersion.values())),
           Standard.word(DxfVersion.R2000),
           "Version of the DXF files; r12 is older, does not state its unit, and is read everywhere.");
 

@@ -30,7 +30,7 @@ final class SheetTable {
   static final Parameter<Lay> LAY =
       new Parameter<>(
           "lay",
-          new WordKind<>(List.of(Lay.values()), List.of()),
+          new WordKind<>(List.of(Lay.values())),
           Standard.derived("whichever takes fewer sheets, then across"),
           "Which way the long side of a sheet runs: across the wall, or up the slope.");
   static final Parameter<Double> SEAM_GAP =
@@ -49,28 +49,28 @@ final class SheetTable {
   static final Parameter<Bond> BOND =
       new Parameter<>(
           "bond",
-          new WordKind<>(List.of(Bond.values()), List.of()),
+          new WordKind<>(List.of(Bond.values())),
           Standard.word(Bond.ALIGNED),
           "Whether the seams across the long side of the sheets run on from row to row, or every"
               + " second row is moved by half a sheet.");
   static final Parameter<Start> START =
       new Parameter<>(
           "start",
-          new WordKind<>(List.of(Start.values()), List.of()),
+          new WordKind<>(List.of(Start.values())),
           Standard.derived(
               "whichever leaves no piece below the least width and cuts fewest sheets"),
           "The corner of a facet where whole sheets begin.");
   static final Parameter<Grain> GRAIN =
       new Parameter<>(
           "grain",
-          new WordKind<>(List.of(Grain.values()), List.of()),
+          new WordKind<>(List.of(Grain.values())),
           Standard.word(Grain.ALONG),
           "Which way the face grain runs on a sheet as bought: along its long side, or across it.");
 
   static final Parameter<Edges> EDGES =
       new Parameter<>(
           "edges",
-          new WordKind<>(List.of(Edges.values()), List.of()),
+          new WordKind<>(List.of(Edges.values())),
           Standard.word(Edges.TRIMMED),
           "Whether every piece is trimmed true to its size, or whole sheets are set as bought.");
   static final Parameter<Double> SIZE_TOLERANCE =

@@ -51,7 +51,7 @@ final class StockTable {
   static final Parameter<Environment> ENVIRONMENT =
       new Parameter<>(
           "environment",
-          new WordKind<>(List.of(Environment.values()), List.of()),
+          new WordKind<>(List.of(Environment.values())),
           Standard.word(Environment.INDOORS),
           "Where the wall stands: it decides how the screws and the other steel are coated.");
   static final Parameter<String> TIMBER_GRADE =

@@ -16,7 +16,7 @@ final class WallTable {
   static final Parameter<LengthUnit> UNIT =
       new Parameter<>(
           "unit",
-          new WordKind<>(List.of(LengthUnit.values()), List.of()),
+          new WordKind<>(List.of(LengthUnit.values())),
           Standard.word(LengthUnit.MM),
           "What bare numbers in this file mean, and what the tape on site reads.");
   static final Parameter<Double> WIDTH =
@@ -34,14 +34,14 @@ final class WallTable {
   static final Parameter<FoldEdges> FOLD_EDGES =
       new Parameter<>(
           "fold-edges",
-          new WordKind<>(List.of(FoldEdges.values()), List.of()),
+          new WordKind<>(List.of(FoldEdges.values())),
           Standard.word(FoldEdges.MITRED),
           "How sheets and timber end where two facets meet: cut to the bevel that halves the fold,"
               + " or square, with a strip to cover the gap, for those without a tilting saw.");
   static final Parameter<Behind> BEHIND =
       new Parameter<>(
           "behind",
-          new WordKind<>(List.of(Behind.values()), List.of()),
+          new WordKind<>(List.of(Behind.values())),
           Standard.word(Behind.WALK_IN),
           "What reaches the back of the finished wall: a person, an arm, or nothing.");
 

@@ -10,9 +10,8 @@ import plycrag.units.Printable;
  * One of a few words.
  *
  * @param choices what the words stand for; a word is its choice's name in lower case with hyphens
- * @param later words that are known and not yet available
  */
-record WordKind<E extends Enum<E>>(List<E> choices, List<String> later) implements Kind<E> {
+record WordKind<E extends Enum<E>>(List<E> choices) implements Kind<E> {
 
   @Override
   public Optional<E> read(Located value, Context context) {
@@ -39,13 +38,11 @@ record WordKind<E extends Enum<E>>(List<E> choices, List<String> later) implemen
   }
 
   private Optional<E> refuseWord(String word, Located value, Context context) {
-    return later.contains(word)
-        ? context.refuse(value, Printable.quoted(word) + " is not yet available", mayStand(context))
-        : context.refuse(
-            value,
-            Printable.quoted(word) + " is not among the words for this",
-            mayStand(context),
-            Nearest.suggestion(word, words(), "word"));
+    return context.refuse(
+        value,
+        Printable.quoted(word) + " is not among the words for this",
+        mayStand(context),
+        Nearest.suggestion(word, words(), "word"));
   }
 
   private List<String> words() {

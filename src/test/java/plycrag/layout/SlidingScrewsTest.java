@@ -55,8 +55,8 @@ class SlidingScrewsTest {
     SlidingScrews sliding = new SlidingScrews(0, 60, 40, 1, spans);
     int least = Integer.MAX_VALUE;
     for (int first = 0; first <= 20; first++) {
-      for (int middle = first + 10; middle <= first + 40; middle++) {
-        for (int last = Math.max(40, middle + 10); last <= Math.min(60, middle + 40); last++) {
+      for (int middle = first + 20; middle <= first + 40; middle++) {
+        for (int last = Math.max(40, middle + 20); last <= Math.min(60, middle + 40); last++) {
           if (sliding.areFree(List.of((double) first, (double) middle, (double) last))) {
             least = Math.min(least, first + Math.abs(middle - 30) + 60 - last);
           }

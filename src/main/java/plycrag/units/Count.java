@@ -1,11 +1,11 @@
-package plycrag.app;
+package plycrag.units;
 
 /** Counts things in words. */
-final class Count {
+public final class Count {
   private Count() {}
 
   /** {@code 1 sheet}, {@code 2 sheets}. */
-  static String of(int count, String thing) {
+  public static String of(int count, String thing) {
     return count + " " + thing + (count == 1 ? "" : "s");
   }
 }
