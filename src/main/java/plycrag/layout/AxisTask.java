@@ -247,17 +247,19 @@ final class AxisTask {
             Math.max(high + flangeToTimber(), Math.max(high, high(deep)) + boltToTimber())));
   }
 
-  /** A member of another facet that lies behind most of a line. */
+  /** A member of another facet that lies behind most of a line, and runs the line's way. */
   private Optional<Keepout> behind(Neighbour neighbour) {
     double thickness = wall.sheet().thickness();
     Envelope shadow = neighbour.body().shadow(thickness, thickness + inserts.boltReach());
     Envelope outline = frame.facet().boundary().getEnvelopeInternal();
     Envelope shared = shadow.intersection(outline);
+    Member member = neighbour.member();
     boolean isLong = !shared.isNull() && lines.size(shared) >= lines.size(outline) / 2;
-    return isLong
+    boolean isNarrow = lines.other().size(shadow) <= member.breadth() + member.depth();
+    return isLong && isNarrow
         ? Optional.of(
             new Keepout(
-                "the " + neighbour.member().role().word() + " of the next facet",
+                "the " + member.role().word() + " of the next facet",
                 low(shadow) - boltToTimber(),
                 high(shadow) + boltToTimber()))
         : Optional.empty();

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import plycrag.OutlineTexts;
+import plycrag.TestFiles;
 import plycrag.WallTexts;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
@@ -107,6 +108,23 @@ class ChosenTogetherTest {
     assertThat(column.move()).isEqualTo(-40);
     assertThat(column.blockers().get(0).name()).isEqualTo("the stud at 600 mm");
     assertThat(column.blockers().get(0).shortfall()).isEqualTo(40);
+  }
+
+  /** A rake that slants behind the corner of two walls lies behind no column all along. */
+  @Example
+  void timberThatSlantsPastACornerIsInTheWayOfNoWholeColumn() {
+    String nook =
+        TestFiles.samples().stream()
+            .filter(file -> file.endsWith("rigger-nook.toml"))
+            .map(TestFiles::read)
+            .findFirst()
+            .orElseThrow();
+    assertThat(Walls.laidOut(nook).facets())
+        .allSatisfy(
+            facet ->
+                assertThat(facet.setting().axes().get(0).moves())
+                    .flatExtracting(Setting.LineMove::blockers)
+                    .noneMatch(one -> one.name().contains("rake")));
   }
 
   /** Four inserts of a column lie beside the window's short trimmer, the others are free. */
