@@ -59,6 +59,7 @@ class HouseTest {
     for (String format : List.of("csv", "dxf", "svg", "ngc", "html", "json")) {
       rooms.put("files." + format, List.of("units", "document"));
     }
+    rooms.put("files.pdf", List.of("units", "document", "geometry"));
     rooms.put("files.geojson", List.of("units", "document", "files.json"));
     rooms.put("files", List.of("units", "document", "files.json"));
     return rooms;

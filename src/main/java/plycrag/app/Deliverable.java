@@ -9,8 +9,10 @@ import plycrag.check.ApprovedLayout;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
+import plycrag.document.Print;
 import plycrag.document.Table;
 import plycrag.drawing.CuttingDiagram;
+import plycrag.drawing.DrawingSet;
 import plycrag.drawing.FacetView;
 import plycrag.drawing.FindingTable;
 import plycrag.drawing.FrameView;
@@ -19,6 +21,7 @@ import plycrag.drawing.LayoutMap;
 import plycrag.drawing.MarkingOut;
 import plycrag.drawing.SheetCut;
 import plycrag.drawing.SheetTemplate;
+import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
 import plycrag.files.OutputFile;
 import plycrag.files.csv.CsvWriter;
@@ -28,6 +31,7 @@ import plycrag.files.geojson.FeatureMapWriter;
 import plycrag.files.html.HtmlWriter;
 import plycrag.files.html.LabelWriter;
 import plycrag.files.ngc.NgcWriter;
+import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
@@ -52,6 +56,7 @@ public final class Deliverable {
   private final ShoppingList shopping;
   private final DxfVersion dxf;
   private final List<OutputFile> files = new ArrayList<>();
+  private final List<DrawingSet.View> views = new ArrayList<>();
 
   private Deliverable(Design.Judged design) {
     this.checked = design.checked();
@@ -89,26 +94,43 @@ public final class Deliverable {
   private void addDrawings() {
     for (FacetLayout facet : checked.layout().facets()) {
       String name = fileName(facet.facet().name());
-      addView("facet-" + name + "-front", FacetView.of(checked, facet, Face.FRONT));
-      addView("facet-" + name + "-back", FacetView.of(checked, facet, Face.BACK));
-      addView("frame-" + name, FrameView.of(checked, facet));
+      addView("facet-" + name + "-front", "Elevation", FacetView.of(checked, facet, Face.FRONT));
+      addView("facet-" + name + "-back", "Elevation", FacetView.of(checked, facet, Face.BACK));
+      addView("frame-" + name, "Framing elevation", FrameView.of(checked, facet));
     }
     List<List<FacetLayout>> runs = checked.layout().runs();
     for (List<FacetLayout> run : runs) {
       String name = "section-" + fileName(run.get(0).facet().name());
-      addView(runs.size() == 1 ? "section" : name, SideView.of(checked, run));
+      addView(runs.size() == 1 ? "section" : name, "Section", SideView.of(checked, run));
     }
     if (!plan.sticks().isEmpty()) {
-      addView("cutting-plan", CuttingDiagram.of(checked, plan, plan.sticks()));
+      addCuttingPlan();
     }
     for (LaidSheet sheet : checked.layout().sheets()) {
       String path = "drawings/sheet-" + sheet.mark() + "-front";
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));
       add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, sheet)));
+      views.add(
+          new DrawingSet.View(
+              "sheet-" + sheet.mark(), "Sheet as it lies", SheetView.of(checked, sheet)));
     }
+    Print print = DrawingSet.of(checked, parameters.output().paper(), views);
+    files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
   }
 
-  private void addView(String name, Drawing drawing) {
+  /** Whole as a file, page by page in print. */
+  private void addCuttingPlan() {
+    addFiles("cutting-plan", CuttingDiagram.of(checked, plan, plan.sticks()));
+    CuttingDiagram.pages(checked, plan)
+        .forEach(page -> views.add(new DrawingSet.View("cutting-plan", "Cutting diagram", page)));
+  }
+
+  private void addView(String name, String type, Drawing drawing) {
+    views.add(new DrawingSet.View(name, type, drawing));
+    addFiles(name, drawing);
+  }
+
+  private void addFiles(String name, Drawing drawing) {
     add("drawings/" + name + ".dxf", DxfWriter.write(drawing, dxf));
     add("drawings/" + name + ".svg", SvgWriter.write(drawing));
   }

@@ -6,9 +6,9 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Figure;
 import plycrag.document.Book.Paragraph;
+import plycrag.document.Drawing;
 import plycrag.drawing.CuttingDiagram;
 import plycrag.stock.Outlay;
-import plycrag.stock.Stick;
 import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
@@ -22,13 +22,10 @@ record Sawing(CheckedLayout checked, StickPlan plan) {
     if (!plan.sticks().isEmpty()) {
       blocks.add(new Paragraph(figures()));
     }
-    List<Stick> sticks = plan.sticks();
-    for (int from = 0; from < sticks.size(); from += CuttingDiagram.A_PAGE) {
-      int to = Math.min(from + CuttingDiagram.A_PAGE, sticks.size());
+    for (Drawing page : CuttingDiagram.pages(checked, plan)) {
       blocks.add(
           new Figure(
-              CuttingDiagram.of(checked, plan, sticks.subList(from, to)),
-              "What is cut from which stick, with the mark and the length of every piece."));
+              page, "What is cut from which stick, with the mark and the length of every piece."));
     }
     blocks.add(Listings.cutList(checked));
     return blocks;

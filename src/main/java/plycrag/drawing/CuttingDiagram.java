@@ -1,5 +1,6 @@
 package plycrag.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
@@ -17,8 +18,8 @@ import plycrag.units.Tape;
  * length, kerfs at their width, trimmed ends and offcut hatched.
  */
 public final class CuttingDiagram {
-  /** How many sticks go on a page of the book. */
-  public static final int A_PAGE = 7;
+  /** How many sticks go on a page. */
+  private static final int A_PAGE = 7;
 
   /** Height of a bar on paper, mm. */
   private static final double BAR = 10;
@@ -57,6 +58,17 @@ public final class CuttingDiagram {
   /** The diagram of some sticks of a plan, at least one. */
   public static Drawing of(CheckedLayout checked, StickPlan plan, List<Stick> sticks) {
     return new CuttingDiagram(checked, sticks).drawing(plan);
+  }
+
+  /** The diagrams of all sticks of a plan, so many on each as go on a page. */
+  public static List<Drawing> pages(CheckedLayout checked, StickPlan plan) {
+    List<Stick> sticks = plan.sticks();
+    List<Drawing> pages = new ArrayList<>();
+    for (int from = 0; from < sticks.size(); from += A_PAGE) {
+      int to = Math.min(from + A_PAGE, sticks.size());
+      pages.add(of(checked, plan, sticks.subList(from, to)));
+    }
+    return pages;
   }
 
   private Drawing drawing(StickPlan plan) {

@@ -17,6 +17,7 @@ final class Layers {
   static final Layer SETBACK = notCut("SETBACK", Pen.LIMIT);
   static final Layer DIMENSIONS = notCut("DIMENSIONS", Pen.FINE);
   static final Layer TEXT = notCut("TEXT", Pen.FINE);
+  static final Layer SMALL_PRINT = notCut("SMALL_PRINT", Pen.CONTEXT);
   static final Layer CONTEXT = notCut("CONTEXT", Pen.CONTEXT);
   static final Layer TINT = notCut("TINT", new Pen(0.18, Dash.SOLID, Ink.BLACK));
   static final Layer FINDINGS = notCut("FINDINGS", Pen.ATTENTION);

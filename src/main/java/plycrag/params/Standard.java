@@ -63,6 +63,11 @@ record Standard<T>(Optional<T> metric, Optional<T> imperial, String words) {
     return both(choice, choice, WordKind.word(choice));
   }
 
+  /** A word for each unit. */
+  static <E extends Enum<E>> Standard<E> word(E metric, E imperial) {
+    return both(metric, imperial, WordKind.word(metric) + JOINT + WordKind.word(imperial));
+  }
+
   /** A text. */
   static Standard<String> text(String text) {
     return both(text, text, text);

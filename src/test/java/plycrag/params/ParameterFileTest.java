@@ -75,6 +75,7 @@ class ParameterFileTest {
     assertThat(read.clearance())
         .isEqualTo(new ClearanceParameters(4, 2, 12, 10, 5, 13.5, 13.5, 31.5, 27, 5, 1));
     assertThat(read.output().dxf()).isEqualTo(OutputParameters.DxfVersion.R2000);
+    assertThat(read.output().paper()).isEqualTo(OutputParameters.Paper.A4);
   }
 
   @Test

@@ -1,0 +1,78 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.document.Anchor;
+import plycrag.document.Drawing;
+import plycrag.document.Shape;
+import plycrag.document.Xy;
+import plycrag.geometry.Trig;
+
+/** What of a drawing's plane has ink on it. */
+final class Inked {
+  private Inked() {}
+
+  /** The smallest box around all that is drawn, pens' widths not counted, mm of the model. */
+  static Envelope box(Drawing drawing) {
+    Envelope box = new Envelope();
+    drawing.shapes().forEach(shape -> box.expandToInclude(box(shape, drawing.scale())));
+    return box;
+  }
+
+  /**
+   * The smallest box around a shape.
+   *
+   * @param scale of the drawing that it belongs to
+   */
+  static Envelope box(Shape shape, int scale) {
+    Envelope box = new Envelope();
+    for (Xy place : places(shape, scale)) {
+      box.expandToInclude(place.x(), place.y());
+    }
+    return box;
+  }
+
+  private static List<Xy> places(Shape shape, int scale) {
+    if (shape instanceof Shape.Line line) {
+      return List.of(line.from(), line.to());
+    }
+    if (shape instanceof Shape.Path path) {
+      return path.points();
+    }
+    if (shape instanceof Shape.Outline outline) {
+      return outline.vertices();
+    }
+    if (shape instanceof Shape.Area area) {
+      return area.vertices();
+    }
+    if (shape instanceof Shape.Circle circle) {
+      double radius = circle.radius();
+      return List.of(circle.centre().plus(-radius, -radius), circle.centre().plus(radius, radius));
+    }
+    return corners((Shape.Label) shape, scale);
+  }
+
+  private static List<Xy> corners(Shape.Label label, int scale) {
+    double width = TextSize.width(label.text(), label.height()) * scale;
+    double start = -width * part(label.anchor());
+    double half = label.height() * scale / 2;
+    double cosine = Trig.cos(label.turn());
+    double sine = Trig.sin(label.turn());
+    List<Xy> corners = new ArrayList<>();
+    for (double along : new double[] {start, start + width}) {
+      for (double up : new double[] {-half, half}) {
+        corners.add(label.at().plus(along * cosine - up * sine, along * sine + up * cosine));
+      }
+    }
+    return corners;
+  }
+
+  private static double part(Anchor anchor) {
+    return switch (anchor) {
+      case START -> 0;
+      case MIDDLE -> 0.5;
+      case END -> 1;
+    };
+  }
+}

@@ -1,0 +1,15 @@
+/**
+ * Pages as PDF, true to size.
+ *
+ * <p>Needs any {@link plycrag.document.Print}.
+ *
+ * <p>Guarantees: media, crop and trim box of a page are its paper, to 0.0001 pt; a viewer is asked
+ * not to scale ({@code /PrintScaling /None}, ISO 32000-1 table 150), which it may ignore; text is
+ * text, in a subset of Liberation Sans that lies in the file, so that it looks the same everywhere
+ * and can be searched; places on paper are exact to 0.001 mm. The same print makes the same bytes:
+ * the document's id is fixed, no date is written, and no stream is compressed, since the bytes of
+ * deflate differ between machines.
+ *
+ * <p>Leaves out: letters that the font has not, which become question marks.
+ */
+package plycrag.files.pdf;
