@@ -23,6 +23,7 @@ import plycrag.drawing.SheetCut;
 import plycrag.drawing.SheetTemplate;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
+import plycrag.drawing.Templates;
 import plycrag.files.OutputFile;
 import plycrag.files.csv.CsvWriter;
 import plycrag.files.dxf.DxfVersion;
@@ -76,6 +77,7 @@ public final class Deliverable {
     deliverable.addBook();
     deliverable.addLabels();
     deliverable.addDrawings();
+    deliverable.addTemplates();
     if (design.checked() instanceof ApprovedLayout approved) {
       deliverable.addPrograms(approved);
     }
@@ -116,6 +118,14 @@ public final class Deliverable {
     }
     Print print = DrawingSet.of(checked, parameters.output().paper(), views);
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
+  }
+
+  private void addTemplates() {
+    for (Templates.Template template : Templates.of(checked, parameters.output())) {
+      String path = "templates/" + template.name();
+      add(path + ".svg", SvgWriter.write(template.drawing()));
+      files.add(new OutputFile(path + ".pdf", PdfWriter.write(template.print())));
+    }
   }
 
   /** Whole as a file, page by page in print. */

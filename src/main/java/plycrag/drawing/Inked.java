@@ -11,6 +11,9 @@ import plycrag.geometry.Trig;
 
 /** What of a drawing's plane has ink on it. */
 final class Inked {
+  /** How far a letter such as g reaches below the line, in heights of capitals, at most. */
+  private static final double DESCENT = 0.32;
+
   private Inked() {}
 
   /** The smallest box around all that is drawn, pens' widths not counted, mm of the model. */
@@ -56,12 +59,12 @@ final class Inked {
   private static List<Xy> corners(Shape.Label label, int scale) {
     double width = TextSize.width(label.text(), label.height()) * scale;
     double start = -width * part(label.anchor());
-    double half = label.height() * scale / 2;
+    double height = label.height() * scale;
     double cosine = Trig.cos(label.turn());
     double sine = Trig.sin(label.turn());
     List<Xy> corners = new ArrayList<>();
     for (double along : new double[] {start, start + width}) {
-      for (double up : new double[] {-half, half}) {
+      for (double up : new double[] {-height * (0.5 + DESCENT), height / 2}) {
         corners.add(label.at().plus(along * cosine - up * sine, along * sine + up * cosine));
       }
     }

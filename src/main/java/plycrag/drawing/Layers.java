@@ -17,6 +17,10 @@ final class Layers {
   static final Layer SETBACK = notCut("SETBACK", Pen.LIMIT);
   static final Layer DIMENSIONS = notCut("DIMENSIONS", Pen.FINE);
   static final Layer TEXT = notCut("TEXT", Pen.FINE);
+  static final Layer CENTRE = notCut("CENTRE", Pen.CENTRE);
+  static final Layer BARS = notCut("BARS", Pen.PART);
+  static final Layer CROSSES = notCut("CROSSES", Pen.FINE);
+  static final Layer TILES = notCut("TILES", Pen.FINE);
   static final Layer SMALL_PRINT = notCut("SMALL_PRINT", Pen.CONTEXT);
   static final Layer CONTEXT = notCut("CONTEXT", Pen.CONTEXT);
   static final Layer TINT = notCut("TINT", new Pen(0.18, Dash.SOLID, Ink.BLACK));

@@ -5,8 +5,11 @@ package plycrag.params;
  *
  * @param dxf which DXF version
  * @param paper the smallest paper that drawings are printed on
+ * @param templatePaper what true-size templates are printed on
+ * @param templates when templates are printed
  */
-public record OutputParameters(DxfVersion dxf, Paper paper) {
+public record OutputParameters(
+    DxfVersion dxf, Paper paper, TemplatePaper templatePaper, Templates templates) {
 
   /** The DXF versions there are. */
   public enum DxfVersion {
@@ -26,5 +29,25 @@ public record OutputParameters(DxfVersion dxf, Paper paper) {
     LETTER,
     /** 11 x 17 in. */
     TABLOID
+  }
+
+  /** What true-size templates are printed on. */
+  public enum TemplatePaper {
+    /** 210 x 297 mm, tiled. */
+    A4,
+    /** 297 x 420 mm, tiled. */
+    A3,
+    /** 8.5 x 11 in, tiled. */
+    LETTER,
+    /** 24 in wide, as long as need be. */
+    ROLL
+  }
+
+  /** What holes are drilled by hand with. */
+  public enum Templates {
+    /** A strip jig where holes stand at one pitch, else paper. */
+    AUTO,
+    /** Paper for every sheet. */
+    SHEETS
   }
 }

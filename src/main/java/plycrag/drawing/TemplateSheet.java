@@ -1,0 +1,86 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.document.Xy;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.MachinedHole;
+
+/**
+ * Sheets that are drilled alike: one template serves them all.
+ *
+ * @param sheets of one size, one outline and the same holes; at least one
+ */
+record TemplateSheet(List<LaidSheet> sheets) {
+  TemplateSheet {
+    sheets = List.copyOf(sheets);
+  }
+
+  /** What makes two sheets alike. */
+  private record Look(double width, double height, SheetOutline outline, List<Bore> bores) {
+    static Look of(LaidSheet sheet) {
+      List<Bore> bores = sheet.holes().stream().map(Bore::of).toList();
+      return new Look(sheet.stock().width(), sheet.stock().height(), SheetOutline.of(sheet), bores);
+    }
+  }
+
+  /** A hole on a sheet. */
+  private record Bore(double x, double y, double diameter) {
+    static Bore of(MachinedHole hole) {
+      return new Bore(hole.x(), hole.y(), hole.diameter());
+    }
+  }
+
+  /** Sheets with holes, those that are alike together, in the order of their marks. */
+  static List<TemplateSheet> of(List<LaidSheet> sheets) {
+    List<Look> looks = new ArrayList<>();
+    List<List<LaidSheet>> alike = new ArrayList<>();
+    for (LaidSheet sheet : sheets) {
+      if (!sheet.holes().isEmpty()) {
+        Look look = Look.of(sheet);
+        if (!looks.contains(look)) {
+          looks.add(look);
+          alike.add(new ArrayList<>());
+        }
+        alike.get(looks.indexOf(look)).add(sheet);
+      }
+    }
+    return alike.stream().map(TemplateSheet::new).toList();
+  }
+
+  /** One of them. */
+  LaidSheet first() {
+    return sheets.get(0);
+  }
+
+  /** Its marks: {@code sheet S1}, {@code sheets S1, S3}. */
+  String words() {
+    String marks = String.join(", ", sheets.stream().map(LaidSheet::mark).toList());
+    return (sheets.size() == 1 ? "sheet " : "sheets ") + marks;
+  }
+
+  /** What its file is called. */
+  String name() {
+    return "sheet-" + first().mark();
+  }
+
+  /** The centres of its holes. */
+  List<Xy> centres() {
+    return first().holes().stream().map(hole -> new Xy(hole.x(), hole.y())).toList();
+  }
+
+  /** The largest of its holes, mm. */
+  double diameter() {
+    return first().holes().stream().mapToDouble(MachinedHole::diameter).max().orElseThrow();
+  }
+
+  /** Its edges, holes and datum, true to size. */
+  void draw(Sketch sketch) {
+    SheetOutline outline = SheetOutline.of(first());
+    outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
+    sketch.outline(Layers.OUTLINE, outline.piece());
+    outline.openings().forEach(opening -> sketch.outline(Layers.OUTLINE, opening));
+    outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
+    Datum.inside(sketch, new Xy(0, 0));
+  }
+}

@@ -1,0 +1,118 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Anchor;
+import plycrag.document.Drawing;
+import plycrag.document.Extent;
+import plycrag.document.Print;
+import plycrag.document.Xy;
+import plycrag.geometry.Shapes;
+import plycrag.layout.MachinedHole;
+
+/**
+ * How tiles lie on a sheet, and how to print and lay them.
+ *
+ * @param checked the wall
+ * @param sheet what the tiles show
+ * @param tiles in the order of their pages
+ */
+record TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> tiles) {
+  private static final double STEP = 5;
+
+  /** The page, on a paper. */
+  Print.Page page(TileSize size) {
+    Drawing map = map();
+    double width = map.extent().width() / map.scale();
+    double height = map.extent().height() / map.scale();
+    Xy at = new Xy((size.width() - width) / 2, size.height() - 2 * TileSize.MARGIN - height - 8);
+    return new Print.Page(
+        "Map of the tiles",
+        size.width(),
+        size.height(),
+        List.of(
+            new Print.Placed(words(size, at.y() - 4), new Xy(0, 0)), new Print.Placed(map, at)));
+  }
+
+  private Drawing map() {
+    double width = sheet.first().stock().width();
+    double height = sheet.first().stock().height();
+    Sketch sketch = new Sketch(Scale.fitting(width, height));
+    sheet.draw(sketch);
+    List<Envelope> taken = new ArrayList<>();
+    for (MachinedHole hole : sheet.first().holes()) {
+      sketch.circle(Layers.HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2);
+      taken.add(hole(hole));
+    }
+    Envelope all = new Envelope(0, width, 0, height);
+    for (TilePlan.Tile tile : tiles) {
+      Envelope window = tile.window();
+      all.expandToInclude(window);
+      sketch.outline(Layers.TILES, corners(window));
+      name(sketch, tile, taken);
+    }
+    all.expandBy(sketch.paper(1));
+    return sketch.drawing(
+        "Tiles", new Extent(all.getMinX(), all.getMinY(), all.getMaxX(), all.getMaxY()));
+  }
+
+  private static Envelope hole(MachinedHole hole) {
+    Envelope box = new Envelope(hole.x(), hole.x(), hole.y(), hole.y());
+    box.expandBy(hole.diameter() / 2);
+    return box;
+  }
+
+  private static void name(Sketch sketch, TilePlan.Tile tile, List<Envelope> taken) {
+    double width = sketch.paper(TextSize.width(tile.name(), Sketch.SMALL) + 0.6);
+    double height = sketch.paper(Sketch.SMALL + 0.6);
+    Envelope own = new Envelope(tile.window());
+    own.expandBy(-TilePlan.LAP - 1);
+    Xy middle = new Xy(own.centre().x, own.centre().y);
+    Xy at = new FreeSpot(taken).in(Shapes.rectangle(own), width, height).orElse(middle);
+    sketch.label(Layers.TEXT, at, tile.name(), Sketch.SMALL, Anchor.MIDDLE);
+  }
+
+  private static List<Xy> corners(Envelope box) {
+    return List.of(
+        new Xy(box.getMinX(), box.getMinY()),
+        new Xy(box.getMaxX(), box.getMinY()),
+        new Xy(box.getMaxX(), box.getMaxY()),
+        new Xy(box.getMinX(), box.getMaxY()));
+  }
+
+  private Drawing words(TileSize size, double under) {
+    Sketch sketch = new Sketch(1);
+    Xy at = new Xy(2 * TileSize.MARGIN, under);
+    PrintBars.draw(sketch, at);
+    at = at.plus(0, -PrintBars.ROOM - 2);
+    for (String line : lines()) {
+      sketch.label(Layers.TEXT, at, line, Sketch.SMALL, Anchor.START);
+      at = at.plus(0, -STEP);
+    }
+    Xy head = new Xy(2 * TileSize.MARGIN, size.height() - 2 * TileSize.MARGIN);
+    sketch.label(Layers.TEXT, head, title(), Sketch.LARGE, Anchor.START);
+    TitleLines.stamp(
+        checked, sketch, Layers.STAMP, head.plus(size.width() - 4 * TileSize.MARGIN - 62, 0));
+    return sketch.drawing("Words", new Extent(0, 0, size.width(), size.height()));
+  }
+
+  private String title() {
+    return "Templates for " + sheet.words();
+  }
+
+  private List<String> lines() {
+    String unit = checked.layout().wall().tape().unit().plural();
+    List<String> lines = new ArrayList<>();
+    lines.add(checked.layout().wall().name() + ". " + tiles.size() + " tiles. FRONT face up.");
+    lines.addAll(PrintBars.WORDS);
+    lines.add(
+        "Mark the crosses on the sheet: across / up from the filled corner, in " + unit + ".");
+    lines.add("Lay each tile with its crosses on the marks and tape it down.");
+    lines.add("Where tiles lap, their crosses lie on each other; paper that creeps shows there.");
+    lines.add("Prick every centre through the paper, then take the paper off and drill.");
+    lines.add(TitleLines.BOULDERING);
+    return lines;
+  }
+}

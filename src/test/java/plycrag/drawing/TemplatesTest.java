@@ -1,0 +1,155 @@
+package plycrag.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import plycrag.TestFiles;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Drawing;
+import plycrag.document.Print;
+import plycrag.document.Shape;
+import plycrag.layout.MachinedHole;
+import plycrag.params.OutputParameters;
+import plycrag.params.OutputParameters.DxfVersion;
+import plycrag.params.OutputParameters.Paper;
+import plycrag.params.OutputParameters.TemplatePaper;
+
+class TemplatesTest {
+  private static final CheckedLayout UNEVEN = sample("river-bay");
+  private static final CheckedLayout OFFSET = sample("oar-loft");
+
+  private static CheckedLayout sample(String name) {
+    return TestFiles.samples().stream()
+        .filter(file -> file.endsWith(name + ".toml"))
+        .map(file -> Walls.judged(TestFiles.read(file)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static OutputParameters output(TemplatePaper paper, OutputParameters.Templates when) {
+    return new OutputParameters(DxfVersion.R2000, Paper.A4, paper, when);
+  }
+
+  private static List<String> words(Drawing drawing) {
+    return drawing.shapes().stream()
+        .filter(Shape.Label.class::isInstance)
+        .map(shape -> ((Shape.Label) shape).text())
+        .toList();
+  }
+
+  private static Stream<Shape.Circle> circles(Drawing drawing, double diameter) {
+    return drawing.shapes().stream()
+        .filter(Shape.Circle.class::isInstance)
+        .map(Shape.Circle.class::cast)
+        .filter(circle -> circle.radius() == diameter / 2);
+  }
+
+  /** 150 mm between rows is even, 163 and 162 between columns is not. */
+  @Test
+  void evenRowsGetAJigAndOthersPaper() {
+    OutputParameters auto = output(TemplatePaper.A4, OutputParameters.Templates.AUTO);
+    assertThat(Templates.of(UNEVEN, auto))
+        .extracting(Templates.Template::name)
+        .containsExactly("sheet-S1", "sheet-S2");
+    assertThat(Templates.of(OFFSET, auto))
+        .extracting(Templates.Template::name)
+        .containsExactly("jig-s1", "jig-s2");
+    OutputParameters paper = output(TemplatePaper.A4, OutputParameters.Templates.SHEETS);
+    assertThat(Templates.of(OFFSET, paper))
+        .extracting(Templates.Template::name)
+        .containsExactly("sheet-S1", "sheet-S2");
+  }
+
+  /** An offset grid of 8 in starts its rows at two places, 4 in apart. */
+  @Test
+  void theJigOfAnOffsetGridHasTwoStops() {
+    JigPlan plan = JigPlan.of(OFFSET.layout().sheets().get(0)).orElseThrow();
+    assertThat(plan.pitch()).isEqualTo(203.2);
+    assertThat(plan.stops()).containsExactly(101.6, 203.2);
+  }
+
+  @Test
+  void theJigSaysHowItIsUsed() {
+    OutputParameters auto = output(TemplatePaper.LETTER, OutputParameters.Templates.AUTO);
+    List<String> words = words(Templates.of(OFFSET, auto).get(0).drawing());
+    assertThat(words)
+        .anyMatch(line -> line.contains("trial hole"))
+        .anyMatch(line -> line.contains("backing board"))
+        .anyMatch(line -> line.contains("cleat"))
+        .anyMatch(line -> line.contains("bit"));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyHoleOfTheSheetIsOnATile(TemplatePaper paper) {
+    OutputParameters output = output(paper, OutputParameters.Templates.SHEETS);
+    List<Templates.Template> templates = Templates.of(UNEVEN, output);
+    List<String> shown = new ArrayList<>();
+    for (Print.Page page : templates.get(0).print().pages()) {
+      Drawing drawing = page.drawings().get(0).drawing();
+      circles(drawing, 12).forEach(one -> shown.add(one.centre().x() + " " + one.centre().y()));
+    }
+    assertThat(shown)
+        .containsAll(
+            UNEVEN.layout().sheets().get(0).holes().stream().map(hole -> place(hole)).toList());
+  }
+
+  private static String place(MachinedHole hole) {
+    return hole.x() + " " + hole.y();
+  }
+
+  /** The paper's own sizes: ISO 216, and 8.5 x 11 in. */
+  @Test
+  void tilesAreAsLargeAsThePaperAndSayHowToMeasureIt() {
+    Print print =
+        Templates.of(UNEVEN, output(TemplatePaper.LETTER, OutputParameters.Templates.AUTO))
+            .get(0)
+            .print();
+    assertThat(print.pages()).allMatch(page -> page.width() * page.height() == 215.9 * 279.4);
+    assertThat(
+            print.pages().get(0).drawings().stream().flatMap(one -> words(one.drawing()).stream()))
+        .contains("100 mm", "4 in", "Print at 100 %, not fitted to the page.");
+  }
+
+  /** Two walls drilled alike, one file. */
+  @Test
+  void sheetsThatAreDrilledAlikeShareATemplate() {
+    CheckedLayout pair =
+        Walls.judged(
+            """
+            [wall]
+            width = 2440
+            [[facet]]
+            length = 2440
+            [sheet]
+            lay = "up"
+            seam-gap = 0
+            [inserts]
+            pattern = "lines"
+            columns = [100, 263, 425, 1320, 1483, 1645]
+            rows = [200, 400]
+            """);
+    OutputParameters output = output(TemplatePaper.A4, OutputParameters.Templates.SHEETS);
+    List<Templates.Template> templates = Templates.of(pair, output);
+    assertThat(pair.layout().sheets()).hasSize(2);
+    assertThat(templates).hasSize(1);
+    assertThat(words(templates.get(0).drawing())).anyMatch(line -> line.contains("S1, S2"));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void noWordsOfATileLieOnOthers(TemplatePaper paper) {
+    OutputParameters output = output(paper, OutputParameters.Templates.SHEETS);
+    for (Print.Page page : Templates.of(UNEVEN, output).get(0).print().pages()) {
+      for (Print.Placed placed : page.drawings()) {
+        WordsApart.check(placed.drawing());
+      }
+    }
+  }
+}
