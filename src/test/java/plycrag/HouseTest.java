@@ -40,7 +40,7 @@ class HouseTest {
     rooms.put("catalog", List.of("units", "finding"));
     rooms.put("params", with(rooms, "catalog", "catalog"));
     rooms.put("wall", with(rooms, "params", "params", "geometry"));
-    rooms.put("layout.nest", List.of("units", "geometry"));
+    rooms.put("layout.nest", List.of("units", "geometry", "layout.nest.guillotine"));
     rooms.put("layout.nest.guillotine", List.of("units", "geometry"));
     rooms.put("layout.setout", List.of("units", "geometry"));
     rooms.put("layout.scatter", List.of("units", "geometry"));

@@ -109,7 +109,7 @@ public final class Deliverable {
       addCuttingPlan();
     }
     for (LaidSheet sheet : checked.layout().sheets()) {
-      String path = "drawings/sheet-" + sheet.mark() + "-front";
+      String path = "drawings/" + sheet.fileName();
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));
       add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, sheet)));
       views.add(

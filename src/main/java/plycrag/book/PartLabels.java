@@ -43,7 +43,9 @@ public final class PartLabels {
       stick.cuts().forEach(cut -> sources.put(cut.member().mark(), "from stick " + stick.number()));
     }
     for (LaidSheet sheet : layout.sheets()) {
-      sources.put(sheet.piece().mark(), "from sheet " + sheet.mark());
+      sheet
+          .pieces()
+          .forEach(laid -> sources.put(laid.piece().mark(), "from sheet " + sheet.mark()));
     }
   }
 

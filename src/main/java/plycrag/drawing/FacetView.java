@@ -21,6 +21,7 @@ import plycrag.layout.Axis;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Insert;
+import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Member;
 import plycrag.layout.Screw;
@@ -204,8 +205,10 @@ public final class FacetView {
   private void labelPieces() {
     PieceLabel label = new PieceLabel(spots, frame, sketch);
     for (LaidSheet sheet : checked.layout().sheets()) {
-      if (sheet.facet().equals(facet.name())) {
-        label.draw(sheet);
+      for (LaidPiece laid : sheet.pieces()) {
+        if (laid.facet().equals(facet.name())) {
+          label.draw(laid.piece(), sheet.mark());
+        }
       }
     }
   }

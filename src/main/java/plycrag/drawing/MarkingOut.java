@@ -16,11 +16,13 @@ import plycrag.geometry.Direction;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.FastenerLine;
 import plycrag.layout.Joint;
+import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
 import plycrag.layout.Member;
 import plycrag.layout.Role;
+import plycrag.layout.nest.Placement;
 import plycrag.units.LengthUnit;
 import plycrag.units.Tape;
 
@@ -125,25 +127,23 @@ public final class MarkingOut {
 
   private void addScrews(FacetLayout facet) {
     for (LaidSheet sheet : layout.sheets()) {
-      double left = sheet.stock().placement().originU();
-      double low = sheet.stock().placement().originV();
-      for (FastenerLine line : facet.fastenerLines()) {
-        if (line.piece().equals(sheet.piece().mark())) {
-          addScrews(sheet, line, left, low);
+      for (LaidPiece laid : sheet.pieces()) {
+        for (FastenerLine line : facet.fastenerLines()) {
+          if (line.piece().equals(laid.piece().mark())) {
+            addScrews(sheet, line, laid.placement());
+          }
         }
       }
     }
   }
 
-  private void addScrews(LaidSheet sheet, FastenerLine line, double left, double low) {
+  private void addScrews(LaidSheet sheet, FastenerLine line, Placement placement) {
     String what = "screws into " + line.member();
-    Direction way = Direction.of(line.line());
-    List<Double> across =
-        line.screws().stream().map(screw -> screw.centre().getX() - left).toList();
-    List<Double> up = line.screws().stream().map(screw -> screw.centre().getY() - low).toList();
-    if (way.equals(Direction.UP)) {
+    List<Double> across = line.screws().stream().map(screw -> placement.x(screw.centre())).toList();
+    List<Double> up = line.screws().stream().map(screw -> placement.y(screw.centre())).toList();
+    if (isOne(across) && !isOne(up)) {
       add(sheet.mark(), what, "left edge", at(across.get(0)), "lower edge", up);
-    } else if (way.equals(Direction.LEVEL)) {
+    } else if (isOne(up)) {
       add(sheet.mark(), what, "lower edge", at(up.get(0)), "left edge", across);
     } else {
       for (int at = 0; at < line.screws().size(); at++) {
@@ -151,6 +151,10 @@ public final class MarkingOut {
         add(sheet.mark(), what, "lower edge", at(up.get(at)), "left edge", one);
       }
     }
+  }
+
+  private static boolean isOne(List<Double> readings) {
+    return readings.stream().distinct().count() == 1;
   }
 
   private static <T> Map<Double, List<T>> grouped(List<T> things, ToDoubleFunction<T> place) {

@@ -5,7 +5,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Anchor;
 import plycrag.document.Xy;
-import plycrag.layout.LaidSheet;
+import plycrag.layout.Piece;
 
 /**
  * Writes on a piece which it is and which sheet it comes from: level where there is room, else
@@ -19,9 +19,9 @@ record PieceLabel(FreeSpot spots, FacetFrame frame, Sketch sketch) {
   private static final double EASY = 1.6;
   private static final double TIGHT = 0.9;
 
-  void draw(LaidSheet sheet) {
-    String text = sheet.piece().mark() + " on " + sheet.mark();
-    Polygon box = sheet.piece().outline();
+  void draw(Piece piece, String sheet) {
+    String text = piece.mark() + " on " + sheet;
+    Polygon box = piece.outline();
     Optional<Xy> level = level(box, text, EASY);
     if (level.isEmpty()) {
       double width = sketch.paper(Sketch.SMALL + 2 * EASY);

@@ -8,8 +8,8 @@ import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 
 /**
- * A stock sheet for a router shop, true size: the piece's outline and the holes, each once, each on
- * the layer of its operation, and not a word among them unless the sheet must not be made.
+ * A stock sheet for a router shop, true size: the pieces' outlines and the holes, each once, each
+ * on the layer of its operation, and not a word among them unless the sheet must not be made.
  */
 public final class SheetCut {
   private SheetCut() {}
@@ -17,9 +17,7 @@ public final class SheetCut {
   /** The drawing of a sheet, its lower left corner at 0, 0. */
   public static Drawing of(CheckedLayout checked, LaidSheet sheet) {
     Sketch sketch = new Sketch(1);
-    SheetOutline outline = SheetOutline.of(sheet);
-    sketch.outline(Layers.CUT, outline.piece());
-    outline.openings().forEach(opening -> sketch.outline(Layers.CUT, opening));
+    sheet.pieces().forEach(laid -> SheetOutline.of(laid).drawCut(sketch, Layers.CUT));
     for (MachinedHole hole : sheet.holes()) {
       sketch.circle(Layers.bore(hole.diameter()), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
     }

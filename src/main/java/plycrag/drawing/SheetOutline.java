@@ -2,69 +2,61 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
-import plycrag.layout.LaidSheet;
+import plycrag.layout.LaidPiece;
+import plycrag.layout.nest.Placement;
 import plycrag.layout.nest.StockSheet;
 
 /**
- * The edges of a laid sheet, each once.
+ * The edges of a laid piece.
  *
- * @param piece the piece's blank on the sheet
+ * @param piece its blank on the sheet
  * @param openings the edges of holes in it that are cut out
  * @param front the edges of its front face, once bevelled, that lie within the blank
- * @param stock what remains of the sheet's own edge beside it; empty if the piece is the whole
- *     sheet
  */
-record SheetOutline(
-    List<Xy> piece, List<List<Xy>> openings, List<List<Xy>> front, Optional<List<Xy>> stock) {
+record SheetOutline(List<Xy> piece, List<List<Xy>> openings, List<List<Xy>> front) {
   private static final double TOLERANCE = 0.01;
 
-  static SheetOutline of(LaidSheet sheet) {
-    Polygon blank = sheet.piece().blank();
+  static SheetOutline of(LaidPiece laid) {
+    Polygon blank = laid.piece().blank();
     List<List<Xy>> openings = new ArrayList<>();
     for (int hole = 0; hole < blank.getNumInteriorRing(); hole++) {
-      openings.add(vertices(blank.getInteriorRingN(hole), sheet));
+      openings.add(vertices(blank.getInteriorRingN(hole), laid.placement()));
     }
     return new SheetOutline(
-        vertices(blank.getExteriorRing(), sheet),
-        openings,
-        front(sheet),
-        blank.isRectangle() ? rest(sheet) : Optional.of(whole(sheet.stock())));
+        vertices(blank.getExteriorRing(), laid.placement()), openings, front(laid));
   }
 
-  private static List<Xy> vertices(LineString ring, LaidSheet sheet) {
-    List<Xy> points = points(ring, sheet);
+  private static List<Xy> vertices(LineString ring, Placement placement) {
+    List<Xy> points = points(ring, placement);
     return points.subList(0, points.size() - 1);
   }
 
-  private static List<Xy> points(LineString line, LaidSheet sheet) {
+  private static List<Xy> points(LineString line, Placement placement) {
     List<Xy> points = new ArrayList<>();
     for (Coordinate place : line.getCoordinates()) {
-      points.add(
-          new Xy(
-              Shapes.onGrid(place.x - sheet.stock().placement().originU()),
-              Shapes.onGrid(place.y - sheet.stock().placement().originV())));
+      Coordinate laid = placement.of(place);
+      points.add(new Xy(laid.x, laid.y));
     }
     return points;
   }
 
-  private static List<List<Xy>> front(LaidSheet sheet) {
-    Geometry edge = sheet.piece().blank().getBoundary();
-    return Shapes.edges(sheet.piece().outline()).stream()
+  private static List<List<Xy>> front(LaidPiece laid) {
+    Geometry edge = laid.piece().blank().getBoundary();
+    return Shapes.edges(laid.piece().outline()).stream()
         .filter(line -> edge.distance(line.getCentroid()) > TOLERANCE)
-        .map(line -> points(line, sheet))
+        .map(line -> points(line, laid.placement()))
         .toList();
   }
 
-  /** The whole sheet's edge; what the piece shares with it is drawn once. */
-  private static List<Xy> whole(StockSheet stock) {
+  /** The whole sheet's edge; what pieces share with it is drawn once. */
+  static List<Xy> whole(StockSheet stock) {
     Xy corner = new Xy(0, 0);
     return List.of(
         corner,
@@ -74,30 +66,14 @@ record SheetOutline(
         corner);
   }
 
-  /** The sheet's edge from the piece's lower right corner round to its upper left one. */
-  private static Optional<List<Xy>> rest(LaidSheet sheet) {
-    StockSheet stock = sheet.stock();
-    Envelope blank = sheet.piece().blank().getEnvelopeInternal();
-    double width = blank.getWidth();
-    double height = blank.getHeight();
-    List<Xy> points = new ArrayList<>();
-    if (stock.width() - width > TOLERANCE) {
-      points.add(new Xy(width, 0));
-      points.add(new Xy(stock.width(), 0));
-    }
-    boolean narrower = !points.isEmpty();
-    boolean lower = stock.height() - height > TOLERANCE;
-    if (!narrower && !lower) {
-      return Optional.empty();
-    }
-    if (!narrower) {
-      points.add(new Xy(stock.width(), height));
-    }
-    points.add(new Xy(stock.width(), stock.height()));
-    points.add(new Xy(lower ? 0 : width, stock.height()));
-    if (lower) {
-      points.add(new Xy(0, height));
-    }
-    return Optional.of(points);
+  /** Draws the edges that are cut. */
+  void drawCut(Sketch sketch, Layer layer) {
+    sketch.outline(layer, piece);
+    openings.forEach(opening -> sketch.outline(layer, opening));
+  }
+
+  /** Draws the edges of the front face. */
+  void drawFront(Sketch sketch) {
+    front.forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
   }
 }

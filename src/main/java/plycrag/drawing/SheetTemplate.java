@@ -2,12 +2,16 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Xy;
+import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 
@@ -34,11 +38,12 @@ public final class SheetTemplate {
   }
 
   private Drawing drawing() {
-    SheetOutline outline = SheetOutline.of(sheet);
-    outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
-    sketch.outline(Layers.CUT, outline.piece());
-    outline.openings().forEach(opening -> sketch.outline(Layers.CUT, opening));
-    outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
+    sketch.path(Layers.CONTEXT, SheetOutline.whole(sheet.stock()));
+    for (LaidPiece laid : sheet.pieces()) {
+      SheetOutline outline = SheetOutline.of(laid);
+      outline.drawCut(sketch, Layers.CUT);
+      outline.drawFront(sketch);
+    }
     for (MachinedHole hole : sheet.holes()) {
       Xy centre = new Xy(hole.x(), hole.y());
       sketch.hole(centre, hole.diameter());
@@ -62,19 +67,17 @@ public final class SheetTemplate {
       lines.add(TitleLines.STAMP);
     }
     lines.add(checked.layout().wall().name() + ", sheet " + sheet.mark());
-    lines.add("FRONT face up. Piece " + sheet.piece().mark() + " of facet " + sheet.facet() + ".");
+    lines.add(sheet.faceUp().word().toUpperCase(Locale.ROOT) + " face up.");
+    for (LaidPiece laid : sheet.pieces()) {
+      lines.add("Piece " + laid.piece().mark() + " of facet " + laid.facet() + turned(laid) + ".");
+    }
     lines.add("True size if the bar measures 100 mm.");
     lines.add(TitleLines.FRAME_ONLY + ".");
     lines.add(TitleLines.BOULDERING);
     double width =
         lines.stream().mapToDouble(line -> TextSize.width(line, Sketch.LARGE)).max().orElse(BAR);
     double height = 6.0 * lines.size() + 10;
-    Envelope piece = sheet.piece().box();
-    Xy middle =
-        spots()
-            .in(sheet.piece().outline(), width + 4, height + 4)
-            .orElse(new Xy(piece.centre().x, piece.centre().y));
-    Xy at = shifted(middle).plus(-width / 2, height / 2);
+    Xy at = middle(width + 4, height + 4).plus(-width / 2, height / 2);
     for (String line : lines) {
       at = at.plus(0, -6);
       sketch.label(
@@ -87,22 +90,48 @@ public final class SheetTemplate {
     drawBar(at.plus(0, -8));
   }
 
-  private Xy shifted(Xy place) {
-    return place.plus(-sheet.stock().placement().originU(), -sheet.stock().placement().originV());
+  private static String turned(LaidPiece laid) {
+    int degrees = laid.placement().turn().degrees();
+    return degrees == 0 ? "" : ", turned by " + degrees + "°";
+  }
+
+  /** The middle of a free place in the first piece that has one. */
+  private Xy middle(double width, double height) {
+    FreeSpot spots = spots();
+    Coordinate first = outlines().get(0).getEnvelopeInternal().centre();
+    return outlines().stream()
+        .flatMap(piece -> spots.in(piece, width, height).stream())
+        .findFirst()
+        .orElse(new Xy(first.x, first.y));
+  }
+
+  private List<Polygon> outlines() {
+    return sheet.pieces().stream()
+        .map(laid -> laid.placement().of(laid.piece().outline()))
+        .toList();
   }
 
   private FreeSpot spots() {
     List<Envelope> taken = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
-      Envelope box = hole.place().getEnvelopeInternal();
+      Envelope box = new Envelope(new Coordinate(hole.x(), hole.y()));
       box.expandBy(hole.diameter());
       box.expandToInclude(box.getMaxX() + AROUND_HOLE, box.getMaxY());
       taken.add(box);
     }
-    if (!sheet.piece().outline().isRectangle()) {
-      FreeSpot.addEdges(sheet.piece().outline(), taken);
+    for (LaidPiece laid : sheet.pieces()) {
+      if (!laid.piece().outline().isRectangle()) {
+        FreeSpot.addEdges(laid.placement().of(laid.piece().outline()), taken);
+      }
+      SheetOutline.of(laid).openings().forEach(opening -> taken.add(around(opening)));
     }
     return new FreeSpot(taken);
+  }
+
+  private static Envelope around(List<Xy> corners) {
+    Envelope box = new Envelope();
+    corners.forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
+    return box;
   }
 
   private void drawBar(Xy left) {

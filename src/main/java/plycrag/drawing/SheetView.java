@@ -2,6 +2,7 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -9,6 +10,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Xy;
+import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 import plycrag.params.InsertParameters.Pattern;
@@ -37,34 +39,44 @@ public final class SheetView {
   }
 
   private Drawing drawing() {
-    SheetOutline outline = SheetOutline.of(sheet);
-    outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
-    sketch.outline(Layers.OUTLINE, outline.piece());
-    outline.openings().forEach(opening -> sketch.outline(Layers.OUTLINE, opening));
-    outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
+    sketch.path(Layers.CONTEXT, SheetOutline.whole(sheet.stock()));
+    for (LaidPiece laid : sheet.pieces()) {
+      SheetOutline outline = SheetOutline.of(laid);
+      outline.drawCut(sketch, Layers.OUTLINE);
+      outline.drawFront(sketch);
+    }
     for (MachinedHole hole : sheet.holes()) {
       sketch.hole(new Xy(hole.x(), hole.y()), hole.diameter());
     }
     Datum.outside(sketch, new Xy(0, 0), 1);
     drawDimensions();
+    Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
+    return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes());
+  }
+
+  private List<String> notes() {
     Tape tape = checked.layout().wall().tape();
     List<String> notes = new ArrayList<>();
-    notes.add(
-        "FRONT face up. Piece "
-            + sheet.piece().mark()
-            + " of facet "
-            + sheet.facet()
-            + ", "
-            + size(sheet.piece().blank().getEnvelopeInternal(), tape)
-            + ".");
+    notes.add(sheet.faceUp().word().toUpperCase(Locale.ROOT) + " face up.");
+    sheet.pieces().forEach(laid -> notes.add(words(laid, tape)));
     notes.add(
         "Read from the filled corner, the sheet's lower left, in " + tape.unit().plural() + ".");
     notes.add("Face grain runs " + (grainRunsAcross() ? "across" : "up") + " the sheet.");
-    if (!sheet.piece().isSquare()) {
+    if (sheet.pieces().stream().anyMatch(laid -> !laid.piece().isSquare())) {
       notes.add("Cut square, then bevel by the saw list; the thin line is the front edge then.");
     }
-    Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
-    return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes);
+    return notes;
+  }
+
+  private static String words(LaidPiece laid, Tape tape) {
+    int degrees = laid.placement().turn().degrees();
+    return "Piece "
+        + laid.piece().mark()
+        + " of facet "
+        + laid.facet()
+        + ", "
+        + size(laid.piece().blank().getEnvelopeInternal(), tape)
+        + (degrees == 0 ? "." : ", turned by " + degrees + "° from how it stands on the wall.");
   }
 
   /** The lines of holes; scattered holes stand in none, their places are in the marking out. */
@@ -74,9 +86,8 @@ public final class SheetView {
   }
 
   private boolean grainRunsAcross() {
-    boolean longSideAcross = sheet.stock().width() > sheet.stock().height();
     boolean along = checked.layout().wall().sheet().grain() == Grain.ALONG;
-    return along == longSideAcross;
+    return along != sheet.stock().upright();
   }
 
   private static String size(Envelope box, Tape tape) {
@@ -93,13 +104,10 @@ public final class SheetView {
     Tape tape = checked.layout().wall().tape();
     List<Double> across = new ArrayList<>(readings(MachinedHole::x));
     List<Double> up = new ArrayList<>(readings(MachinedHole::y));
-    Envelope blank = sheet.piece().blank().getEnvelopeInternal();
-    across.add(blank.getWidth());
-    up.add(blank.getHeight());
-    if (!sheet.piece().blank().isRectangle()) {
-      for (Coordinate corner : Corners.of(sheet.piece().blank())) {
-        addReading(corner.x - sheet.stock().placement().originU(), across);
-        addReading(corner.y - sheet.stock().placement().originV(), up);
+    for (LaidPiece laid : sheet.pieces()) {
+      for (Coordinate corner : Corners.of(laid.piece().blank())) {
+        addReading(laid.placement().of(corner).x, across);
+        addReading(laid.placement().of(corner).y, up);
       }
     }
     RunningDimensions dimensions = new RunningDimensions(sketch, 1);

@@ -4,21 +4,28 @@ import java.util.List;
 import plycrag.layout.nest.StockSheet;
 
 /**
- * A stock sheet with the piece and the holes to be made in it.
+ * A stock sheet with its pieces and the holes to be made in them.
  *
  * @param stock the sheet as it lies on the machine
- * @param piece what is cut from it
- * @param facet the facet that the piece belongs to, by name
- * @param holes row by row from the bottom, left to right
+ * @param faceUp the face of its pieces that lies up
+ * @param pieces what is cut from it, in the order of their marks
+ * @param holes piece by piece, each row by row from its bottom, left to right
  */
-public record LaidSheet(StockSheet stock, Piece piece, String facet, List<MachinedHole> holes) {
-  /** Copies the holes. */
+public record LaidSheet(
+    StockSheet stock, Face faceUp, List<LaidPiece> pieces, List<MachinedHole> holes) {
+  /** Copies the lists. */
   public LaidSheet {
+    pieces = List.copyOf(pieces);
     holes = List.copyOf(holes);
   }
 
   /** The sheet's mark. */
   public String mark() {
     return stock.mark();
+  }
+
+  /** The file name's stem of what is made for it: {@code sheet-S1-front}. */
+  public String fileName() {
+    return "sheet-" + mark() + "-" + faceUp.word();
   }
 }

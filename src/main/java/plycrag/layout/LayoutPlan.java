@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import plycrag.params.InsertParameters.Pattern;
 import plycrag.params.InsertParameters.WhenBlocked;
+import plycrag.params.SheetParameters.Lay;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -48,11 +49,8 @@ public final class LayoutPlan {
     for (int at = 0; at < frames.size(); at++) {
       facets.add(facet(frames.get(at), setOuts.get(at), joints.get(at)));
     }
-    List<LaidSheet> sheets = new ArrayList<>();
-    for (int at = 0; at < facets.size(); at++) {
-      sheets.addAll(SheetPlan.of(wall, facets.get(at), tilings.get(at).lay(), sheets.size() + 1));
-    }
-    return new Layout(wall, facets, sheets);
+    List<Lay> lays = tilings.stream().map(Tiling::lay).toList();
+    return new Layout(wall, facets, SheetPlan.of(wall, facets, lays));
   }
 
   private static List<Tiling> tilings(Wall wall) {

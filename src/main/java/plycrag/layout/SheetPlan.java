@@ -1,64 +1,110 @@
 package plycrag.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.nest.Blank;
+import plycrag.layout.nest.LaidBlank;
+import plycrag.layout.nest.NestTask;
+import plycrag.layout.nest.NestTask.Manner;
 import plycrag.layout.nest.Nesting;
+import plycrag.layout.nest.SheetKind;
 import plycrag.layout.nest.StockSheet;
-import plycrag.params.SheetParameters;
+import plycrag.params.NestingParameters;
+import plycrag.params.NestingParameters.FaceUp;
+import plycrag.params.NestingParameters.Grain;
 import plycrag.params.SheetParameters.Lay;
 import plycrag.wall.Wall;
 
-/** Lays the pieces of a facet on stock sheets and carries their holes over. */
+/** Lays the pieces of all facets on stock sheets and carries their holes over. */
 final class SheetPlan {
+  /** Prices are whole parts of a sheet's. */
+  private static final double PRICE = 1e6;
+
   private final Wall wall;
-  private final FacetLayout facet;
-  private final SpatialIndex<Insert> inserts;
+  private final Face faceUp;
+  private final Map<String, PieceOnFacet> pieces = new HashMap<>();
+  private final List<Blank> blanks = new ArrayList<>();
 
-  private SheetPlan(Wall wall, FacetLayout facet) {
+  private record PieceOnFacet(Piece piece, String facet, List<Insert> inserts) {}
+
+  private SheetPlan(Wall wall) {
     this.wall = wall;
-    this.facet = facet;
-    this.inserts =
-        new SpatialIndex<>(facet.inserts(), insert -> insert.centre().getEnvelopeInternal());
+    this.faceUp = wall.nesting().faceUp() == FaceUp.FRONT ? Face.FRONT : Face.BACK;
   }
 
-  static List<LaidSheet> of(Wall wall, FacetLayout facet, Lay lay, int first) {
-    SheetParameters sheet = wall.sheet();
-    double width = lay == Lay.ACROSS ? sheet.length() : sheet.width();
-    double height = lay == Lay.ACROSS ? sheet.width() : sheet.length();
-    List<Blank> blanks =
-        facet.pieces().stream().map(piece -> new Blank(piece.mark(), piece.blank())).toList();
-    List<StockSheet> stock = Nesting.onePerSheet(blanks, width, height, first);
-    SheetPlan plan = new SheetPlan(wall, facet);
-    List<LaidSheet> sheets = new ArrayList<>();
-    for (int at = 0; at < stock.size(); at++) {
-      sheets.add(plan.laid(stock.get(at), facet.pieces().get(at)));
+  /**
+   * The sheets of a wall.
+   *
+   * @param lays which way the sheets' long side runs on each facet
+   */
+  static List<LaidSheet> of(Wall wall, List<FacetLayout> facets, List<Lay> lays) {
+    SheetPlan plan = new SheetPlan(wall);
+    for (int at = 0; at < facets.size(); at++) {
+      plan.add(facets.get(at), lays.get(at));
     }
-    return sheets;
+    return Nesting.of(plan.task()).stream().map(plan::laid).toList();
   }
 
-  private LaidSheet laid(StockSheet stock, Piece piece) {
-    List<MachinedHole> holes =
-        inserts.near(piece.box(), 0).stream()
-            .filter(insert -> piece.outline().covers(insert.centre()))
-            .map(insert -> hole(insert, stock, piece))
-            .toList();
-    return new LaidSheet(stock, piece, facet.facet().name(), holes);
+  private void add(FacetLayout facet, Lay lay) {
+    SpatialIndex<Insert> index =
+        new SpatialIndex<>(facet.inserts(), insert -> insert.centre().getEnvelopeInternal());
+    for (Piece piece : facet.pieces()) {
+      List<Insert> inserts =
+          index.near(piece.box(), 0).stream()
+              .filter(insert -> piece.outline().covers(insert.centre()))
+              .toList();
+      pieces.put(piece.mark(), new PieceOnFacet(piece, facet.facet().name(), inserts));
+      blanks.add(new Blank(piece.mark(), piece.blank(), lay == Lay.ACROSS));
+    }
   }
 
-  private MachinedHole hole(Insert insert, StockSheet stock, Piece piece) {
+  private NestTask task() {
+    NestingParameters nesting = wall.nesting();
+    Manner manner = new Manner(nesting.grain() == Grain.FREE, faceUp == Face.BACK);
+    return new NestTask(blanks, kinds(), nesting.gap(), nesting.margin(), manner);
+  }
+
+  private List<SheetKind> kinds() {
+    List<SheetKind> kinds = new ArrayList<>();
+    kinds.add(
+        new SheetKind(
+            wall.sheet().length(), wall.sheet().width(), (long) PRICE, Integer.MAX_VALUE));
+    for (NestingParameters.Kind kind : wall.nesting().others()) {
+      long price = Math.round(kind.price() * PRICE);
+      kinds.add(
+          new SheetKind(
+              kind.length(), kind.width(), price, kind.count().orElse(Integer.MAX_VALUE)));
+    }
+    return kinds;
+  }
+
+  private LaidSheet laid(StockSheet stock) {
+    List<LaidPiece> laid = new ArrayList<>();
+    List<MachinedHole> holes = new ArrayList<>();
+    for (LaidBlank blank : stock.blanks()) {
+      PieceOnFacet piece = pieces.get(blank.mark());
+      LaidPiece one = new LaidPiece(piece.piece(), piece.facet(), blank.placement());
+      laid.add(one);
+      piece.inserts().forEach(insert -> holes.add(hole(insert, stock.mark(), one)));
+    }
+    return new LaidSheet(stock, faceUp, laid, holes);
+  }
+
+  private MachinedHole hole(Insert insert, String sheet, LaidPiece laid) {
     return new MachinedHole(
         insert.mark(),
-        facet.facet().name(),
-        piece.mark(),
-        stock.mark(),
+        laid.facet(),
+        laid.piece().mark(),
+        sheet,
         MachinedHole.Kind.INSERT,
         insert.centre(),
-        stock.placement().x(insert.centre()),
-        stock.placement().y(insert.centre()),
+        laid.placement().x(insert.centre()),
+        laid.placement().y(insert.centre()),
         wall.inserts().hole(),
         wall.sheet().thickness(),
-        Face.FRONT);
+        faceUp);
   }
 }

@@ -31,6 +31,7 @@ record Contents(Map<String, List<Values>> tables) {
     FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
     new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
+    StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
@@ -45,12 +46,15 @@ record Contents(Map<String, List<Values>> tables) {
    */
   Parameters parameters(String stem) {
     double wallWidth = in(WallTable.TABLE).get(WallTable.WIDTH);
+    SheetParameters sheet = SheetTable.record(in(SheetTable.TABLE));
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
     return new Parameters(
         WallTable.record(in(WallTable.TABLE), stem),
         FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
         CutoutTable.records(tables.get(CutoutTable.TABLE.name()), facetNames()),
-        SheetTable.record(in(SheetTable.TABLE)),
+        sheet,
+        NestingTable.record(
+            in(NestingTable.TABLE), sheet, tables.get(StockSheetTable.TABLE.name())),
         FrameTable.record(in(FrameTable.TABLE)),
         JointTable.record(in(JointTable.TABLE)),
         StockTable.record(in(StockTable.TABLE)),

@@ -11,6 +11,8 @@ final class ParameterTable {
           FacetTable.TABLE,
           CutoutTable.TABLE,
           SheetTable.TABLE,
+          StockSheetTable.TABLE,
+          NestingTable.TABLE,
           FrameTable.TABLE,
           JointTable.TABLE,
           StockTable.TABLE,

@@ -11,6 +11,7 @@ public record Parameters(
     List<FacetParameters> facets,
     List<CutoutParameters> cutouts,
     SheetParameters sheet,
+    NestingParameters nesting,
     FrameParameters frame,
     JointParameters joints,
     StockParameters stock,

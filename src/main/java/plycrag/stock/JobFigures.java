@@ -6,7 +6,6 @@ import java.util.Optional;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
-import plycrag.params.SheetParameters;
 
 /**
  * The job as a whole.
@@ -53,8 +52,10 @@ public record JobFigures(
   }
 
   private static double sheetWaste(Layout layout) {
-    SheetParameters sheet = layout.wall().sheet();
-    double whole = layout.sheets().size() * sheet.length() * sheet.width();
+    double whole =
+        layout.sheets().stream()
+            .mapToDouble(sheet -> sheet.stock().width() * sheet.stock().height())
+            .sum();
     double used =
         layout.facets().stream()
             .flatMap(facet -> facet.pieces().stream())

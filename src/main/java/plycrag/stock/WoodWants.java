@@ -1,18 +1,19 @@
 package plycrag.stock;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
+import plycrag.layout.nest.SheetKind;
 import plycrag.params.Article;
 import plycrag.params.BuyingParameters;
 import plycrag.params.BuyingParameters.SheetWish;
 import plycrag.params.BuyingParameters.TimberWish;
 import plycrag.params.FrameParameters;
-import plycrag.params.SheetParameters;
 import plycrag.stock.Want.Amount;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
@@ -44,18 +45,29 @@ final class WoodWants {
   }
 
   private void addSheets() {
-    SheetParameters sheet = layout.wall().sheet();
+    Map<SheetKind, Long> kinds = new LinkedHashMap<>();
+    layout.sheets().forEach(sheet -> kinds.merge(sheet.stock().kind(), 1L, Long::sum));
+    kinds.forEach((kind, count) -> addSheets(kind, count.intValue()));
+  }
+
+  private void addSheets(SheetKind kind, int count) {
+    double thickness = layout.wall().sheet().thickness();
+    String what = "structural plywood, " + tape.size(thickness) + " thick as measured";
+    String size = size(kind.length(), kind.width());
+    if (kind.isAtHand()) {
+      add("sheets", what + ", at hand", size, count, Supply.atHand(), "");
+      return;
+    }
     Supply supply =
-        Supply.of(Article.SHEET, sheet.length(), sheet.width(), sheet.thickness())
-            .weighing(Bulk.plywood(sheet.length(), sheet.width(), sheet.thickness()));
+        Supply.of(Article.SHEET, kind.length(), kind.width(), thickness)
+            .weighing(Bulk.plywood(kind.length(), kind.width(), thickness));
     SheetWish wish = buying.sheets();
-    String what = "structural plywood, " + tape.size(sheet.thickness()) + " thick as measured";
     String note =
         wish.bond()
             + "; "
             + wish.face()
             + "; stamped as structural; no other thickness without building anew: holes would move";
-    add("sheets", what, size(sheet.length(), sheet.width()), layout.sheets().size(), supply, note);
+    add("sheets", what, size, count, supply, note);
   }
 
   /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */

@@ -6,6 +6,7 @@ import plycrag.params.ClearanceParameters;
 import plycrag.params.FrameParameters;
 import plycrag.params.InsertParameters;
 import plycrag.params.JointParameters;
+import plycrag.params.NestingParameters;
 import plycrag.params.Parameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
@@ -23,6 +24,7 @@ import plycrag.units.Tape;
  * @param foldEdges how what meets at a fold is cut
  * @param behind what reaches the back of the finished wall
  * @param sheet the stock sheets and how they are laid
+ * @param nesting how pieces are laid on them and cut
  * @param frame the framing behind them
  * @param joints what holds the framing together
  * @param stock the timber that the merchant sells
@@ -37,6 +39,7 @@ public record Wall(
     FoldEdges foldEdges,
     Behind behind,
     SheetParameters sheet,
+    NestingParameters nesting,
     FrameParameters frame,
     JointParameters joints,
     StockParameters stock,
@@ -82,6 +85,7 @@ public record Wall(
         parameters.wall().foldEdges(),
         parameters.wall().behind(),
         parameters.sheet(),
+        parameters.nesting(),
         parameters.frame(),
         parameters.joints(),
         parameters.stock(),

@@ -3,6 +3,7 @@ package plycrag.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
@@ -86,11 +87,15 @@ class AnyWallTest {
   void noPieceIsLargerThanItsSheetOrNarrowerThanAsked(@ForAll("roomyWalls") String toml) {
     Layout layout = Walls.laidOut(toml);
     SheetParameters sheet = layout.wall().sheet();
-    assertThat(layout.sheets()).hasSameSizeAs(layout.facets().get(0).pieces());
+    assertThat(layout.sheets().stream().flatMap(laid -> laid.pieces().stream()))
+        .extracting(LaidPiece::piece)
+        .containsExactlyInAnyOrderElementsOf(layout.facets().get(0).pieces());
     for (LaidSheet laid : layout.sheets()) {
-      Envelope piece = laid.piece().box();
-      assertThat(piece.getWidth()).isBetween(200.0 - 1e-3, laid.stock().width() + 1e-6);
-      assertThat(piece.getHeight()).isBetween(200.0 - 1e-3, laid.stock().height() + 1e-6);
+      for (LaidPiece piece : laid.pieces()) {
+        Envelope box = piece.piece().box();
+        assertThat(box.getWidth()).isBetween(200.0 - 1e-3, laid.stock().width() + 1e-6);
+        assertThat(box.getHeight()).isBetween(200.0 - 1e-3, laid.stock().height() + 1e-6);
+      }
       assertThat(List.of(laid.stock().width(), laid.stock().height()))
           .containsExactlyInAnyOrder(sheet.width(), sheet.length());
     }
@@ -121,18 +126,38 @@ class AnyWallTest {
   }
 
   /**
-   * The map from the facet to the sheet is rigid: a piece's lower left corner lies on the sheet's.
+   * A hole is as far from its piece's edges on the sheet as on the wall: the same four distances,
+   * going round the same way, or the other way where the back lies up.
    */
   @Property(tries = 60)
-  void holesLieOnTheSheetAsOnThePiece(@ForAll("walls") String toml) {
-    for (LaidSheet sheet : Walls.laidOut(toml).sheets()) {
-      Box piece = Box.of(sheet.piece().box());
+  void holesLieOnTheSheetAsOnThePiece(
+      @ForAll("walls") String toml, @ForAll boolean free, @ForAll boolean back) {
+    String nesting =
+        "[nesting]\ngrain = \"%s\"\nface-up = \"%s\"\n"
+            .formatted(free ? "free" : "kept", back ? "back" : "front");
+    for (LaidSheet sheet : Walls.laidOut(toml + nesting).sheets()) {
       for (MachinedHole hole : sheet.holes()) {
-        assertThat(micrometres(hole.x()) + piece.left())
-            .isEqualTo(micrometres(hole.place().getX()));
-        assertThat(micrometres(hole.y()) + piece.low()).isEqualTo(micrometres(hole.place().getY()));
+        LaidPiece laid = named(sheet.pieces(), one -> one.piece().mark(), hole.piece());
+        Box blank = Box.of(laid.piece().blank().getEnvelopeInternal());
+        Box cut = Box.of(laid.placement().of(laid.piece().blank()).getEnvelopeInternal());
+        List<Long> built = edges(blank, hole.place().getX(), hole.place().getY());
+        if (back) {
+          Collections.swap(built, 1, 3);
+        }
+        Collections.rotate(built, laid.placement().turn().degrees() / 90);
+        assertThat(edges(cut, hole.x(), hole.y())).isEqualTo(built);
       }
     }
+  }
+
+  /** From the lower edge, the right, the upper and the left one. */
+  private static List<Long> edges(Box box, double x, double y) {
+    return new ArrayList<>(
+        List.of(
+            micrometres(y) - box.low(),
+            box.right() - micrometres(x),
+            box.high() - micrometres(y),
+            micrometres(x) - box.left()));
   }
 
   /**

@@ -7,5 +7,7 @@ import org.locationtech.jts.geom.Polygon;
  *
  * @param mark the piece's mark
  * @param outline in the facet's (u, v), mm
+ * @param lengthAcross whether the sheet's length runs along u as the piece stands on the wall, or
+ *     else along v
  */
-public record Blank(String mark, Polygon outline) {}
+public record Blank(String mark, Polygon outline, boolean lengthAcross) {}

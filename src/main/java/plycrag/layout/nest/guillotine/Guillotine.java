@@ -23,8 +23,11 @@ public final class Guillotine {
   /** A choice of sheets gets at least this part of all looks. */
   private static final int SHARES = 16;
 
-  /** Counted steps of the search for a large offcut. */
+  /** Counted steps of the search for a large offcut, at most. */
   private static final int GATHER_STEPS = 10_000;
+
+  /** A step for the offcut costs about so many looks. */
+  private static final int LOOKS_A_STEP = 50;
 
   private final Job job;
   private final int bound;
@@ -64,7 +67,8 @@ public final class Guillotine {
 
   /** The same sheets with a larger offcut; fewer of them where one came out empty on the way. */
   private Sheets gathered(Sheets sheets) {
-    new RuinAndRebuild(job, sheets, new int[0], new SplittableRandom(SEED)).gather(GATHER_STEPS);
+    int steps = (int) Math.min(GATHER_STEPS, looks / LOOKS_A_STEP);
+    new RuinAndRebuild(job, sheets, new int[0], new SplittableRandom(SEED)).gather(steps);
     Sheets filled = sheets.withoutEmpty();
     return filled.count() < sheets.count() ? gathered(filled) : filled;
   }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * rectangles it can be cut from, then every way of sharing the items among sheets. Kerfs are added
  * where two parts meet. For five items or so.
  */
-final class ExhaustiveCutting {
+public final class ExhaustiveCutting {
   private final List<StockKind> stock;
   private final Cutting cutting;
   private final List<List<Size>> sizes = new ArrayList<>();
@@ -18,7 +18,7 @@ final class ExhaustiveCutting {
   private record Size(double width, double height) {}
 
   /** What a plan costs. */
-  record Cost(long price, int sheets) {
+  public record Cost(long price, int sheets) {
     Cost and(StockKind kind) {
       return new Cost(price + kind.price(), sheets + 1);
     }
@@ -28,7 +28,8 @@ final class ExhaustiveCutting {
     }
   }
 
-  ExhaustiveCutting(List<Item> items, List<StockKind> stock, Cutting cutting) {
+  /** Tries them all. */
+  public ExhaustiveCutting(List<Item> items, List<StockKind> stock, Cutting cutting) {
     this.stock = stock;
     this.cutting = cutting;
     sizes.add(List.of());
@@ -38,7 +39,7 @@ final class ExhaustiveCutting {
   }
 
   /** Empty if the stock does not hold the items. */
-  Optional<Cost> best() {
+  public Optional<Cost> best() {
     int[] limits = stock.stream().mapToInt(StockKind::limit).toArray();
     return best(sizes.size() - 1, limits);
   }

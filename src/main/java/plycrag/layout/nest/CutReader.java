@@ -1,0 +1,69 @@
+package plycrag.layout.nest;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.layout.nest.SheetCutting.SawCut;
+import plycrag.layout.nest.guillotine.Cut;
+import plycrag.layout.nest.guillotine.Cutting;
+import plycrag.layout.nest.guillotine.LaidSheet;
+import plycrag.layout.nest.guillotine.Offcut;
+import plycrag.layout.nest.guillotine.Part;
+
+/** Reads off a plan's tree from where to where each of its cuts runs. */
+final class CutReader {
+  private final double kerf;
+  private final List<SawCut> cuts = new ArrayList<>();
+  private final List<Envelope> offcuts = new ArrayList<>();
+
+  private CutReader(double kerf) {
+    this.kerf = kerf;
+  }
+
+  static SheetCutting of(LaidSheet sheet, Cutting cutting) {
+    CutReader reader = new CutReader(cutting.kerf());
+    double width = sheet.kind().width();
+    double height = sheet.kind().height();
+    double trim = cutting.trim();
+    if (trim > 0) {
+      reader.cuts.add(new SawCut(false, trim, 0, width));
+      reader.cuts.add(new SawCut(true, trim, trim, height));
+      reader.cuts.add(new SawCut(false, height - trim, trim, width));
+      reader.cuts.add(new SawCut(true, width - trim, trim, height - trim));
+    }
+    reader.read(sheet.whole(), new Envelope(trim, width - trim, trim, height - trim));
+    return new SheetCutting(reader.cuts, reader.offcuts);
+  }
+
+  private void read(Part part, Envelope room) {
+    if (part instanceof Cut cut) {
+      read(cut, room);
+    } else if (part instanceof Offcut) {
+      offcuts.add(room);
+    }
+  }
+
+  private void read(Cut cut, Envelope room) {
+    double at = cut.at();
+    if (cut.upright()) {
+      cuts.add(new SawCut(true, at, room.getMinY(), room.getMaxY()));
+    } else {
+      cuts.add(new SawCut(false, at, room.getMinX(), room.getMaxX()));
+    }
+    read(cut.near(), near(cut, room));
+    cut.far().ifPresent(far -> read(far, far(cut, room)));
+  }
+
+  private static Envelope near(Cut cut, Envelope room) {
+    return cut.upright()
+        ? new Envelope(room.getMinX(), cut.at(), room.getMinY(), room.getMaxY())
+        : new Envelope(room.getMinX(), room.getMaxX(), room.getMinY(), cut.at());
+  }
+
+  private Envelope far(Cut cut, Envelope room) {
+    double from = cut.at() + kerf;
+    return cut.upright()
+        ? new Envelope(from, room.getMaxX(), room.getMinY(), room.getMaxY())
+        : new Envelope(room.getMinX(), room.getMaxX(), from, room.getMaxY());
+  }
+}
