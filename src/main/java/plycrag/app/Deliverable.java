@@ -20,6 +20,7 @@ import plycrag.drawing.HoleTable;
 import plycrag.drawing.LayoutMap;
 import plycrag.drawing.MarkingOut;
 import plycrag.drawing.SheetCut;
+import plycrag.drawing.SheetSawing;
 import plycrag.drawing.SheetTemplate;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
@@ -45,6 +46,7 @@ import plycrag.stock.FastenerList;
 import plycrag.stock.JobFigures;
 import plycrag.stock.JointList;
 import plycrag.stock.SawList;
+import plycrag.stock.SheetList;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
 import plycrag.stock.ToolList;
@@ -109,6 +111,9 @@ public final class Deliverable {
       addCuttingPlan();
     }
     for (LaidSheet sheet : checked.layout().sheets()) {
+      if (SheetSawing.isNeeded(checked, sheet)) {
+        addView("cutting-" + sheet.mark(), SheetSawing.of(checked, sheet));
+      }
       String path = "drawings/" + sheet.fileName();
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));
       add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, sheet)));
@@ -158,6 +163,7 @@ public final class Deliverable {
     addList("lists/saw-list.csv", SawList.of(checked).table());
     addList("lists/joints.csv", JointList.of(checked));
     addList("lists/cutting-plan.csv", plan.table());
+    addList("lists/sheet-plan.csv", SheetList.of(checked));
     addList("lists/fasteners.csv", FastenerList.of(checked));
     addList("lists/shopping.csv", shopping.table());
     addList("lists/costs.csv", Costs.of(shopping).table());

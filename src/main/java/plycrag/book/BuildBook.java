@@ -20,6 +20,7 @@ import plycrag.document.Table;
 import plycrag.drawing.FacetView;
 import plycrag.drawing.FrameView;
 import plycrag.drawing.MarkingOut;
+import plycrag.drawing.SheetSawing;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
 import plycrag.drawing.TitleLines;
@@ -219,6 +220,10 @@ public final class BuildBook {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Cautions.drilling());
     for (LaidSheet sheet : layout.sheets()) {
+      if (SheetSawing.isNeeded(checked, sheet)) {
+        String how = "How the sheet comes apart: cuts in order, offcuts with their sizes.";
+        blocks.add(new Figure(SheetSawing.of(checked, sheet), how));
+      }
       String caption = "Sheet " + sheet.mark() + ": where to drill.";
       blocks.add(new Figure(SheetView.of(checked, sheet), caption));
       blocks.add(

@@ -88,6 +88,23 @@ public final class SheetTemplate {
           Anchor.START);
     }
     drawBar(at.plus(0, -8));
+    if (sheet.pieces().size() > 1) {
+      drawMarks(new Envelope(at.x(), at.x() + width, at.y() - 10, at.y() + height));
+    }
+  }
+
+  /** Each piece's mark on it, clear of the words. */
+  private void drawMarks(Envelope words) {
+    List<Envelope> taken = taken();
+    taken.add(words);
+    FreeSpot spots = new FreeSpot(taken);
+    for (LaidPiece laid : sheet.pieces()) {
+      String mark = laid.piece().mark();
+      double width = TextSize.width(mark, Sketch.LARGE) + 4;
+      spots
+          .in(laid.placement().of(laid.piece().outline()), width, Sketch.LARGE + 4)
+          .ifPresent(at -> sketch.label(Layers.TEXT, at, mark, Sketch.LARGE, Anchor.MIDDLE));
+    }
   }
 
   private static String turned(LaidPiece laid) {
@@ -97,7 +114,7 @@ public final class SheetTemplate {
 
   /** The middle of a free place in the first piece that has one. */
   private Xy middle(double width, double height) {
-    FreeSpot spots = spots();
+    FreeSpot spots = new FreeSpot(taken());
     Coordinate first = outlines().get(0).getEnvelopeInternal().centre();
     return outlines().stream()
         .flatMap(piece -> spots.in(piece, width, height).stream())
@@ -111,7 +128,7 @@ public final class SheetTemplate {
         .toList();
   }
 
-  private FreeSpot spots() {
+  private List<Envelope> taken() {
     List<Envelope> taken = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
       Envelope box = new Envelope(new Coordinate(hole.x(), hole.y()));
@@ -125,7 +142,7 @@ public final class SheetTemplate {
       }
       SheetOutline.of(laid).openings().forEach(opening -> taken.add(around(opening)));
     }
-    return new FreeSpot(taken);
+    return taken;
   }
 
   private static Envelope around(List<Xy> corners) {

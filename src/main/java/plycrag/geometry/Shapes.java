@@ -107,6 +107,15 @@ public final class Shapes {
     return ordered(area);
   }
 
+  /** The openings in an area. */
+  public static List<Polygon> openings(Polygon area) {
+    List<Polygon> openings = new ArrayList<>();
+    for (int at = 0; at < area.getNumInteriorRing(); at++) {
+      openings.add(FACTORY.createPolygon(area.getInteriorRingN(at).getCoordinates()));
+    }
+    return openings;
+  }
+
   /**
    * A polygon of equal sides around a circle, none of whose corners is further from it than 0.05
    * mm.

@@ -1,5 +1,10 @@
 package plycrag.layout;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Shapes;
 import plycrag.layout.nest.Placement;
 
 /**
@@ -9,4 +14,20 @@ import plycrag.layout.nest.Placement;
  * @param facet the facet that it belongs to, by name
  * @param placement where it lies
  */
-public record LaidPiece(Piece piece, String facet, Placement placement) {}
+public record LaidPiece(Piece piece, String facet, Placement placement) {
+
+  /** The smallest box around its blank on the sheet, mm. */
+  public Envelope box() {
+    return placement.of(piece.blank()).getEnvelopeInternal();
+  }
+
+  /** Where its blank, the openings in it and its two faces lie on the sheet. */
+  List<Polygon> edges() {
+    List<Polygon> edges = new ArrayList<>();
+    for (Polygon area : List.of(piece.blank(), piece.outline(), piece.back())) {
+      edges.add(placement.of(area));
+    }
+    Shapes.openings(piece.blank()).forEach(opening -> edges.add(placement.of(opening)));
+    return edges;
+  }
+}

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import plycrag.geometry.Shapes;
+import plycrag.layout.AlikeSheets;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.nest.SheetKind;
@@ -66,8 +68,21 @@ final class WoodWants {
         wish.bond()
             + "; "
             + wish.face()
-            + "; stamped as structural; no other thickness without building anew: holes would move";
+            + "; stamped as structural; no other thickness without building anew: holes would move"
+            + alike(kind);
     add("sheets", what, size, count, supply, note);
+  }
+
+  /** Which of a kind are laid and drilled the same; nothing if none are. */
+  private String alike(SheetKind kind) {
+    AlikeSheets sheets = new AlikeSheets(layout.sheets());
+    return layout.sheets().stream()
+        .filter(sheet -> sheet.stock().kind().equals(kind))
+        .filter(sheet -> sheets.earlier(sheet).isEmpty())
+        .map(sheets::marks)
+        .filter(marks -> marks.size() > 1)
+        .map(marks -> "; " + marks.size() + " made alike: " + String.join(" ", marks))
+        .collect(Collectors.joining());
   }
 
   /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */

@@ -42,6 +42,7 @@ class ViewsTest {
       drawings.add(SheetView.of(checked, sheet));
       drawings.add(SheetTemplate.of(checked, sheet));
       drawings.add(SheetCut.of(checked, sheet));
+      drawings.add(SheetSawing.of(checked, sheet));
     }
     StickPlan plan = StickPlan.of(checked, PriceList.empty());
     drawings.add(CuttingDiagram.of(checked, plan, plan.sticks()));
@@ -114,7 +115,7 @@ class ViewsTest {
   void whatMustNotBeMadeIsStamped() {
     List<Drawing> drawings = drawings(REFUSED);
     assertThat(drawings)
-        .hasSize(8)
+        .hasSize(9)
         .allMatch(
             drawing ->
                 labels(drawing).stream().anyMatch(one -> one.text().equals("NOT FOR MAKING")));

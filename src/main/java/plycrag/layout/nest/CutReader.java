@@ -3,6 +3,7 @@ package plycrag.layout.nest;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Shapes;
 import plycrag.layout.nest.SheetCutting.SawCut;
 import plycrag.layout.nest.guillotine.Cut;
 import plycrag.layout.nest.guillotine.Cutting;
@@ -26,8 +27,9 @@ final class CutReader {
     double height = sheet.kind().height();
     double trim = cutting.trim();
     if (trim > 0) {
-      reader.cuts.add(new SawCut(false, trim, 0, width));
-      reader.cuts.add(new SawCut(true, trim, trim, height));
+      double first = Shapes.onGrid(trim - cutting.kerf());
+      reader.cuts.add(new SawCut(false, first, 0, width));
+      reader.cuts.add(new SawCut(true, first, trim, height));
       reader.cuts.add(new SawCut(false, height - trim, trim, width));
       reader.cuts.add(new SawCut(true, width - trim, trim, height - trim));
     }
@@ -61,7 +63,7 @@ final class CutReader {
   }
 
   private Envelope far(Cut cut, Envelope room) {
-    double from = cut.at() + kerf;
+    double from = Shapes.onGrid(cut.at() + kerf);
     return cut.upright()
         ? new Envelope(from, room.getMaxX(), room.getMinY(), room.getMaxY())
         : new Envelope(room.getMinX(), room.getMaxX(), from, room.getMaxY());

@@ -20,7 +20,8 @@ public record SheetCutting(List<SawCut> cuts, List<Envelope> offcuts) {
    * A straight cut.
    *
    * @param upright along y, or else along x
-   * @param at the edge of the part that is kept, along the other axis, mm
+   * @param at where its kerf begins along the other axis, mm; just outside the sheet where an edge
+   *     is trimmed by less than a kerf
    * @param from where the cut begins along its own axis, mm
    * @param to where it ends, mm
    */

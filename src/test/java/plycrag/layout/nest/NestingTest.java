@@ -261,7 +261,7 @@ class NestingTest {
     SheetKind remnant = new SheetKind(900, 700, 0, 1);
     SheetKind half = kind(1220, 1220, 60);
     List<Blank> blanks =
-        List.of(rectangle("P1", 800, 600), rectangle("P2", 800, 600), rectangle("P3", 2000, 900));
+        List.of(rectangle("P1", 800, 600), rectangle("P2", 800, 700), rectangle("P3", 2000, 900));
     List<StockSheet> sheets = nested(blanks, List.of(SHEET, remnant, half));
     assertThat(sheets).extracting(StockSheet::kind).containsExactlyInAnyOrder(remnant, half, SHEET);
     List<StockSheet> two = nested(blanks.subList(0, 2), List.of(SHEET, remnant, half));
