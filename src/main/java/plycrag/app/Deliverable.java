@@ -153,7 +153,9 @@ public final class Deliverable {
   private void addPrograms(ApprovedLayout approved) {
     for (DrillProgram program : DrillPrograms.of(approved, parameters.machine())) {
       String name = "sheet-" + program.sheet() + "-" + program.side() + "-t" + program.tool();
-      add("cnc/" + name + ".ngc", NgcWriter.write(program));
+      add(
+          "cnc/" + name + ".ngc",
+          NgcWriter.write(program, Dialects.of(parameters.machine().controller())));
     }
   }
 

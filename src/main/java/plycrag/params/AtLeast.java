@@ -4,7 +4,7 @@ import plycrag.units.Decimal;
 import plycrag.units.LengthUnit;
 
 /**
- * Two lengths of one table of which one must not be less than the other.
+ * Two lengths, or two numbers, of one table of which one must not be less than the other.
  *
  * @param greater the one that must not be less
  * @param lesser the other
@@ -25,8 +25,8 @@ record AtLeast(Parameter<Double> greater, Parameter<Double> lesser) {
   private void report(Values values, double high, double low, Faults faults) {
     boolean atGreater = values.isGiven(greater);
     Parameter<Double> here = atGreater ? greater : lesser;
-    String first = text(atGreater ? high : low, values.unit());
-    String second = text(atGreater ? low : high, values.unit());
+    String first = text(here, atGreater ? high : low, values.unit());
+    String second = text(here, atGreater ? low : high, values.unit());
     faults.add(
         values.key(here),
         values.spot(here),
@@ -37,7 +37,13 @@ record AtLeast(Parameter<Double> greater, Parameter<Double> lesser) {
         (atGreater ? "at least " : "at most ") + second + " is allowed");
   }
 
-  private static String text(double length, LengthUnit unit) {
+  private static String text(Parameter<Double> parameter, double value, LengthUnit unit) {
+    return parameter.kind() instanceof NumberKind number
+        ? Decimal.of(value, 4) + " " + number.unit()
+        : length(value, unit);
+  }
+
+  private static String length(double length, LengthUnit unit) {
     return Decimal.of(length / unit.millimetres(), 4) + " " + unit.word();
   }
 }

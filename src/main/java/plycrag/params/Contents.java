@@ -33,6 +33,7 @@ record Contents(Map<String, List<Values>> tables) {
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
+    ControllerKeys.check(in(MachineTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));

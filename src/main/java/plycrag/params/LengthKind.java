@@ -11,7 +11,7 @@ import plycrag.units.Printable;
  * A length, or a length per time: a bare number in the file's unit, or a text with a unit.
  *
  * @param range mm, or mm per that time
- * @param per what follows the unit in a text, {@code /min} or nothing
+ * @param per what follows the unit in a text, {@code /min}, {@code /s2} or nothing
  */
 record LengthKind(Range range, String per) implements Kind<Double> {
 
@@ -23,6 +23,11 @@ record LengthKind(Range range, String per) implements Kind<Double> {
   /** A feed within a range in mm/min. */
   static LengthKind feed(double least, double greatest) {
     return new LengthKind(new Range(least, greatest), "/min");
+  }
+
+  /** An acceleration within a range in mm/s². */
+  static LengthKind acceleration(double least, double greatest) {
+    return new LengthKind(new Range(least, greatest), "/s2");
   }
 
   @Override
@@ -57,7 +62,7 @@ record LengthKind(Range range, String per) implements Kind<Double> {
       return context.refuse(
           value,
           Printable.quoted(text) + " does not end with " + per,
-          "a text such as 600 mm/min or 24 in/min is allowed");
+          "a text such as 600 mm" + per + " or 24 in" + per + " is allowed");
     }
     LengthText length = LengthText.parse(text.substring(0, text.length() - per.length()));
     if (length instanceof LengthText.Fault fault) {

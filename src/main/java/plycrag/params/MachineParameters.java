@@ -10,6 +10,9 @@ package plycrag.params;
  * @param spindleSpeed revolutions per minute
  * @param plungeFeed mm/min
  * @param dwell from spindle start to the first hole, seconds
+ * @param origin the corner of the sheet where X and Y are zero
+ * @param limits what it can do
+ * @param controller what its controller understands
  */
 public record MachineParameters(
     ZZero zZero,
@@ -18,7 +21,10 @@ public record MachineParameters(
     double safeHeight,
     double spindleSpeed,
     double plungeFeed,
-    double dwell) {
+    double dwell,
+    Origin origin,
+    MachineLimits limits,
+    ControllerParameters controller) {
 
   /** Where Z is zero. */
   public enum ZZero {
@@ -26,5 +32,17 @@ public record MachineParameters(
     SPOILBOARD,
     /** On top of the sheet. */
     SHEET_TOP
+  }
+
+  /** A corner of the sheet as it lies on the machine; X goes right and Y up from any of them. */
+  public enum Origin {
+    /** Left and low. */
+    LOWER_LEFT,
+    /** Right and low. */
+    LOWER_RIGHT,
+    /** Left and high. */
+    UPPER_LEFT,
+    /** Right and high. */
+    UPPER_RIGHT
   }
 }

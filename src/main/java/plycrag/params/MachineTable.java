@@ -1,10 +1,15 @@
 package plycrag.params;
 
 import java.util.List;
+import java.util.stream.Stream;
+import plycrag.params.MachineLimits.Travel;
+import plycrag.params.MachineParameters.Origin;
 import plycrag.params.MachineParameters.ZZero;
 
 /** The keys of {@code [machine]}. */
 final class MachineTable {
+  private static final Range SPEEDS = new Range(100, 60_000);
+
   static final Parameter<ZZero> Z_ZERO =
       new Parameter<>(
           "z-zero",
@@ -32,7 +37,7 @@ final class MachineTable {
   static final Parameter<Double> SPINDLE_SPEED =
       new Parameter<>(
           "spindle-speed",
-          new NumberKind(new Range(100, 60_000), "rpm"),
+          new NumberKind(SPEEDS, "rpm"),
           Standard.number(4000),
           "Turns of the spindle per minute.");
   static final Parameter<Double> PLUNGE_FEED =
@@ -47,23 +52,79 @@ final class MachineTable {
           new NumberKind(new Range(0, 60), "seconds"),
           Standard.number(3),
           "Wait for the spindle to come up to speed before the first hole.");
+  static final Parameter<Origin> ORIGIN =
+      new Parameter<>(
+          "origin",
+          new WordKind<>(List.of(Origin.values()), List.of()),
+          Standard.word(Origin.LOWER_LEFT),
+          "The corner of the sheet, as it lies on the machine, where X and Y are zero.");
+  static final Parameter<Double> TRAVEL_X = travel("x", 10_000, "across");
+  static final Parameter<Double> TRAVEL_Y = travel("y", 10_000, "away from its front");
+  static final Parameter<Double> TRAVEL_Z = travel("z", 1000, "up and down");
+  static final Parameter<Double> RAPID_RATE =
+      new Parameter<>(
+          "rapid-rate",
+          LengthKind.feed(100, 100_000),
+          Standard.feed("5000 mm", "200 in"),
+          "How fast the machine moves without cutting; only the estimated time depends on it.");
+  static final Parameter<Double> ACCELERATION =
+      new Parameter<>(
+          "acceleration",
+          LengthKind.acceleration(10, 20_000),
+          Standard.acceleration("300 mm", "12 in"),
+          "How fast the machine comes to speed and stops; only the estimated time depends on it.");
+  static final Parameter<Double> LEAST_SPEED =
+      new Parameter<>(
+          "least-speed",
+          new NumberKind(SPEEDS, "rpm"),
+          Standard.number(100),
+          "The slowest that the spindle can turn and still cut; a router's is often far above that"
+              + " of a boring bit.");
+  static final Parameter<Double> GREATEST_SPEED =
+      new Parameter<>(
+          "greatest-speed",
+          new NumberKind(SPEEDS, "rpm"),
+          Standard.number(60_000),
+          "The fastest that the spindle can turn.");
 
   static final TableSpec TABLE =
       new TableSpec(
           "machine",
           false,
           "The router that drills the sheets.",
+          Stream.of(
+                  List.of(
+                      Z_ZERO,
+                      BREAKTHROUGH,
+                      CLEARANCE_HEIGHT,
+                      SAFE_HEIGHT,
+                      SPINDLE_SPEED,
+                      PLUNGE_FEED,
+                      DWELL,
+                      ORIGIN,
+                      TRAVEL_X,
+                      TRAVEL_Y,
+                      TRAVEL_Z,
+                      RAPID_RATE,
+                      ACCELERATION,
+                      LEAST_SPEED,
+                      GREATEST_SPEED),
+                  ControllerKeys.ALL)
+              .<Parameter<?>>flatMap(List::stream)
+              .toList(),
           List.of(
-              Z_ZERO,
-              BREAKTHROUGH,
-              CLEARANCE_HEIGHT,
-              SAFE_HEIGHT,
-              SPINDLE_SPEED,
-              PLUNGE_FEED,
-              DWELL),
-          List.of(new AtLeast(SAFE_HEIGHT, CLEARANCE_HEIGHT)));
+              new AtLeast(SAFE_HEIGHT, CLEARANCE_HEIGHT),
+              new AtLeast(GREATEST_SPEED, LEAST_SPEED)));
 
   private MachineTable() {}
+
+  private static Parameter<Double> travel(String axis, double greatest, String way) {
+    return new Parameter<>(
+        "travel-" + axis,
+        LengthKind.length(50, greatest),
+        Standard.derived("not told, and nothing is held against it"),
+        "How far the machine moves " + way + ".");
+  }
 
   static MachineParameters record(Values values) {
     return new MachineParameters(
@@ -73,6 +134,17 @@ final class MachineTable {
         values.get(SAFE_HEIGHT),
         values.get(SPINDLE_SPEED),
         values.get(PLUNGE_FEED),
-        values.get(DWELL));
+        values.get(DWELL),
+        values.get(ORIGIN),
+        limits(values),
+        ControllerKeys.record(values));
+  }
+
+  private static MachineLimits limits(Values values) {
+    return new MachineLimits(
+        new Travel(values.given(TRAVEL_X), values.given(TRAVEL_Y), values.given(TRAVEL_Z)),
+        values.get(RAPID_RATE),
+        values.get(ACCELERATION),
+        new SpeedRange(values.get(LEAST_SPEED), values.get(GREATEST_SPEED)));
   }
 }

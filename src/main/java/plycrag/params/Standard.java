@@ -29,8 +29,17 @@ record Standard<T>(Optional<T> metric, Optional<T> imperial, String words) {
 
   /** A feed for each unit, without its {@code /min}. */
   static Standard<Double> feed(String metric, String imperial) {
+    return per("/min", metric, imperial);
+  }
+
+  /** An acceleration for each unit, without its {@code /s2}. */
+  static Standard<Double> acceleration(String metric, String imperial) {
+    return per("/s2", metric, imperial);
+  }
+
+  private static Standard<Double> per(String time, String metric, String imperial) {
     return both(
-        millimetres(metric), millimetres(imperial), metric + "/min" + JOINT + imperial + "/min");
+        millimetres(metric), millimetres(imperial), metric + time + JOINT + imperial + time);
   }
 
   /** A list of lengths for each unit: numbers with spaces between, the unit at the end. */

@@ -36,7 +36,7 @@ class DrillProgramsTest {
     assertThat(program.moves().get(0)).isEqualTo(new Move.RapidZ(42.5));
     assertThat(program.moves().get(1)).isEqualTo(new Move.SpindleOn(4000));
     assertThat(program.moves().get(2)).isEqualTo(new Move.Dwell(3));
-    assertThat(program.moves())
+    assertThat(Steps.of(program))
         .filteredOn(Move.Plunge.class::isInstance)
         .hasSize(4)
         .containsOnly(new Move.Plunge(-0.5, 600));
@@ -66,6 +66,31 @@ class DrillProgramsTest {
     assertThat(programs(wall.replace("2450", "2440") + low))
         .extracting(DrillProgram::sheet)
         .containsExactly("S1");
+  }
+
+  /** The sheet is 2440 by 1220 mm: its upper right corner lies there from the lower left one. */
+  @Test
+  void countsFromAnyCorner() {
+    String upperRight = WALL + "[machine]\norigin = \"upper-right\"\n";
+    DrillProgram program = programs(upperRight).get(0);
+    assertThat(program.remarks()).contains("X0 Y0 upper right corner of the sheet");
+    assertThat(NgcReader.read(NgcWriter.write(program)).holes())
+        .containsExactlyInAnyOrder(
+            new NgcReader.Hole(100 - 2440.0, 100 - 1220.0, -0.5),
+            new NgcReader.Hole(300 - 2440.0, 100 - 1220.0, -0.5),
+            new NgcReader.Hole(100 - 2440.0, 300 - 1220.0, -0.5),
+            new NgcReader.Hole(300 - 2440.0, 300 - 1220.0, -0.5));
+  }
+
+  @Test
+  void aControllerThatChangesToolsIsToldTheTool() {
+    DrillProgram program = programs(WALL + "[machine]\ntool-change = \"word\"\n").get(0);
+    assertThat(program.moves())
+        .startsWith(
+            new Move.RapidZ(42.5),
+            new Move.ToolChange(1, "Tool T1, drill, diameter 12"),
+            new Move.RapidZ(42.5),
+            new Move.SpindleOn(4000));
   }
 
   /** A name from a parameter file stays a remark. */

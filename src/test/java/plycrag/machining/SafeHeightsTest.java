@@ -40,7 +40,7 @@ class SafeHeightsTest {
     DrillProgram program = only(WALL + words.formatted(zero, clearance, safe));
     double z = Double.NaN;
     boolean turns = false;
-    for (Move move : program.moves()) {
+    for (Move move : Steps.of(program)) {
       if (move instanceof Move.RapidZ up) {
         assertThat(up.z()).isGreaterThanOrEqualTo(top + clearance);
         z = up.z();
@@ -70,7 +70,8 @@ class SafeHeightsTest {
   })
   void keepsTheOrderOfMoves(double safe, String order) {
     DrillProgram program = only(WALL + "safe-height = " + safe);
-    assertThat(program.moves().stream().map(SafeHeightsTest::letter).collect(Collectors.joining()))
+    assertThat(
+            Steps.of(program).stream().map(SafeHeightsTest::letter).collect(Collectors.joining()))
         .isEqualTo(order.replace(" ", ""));
   }
 

@@ -19,6 +19,16 @@ class ParameterFileTest {
   private static final String FACET = "[[facet]]\n";
   private static final Offset<Double> EXACT = Offset.offset(1e-9);
 
+  private static final ControllerParameters PLAINEST =
+      new ControllerParameters(
+          ControllerParameters.Cycles.MOVES,
+          ControllerParameters.ToolChange.PROGRAM,
+          false,
+          ControllerParameters.DwellUnit.SECONDS,
+          new ControllerParameters.Text(ControllerParameters.Comments.PARENTHESES, false, 72),
+          LengthUnit.MM,
+          3);
+
   @Test
   void theShortestUsefulFile() {
     Parameters read =
@@ -102,7 +112,21 @@ class ParameterFileTest {
                 75));
     assertThat(read.machine())
         .isEqualTo(
-            new MachineParameters(MachineParameters.ZZero.SPOILBOARD, 0.5, 5, 25, 4000, 600, 3));
+            new MachineParameters(
+                MachineParameters.ZZero.SPOILBOARD,
+                0.5,
+                5,
+                25,
+                4000,
+                600,
+                3,
+                MachineParameters.Origin.LOWER_LEFT,
+                new MachineLimits(
+                    new MachineLimits.Travel(Optional.empty(), Optional.empty(), Optional.empty()),
+                    5000,
+                    300,
+                    new SpeedRange(100, 60_000)),
+                PLAINEST));
   }
 
   /** 23/32 in, 96 in and 3.5 in in millimetres at 25.4 mm; a number 10 screw is 0.19 in. */
@@ -152,6 +176,13 @@ class ParameterFileTest {
   @Test
   void facetsTakeTheWidthOfTheWall() {
     assertThat(good("[wall]\nwidth = 3000\n" + FACET).facets().get(0).width()).isEqualTo(3000);
+  }
+
+  @Test
+  void programsInInchesHaveFourDigits() {
+    ControllerParameters controller =
+        good(FACET + "[machine]\nprogram-unit = \"in\"\n").machine().controller();
+    assertThat(controller.decimals()).isEqualTo(4);
   }
 
   @Test

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 
 /** Remarks as comments that every controller skips. */
 final class Comments {
-  /** Leaves room in a line for the parentheses and a dash. */
-  private static final int LONGEST = 68;
+  /** What parentheses, or a semicolon, and a dash may take of a line. */
+  static final int FRAME = 4;
 
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
 
@@ -26,9 +26,13 @@ final class Comments {
 
   private Comments() {}
 
-  /** A remark as comment lines; none if nothing of it can be written. */
-  static List<String> of(String remark) {
-    return wrapped(plain(remark)).stream().map(Comments::comment).toList();
+  /**
+   * A remark as what comments may hold, line by line; none if nothing of it can be written.
+   *
+   * @param longest most characters of one, a dash before it not counted
+   */
+  static List<String> of(String remark, int longest) {
+    return wrapped(plain(remark), longest).stream().map(Comments::disarmed).toList();
   }
 
   private static String plain(String remark) {
@@ -38,12 +42,12 @@ final class Comments {
     return OTHER.matcher(dashes).replaceAll(" ").strip();
   }
 
-  private static List<String> wrapped(String text) {
+  private static List<String> wrapped(String text, int longest) {
     List<String> lines = new ArrayList<>();
     String rest = text;
-    while (rest.length() > LONGEST) {
-      int space = rest.lastIndexOf(' ', LONGEST);
-      int end = space < 0 ? LONGEST : space;
+    while (rest.length() > longest) {
+      int space = rest.lastIndexOf(' ', longest);
+      int end = space < 0 ? longest : space;
       lines.add(rest.substring(0, end));
       rest = rest.substring(end).strip();
     }
@@ -53,7 +57,7 @@ final class Comments {
     return lines;
   }
 
-  private static String comment(String line) {
-    return ACTIVE.matcher(line).matches() ? "(- " + line + ")" : "(" + line + ")";
+  private static String disarmed(String line) {
+    return ACTIVE.matcher(line).matches() ? "- " + line : line;
   }
 }

@@ -1,61 +1,47 @@
 package plycrag.files.ngc;
 
+import java.util.List;
 import plycrag.document.DrillProgram;
 import plycrag.document.Move;
-import plycrag.units.Decimal;
+import plycrag.units.LengthUnit;
 
-/** Writes drilling programs. */
+/** Writes programs. */
 public final class NgcWriter {
-  /** Millimetres, absolute, feed per minute, the XY plane, the first work offset. */
-  private static final String MODES = "G21 G90 G94 G17 G54";
-
   private NgcWriter() {}
 
   /**
-   * The text of a program, ASCII.
+   * The text of a program for the plainest controllers, ASCII.
    *
    * @throws IllegalStateException if the order of the moves is not safe, a defect of their maker
    */
   public static String write(DrillProgram program) {
-    StringBuilder out = new StringBuilder();
-    program.remarks().stream()
-        .flatMap(remark -> Comments.of(remark).stream())
-        .forEach(comment -> out.append(comment).append('\n'));
-    out.append(MODES).append('\n');
+    return write(program, Dialect.PLAIN);
+  }
+
+  /**
+   * The text of a program as a controller wants it, ASCII.
+   *
+   * @throws IllegalStateException if the order of the moves is not safe, a defect of their maker
+   */
+  public static String write(DrillProgram program, Dialect dialect) {
+    Lines lines = new Lines(dialect.look());
+    program.remarks().forEach(lines::remark);
+    lines.code(modes(dialect));
     SafeOrder order = new SafeOrder();
+    MoveWords words = new MoveWords(dialect, lines);
     for (Move move : program.moves()) {
       order.follow(move);
-      out.append(line(move)).append('\n');
+      words.write(move);
     }
+    words.closeCycle();
     order.end();
-    return out.append("M2\n").toString();
+    lines.code(List.of("M2"));
+    return lines.text();
   }
 
-  private static String line(Move move) {
-    if (move instanceof Move.RapidZ rapid) {
-      return "G0 Z" + number(rapid.z());
-    }
-    if (move instanceof Move.RapidXy rapid) {
-      return "G0 X" + number(rapid.x()) + " Y" + number(rapid.y());
-    }
-    if (move instanceof Move.Plunge plunge) {
-      return "G1 Z" + number(plunge.z()) + " F" + positive(plunge.feed());
-    }
-    if (move instanceof Move.Dwell dwell) {
-      return "G4 P" + number(dwell.seconds());
-    }
-    return move instanceof Move.SpindleOn on ? "M3 S" + positive(on.speed()) : "M5";
-  }
-
-  private static String number(double value) {
-    return Decimal.of(value, 3);
-  }
-
-  private static String positive(double value) {
-    String number = number(value);
-    if (value < 0 || number.equals("0")) {
-      throw new IllegalStateException("unsafe program: a feed or speed of " + number);
-    }
-    return number;
+  /** The unit, absolute, feed per minute, the XY plane, the first work offset. */
+  private static List<String> modes(Dialect dialect) {
+    String unit = dialect.unit() == LengthUnit.MM ? "G21" : "G20";
+    return List.of(unit, "G90", "G94", "G17", "G54");
   }
 }

@@ -1,13 +1,15 @@
 package plycrag.files.ngc;
 
 import plycrag.document.Move;
+import plycrag.document.Xyz;
 
 /**
  * Follows a program and refuses what would break a tool, a sheet or a hand.
  *
- * <p>The first motion is Z alone. Nothing is plunged before a place is reached, and before the
- * spindle turns and has been waited for. A rapid never goes below the bottom of the hole it is in.
- * The tool travels, starts and stops only at the height at which its last hole began, or above.
+ * <p>The first motion, also after a change of tool, is Z alone. Nothing is cut before a place is
+ * reached, and before the spindle turns and has been waited for. A rapid never goes below the
+ * bottom of the hole it is in. The tool travels, starts and stops only at the height at which its
+ * last hole began, or above.
  */
 final class SafeOrder {
   private boolean raised;
@@ -24,7 +26,13 @@ final class SafeOrder {
    * @throws IllegalStateException if it is not safe after those before
    */
   void follow(Move move) {
-    if (move instanceof Move.RapidZ rapid) {
+    if (move instanceof Move.DrillCycle cycle) {
+      cycle.steps(z).forEach(this::follow);
+    } else if (move instanceof Move.Cut cut) {
+      cut(cut.to(), cut.feed());
+    } else if (move instanceof Move.Arc arc) {
+      cut(arc.to(), arc.feed());
+    } else if (move instanceof Move.RapidZ rapid) {
       rapid(rapid);
     } else if (move instanceof Move.RapidXy) {
       travel();
@@ -33,6 +41,8 @@ final class SafeOrder {
     } else if (move instanceof Move.Dwell dwell) {
       require(dwell.seconds() >= 0, "a wait of less than nothing");
       waited = turning;
+    } else if (move instanceof Move.ToolChange) {
+      change();
     } else {
       spindle(move instanceof Move.SpindleOn);
     }
@@ -71,6 +81,23 @@ final class SafeOrder {
     clear = Math.max(clear, z);
     bottom = Math.min(bottom, plunge.z());
     z = plunge.z();
+  }
+
+  /** Once the tool has cut its way across, it has a bottom only where it is. */
+  private void cut(Xyz to, double feed) {
+    require(raised && placed, "a cut before a place is reached");
+    require(turning && waited, "a cut before the spindle turns at speed");
+    require(feed > 0, "a cut without feed");
+    clear = Math.max(clear, z);
+    bottom = to.z();
+    z = to.z();
+  }
+
+  /** A changer moves as it likes, so that the tool must be raised anew. */
+  private void change() {
+    require(!turning, "the tool is changed while it turns");
+    require(z >= clear, "the tool is changed in a hole");
+    raised = false;
   }
 
   private void spindle(boolean on) {

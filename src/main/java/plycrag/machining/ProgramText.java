@@ -1,0 +1,58 @@
+package plycrag.machining;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.MachinedHole;
+import plycrag.params.MachineParameters;
+import plycrag.params.MachineParameters.ZZero;
+import plycrag.units.Decimal;
+
+/**
+ * What a program tells the person at the machine, lengths in the program's unit.
+ *
+ * @param wall the wall's name
+ * @param thickness of the sheets, mm
+ */
+record ProgramText(String wall, MachineParameters machine, double thickness) {
+
+  /** The remarks, in order. */
+  List<String> remarks(LaidSheet sheet, List<ToolWork> works) {
+    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
+    List<String> remarks = new ArrayList<>();
+    remarks.add(wall);
+    remarks.add("Sheet " + sheet.mark() + ", " + side(sheet) + " face up");
+    remarks.add("X0 Y0 " + origin.words() + " corner of the sheet");
+    remarks.add(machine.zZero() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
+    remarks.add(
+        "Sheet " + length(thickness) + " thick, breakthrough " + length(machine.breakthrough()));
+    remarks.addAll(works.stream().map(ToolWork::tool).toList());
+    remarks.add(holes(works) + "all lengths in " + machine.controller().unit().plural());
+    remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
+    remarks.add("Caution: run above the work first");
+    return remarks;
+  }
+
+  private static String side(LaidSheet sheet) {
+    return sheet.holes().stream()
+        .map(MachinedHole::side)
+        .map(face -> face.word())
+        .distinct()
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static String holes(List<ToolWork> works) {
+    return "Holes " + works.stream().mapToInt(ToolWork::holes).sum() + ", ";
+  }
+
+  /** A drill in words. */
+  String drill(int number, double diameter) {
+    return "Tool T" + number + ", drill, diameter " + length(diameter);
+  }
+
+  private String length(double length) {
+    return Decimal.of(
+        length / machine.controller().unit().millimetres(), machine.controller().decimals());
+  }
+}
