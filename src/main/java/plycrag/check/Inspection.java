@@ -19,12 +19,14 @@ import plycrag.check.clearance.SeamTolerance;
 import plycrag.check.clearance.Setback;
 import plycrag.check.making.CornersClose;
 import plycrag.check.making.CutoutsFit;
+import plycrag.check.making.HoleTools;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
 import plycrag.check.making.JointScrewLength;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
+import plycrag.check.making.WithinTravel;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
@@ -53,6 +55,8 @@ public final class Inspection {
           new JointScrewLength(),
           new MemberWithinStock(),
           new PlateOnFloor(),
+          new HoleTools(),
+          new WithinTravel(),
           new InsertsReachable(),
           new InsertsFit(),
           new InsertLeftOut());

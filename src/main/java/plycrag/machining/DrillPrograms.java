@@ -1,30 +1,38 @@
 package plycrag.machining;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import plycrag.check.ApprovedLayout;
 import plycrag.document.DrillProgram;
 import plycrag.document.Move;
-import plycrag.document.Xy;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
 import plycrag.params.ControllerParameters.ToolChange;
 import plycrag.params.MachineParameters;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
 
 /**
- * Drills every hole of a wall: one program a sheet and tool, or one a sheet where the controller
- * changes tools; tools numbered by diameter.
+ * Makes every hole of a wall: one program a sheet and tool, or one a sheet where the controller
+ * changes tools.
  */
 public final class DrillPrograms {
+  /** What is drilled is drilled before anything is cut. */
+  private static final Comparator<ToolParameters> ORDER =
+      Comparator.comparing(ToolParameters::kind).thenComparing(ToolParameters::number);
+
   private final Layout layout;
   private final MachineParameters machine;
   private final double thickness;
   private final DrillHeights heights;
   private final ProgramText text;
+  private final HoleMoves holeMoves;
+  private final ToolBox tools;
 
   private DrillPrograms(ApprovedLayout approved, MachineParameters machine) {
     this.layout = approved.layout();
@@ -32,6 +40,8 @@ public final class DrillPrograms {
     this.thickness = layout.wall().sheet().thickness();
     this.heights = DrillHeights.of(machine, thickness);
     this.text = new ProgramText(layout.wall().name(), machine, thickness);
+    this.holeMoves = new HoleMoves(heights, thickness, machine.controller().arcs());
+    this.tools = ToolBox.of(machine, layout.holes().stream().map(MachinedHole::diameter).toList());
   }
 
   /** The programs, sheet by sheet; none for a sheet without holes. */
@@ -51,21 +61,28 @@ public final class DrillPrograms {
   }
 
   private List<ToolWork> works(LaidSheet sheet) {
-    List<Double> diameters =
-        new ArrayList<>(
-            new TreeSet<>(layout.holes().stream().map(MachinedHole::diameter).toList()));
-    List<ToolWork> works = new ArrayList<>();
-    for (int tool = 1; tool <= diameters.size(); tool++) {
-      double diameter = diameters.get(tool - 1);
-      List<MachinedHole> holes =
-          sheet.holes().stream().filter(hole -> hole.diameter() == diameter).toList();
-      if (!holes.isEmpty()) {
-        String words = text.drill(tool, diameter);
-        List<Move> cuts = drilled(holes, SheetOrigin.of(machine.origin(), sheet.stock()));
-        works.add(new ToolWork(tool, words, machine.spindleSpeed(), holes.size(), cuts));
-      }
-    }
-    return works;
+    Map<ToolParameters, List<MachinedHole>> byTool =
+        sheet.holes().stream()
+            .collect(
+                Collectors.groupingBy(this::tool, () -> new TreeMap<>(ORDER), Collectors.toList()));
+    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
+    return byTool.entrySet().stream()
+        .map(each -> work(each.getKey(), each.getValue(), origin))
+        .toList();
+  }
+
+  private ToolParameters tool(MachinedHole hole) {
+    double depth = heights.top() - heights.bottom(hole.depth(), thickness);
+    return tools.forHole(hole.diameter(), depth).orElseThrow();
+  }
+
+  private ToolWork work(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin) {
+    return new ToolWork(
+        tool.number(),
+        text.tool(tool),
+        tool.speed(),
+        holes.size(),
+        holeMoves.of(tool, holes, origin));
   }
 
   private DrillProgram program(LaidSheet sheet, List<ToolWork> works) {
@@ -92,22 +109,5 @@ public final class DrillPrograms {
       moves.add(new Move.SpindleOff());
     }
     return moves;
-  }
-
-  private List<Move> drilled(List<MachinedHole> holes, SheetOrigin origin) {
-    Map<Xy, Double> bottoms = new HashMap<>();
-    holes.forEach(
-        hole -> bottoms.put(place(hole, origin), heights.bottom(hole.depth(), thickness)));
-    List<Xy> tour = HoleTour.of(holes.stream().map(hole -> place(hole, origin)).toList());
-    return tour.stream()
-        .<Move>map(
-            place ->
-                new Move.DrillCycle(
-                    place, heights.clear(), bottoms.get(place), 0, machine.plungeFeed()))
-        .toList();
-  }
-
-  private static Xy place(MachinedHole hole, SheetOrigin origin) {
-    return origin.from(hole.x(), hole.y());
   }
 }

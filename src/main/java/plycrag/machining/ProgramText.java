@@ -7,6 +7,7 @@ import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
+import plycrag.params.ToolParameters;
 import plycrag.units.Decimal;
 
 /**
@@ -46,9 +47,10 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
     return "Holes " + works.stream().mapToInt(ToolWork::holes).sum() + ", ";
   }
 
-  /** A drill in words. */
-  String drill(int number, double diameter) {
-    return "Tool T" + number + ", drill, diameter " + length(diameter);
+  /** A tool in words. */
+  String tool(ToolParameters tool) {
+    String kind = tool.kind().words();
+    return "Tool T" + tool.number() + ", " + kind + ", diameter " + length(tool.diameter());
   }
 
   private String length(double length) {

@@ -1,11 +1,14 @@
 /**
  * From an approved layout to the moves of a router.
  *
- * <p>Takes an {@link plycrag.check.ApprovedLayout} only, so that nothing refused can be machined.
- * Every hole is plunged once at its centre with a tool of its own diameter; the order of the holes
- * is a short way from the sheet's corner (TourSearch), never longer than nearest neighbour's.
- * Guarantees: the first motion raises Z alone; the spindle turns before any cut; nothing moves
- * across below the clearance height. Leaves out: how a controller spells it, and holes that no tool
- * of their size fits.
+ * <p>Takes an {@link plycrag.check.ApprovedLayout} only, so that nothing refused can be machined;
+ * {@code check.making} has seen to it that every hole has a tool. A hole is drilled at its centre
+ * with a tool of its own diameter, in one go or in pecks, or bored in a spiral with a narrower end
+ * mill (Spiral), with arcs or with straight moves that stay within a stated error of them. Drills
+ * come before end mills; the order of one tool's holes is a short way from the sheet's corner
+ * (TourSearch), never longer than nearest neighbour's. Places are counted from the corner of the
+ * sheet that the machine asks for. Guarantees: the first motion raises Z alone; the spindle turns
+ * before any cut; nothing moves across below the clearance height but to cut. Leaves out: how a
+ * controller spells it.
  */
 package plycrag.machining;

@@ -33,6 +33,7 @@ record Contents(Map<String, List<Values>> tables) {
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
+    ToolTable.check(tables.get(ToolTable.TABLE.name()), context.faults());
     ControllerKeys.check(in(MachineTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
@@ -63,7 +64,9 @@ record Contents(Map<String, List<Values>> tables) {
         InsertTable.record(in(InsertTable.TABLE)),
         screws,
         ClearanceTable.record(in(ClearanceTable.TABLE), screws),
-        MachineTable.record(in(MachineTable.TABLE)),
+        MachineTable.record(
+            in(MachineTable.TABLE),
+            ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE))),
         OutputTable.record(in(OutputTable.TABLE)));
   }
 

@@ -1,5 +1,7 @@
 package plycrag.params;
 
+import java.util.List;
+
 /**
  * The router.
  *
@@ -13,6 +15,7 @@ package plycrag.params;
  * @param origin the corner of the sheet where X and Y are zero
  * @param limits what it can do
  * @param controller what its controller understands
+ * @param tools what it holds; where none are told, a drill for every hole
  */
 public record MachineParameters(
     ZZero zZero,
@@ -24,7 +27,13 @@ public record MachineParameters(
     double dwell,
     Origin origin,
     MachineLimits limits,
-    ControllerParameters controller) {
+    ControllerParameters controller,
+    List<ToolParameters> tools) {
+
+  /** Copies the tools. */
+  public MachineParameters {
+    tools = List.copyOf(tools);
+  }
 
   /** Where Z is zero. */
   public enum ZZero {

@@ -121,12 +121,12 @@ final class MachineTable {
   private static Parameter<Double> travel(String axis, double greatest, String way) {
     return new Parameter<>(
         "travel-" + axis,
-        LengthKind.length(50, greatest),
+        LengthKind.length(20, greatest),
         Standard.derived("not told, and nothing is held against it"),
         "How far the machine moves " + way + ".");
   }
 
-  static MachineParameters record(Values values) {
+  static MachineParameters record(Values values, List<ToolParameters> tools) {
     return new MachineParameters(
         values.get(Z_ZERO),
         values.get(BREAKTHROUGH),
@@ -137,7 +137,8 @@ final class MachineTable {
         values.get(DWELL),
         values.get(ORIGIN),
         limits(values),
-        ControllerKeys.record(values));
+        ControllerKeys.record(values),
+        tools);
   }
 
   private static MachineLimits limits(Values values) {

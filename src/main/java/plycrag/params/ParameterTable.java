@@ -20,6 +20,7 @@ final class ParameterTable {
           ScrewTable.TABLE,
           ClearanceTable.TABLE,
           MachineTable.TABLE,
+          ToolTable.TABLE,
           OutputTable.TABLE);
 
   private ParameterTable() {}

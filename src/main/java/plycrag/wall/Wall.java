@@ -7,6 +7,7 @@ import plycrag.params.FrameParameters;
 import plycrag.params.InsertParameters;
 import plycrag.params.JointParameters;
 import plycrag.params.NestingParameters;
+import plycrag.params.MachineParameters;
 import plycrag.params.Parameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
@@ -31,6 +32,7 @@ import plycrag.units.Tape;
  * @param inserts the pattern and the inserts
  * @param screws what holds the sheets to the frame
  * @param clearance the least distances
+ * @param machine what makes the sheets
  */
 public record Wall(
     String name,
@@ -45,7 +47,8 @@ public record Wall(
     StockParameters stock,
     InsertParameters inserts,
     ScrewParameters screws,
-    ClearanceParameters clearance) {
+    ClearanceParameters clearance,
+    MachineParameters machine) {
 
   /** In thicknesses of the sheet (common practice, no source). */
   private static final double OVERHANG = 2;
@@ -91,6 +94,7 @@ public record Wall(
         parameters.stock(),
         parameters.inserts(),
         parameters.screws(),
-        parameters.clearance());
+        parameters.clearance(),
+        parameters.machine());
   }
 }

@@ -8,6 +8,7 @@ import plycrag.Walls;
 import plycrag.check.ApprovedLayout;
 import plycrag.document.DrillProgram;
 import plycrag.document.Move;
+import plycrag.document.Xy;
 import plycrag.files.ngc.NgcReader;
 import plycrag.files.ngc.NgcWriter;
 
@@ -91,6 +92,43 @@ class DrillProgramsTest {
             new Move.ToolChange(1, "Tool T1, drill, diameter 12"),
             new Move.RapidZ(42.5),
             new Move.SpindleOn(4000));
+  }
+
+  @Test
+  void aToolThatPecksComesOutForItsChips() {
+    String tool = "[[tool]]\nnumber = 7\ndiameter = 12\nlength = 30\npeck = 8\nspeed = 3000\n";
+    DrillProgram program = programs(WALL + tool).get(0);
+    assertThat(program.tool()).isEqualTo(7);
+    assertThat(program.moves()).contains(new Move.SpindleOn(3000));
+    assertThat(program.moves())
+        .filteredOn(Move.DrillCycle.class::isInstance)
+        .hasSize(4)
+        .allMatch(move -> ((Move.DrillCycle) move).peck() == 8);
+  }
+
+  /** Round the four holes a cutter of 6 mm keeps 3 mm from their centres; Z is that of a hole. */
+  @Test
+  void holesWithoutADrillAreBored() {
+    String tool = "[[tool]]\nkind = \"end-mill\"\ndiameter = 6\nlength = 20\n";
+    DrillProgram program = programs(WALL + tool + "[machine]\narcs = true\n").get(0);
+    assertThat(program.remarks()).contains("Tool T1, end mill, diameter 6");
+    assertThat(program.moves())
+        .filteredOn(move -> move instanceof Move.Arc arc && arc.to().z() == -0.5)
+        .extracting(move -> ((Move.Arc) move).centre())
+        .containsOnly(new Xy(100, 100), new Xy(300, 100), new Xy(100, 300), new Xy(300, 300));
+    assertThat(NgcWriter.write(program)).contains("G3 X97 Y100 ", "I-3 J0");
+  }
+
+  /**
+   * Feed = speed × flutes × chip load. For a cutter of 1/4 in, 0.006 to 0.009 in a tooth in plywood
+   * (chart of asttooling.com), an upper bound for a hobby machine: the default of 1500 mm/min at 18
+   * 000 rpm and two flutes must stay below it.
+   */
+  @Test
+  void theDefaultFeedIsNoFasterThanTheChart() {
+    String tool = "[[tool]]\nkind = \"end-mill\"\ndiameter = 6.35\nlength = 20\n";
+    double feed = Walls.parameters(WALL + tool).machine().tools().get(0).feeds().cut();
+    assertThat(feed / 18_000 / 2).isLessThan(0.006 * 25.4).isGreaterThan(0.02);
   }
 
   /** A name from a parameter file stays a remark. */

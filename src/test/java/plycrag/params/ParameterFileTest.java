@@ -126,7 +126,8 @@ class ParameterFileTest {
                     5000,
                     300,
                     new SpeedRange(100, 60_000)),
-                PLAINEST));
+                PLAINEST,
+                List.of()));
   }
 
   /** 23/32 in, 96 in and 3.5 in in millimetres at 25.4 mm; a number 10 screw is 0.19 in. */

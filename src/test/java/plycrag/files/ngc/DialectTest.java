@@ -182,7 +182,8 @@ class DialectTest {
                 new Xyz(far, far, -112.3456), new Xy(-1358.0245, -1358.0245), true, 12345.25),
             new Move.RapidZ(43));
     assertThat(text)
-        .contains("\nN6 F12345.25\nN7 G2 X-1234.5678 Y-1234.5678 Z-112.3456 I-123.4567 J-123.4567\n");
+        .contains(
+            "\nN6 F12345.25\nN7 G2 X-1234.5678 Y-1234.5678 Z-112.3456 I-123.4567 J-123.4567\n");
     assertThat(text.lines()).allMatch(line -> line.length() <= 70);
   }
 

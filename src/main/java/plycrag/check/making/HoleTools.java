@@ -1,0 +1,130 @@
+package plycrag.check.making;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.finding.Place;
+import plycrag.finding.Severity;
+import plycrag.layout.Layout;
+import plycrag.layout.MachinedHole;
+import plycrag.params.MachineParameters;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+
+/** Every hole can be made with a tool that the machine holds, at a speed that the tool bears. */
+public final class HoleTools implements Rule {
+
+  @Override
+  public String name() {
+    return "hole-tool";
+  }
+
+  @Override
+  public String promise() {
+    return "Every hole has a tool that fits, reaches and may turn at its speed.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    MachineParameters machine = layout.wall().machine();
+    TreeMap<Double, List<MachinedHole>> byDiameter =
+        layout.holes().stream()
+            .collect(
+                Collectors.groupingBy(MachinedHole::diameter, TreeMap::new, Collectors.toList()));
+    Judge judge = new Judge(ToolBox.of(machine, byDiameter.keySet()), layout.wall().tape(), name());
+    return byDiameter.values().stream()
+        .flatMap(holes -> judge.finding(holes, deepest(holes, layout)).stream())
+        .toList();
+  }
+
+  /** How far a tool goes below the sheet's top for the deepest of them, mm. */
+  private static double deepest(List<MachinedHole> holes, Layout layout) {
+    double thickness = layout.wall().sheet().thickness();
+    double depth = holes.stream().mapToDouble(MachinedHole::depth).max().orElse(0);
+    return depth >= thickness ? depth + layout.wall().machine().breakthrough() : depth;
+  }
+
+  /**
+   * Judges the holes of one diameter.
+   *
+   * @param tools there are
+   * @param tape what lengths are told with
+   * @param rule the rule's name
+   */
+  private record Judge(ToolBox tools, Tape tape, String rule) {
+
+    Optional<Finding> finding(List<MachinedHole> holes, double depth) {
+      double diameter = holes.get(0).diameter();
+      if (tools.forHole(diameter, depth).isPresent()) {
+        return Optional.empty();
+      }
+      String what =
+          holes.size() + (holes.size() == 1 ? " hole" : " holes") + " of " + tape.size(diameter);
+      List<ToolParameters> candidates = tools.candidates(diameter);
+      return Optional.of(
+          candidates.isEmpty() ? noTool(what, diameter) : unfit(what, candidates.get(0), depth));
+    }
+
+    private Finding noTool(String what, double diameter) {
+      return error(
+          what + ": no drill of that diameter is told, and no end mill narrow enough to bore them",
+          "add a [[tool]] with diameter " + tape.size(diameter) + ", or a narrower end mill");
+    }
+
+    private Finding unfit(String what, ToolParameters tool, double depth) {
+      return ToolBox.reaches(tool, depth) ? tooFast(what, tool) : tooShort(what, tool, depth);
+    }
+
+    private Finding tooShort(String what, ToolParameters tool, double depth) {
+      return error(
+          what
+              + ": "
+              + tool.name()
+              + " reaches "
+              + tape.size(tool.length())
+              + " deep and "
+              + tape.size(depth)
+              + " is needed",
+          "take a longer tool, or a smaller [machine] breakthrough");
+    }
+
+    private Finding tooFast(String what, ToolParameters tool) {
+      return error(
+          what
+              + ": "
+              + tool.name()
+              + " would turn at "
+              + rpm(tool.speed())
+              + "; it bears "
+              + range(tool.speeds().least(), tool.speeds().greatest())
+              + " and the spindle turns at "
+              + range(tools.spindle().least(), tools.spindle().greatest()),
+          "set a speed that both allow ([[tool]] speed), or add an end mill to bore the holes");
+    }
+
+    private static String range(double least, double greatest) {
+      return Decimal.of(least, 0) + " to " + rpm(greatest);
+    }
+
+    private static String rpm(double speed) {
+      return Decimal.of(speed, 0) + " rpm";
+    }
+
+    private Finding error(String sentence, String suggestion) {
+      return new Finding(
+          rule,
+          Severity.ERROR,
+          new Place.WholeWall(),
+          "",
+          "",
+          Optional.empty(),
+          sentence,
+          suggestion);
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package plycrag.params;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import plycrag.params.ToolParameters.Feeds;
+import plycrag.params.ToolParameters.Kind;
+
+/**
+ * The tools of a machine, and which of them makes a hole.
+ *
+ * <p>A drill of the hole's diameter is taken if it may turn at its speed and reaches; otherwise the
+ * widest end mill that does, and leaves itself room to circle, bores the hole in a spiral.
+ *
+ * @param tools in the order in which they are told
+ * @param spindle the speeds of the machine
+ */
+public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
+  /** Of a hole's diameter; chips must get out beside it (common practice, no source). */
+  private static final double WIDEST_CUTTER = 0.9;
+
+  private static final double TOLERANCE = 1e-6;
+
+  /** Copies the tools. */
+  public ToolBox {
+    tools = List.copyOf(tools);
+  }
+
+  /**
+   * The tools that are told, or where none are, a drill for every diameter, by diameter.
+   *
+   * @param diameters of all holes, mm
+   */
+  public static ToolBox of(MachineParameters machine, Collection<Double> diameters) {
+    List<ToolParameters> tools = new ArrayList<>(machine.tools());
+    if (tools.isEmpty()) {
+      for (double diameter : new TreeSet<>(diameters)) {
+        tools.add(drill(tools.size() + 1, diameter, machine));
+      }
+    }
+    return new ToolBox(tools, machine.limits().spindle());
+  }
+
+  private static ToolParameters drill(int number, double diameter, MachineParameters machine) {
+    return new ToolParameters(
+        number,
+        Kind.DRILL,
+        diameter,
+        Double.POSITIVE_INFINITY,
+        machine.spindleSpeed(),
+        machine.limits().spindle(),
+        new Feeds(machine.plungeFeed(), machine.plungeFeed()),
+        Optional.empty(),
+        diameter);
+  }
+
+  /** Whether the machine drives a tool no faster or slower than both bear. */
+  public boolean turns(ToolParameters tool) {
+    return tool.speeds().holds(tool.speed()) && spindle.holds(tool.speed());
+  }
+
+  /** Whether it is long enough. */
+  public static boolean reaches(ToolParameters tool, double depth) {
+    return depth <= tool.length() + TOLERANCE;
+  }
+
+  /**
+   * What makes a hole.
+   *
+   * @param diameter mm
+   * @param depth how far the tool goes below the sheet's top, breakthrough included, mm
+   */
+  public Optional<ToolParameters> forHole(double diameter, double depth) {
+    return candidates(diameter).stream()
+        .filter(tool -> turns(tool) && reaches(tool, depth))
+        .findFirst();
+  }
+
+  /** What could make a hole if it reached and might turn so, best first. */
+  public List<ToolParameters> candidates(double diameter) {
+    return tools.stream()
+        .filter(tool -> makes(tool, diameter))
+        .sorted(
+            Comparator.comparing(ToolParameters::kind)
+                .thenComparing(Comparator.comparingDouble(ToolParameters::diameter).reversed()))
+        .toList();
+  }
+
+  private static boolean makes(ToolParameters tool, double diameter) {
+    return tool.kind() == Kind.DRILL
+        ? Math.abs(tool.diameter() - diameter) < TOLERANCE
+        : tool.diameter() <= WIDEST_CUTTER * diameter;
+  }
+}
