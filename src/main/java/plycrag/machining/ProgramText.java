@@ -22,7 +22,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
   List<String> remarks(LaidSheet sheet, List<ToolWork> works) {
     SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
     List<String> remarks = new ArrayList<>();
-    remarks.add(wall);
+    remarks.add(PlainName.of(wall));
     remarks.add("Sheet " + sheet.mark() + ", " + side(sheet) + " face up");
     remarks.add("X0 Y0 " + origin.words() + " corner of the sheet");
     remarks.add(machine.zZero() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
