@@ -22,9 +22,18 @@ public record HoleList(List<Row> rows) {
 
   /** Reads the list of a folder. */
   public static HoleList of(Path folder) {
-    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (Reader reader = Files.newBufferedReader(folder.resolve("lists/holes.csv"))) {
-      return new HoleList(format.parse(reader).stream().map(HoleList::row).toList());
+      return of(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Reads a list. */
+  public static HoleList of(Reader list) {
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try {
+      return new HoleList(format.parse(list).stream().map(HoleList::row).toList());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -37,6 +37,31 @@ public final class Rs274 {
     return holes;
   }
 
+  /**
+   * Where the tool leaves the work upward: the last cut, straight or along an arc, before a rapid.
+   *
+   * @param unit of the program, MM or INCHES, as are the places
+   */
+  public static List<NgcReader.Hole> left(Path program, String unit) {
+    Tools.Result result = interpret(program);
+    if (result.exit() != 0
+        || !result.output().contains("PROGRAM_END()")
+        || !result.output().contains("USE_LENGTH_UNITS(CANON_UNITS_" + unit + ")")) {
+      throw new AssertionError(program + ": " + result);
+    }
+    List<NgcReader.Hole> left = new ArrayList<>();
+    NgcReader.Hole last = null;
+    Matcher moves = MOVE.matcher(result.output());
+    while (moves.find()) {
+      boolean cut = moves.group(1).equals("FEED");
+      if (!cut && last != null) {
+        left.add(last);
+      }
+      last = cut ? new NgcReader.Hole(at(moves, 2), at(moves, 3), at(moves, 4)) : null;
+    }
+    return left;
+  }
+
   private static double at(Matcher moves, int group) {
     return Double.parseDouble(moves.group(group));
   }
