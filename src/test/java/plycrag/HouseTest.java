@@ -54,6 +54,7 @@ class HouseTest {
     rooms.put("stock.cutting", List.of());
     rooms.put("stock", with(rooms, "check", "check", "document", "stock.cutting"));
     rooms.put("machining", with(rooms, "check", "check", "document"));
+    rooms.put("machining.replay", List.of("units", "geometry"));
     rooms.put("drawing", with(rooms, "stock", "stock", "machining"));
     rooms.put("book", with(rooms, "drawing", "drawing"));
     for (String format : List.of("csv", "dxf", "svg", "ngc", "html", "json")) {

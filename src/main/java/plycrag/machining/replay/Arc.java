@@ -1,0 +1,90 @@
+package plycrag.machining.replay;
+
+import static plycrag.machining.replay.ReadingException.require;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import plycrag.geometry.Trig;
+
+/**
+ * An arc in the XY plane, or a helix about its centre.
+ *
+ * @param from where it begins
+ * @param to where it ends; straight above or below the beginning for a full turn
+ * @param centre of both ends
+ * @param left whether it turns counter-clockwise
+ */
+record Arc(Spot from, Spot to, Coordinate centre, boolean left) {
+  /**
+   * How much farther one end may be from the centre than the other, mm. Three decimals may come to
+   * 0.002; common controllers refuse more than this (from memory).
+   */
+  private static final double OUT_OF_ROUND = 0.005;
+
+  /** How far a chord may stand off its arc, mm. */
+  private static final double CHORD = 0.0005;
+
+  private static final double FULL_TURN = 360;
+
+  /** An arc by its centre. */
+  static Arc about(Spot from, Spot to, Coordinate centre, boolean left) throws ReadingException {
+    double before = centre.distance(from.coordinate());
+    double after = centre.distance(to.coordinate());
+    require(before > OUT_OF_ROUND, "an arc without radius");
+    require(Math.abs(before - after) <= OUT_OF_ROUND, "an arc's ends differ in radius");
+    return new Arc(from, to, centre, left);
+  }
+
+  /** An arc by its radius; negative for the longer of the two (NISTIR 6556, radius format). */
+  static Arc within(Spot from, Spot to, double radius, boolean left) throws ReadingException {
+    double chord = from.beside(to);
+    require(!from.isAbove(to), "an arc by its radius that ends where it began");
+    double half = chord / 2;
+    require(half <= Math.abs(radius) + OUT_OF_ROUND, "an arc's radius is too small for its ends");
+    double off = Math.sqrt(Math.max(0, radius * radius - half * half)) / chord;
+    double side = left == radius > 0 ? off : -off;
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    Coordinate centre =
+        new Coordinate(from.x() + dx / 2 - side * dy, from.y() + dy / 2 + side * dx);
+    return new Arc(from, to, centre, left);
+  }
+
+  /** Spots on the arc, both ends among them. */
+  List<Spot> way() {
+    double turn = turn();
+    double radius = centre.distance(from.coordinate());
+    double widest = Math.toDegrees(2 * Math.sqrt(2 * CHORD / radius));
+    int chords = (int) Math.ceil(Math.max(Math.abs(turn) / widest, 1));
+    double grown = centre.distance(to.coordinate()) / radius - 1;
+    List<Spot> way = new ArrayList<>();
+    way.add(from);
+    for (int at = 1; at < chords; at++) {
+      double part = (double) at / chords;
+      way.add(turned(part * turn, 1 + part * grown, from.z() + part * (to.z() - from.z())));
+    }
+    way.add(to);
+    return way;
+  }
+
+  private Spot turned(double degrees, double scale, double height) {
+    double cos = scale * Trig.cos(degrees);
+    double sin = scale * Trig.sin(degrees);
+    double dx = from.x() - centre.x;
+    double dy = from.y() - centre.y;
+    return new Spot(centre.x + cos * dx - sin * dy, centre.y + sin * dx + cos * dy, height);
+  }
+
+  /** How far it turns, degrees, positive counter-clockwise. */
+  private double turn() {
+    if (from.isAbove(to)) {
+      return left ? FULL_TURN : -FULL_TURN;
+    }
+    double turn = Turn.about(centre, from.coordinate(), to.coordinate());
+    if (left) {
+      return turn > 0 ? turn : turn + FULL_TURN;
+    }
+    return turn < 0 ? turn : turn - FULL_TURN;
+  }
+}

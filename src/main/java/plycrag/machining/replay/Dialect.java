@@ -1,0 +1,44 @@
+package plycrag.machining.replay;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * What a controller understands. A program that asks for more is at fault.
+ *
+ * @param abilities beyond those of the plainest
+ * @param milliseconds whether it waits by milliseconds rather than seconds
+ * @param longestLine characters, the line's end not counted
+ */
+public record Dialect(Set<Ability> abilities, boolean milliseconds, int longestLine) {
+  /** What the plainest controllers take with their line's end, and room to spare. */
+  private static final int LONGEST = 72;
+
+  /** Copies the abilities. */
+  public Dialect {
+    abilities = Set.copyOf(abilities);
+  }
+
+  /** Straight moves in millimetres, comments in parentheses, waits in seconds. */
+  public static Dialect plainest() {
+    return new Dialect(EnumSet.of(Ability.PARENTHESES), false, LONGEST);
+  }
+
+  /** Everything that the reader knows, waits in seconds. */
+  public static Dialect richest() {
+    return new Dialect(EnumSet.allOf(Ability.class), false, LONGEST);
+  }
+
+  boolean can(Ability ability) {
+    return abilities.contains(ability);
+  }
+
+  /** Whether a program can say anything to a person. */
+  boolean hasComments() {
+    return can(Ability.PARENTHESES) || can(Ability.SEMICOLON);
+  }
+
+  double seconds(double wait) {
+    return milliseconds ? wait / 1000 : wait;
+  }
+}
