@@ -35,8 +35,12 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
   static AxisSetOut of(
       AxisTask axis, Axis lines, List<Double> wanted, WhenBlocked whenBlocked, Tape tape) {
     Task task = axis.task(wanted);
-    Result result = SetOut.of(task, mode(whenBlocked));
-    double shift = whenBlocked == WhenBlocked.SHIFT ? shift(result) : 0;
+    Mode mode = mode(whenBlocked);
+    Result result =
+        axis.isMirrored()
+            ? new MirroredSetOut(task, axis.extent(), tape).best(mode)
+            : SetOut.of(task, mode);
+    double shift = mode == Mode.SHIFT && !axis.isMirrored() ? shift(result) : 0;
     List<Double> places =
         result.lines().stream()
             .map(line -> tape.snap(line.place().orElse(line.line().wanted() + shift)))

@@ -74,6 +74,16 @@ final class AxisTask {
     return new Task(named, keepouts(), fixed, bays, limits());
   }
 
+  /** Whether the lines are to mirror each other. */
+  boolean isMirrored() {
+    return lines == Axis.UP && inserts.symmetry() == InsertParameters.Symmetry.LEFT_RIGHT;
+  }
+
+  /** The facet's size across the lines, mm. */
+  double extent() {
+    return lines.other().size(frame.facet().boundary().getEnvelopeInternal());
+  }
+
   /** The middles of the movable members as they are laid out first, mm. */
   List<Double> movable() {
     return crossings().stream()

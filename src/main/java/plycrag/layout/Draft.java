@@ -91,6 +91,13 @@ record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
     return direction().span(footprint);
   }
 
+  /** The same over its long points, mm. */
+  Direction.Span reach() {
+    Direction.Span back = direction().span(far());
+    Direction.Span near = along();
+    return new Direction.Span(Math.min(near.low(), back.low()), Math.max(near.high(), back.high()));
+  }
+
   /** The sides of an area that were made by others' sides, or by the strip's own. */
   static List<SlopingSide> sides(Polygon area, List<SlopingSide> around, Strip strip) {
     List<SlopingSide> sides = new ArrayList<>();

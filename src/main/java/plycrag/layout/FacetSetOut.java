@@ -22,7 +22,7 @@ record FacetSetOut(PatternLines asked, AxisSetOut columns, AxisSetOut rows, int 
    * @param neighbours the members of other facets
    */
   static FacetSetOut of(Wall wall, FramePlan plan, FramedFacet frame, List<Neighbour> neighbours) {
-    PatternLines asked = InsertPattern.of(wall.inserts(), frame.facet(), wall.tape());
+    PatternLines asked = InsertPattern.of(wall, frame.facet());
     InsertSurroundings first = new InsertSurroundings(wall, frame, neighbours, List.of());
     int blocked =
         (int) asked.inserts().stream().filter(one -> !first.all(one.centre()).isEmpty()).count();

@@ -1,6 +1,9 @@
 package plycrag.layout;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.params.FrameParameters.LongStuds;
 import plycrag.params.StockParameters;
 
 /**
@@ -10,8 +13,10 @@ import plycrag.params.StockParameters;
  * @param edges the timber along the sides
  * @param ground what may be taken
  * @param stock the timber that is sold
+ * @param longStuds what becomes of studs longer than that
  */
-record FrameFill(FramePlan plan, EdgeStrips edges, Ground ground, StockParameters stock) {
+record FrameFill(
+    FramePlan plan, EdgeStrips edges, Ground ground, StockParameters stock, LongStuds longStuds) {
 
   private interface Which {
     boolean is(StudPlan.Stud stud);
@@ -35,24 +40,37 @@ record FrameFill(FramePlan plan, EdgeStrips edges, Ground ground, StockParameter
     Envelope box = wished.area().intersection(ground.area()).getEnvelopeInternal();
     Course.Span along = new Course.Span(box.getMinX(), box.getMaxX());
     for (Course.Span span : new PlatePlan(along, plan.studs(), stock).spans()) {
-      ground.take(
-          new Strip(
-              wished.role(),
-              wished.hold(),
-              wished.direction(),
-              wished.between(span.low(), span.high()),
-              wished.depth(),
-              wished.lean()));
+      ground.take(wished.part(span.low(), span.high()));
     }
   }
 
   private void takeStuds(Which which, Role role) {
     Envelope box = ground.area().getEnvelopeInternal();
-    for (StudPlan.Stud stud : plan.studs().studs()) {
-      if (which.is(stud)) {
-        take(Strip.up(role, stud, box.getMinY(), box.getMaxY()));
+    List<StudPlan.Stud> studs = plan.studs().studs();
+    for (int at = 0; at < studs.size(); at++) {
+      if (which.is(studs.get(at))) {
+        Strip strip = Strip.up(role, studs.get(at), box.getMinY(), box.getMaxY());
+        lengths(strip, at % 2 == 1).forEach(this::take);
       }
     }
+  }
+
+  /** The lengths of a stud; every second one is spliced from above, so that no two are in line. */
+  private List<Strip> lengths(Strip strip, boolean fromAbove) {
+    List<Strip> lengths = new ArrayList<>(List.of(strip));
+    if (longStuds == LongStuds.SPLICED) {
+      List<Double> rows =
+          plan.rows().rows().stream().map(row -> row.backing().middle()).distinct().toList();
+      for (Draft whole : ground.probe(strip)) {
+        for (double place :
+            new Splices(stock.longestMember(), rows, fromAbove).places(whole.reach())) {
+          Strip upper = lengths.remove(lengths.size() - 1);
+          lengths.add(upper.part(upper.along().low(), place));
+          lengths.add(upper.part(place, upper.along().high()));
+        }
+      }
+    }
+    return lengths;
   }
 
   private void takeRow(BlockingRows.Row row) {

@@ -60,7 +60,7 @@ final class Framing {
   /** The members of the frame: role by role, each in reading order. */
   List<Member> members(FramePlan plan, MemberNumbers numbers) {
     Ground ground = new Ground(area, Ground.sloping(outer, cuts.sides()));
-    new FrameFill(plan, edges, ground, stock).fill();
+    new FrameFill(plan, edges, ground, stock, frame.longStuds()).fill();
     return marked(ground, numbers);
   }
 

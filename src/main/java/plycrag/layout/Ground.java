@@ -55,6 +55,11 @@ final class Ground {
     return drafts;
   }
 
+  /** What a strip could have; nothing is taken. */
+  List<Draft> probe(Strip strip) {
+    return wished(strip);
+  }
+
   /** The same, but for stubs and for what would take from the timber round an opening. */
   List<Draft> takeFree(Strip strip) {
     double breadth = strip.beside().size();

@@ -21,6 +21,8 @@ public record Joint(
     END("end on side"),
     /** Two lengths of one run meet end to end. */
     SPLICE("end to end"),
+    /** Two lengths of a stud meet end to end, with a strap on each side. */
+    STUD_SPLICE("end to end, both sides"),
     /** They lie side by side. */
     SIDE("side by side"),
     /** They belong to two facets and lie back to back in the plane that halves the fold. */

@@ -70,7 +70,8 @@ final class Joints {
       return Optional.empty();
     }
     boolean parallel = member.direction().isParallel(other.direction());
-    Joint.Kind together = parallel ? Joint.Kind.SPLICE : Joint.Kind.END;
+    Joint.Kind splice = member.role().isUpright() ? Joint.Kind.STUD_SPLICE : Joint.Kind.SPLICE;
+    Joint.Kind together = parallel ? splice : Joint.Kind.END;
     return joint(ends ? together : Joint.Kind.SIDE, member, other, contact.get());
   }
 

@@ -10,7 +10,7 @@ import plycrag.units.Tape;
 
 /**
  * Moves each line that no place clears all along to where it keeps most of its inserts: columns
- * first, then rows; of equal places the nearest, then the lower one.
+ * first, unless they mirror each other, then rows; of equal places the nearest, then the lower one.
  *
  * @param inserts the pattern and its limits
  * @param least distance between neighbouring lines, mm
@@ -21,7 +21,8 @@ record Salvage(InsertParameters inserts, double least, InsertSurroundings surrou
 
   /** A set-out with as many inserts kept as single moves of its unclear lines allow. */
   FacetSetOut of(FacetSetOut setOut) {
-    return along(Axis.ACROSS, along(Axis.UP, setOut));
+    boolean isMirrored = inserts.symmetry() == InsertParameters.Symmetry.LEFT_RIGHT;
+    return along(Axis.ACROSS, isMirrored ? setOut : along(Axis.UP, setOut));
   }
 
   private FacetSetOut along(Axis axis, FacetSetOut setOut) {

@@ -12,6 +12,7 @@ import plycrag.layout.scatter.Scatter;
 import plycrag.layout.scatter.Spread;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.InsertParameters;
+import plycrag.params.InsertParameters.Symmetry;
 import plycrag.params.Scattering;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
@@ -26,7 +27,7 @@ record ScatterPattern(Wall wall, FramedFacet frame) {
     Scattering scattering = inserts.scattering();
     Fade fade = new Fade(0, scattering.spacing(), facet.length(), scattering.topSpacing());
     double step = wall.tape().unit().markingGrid();
-    Spread spread = new Spread(fade, step, scattering.seed(), OptionalDouble.empty());
+    Spread spread = new Spread(fade, step, scattering.seed(), mirror(facet));
     Geometry free = Shapes.together(facet.setback(inserts.setback()));
     free = Shapes.without(free, Shapes.together(taken()));
     List<Insert> scattered = new ArrayList<>();
@@ -34,6 +35,12 @@ record ScatterPattern(Wall wall, FramedFacet frame) {
       scattered.add(new Insert("", Shapes.point(place.getX(), place.getY()), 0, 0));
     }
     return scattered;
+  }
+
+  private OptionalDouble mirror(Facet facet) {
+    return wall.inserts().symmetry() == Symmetry.NONE
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(facet.width() / 2);
   }
 
   /** Where a centre would be too near to timber or to a seam. */

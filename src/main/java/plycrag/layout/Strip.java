@@ -51,6 +51,11 @@ record Strip(Role role, Hold hold, Direction direction, Polygon area, double dep
     return direction.across().span(area);
   }
 
+  /** The same from one place along it to another only. */
+  Strip part(double low, double high) {
+    return new Strip(role, hold, direction, between(low, high), depth, lean);
+  }
+
   /** The part of its breadth from one place along it to another. */
   Polygon between(double low, double high) {
     return between(low, high, beside());

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param studSpacing greatest, centre to centre, mm
  * @param seams what backs a seam
  * @param edgeStuds how many studs stand at each side
+ * @param longStuds what becomes of studs longer than is sold
  * @param blockingSpacing greatest between rows of blocking, middle to middle, mm; empty where only
  *     seams get any
  */
@@ -19,6 +20,7 @@ public record FrameParameters(
     double studSpacing,
     SeamBacking seams,
     EdgeStuds edgeStuds,
+    LongStuds longStuds,
     Optional<Double> blockingSpacing) {
 
   /** How many studs stand at each side of a facet. */
@@ -27,6 +29,14 @@ public record FrameParameters(
     SINGLE,
     /** A second one beside it. */
     DOUBLED
+  }
+
+  /** What becomes of studs longer than is sold. */
+  public enum LongStuds {
+    /** They are refused. */
+    REFUSED,
+    /** They are made of lengths end to end. */
+    SPLICED
   }
 
   /** What backs a seam. */

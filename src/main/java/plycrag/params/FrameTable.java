@@ -2,6 +2,7 @@ package plycrag.params;
 
 import java.util.List;
 import plycrag.params.FrameParameters.EdgeStuds;
+import plycrag.params.FrameParameters.LongStuds;
 import plycrag.params.FrameParameters.SeamBacking;
 
 /** The keys of {@code [frame]}. */
@@ -31,6 +32,13 @@ final class FrameTable {
           new WordKind<>(List.of(EdgeStuds.values())),
           Standard.word(EdgeStuds.SINGLE),
           "How many studs stand at each side of a facet: one, or two side by side.");
+  static final Parameter<LongStuds> LONG_STUDS =
+      new Parameter<>(
+          "long-studs",
+          new WordKind<>(List.of(LongStuds.values()), List.of()),
+          Standard.word(LongStuds.REFUSED),
+          "What becomes of a stud longer than is sold: it is refused, or spliced from lengths end to"
+              + " end, at blocking where there is some, neighbours at different heights.");
   static final Parameter<Double> BLOCKING_SPACING =
       new Parameter<>(
           "blocking-spacing",
@@ -43,7 +51,7 @@ final class FrameTable {
           "frame",
           false,
           "The framing behind the sheets.",
-          List.of(SECTION, STUD_SPACING, SEAMS, EDGE_STUDS, BLOCKING_SPACING),
+          List.of(SECTION, STUD_SPACING, SEAMS, EDGE_STUDS, LONG_STUDS, BLOCKING_SPACING),
           List.of());
 
   private FrameTable() {}
@@ -56,6 +64,7 @@ final class FrameTable {
         values.get(STUD_SPACING),
         values.get(SEAMS),
         values.get(EDGE_STUDS),
+        values.get(LONG_STUDS),
         values.given(BLOCKING_SPACING));
   }
 }

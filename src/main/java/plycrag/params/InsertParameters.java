@@ -8,6 +8,8 @@ import java.util.List;
  * @param pattern how they are set out
  * @param pitchAcross between neighbouring columns, mm
  * @param pitchUp between neighbouring rows, mm
+ * @param density for {@link Pattern#DENSITY}
+ * @param symmetry whether one half of a facet mirrors the other
  * @param scattering for {@link Pattern#SCATTER}
  * @param columns for {@link Pattern#LINES}: from the facet's left edge, ascending, mm
  * @param rows for {@link Pattern#LINES}: from its lower edge, ascending, mm
@@ -26,6 +28,8 @@ public record InsertParameters(
     Pattern pattern,
     double pitchAcross,
     double pitchUp,
+    Density density,
+    Symmetry symmetry,
     Scattering scattering,
     List<Double> columns,
     List<Double> rows,
@@ -52,10 +56,20 @@ public record InsertParameters(
     GRID,
     /** The same, every second row moved by half a pitch. */
     OFFSET,
+    /** Columns and rows evenly apart, as many as make a number of inserts. */
+    DENSITY,
     /** Columns and rows as listed. */
     LINES,
     /** Without order, no two nearer than a distance. */
     SCATTER
+  }
+
+  /** Whether one half of a facet mirrors the other. */
+  public enum Symmetry {
+    /** It need not. */
+    NONE,
+    /** Left and right of the line up the middle of its width. */
+    LEFT_RIGHT
   }
 
   /** What holds an insert in the sheet. */

@@ -3,6 +3,7 @@ package plycrag.params;
 import java.util.List;
 import plycrag.params.InsertParameters.Fixing;
 import plycrag.params.InsertParameters.Pattern;
+import plycrag.params.InsertParameters.Symmetry;
 import plycrag.params.InsertParameters.WhenBlocked;
 
 /** The keys of {@code [inserts]}. */
@@ -15,8 +16,27 @@ final class InsertTable {
           "pattern",
           new WordKind<>(List.of(Pattern.values())),
           Standard.word(Pattern.GRID),
-          "How inserts are set out: a grid, every second row moved by half a pitch, given lines, or"
-              + " scattered without order, clear of timber and seams.");
+          "How inserts are set out: a grid, every second row moved by half a pitch, as many as make a"
+              + " density, given lines, or scattered without order, clear of timber and seams.");
+  static final Parameter<Integer> DENSITY =
+      new Parameter<>(
+          "density",
+          new CountKind(new Range(1, 500), "inserts"),
+          Standard.count(25),
+          "How many inserts there are to be, for the pattern density.");
+  static final Parameter<Density.Per> DENSITY_PER =
+      new Parameter<>(
+          "density-per",
+          new WordKind<>(List.of(Density.Per.values()), List.of()),
+          Standard.word(Density.Per.SQUARE_METRE),
+          "On what so many: a square metre of the facet, or as much of it as a stock sheet covers.");
+  static final Parameter<Symmetry> SYMMETRY =
+      new Parameter<>(
+          "symmetry",
+          new WordKind<>(List.of(Symmetry.values()), List.of()),
+          Standard.word(Symmetry.NONE),
+          "Whether the left half of every facet mirrors the right one; studs then stay where they"
+              + " are. Not with given lines, which lie where they are given.");
   static final Parameter<Double> SPACING =
       new Parameter<>(
           "scatter-spacing",
@@ -132,6 +152,9 @@ final class InsertTable {
               PATTERN,
               PITCH_ACROSS,
               PITCH_UP,
+              DENSITY,
+              DENSITY_PER,
+              SYMMETRY,
               SPACING,
               TOP_SPACING,
               SEED,
@@ -157,6 +180,13 @@ final class InsertTable {
       return;
     }
     boolean needed = values.get(PATTERN) == Pattern.LINES;
+    if (needed && values.isSound(SYMMETRY) && values.get(SYMMETRY) != Symmetry.NONE) {
+      faults.add(
+          values.key(SYMMETRY),
+          values.spot(SYMMETRY),
+          "symmetry stands beside the pattern lines",
+          "none is allowed with given lines");
+    }
     for (Parameter<?> lines : List.of(COLUMNS, ROWS)) {
       if (needed && !values.isGiven(lines)) {
         faults.add(
@@ -179,6 +209,8 @@ final class InsertTable {
         values.get(PATTERN),
         values.get(PITCH_ACROSS),
         values.get(PITCH_UP),
+        new Density(values.get(DENSITY), values.get(DENSITY_PER)),
+        values.get(SYMMETRY),
         new Scattering(
             values.get(SPACING),
             values.given(TOP_SPACING).orElse(values.get(SPACING)),

@@ -46,6 +46,7 @@ public record Hardware(Kind kind, int count) {
     return switch (joint.kind()) {
       case END -> new Hardware(Kind.BRACKET, 1);
       case SPLICE -> new Hardware(Kind.STRAP, 1);
+      case STUD_SPLICE -> new Hardware(Kind.STRAP, 2);
       case SIDE -> new Hardware(Kind.SCREW, along(joint.length(), joints.screwSpacing()));
       case FOLD -> new Hardware(Kind.BOLT, along(joint.length(), joints.boltSpacing()));
       case FOLD_EDGES -> new Hardware(Kind.STRAP, along(joint.length(), joints.boltSpacing()));

@@ -77,6 +77,7 @@ class ParameterFileTest {
                 400,
                 FrameParameters.SeamBacking.DOUBLED,
                 FrameParameters.EdgeStuds.SINGLE,
+                FrameParameters.LongStuds.REFUSED,
                 Optional.empty()));
     assertThat(read.stock().lengths())
         .containsExactly(2400.0, 3000.0, 3600.0, 4200.0, 4800.0, 5400.0, 6000.0);
@@ -97,6 +98,8 @@ class ParameterFileTest {
                 InsertParameters.Pattern.GRID,
                 200,
                 200,
+                new Density(25, Density.Per.SQUARE_METRE),
+                InsertParameters.Symmetry.NONE,
                 new Scattering(180, 180, 1),
                 List.of(),
                 List.of(),

@@ -8,6 +8,7 @@ import plycrag.finding.Measure;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
+import plycrag.layout.Role;
 
 /** Every member can be cut from a length that is sold. */
 public final class MemberWithinStock implements Rule {
@@ -50,6 +51,9 @@ public final class MemberWithinStock implements Rule {
             + report.tape().text(member.length())
             + " long, and the longest that a bought stick yields is "
             + report.tape().text(longest),
-        "make the facet shorter, or state a longer length under [stock]");
+        member.role() == Role.STUD
+            ? "make the facet shorter, state a longer length under [stock], or have long studs"
+                + " spliced ([frame] long-studs)"
+            : "make the facet shorter, or state a longer length under [stock]");
   }
 }

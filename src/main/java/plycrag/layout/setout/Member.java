@@ -10,7 +10,7 @@ package plycrag.layout.setout;
 public record Member(String name, double centre, double halfBreadth) {
 
   /** Where it keeps lines from that must stay so far from its sides. */
-  Keepout keepout(double distance) {
+  public Keepout keepout(double distance) {
     double reach = halfBreadth + distance;
     return new Keepout(name, centre - reach, centre + reach);
   }

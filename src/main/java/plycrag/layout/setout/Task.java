@@ -45,7 +45,7 @@ public record Task(
   }
 
   /** Fixed members and those of the bays as they are laid out first, ascending. */
-  List<Member> membersAtFirst() {
+  public List<Member> membersAtFirst() {
     List<Member> all = new ArrayList<>();
     int bay = 0;
     for (int at = 0; at < fixed.size(); at++) {

@@ -31,6 +31,16 @@ class MemberWithinStockTest {
         .between("ST1", "")
         .measured(-110, 0)
         .says("stud ST1 is 1110 mm long, and the longest that a bought stick yields is 1000 mm")
-        .suggests("make the facet shorter, or state a longer length under [stock]");
+        .suggests(
+            "make the facet shorter, state a longer length under [stock], or have long studs"
+                + " spliced ([frame] long-studs)");
+  }
+
+  @Test
+  void passesWithStudsSplicedFromWhatIsSold() {
+    Found.by(
+            "member-stock",
+            Found.BAY + "long-studs = \"spliced\"\n[stock]\nlengths = [600, 1000]\n")
+        .isNothing();
   }
 }
