@@ -166,7 +166,7 @@ public final class Deliverable {
     addList("lists/joints.csv", JointList.of(checked));
     addList("lists/cutting-plan.csv", plan.table());
     addList("lists/sheet-plan.csv", SheetList.of(checked));
-    addList("lists/fasteners.csv", FastenerList.of(checked));
+    addList("lists/fasteners.csv", FastenerList.of(checked, parameters.buying().environment()));
     addList("lists/shopping.csv", shopping.table());
     addList("lists/costs.csv", Costs.of(shopping).table());
     addList("lists/tools.csv", ToolList.of(checked));

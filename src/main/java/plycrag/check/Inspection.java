@@ -27,6 +27,7 @@ import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.WithinTravel;
+import plycrag.check.making.ScrewSold;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
@@ -53,6 +54,7 @@ public final class Inspection {
           new CutoutsFit(),
           new CornersClose(),
           new JointScrewLength(),
+          new ScrewSold(),
           new MemberWithinStock(),
           new PlateOnFloor(),
           new HoleTools(),

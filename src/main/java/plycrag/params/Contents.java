@@ -49,7 +49,10 @@ record Contents(Map<String, List<Values>> tables) {
   Parameters parameters(String stem) {
     double wallWidth = in(WallTable.TABLE).get(WallTable.WIDTH);
     SheetParameters sheet = SheetTable.record(in(SheetTable.TABLE));
+    FrameParameters frame = FrameTable.record(in(FrameTable.TABLE));
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
+    ClearanceParameters clearance = ClearanceTable.record(in(ClearanceTable.TABLE), screws);
+    ScrewReach reach = ScrewReach.throughSheet(sheet.thickness(), frame, clearance);
     return new Parameters(
         WallTable.record(in(WallTable.TABLE), stem),
         FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
@@ -57,8 +60,8 @@ record Contents(Map<String, List<Values>> tables) {
         sheet,
         NestingTable.record(
             in(NestingTable.TABLE), sheet, tables.get(StockSheetTable.TABLE.name())),
-        FrameTable.record(in(FrameTable.TABLE)),
-        JointTable.record(in(JointTable.TABLE)),
+        frame,
+        JointTable.record(in(JointTable.TABLE), frame.breadth()),
         StockTable.record(in(StockTable.TABLE)),
         StockTable.buying(in(StockTable.TABLE)),
         InsertTable.record(in(InsertTable.TABLE)),
@@ -67,6 +70,9 @@ record Contents(Map<String, List<Values>> tables) {
         MachineTable.record(
             in(MachineTable.TABLE),
             ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE))),
+        ScrewTable.reaching(in(ScrewTable.TABLE), screws, reach),
+        clearance,
+        MachineTable.record(in(MachineTable.TABLE)),
         OutputTable.record(in(OutputTable.TABLE)));
   }
 

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.catalog.SoldScrew.Use;
 
 /** The keys of {@code [joints]}. */
 final class JointTable {
@@ -33,7 +34,8 @@ final class JointTable {
           "screw-length",
           LengthKind.length(20, 400),
           Standard.length("80 mm", "2 3/4 in"),
-          "Length of those screws.");
+          "Length of those screws; where it is left out and the default does not hold or comes out of the"
+              + " second member, the shortest of the catalogue that does neither.");
   static final Parameter<Double> SCREW_SPACING =
       new Parameter<>(
           "screw-spacing",
@@ -57,13 +59,16 @@ final class JointTable {
 
   private JointTable() {}
 
-  static JointParameters record(Values values) {
+  static JointParameters record(Values values, double breadth) {
+    double diameter = values.get(SCREW_DIAMETER);
+    ScrewReach reach = ScrewReach.sideBySide(breadth, diameter);
+    double usual = reach.choose(values.get(SCREW_LENGTH), Use.MEMBER, diameter);
     return new JointParameters(
         values.get(BRACKET_SCREWS),
         values.get(BOLT_DIAMETER),
         values.get(BOLT_SPACING),
-        values.get(SCREW_DIAMETER),
-        values.get(SCREW_LENGTH),
+        diameter,
+        values.given(SCREW_LENGTH).orElse(usual),
         values.get(SCREW_SPACING));
   }
 }

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.catalog.SoldScrew.Use;
 
 /** The keys of {@code [screws]}. */
 final class ScrewTable {
@@ -15,7 +16,8 @@ final class ScrewTable {
           "length",
           LengthKind.length(10, 300),
           Standard.length("50 mm", "2 in"),
-          "Length under the head.");
+          "Length under the head; where it is left out and the default does not hold or comes out of the"
+              + " timber, the shortest of the catalogue that does neither.");
   static final Parameter<Boolean> PREDRILLED =
       new Parameter<>(
           "predrilled",
@@ -44,6 +46,21 @@ final class ScrewTable {
           List.of());
 
   private ScrewTable() {}
+
+  /** The screws at a length that does, unless the file gives one. */
+  static ScrewParameters reaching(Values values, ScrewParameters screws, ScrewReach reach) {
+    double length = values.given(LENGTH).orElse(chosen(screws, reach));
+    return new ScrewParameters(
+        screws.diameter(),
+        length,
+        screws.predrilled(),
+        screws.edgeSpacing(),
+        screws.fieldSpacing());
+  }
+
+  private static double chosen(ScrewParameters screws, ScrewReach reach) {
+    return reach.choose(screws.length(), Use.SHEET, screws.diameter());
+  }
 
   static ScrewParameters record(Values values) {
     return new ScrewParameters(

@@ -17,9 +17,6 @@ import plycrag.wall.Wall;
 
 /** The inserts, the screws and the steel of a wall. */
 final class HardwareWants {
-  /** Beyond the timber, in diameters: two washers, a nut and two threads (common practice). */
-  private static final double BEYOND = 2;
-
   private final Layout layout;
   private final Wall wall;
   private final Tape tape;
@@ -97,15 +94,19 @@ final class HardwareWants {
 
   private void addBolts() {
     JointParameters joints = wall.joints();
-    double diameter = joints.boltDiameter();
-    double grip = 2 * wall.frame().breadth();
+    BoltSize needed = BoltSize.of(wall);
+    double diameter = needed.diameter();
     int bolts = counts.getOrDefault(Hardware.Kind.BOLT, 0);
     String size = tape.size(diameter);
-    String length = tape.text(tape.snapUp(grip + BEYOND * diameter));
-    String bolt = "bolt through " + tape.size(grip) + " of timber";
+    String length =
+        needed
+            .length()
+            .map(sold -> tape.text(sold) + " under the head; ")
+            .orElse("at least " + tape.text(tape.snapUp(needed.least())) + " under the head; ");
+    String bolt = "bolt through " + tape.size(needed.grip()) + " of timber";
     addPieces(bolt, size, bolts, Supply.of(Article.BOLT, diameter));
     int last = wants.size() - 1;
-    wants.set(last, wants.get(last).noting("at least " + length + " under the head; " + coating));
+    wants.set(last, wants.get(last).noting(length + coating));
     addPieces("washer for timber", size, 2 * bolts, Supply.of(Article.WASHER, diameter));
     addPieces("nut", size, bolts, Supply.of(Article.NUT, diameter));
     addPieces(

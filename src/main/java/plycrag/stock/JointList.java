@@ -7,11 +7,26 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Joint;
+import plycrag.params.JointParameters;
+import plycrag.wall.Wall;
 
 /** Every joint of the frame with what it takes. */
 public final class JointList {
   private static final List<String> COLUMNS =
-      List.of("mark", "facet", "joint", "first", "second", "u_mm", "v_mm", "hardware", "quantity");
+      List.of(
+          "mark",
+          "facet",
+          "joint",
+          "first",
+          "second",
+          "u_mm",
+          "v_mm",
+          "hardware",
+          "quantity",
+          "diameter_mm",
+          "length_mm",
+          "penetration_mm",
+          "pilot_hole_mm");
 
   private JointList() {}
 
@@ -21,7 +36,8 @@ public final class JointList {
     for (FacetLayout facet : checked.layout().facets()) {
       for (Joint joint : facet.joints()) {
         Hardware hardware = Hardware.of(joint, checked.layout().wall());
-        rows.add(
+        List<Cell> row = new ArrayList<>();
+        row.addAll(
             List.of(
                 Cell.of(joint.mark()),
                 Cell.of(facet.facet().name()),
@@ -32,8 +48,31 @@ public final class JointList {
                 Cell.mm(joint.place().getY()),
                 Cell.of(hardware.kind().word()),
                 Cell.of(hardware.count())));
+        row.addAll(sizes(hardware.kind(), checked.layout().wall()));
+        rows.add(row);
       }
     }
     return new Table("Joints of the frame", COLUMNS, rows);
+  }
+
+  /** Diameter, length, penetration of the second member and pilot hole, where they are known. */
+  private static List<Cell> sizes(Hardware.Kind kind, Wall wall) {
+    Cell none = Cell.of("");
+    return switch (kind) {
+      case BRACKET, STRAP -> List.of(none, none, none, none);
+      case BOLT -> {
+        BoltSize bolt = BoltSize.of(wall);
+        Cell length = bolt.length().map(Cell::mm).orElse(none);
+        yield List.of(Cell.mm(bolt.diameter()), length, none, none);
+      }
+      case SCREW -> {
+        JointParameters screw = wall.joints();
+        yield List.of(
+            Cell.mm(screw.screwDiameter()),
+            Cell.mm(screw.screwLength()),
+            Cell.mm(screw.screwLength() - wall.frame().breadth()),
+            Cell.mm(ScrewHoles.of(screw.screwDiameter(), true).pilot()));
+      }
+    };
   }
 }

@@ -10,7 +10,9 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.params.BuyingParameters;
+import plycrag.params.BuyingParameters.Environment;
 import plycrag.params.PriceList;
+import plycrag.wall.Wall;
 
 class StockTest {
   private static final CheckedLayout WALL =
@@ -32,7 +34,7 @@ class StockTest {
     assertThat(quantity(shopping, "inserts")).isEqualTo(50);
     assertThat(quantity(shopping, "screws"))
         .isEqualTo(WALL.layout().facets().get(0).screws().size())
-        .isEqualTo(FastenerList.of(WALL).rows().size());
+        .isEqualTo(FastenerList.of(WALL, Environment.INDOORS).rows().size());
   }
 
   /** What no length sold holds is on the list all the same, and says so. */
@@ -73,6 +75,45 @@ class StockTest {
     assertThat(ScrewHoles.of(Walls.parameters(wall).screws()).pilot()).isEqualTo(2.3);
     assertThat(ScrewHoles.of(Walls.parameters(wall + "predrilled = false\n").screws()).pilot())
         .isZero();
+  }
+
+  /** 50 mm less a sheet of 18 mm; 0.5 mm of play, 70 % of the root (USDA Wood Handbook). */
+  @Test
+  void everyScrewSaysWhatToDrillAndWhatToAskFor() {
+    Table fasteners = FastenerList.of(WALL, Environment.DAMP);
+    assertThat(fasteners.rows())
+        .extracting(StockTest::texts)
+        .allSatisfy(
+            row ->
+                assertThat(row.subList(7, row.size()))
+                    .containsExactly(
+                        "4.5",
+                        "50",
+                        "5",
+                        "2.1",
+                        "32",
+                        "5 mm",
+                        "2 mm",
+                        "",
+                        "countersunk",
+                        "TX 20",
+                        "hot-dip galvanized or stainless"));
+  }
+
+  /** ASME B18.6.1: a number 10 screw is 0.060 + 10 x 0.013 = 0.19 in thick. */
+  @Test
+  void inInchFilesTheScrewHasItsNumber() {
+    CheckedLayout checked = Walls.judged("[wall]\nunit = \"in\"\n[[facet]]\n");
+    Table fasteners = FastenerList.of(checked, Environment.INDOORS);
+    assertThat(texts(fasteners.rows().get(0)).subList(12, 16))
+        .containsExactly("7/32 in", "5/64 in", "No. 10", "countersunk");
+  }
+
+  /** Two plates of 45 mm and two diameters of 10 mm are 110 mm, which is sold. */
+  @Test
+  void boltsAreTheShortestSoldThatReachThrough() {
+    Wall wall = WALL.layout().wall();
+    assertThat(BoltSize.of(wall).length()).contains(110.0);
   }
 
   /** EN 1995-1-1 Table 8.2, unloaded: 3d and 7d predrilled, 5d and 10d not; d = 4.5 and α = 0. */

@@ -9,16 +9,11 @@ import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
+import plycrag.params.ScrewReach;
 import plycrag.units.Tape;
 
 /** The screws that join members side by side reach into the second one and not out of it. */
 public final class JointScrewLength implements Rule {
-  /** EN 1995-1-1, 8.7.2: a thread is at least six diameters deep in the second member. */
-  private static final double DEPTH_IN_DIAMETERS = 6;
-
-  /** What must remain before the far side (common practice, no source), mm. */
-  private static final double FAR_SIDE = 5;
-
   private static final double TOLERANCE = 1e-6;
 
   @Override
@@ -38,8 +33,8 @@ public final class JointScrewLength implements Rule {
     double breadth = layout.wall().frame().breadth();
     double length = layout.wall().joints().screwLength();
     double diameter = layout.wall().joints().screwDiameter();
-    Measure bite = new Measure(length - breadth, DEPTH_IN_DIAMETERS * diameter);
-    Measure rest = new Measure(2 * breadth - length, FAR_SIDE);
+    Measure bite = new Measure(length - breadth, ScrewReach.DEPTH_IN_DIAMETERS * diameter);
+    Measure rest = new Measure(2 * breadth - length, ScrewReach.FAR_SIDE);
     if (needed && bite.shortfall() > TOLERANCE) {
       findings.add(finding(bite, "bite " + text(layout, bite) + " into the second", layout));
     }
@@ -56,7 +51,7 @@ public final class JointScrewLength implements Rule {
   private Finding finding(Measure measure, String what, Layout layout) {
     Tape tape = layout.wall().tape();
     double breadth = layout.wall().frame().breadth();
-    double least = breadth + DEPTH_IN_DIAMETERS * layout.wall().joints().screwDiameter();
+    ScrewReach reach = ScrewReach.sideBySide(breadth, layout.wall().joints().screwDiameter());
     return new WholeWall(name(), Severity.ERROR)
         .finding(
             "",
@@ -72,9 +67,9 @@ public final class JointScrewLength implements Rule {
                 + tape.size(measure.required())
                 + " are required",
             "choose screws of "
-                + tape.size(least)
+                + tape.size(reach.least())
                 + " to "
-                + tape.size(2 * breadth - FAR_SIDE)
+                + tape.size(reach.most())
                 + " ([joints] screw-length)");
   }
 }

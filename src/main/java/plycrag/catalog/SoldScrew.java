@@ -1,0 +1,38 @@
+package plycrag.catalog;
+
+/**
+ * A screw as it is sold.
+ *
+ * @param use what it joins
+ * @param diameter of the thread, mm
+ * @param length under the head, or to its top where that is sunk, mm
+ * @param head its shape, in words
+ * @param drive the bit that turns it, in words
+ * @param source where the sizes are published
+ */
+public record SoldScrew(
+    Use use, double diameter, double length, String head, String drive, String source) {
+  /** Sizes closer than this are the same, mm: less than any two that are sold differ by. */
+  private static final double TOLERANCE = 0.05;
+
+  /** What a screw joins. */
+  public enum Use {
+    /** A sheet to timber. */
+    SHEET,
+    /** One member to another. */
+    MEMBER
+  }
+
+  boolean isThick(double wanted) {
+    return Math.abs(diameter - wanted) <= TOLERANCE;
+  }
+
+  boolean isLong(double wanted) {
+    return Math.abs(length - wanted) <= TOLERANCE;
+  }
+
+  /** Whether its length lies within two limits, both allowed. */
+  boolean isWithin(double least, double most) {
+    return length >= least - TOLERANCE && length <= most + TOLERANCE;
+  }
+}
