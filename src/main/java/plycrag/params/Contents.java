@@ -65,14 +65,11 @@ record Contents(Map<String, List<Values>> tables) {
         StockTable.record(in(StockTable.TABLE)),
         StockTable.buying(in(StockTable.TABLE)),
         InsertTable.record(in(InsertTable.TABLE)),
-        screws,
-        ClearanceTable.record(in(ClearanceTable.TABLE), screws),
+        ScrewTable.reaching(in(ScrewTable.TABLE), screws, reach),
+        clearance,
         MachineTable.record(
             in(MachineTable.TABLE),
             ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE))),
-        ScrewTable.reaching(in(ScrewTable.TABLE), screws, reach),
-        clearance,
-        MachineTable.record(in(MachineTable.TABLE)),
         OutputTable.record(in(OutputTable.TABLE)));
   }
 

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import plycrag.catalog.ScrewCatalog;
+import plycrag.catalog.SoldScrew.Use;
 import plycrag.layout.Layout;
 import plycrag.params.Article;
 import plycrag.params.BuyingParameters.Environment;
@@ -80,6 +82,15 @@ final class HardwareWants {
         size(screw.diameter(), screw.length()),
         Amount.pieces(layout.screws().size()),
         Supply.of(Article.SHEET_SCREW, screw.diameter(), screw.length()));
+    noteDrive(Use.SHEET, screw.diameter(), screw.length());
+  }
+
+  /** Adds to the last line how the screw is driven, where the catalogue has it. */
+  private void noteDrive(Use use, double diameter, double length) {
+    int last = wants.size() - 1;
+    ScrewCatalog.find(use, diameter, length)
+        .map(sold -> coating + "; " + sold.head() + " head, drive " + sold.drive())
+        .ifPresent(note -> wants.set(last, wants.get(last).noting(note)));
   }
 
   private void addBrackets() {
@@ -114,6 +125,7 @@ final class HardwareWants {
         size(joints.screwDiameter(), joints.screwLength()),
         counts.getOrDefault(Hardware.Kind.SCREW, 0),
         Supply.of(Article.JOINT_SCREW, joints.screwDiameter(), joints.screwLength()));
+    noteDrive(Use.MEMBER, joints.screwDiameter(), joints.screwLength());
   }
 
   private void addPieces(String what, String size, int count, Supply supply) {
