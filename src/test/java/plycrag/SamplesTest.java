@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import plycrag.app.Plycrag;
-import plycrag.files.dxf.DxfLint;
-import plycrag.files.dxf.DxfTags;
+import plycrag.files.lint.DxfLint;
+import plycrag.files.lint.DxfTags;
 import plycrag.files.ngc.NgcReader;
 
 /** The published samples: made again byte for byte, and of one mind hole by hole. */

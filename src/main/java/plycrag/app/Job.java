@@ -60,7 +60,7 @@ record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter er
 
   private void write(Design.Judged design, Inputs inputs, Path folder)
       throws OutputFolderException {
-    List<OutputFile> files = Deliverable.of(design);
+    List<OutputFile> files = Release.of(Deliverable.of(design));
     new OutputFolder(folder).replace(inputs.origin(), files);
     out.println(
         "Wrote "

@@ -12,7 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import plycrag.TestFiles;
 import plycrag.files.OutputFile;
-import plycrag.files.dxf.DxfLint;
+import plycrag.files.lint.DxfLint;
 import plycrag.files.ngc.NgcReader;
 
 /** Whatever a valid file says, the wall is delivered, right or stamped, and never a defect. */

@@ -2,7 +2,7 @@ package plycrag.conformance;
 
 import java.nio.file.Path;
 import java.util.List;
-import plycrag.files.dxf.DxfTags;
+import plycrag.files.lint.DxfTags;
 
 /** What ezdxf makes of a DXF file; the words are those of version 0.18.1. */
 public final class EzdxfAudit {

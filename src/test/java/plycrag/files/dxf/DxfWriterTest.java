@@ -17,6 +17,8 @@ import plycrag.document.Pen;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.files.Specimens;
+import plycrag.files.lint.DxfLint;
+import plycrag.files.lint.DxfTags;
 
 class DxfWriterTest {
   private static final Extent EXTENT = new Extent(0, 0, 100, 50);

@@ -1,7 +1,9 @@
-package plycrag.files.dxf;
+package plycrag.files.lint;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.SpatialIndex;
 
 /**
  * Finds what a machine would cut twice or not close: coincident circles and texts, lines and edges
@@ -14,7 +16,11 @@ final class DxfOverlaps {
   /** A straight edge of an entity. */
   private record Edge(int entity, DxfTags.Point from, DxfTags.Point to) {
     double length() {
-      return Math.hypot(to.x() - from.x(), to.y() - from.y());
+      return distance(from, to);
+    }
+
+    Envelope box() {
+      return new Envelope(from.x(), to.x(), from.y(), to.y());
     }
 
     /** Along the edge from its start. */
@@ -59,26 +65,38 @@ final class DxfOverlaps {
 
   private static void circles(DxfTags file, List<String> faults) {
     List<DxfTags.Circle> circles = file.circles();
-    for (int i = 0; i < circles.size(); i++) {
-      DxfTags.Circle one = circles.get(i);
-      circles.subList(0, i).stream()
-          .filter(
-              other ->
-                  Math.hypot(one.x() - other.x(), one.y() - other.y()) <= TOLERANCE
-                      && Math.abs(one.radius() - other.radius()) <= TOLERANCE)
-          .forEach(other -> faults.add("coincident: " + one + " and " + other));
+    SpatialIndex<DxfTags.Circle> index =
+        new SpatialIndex<>(circles, circle -> box(new DxfTags.Point(circle.x(), circle.y())));
+    for (DxfTags.Circle one : circles) {
+      DxfTags.Point centre = new DxfTags.Point(one.x(), one.y());
+      long alike =
+          index.near(box(centre), TOLERANCE).stream()
+              .filter(other -> near(centre, new DxfTags.Point(other.x(), other.y())))
+              .filter(other -> Math.abs(one.radius() - other.radius()) <= TOLERANCE)
+              .count();
+      if (alike > 1) {
+        faults.add("coincident: " + one);
+      }
     }
   }
 
   private static void texts(DxfTags file, List<String> faults) {
     List<DxfTags.Entry> texts = file.entities("TEXT");
-    for (int i = 0; i < texts.size(); i++) {
-      DxfTags.Entry one = texts.get(i);
-      texts.subList(0, i).stream()
-          .filter(
-              other -> one.text(1).equals(other.text(1)) && near(one.point(11), other.point(11)))
-          .forEach(other -> faults.add("coincident: text " + one.text(1).orElse("")));
+    SpatialIndex<DxfTags.Entry> index = new SpatialIndex<>(texts, text -> box(text.point(11)));
+    for (DxfTags.Entry one : texts) {
+      long alike =
+          index.near(box(one.point(11)), TOLERANCE).stream()
+              .filter(other -> one.text(1).equals(other.text(1)))
+              .filter(other -> near(one.point(11), other.point(11)))
+              .count();
+      if (alike > 1) {
+        faults.add("coincident: text " + one.text(1).orElse(""));
+      }
     }
+  }
+
+  private static Envelope box(DxfTags.Point place) {
+    return new Envelope(place.x(), place.x(), place.y(), place.y());
   }
 
   private static void outlines(DxfTags file, List<String> faults) {
@@ -98,13 +116,13 @@ final class DxfOverlaps {
 
   private static void edges(DxfTags file, List<String> faults) {
     List<Edge> edges = edges(file);
-    for (int i = 0; i < edges.size(); i++) {
-      Edge one = edges.get(i);
+    SpatialIndex<Edge> index = new SpatialIndex<>(edges, Edge::box);
+    for (Edge one : edges) {
       if (one.length() <= TOLERANCE) {
         faults.add("no length: " + one);
       } else {
-        edges.subList(0, i).stream()
-            .filter(other -> other.entity() != one.entity() && one.overlaps(other))
+        index.near(one.box(), TOLERANCE).stream()
+            .filter(other -> other.entity() < one.entity() && one.overlaps(other))
             .forEach(other -> faults.add("overlap: " + one + " and " + other));
       }
     }
@@ -128,6 +146,10 @@ final class DxfOverlaps {
   }
 
   private static boolean near(DxfTags.Point a, DxfTags.Point b) {
-    return Math.hypot(a.x() - b.x(), a.y() - b.y()) <= TOLERANCE;
+    return distance(a, b) <= TOLERANCE;
+  }
+
+  private static double distance(DxfTags.Point a, DxfTags.Point b) {
+    return Math.sqrt((a.x() - b.x()) * (a.x() - b.x()) + (a.y() - b.y()) * (a.y() - b.y()));
   }
 }

@@ -1,4 +1,4 @@
-package plycrag.files.dxf;
+package plycrag.files.lint;
 
 import java.util.ArrayList;
 import java.util.HashSet;

@@ -1,4 +1,4 @@
-package plycrag.files.dxf;
+package plycrag.files.lint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package plycrag.files.dxf;
+package plycrag.files.lint;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param records in the order of the file; sections' and tables' marks among them
  */
 public record DxfTags(List<Entry> records) {
+  /** DXF reference, "Group codes in numerical order": a remark that readers pass over. */
+  private static final int COMMENT = 999;
 
   /** A group code and its value. */
   public record Tag(int code, String value) {}
@@ -55,7 +57,8 @@ public record DxfTags(List<Entry> records) {
       return text(8).orElse("");
     }
 
-    List<Double> numbers(int code) {
+    /** All numbers of a code, in order. */
+    public List<Double> numbers(int code) {
       return tags.stream()
           .filter(tag -> tag.code() == code)
           .map(tag -> Double.valueOf(tag.value()))
@@ -66,7 +69,8 @@ public record DxfTags(List<Entry> records) {
   /**
    * Reads a file's text.
    *
-   * @throws IllegalArgumentException if it is not made of pairs
+   * @throws IllegalArgumentException if it is not made of pairs of a code and a value, or begins
+   *     otherwise than with a record
    */
   public static DxfTags read(String text) {
     List<Entry> records = new ArrayList<>();
@@ -75,6 +79,8 @@ public record DxfTags(List<Entry> records) {
       if (tag.code() == 0) {
         records.add(new Entry(section, tag.value(), new ArrayList<>()));
         section = tag.value().equals("ENDSEC") ? "" : section;
+      } else if (records.isEmpty()) {
+        throw new IllegalArgumentException("begins with code " + tag.code());
       } else {
         Entry last = records.get(records.size() - 1);
         boolean names = last.type().equals("SECTION") && tag.code() == 2;
@@ -92,7 +98,10 @@ public record DxfTags(List<Entry> records) {
     }
     List<Tag> tags = new ArrayList<>();
     for (int i = 0; i + 1 < lines.length; i += 2) {
-      tags.add(new Tag(Integer.parseInt(lines[i].strip()), lines[i + 1]));
+      int code = Integer.parseInt(lines[i].strip());
+      if (code != COMMENT) {
+        tags.add(new Tag(code, lines[i + 1]));
+      }
     }
     return tags;
   }
