@@ -13,14 +13,18 @@ import plycrag.document.Print;
 import plycrag.document.Table;
 import plycrag.drawing.CuttingDiagram;
 import plycrag.drawing.DrawingSet;
+import plycrag.drawing.ExplodedView;
 import plycrag.drawing.FacetView;
 import plycrag.drawing.FindingTable;
+import plycrag.drawing.FoldDetail;
 import plycrag.drawing.FrameView;
 import plycrag.drawing.HoleTable;
 import plycrag.drawing.LayoutMap;
 import plycrag.drawing.MarkingOut;
+import plycrag.drawing.PlanView;
 import plycrag.drawing.SheetCut;
 import plycrag.drawing.SheetSawing;
+import plycrag.drawing.SheetDetail;
 import plycrag.drawing.SheetTemplate;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
@@ -96,6 +100,8 @@ public final class Deliverable {
   }
 
   private void addDrawings() {
+    addView("all-parts", "Exploded view", ExplodedView.of(checked));
+    addView("plan", "Plan", PlanView.of(checked));
     for (FacetLayout facet : checked.layout().facets()) {
       String name = fileName(facet.facet().name());
       addView("facet-" + name + "-front", "Elevation", FacetView.of(checked, facet, Face.FRONT));
@@ -106,7 +112,12 @@ public final class Deliverable {
     for (List<FacetLayout> run : runs) {
       String name = "section-" + fileName(run.get(0).facet().name());
       addView(runs.size() == 1 ? "section" : name, "Section", SideView.of(checked, run));
+      for (int level = 1; level < run.size(); level++) {
+        String fold = "fold-" + fileName(run.get(level).facet().name());
+        addView(fold, "Detail", FoldDetail.of(checked, run.get(level - 1), run.get(level)));
+      }
     }
+    addView("insert-and-seam", "Detail", SheetDetail.of(checked));
     if (!plan.sticks().isEmpty()) {
       addCuttingPlan();
     }

@@ -17,10 +17,14 @@ import plycrag.document.Book.Section;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
 import plycrag.document.Table;
+import plycrag.drawing.ExplodedView;
 import plycrag.drawing.FacetView;
+import plycrag.drawing.FoldDetail;
 import plycrag.drawing.FrameView;
 import plycrag.drawing.MarkingOut;
 import plycrag.drawing.SheetSawing;
+import plycrag.drawing.PlanView;
+import plycrag.drawing.SheetDetail;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
 import plycrag.drawing.TitleLines;
@@ -104,6 +108,9 @@ public final class BuildBook {
       Drawing section = SideView.of(checked, run);
       blocks.add(new Figure(section, "How it stands. Heights are above the floor."));
     }
+    blocks.add(new Figure(PlanView.of(checked), "What it takes of the floor."));
+    blocks.add(new Figure(ExplodedView.of(checked), "All parts, with the marks of the lists."));
+    blocks.add(new Link("All drawings, to print at scale", "drawings/drawings.pdf"));
     for (FacetLayout facet : layout.facets()) {
       blocks.add(new Paragraph(size(facet.facet())));
     }
@@ -209,6 +216,12 @@ public final class BuildBook {
       Drawing drawing = FrameView.of(checked, facet);
       blocks.add(new Figure(drawing, "The frame, laid flat: marks as in the cut list."));
     }
+    for (List<FacetLayout> run : layout.runs()) {
+      for (int level = 1; level < run.size(); level++) {
+        Drawing fold = FoldDetail.of(checked, run.get(level - 1), run.get(level));
+        blocks.add(new Figure(fold, "How the two frames meet, and how the saw is set."));
+      }
+    }
     blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
     blocks.add(Listings.joints(checked));
     blocks.add(Cautions.lifting());
@@ -244,6 +257,7 @@ public final class BuildBook {
                 + " through a sheet of "
                 + depth
                 + "."));
+    blocks.add(new Figure(SheetDetail.of(checked), "How an insert sits in the sheet."));
     for (FacetLayout facet : layout.facets()) {
       blocks.add(
           new Figure(

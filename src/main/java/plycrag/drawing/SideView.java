@@ -3,7 +3,6 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
@@ -14,14 +13,14 @@ import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
-import plycrag.layout.Piece;
 import plycrag.layout.Role;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
 /**
- * A section through the wall, seen from its right: its leans, its heights, the timber cut across.
+ * A section through the wall, seen from the climber's left: its leans, its heights, the timber cut
+ * across.
  */
 public final class SideView {
   /** How far the floor is drawn beyond the wall on paper, mm. */
@@ -59,7 +58,7 @@ public final class SideView {
     Tape tape = checked.layout().wall().tape();
     List<String> notes = new ArrayList<>();
     notes.add(
-        "SECTION, SEEN FROM THE RIGHT. Heights above the floor, in " + tape.unit().plural() + ".");
+        "SECTION, SEEN FROM THE LEFT. Heights above the floor, in " + tape.unit().plural() + ".");
     run.forEach(facet -> notes.add(lean(facet.facet(), tape)));
     Extent withFloor =
         new Extent(view.left(), view.low(), view.right() + sketch.paper(FLOOR), view.high());
@@ -94,35 +93,12 @@ public final class SideView {
     return new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
   }
 
-  private static Xy at(FacetLayout facet, double v, double behind) {
-    return new Xy(facet.facet().plane().y(v, behind), facet.facet().plane().z(v, behind));
-  }
-
-  /** The sheets' edges, from the climbing face's lower one round. */
   private List<Xy> sheets(FacetLayout facet) {
-    Envelope front = new Envelope();
-    Envelope back = new Envelope();
-    for (Piece piece : facet.pieces()) {
-      front.expandToInclude(piece.box());
-      back.expandToInclude(piece.back().getEnvelopeInternal());
-    }
-    return List.of(
-        at(facet, front.getMinY(), 0),
-        at(facet, front.getMaxY(), 0),
-        at(facet, back.getMaxY(), thickness),
-        at(facet, back.getMinY(), thickness));
+    return new SideProfile(facet, thickness).sheets();
   }
 
-  /** A member's corners seen from the side, from the lower one at the sheet round. */
   private List<Xy> profile(FacetLayout facet, Member member) {
-    Envelope near = member.box();
-    Envelope far = member.far().getEnvelopeInternal();
-    double deep = thickness + member.depth();
-    return List.of(
-        at(facet, near.getMinY(), thickness),
-        at(facet, near.getMaxY(), thickness),
-        at(facet, far.getMaxY(), deep),
-        at(facet, far.getMinY(), deep));
+    return new SideProfile(facet, thickness).member(member);
   }
 
   private void drawFloor() {
@@ -135,25 +111,15 @@ public final class SideView {
     }
   }
 
-  /** The members that a section cuts across, one of each row. */
-  private static List<Member> cutAcross(FacetLayout facet) {
-    TreeMap<Double, Member> rows = new TreeMap<>();
-    for (Member member : facet.members()) {
-      if (!member.role().isUpright() && member.isUpOrLevel()) {
-        rows.putIfAbsent(member.box().getMinY(), member);
-      }
-    }
-    return List.copyOf(rows.values());
-  }
-
   private void tintTimber(FacetLayout facet) {
-    cutAcross(facet)
+    new SideProfile(facet, thickness)
+        .cutAcross()
         .forEach(member -> sketch.area(Layers.TINT, profile(facet, member), Fill.TIMBER));
   }
 
   /** Timber in section has two crossing diagonals; behind it stands a stud. */
   private void drawTimber(FacetLayout facet) {
-    for (Member member : cutAcross(facet)) {
+    for (Member member : new SideProfile(facet, thickness).cutAcross()) {
       List<Xy> corners = profile(facet, member);
       drawClosed(Layers.PARTS, corners);
       sketch.line(Layers.CONTEXT, corners.get(0), corners.get(2));

@@ -37,13 +37,21 @@ class ViewsTest {
       drawings.add(FacetView.of(checked, facet, Face.BACK));
       drawings.add(FrameView.of(checked, facet));
     }
-    checked.layout().runs().forEach(run -> drawings.add(SideView.of(checked, run)));
+    for (List<FacetLayout> run : checked.layout().runs()) {
+      drawings.add(SideView.of(checked, run));
+      for (int level = 1; level < run.size(); level++) {
+        drawings.add(FoldDetail.of(checked, run.get(level - 1), run.get(level)));
+      }
+    }
     for (LaidSheet sheet : checked.layout().sheets()) {
       drawings.add(SheetView.of(checked, sheet));
       drawings.add(SheetTemplate.of(checked, sheet));
       drawings.add(SheetCut.of(checked, sheet));
       drawings.add(SheetSawing.of(checked, sheet));
     }
+    drawings.add(PlanView.of(checked));
+    drawings.add(SheetDetail.of(checked));
+    drawings.add(ExplodedView.of(checked));
     StickPlan plan = StickPlan.of(checked, PriceList.empty());
     drawings.add(CuttingDiagram.of(checked, plan, plan.sticks()));
     return drawings;
@@ -115,7 +123,7 @@ class ViewsTest {
   void whatMustNotBeMadeIsStamped() {
     List<Drawing> drawings = drawings(REFUSED);
     assertThat(drawings)
-        .hasSize(9)
+        .hasSize(12)
         .allMatch(
             drawing ->
                 labels(drawing).stream().anyMatch(one -> one.text().equals("NOT FOR MAKING")));
@@ -143,5 +151,25 @@ class ViewsTest {
         Walls.judged("[wall]\nraise = 300\n[[facet]]\nangle = 30\nlength = 2440\n");
     Drawing section = SideView.of(checked, checked.layout().facets());
     assertThat(labels(section).stream().map(Shape.Label::text)).contains("300", "2413.1", "1220");
+  }
+
+  /** A kick of 0° below a face that leans 30° encloses 150°, halved by planes 15° from square. */
+  @Test
+  void theFoldTellsItsAngles() {
+    CheckedLayout checked =
+        Walls.judged(
+            """
+            [[facet]]
+            name = "kick"
+            length = 400
+            [[facet]]
+            name = "main"
+            angle = 30
+            """);
+    List<FacetLayout> run = checked.layout().facets();
+    Drawing detail = FoldDetail.of(checked, run.get(0), run.get(1));
+    assertThat(labels(detail).stream().map(Shape.Label::text))
+        .contains("150°")
+        .anyMatch(line -> line.contains("tilted 15° from square"));
   }
 }

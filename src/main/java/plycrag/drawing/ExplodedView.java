@@ -1,0 +1,149 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Drawing;
+import plycrag.document.Extent;
+import plycrag.document.Layer;
+import plycrag.document.Xy;
+import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Place;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Member;
+import plycrag.layout.Piece;
+
+/**
+ * The whole wall in parts: sheets drawn off their frames toward the climber, frames off each other,
+ * each part with its mark; what is hidden is left out.
+ */
+public final class ExplodedView {
+  /** At a smaller scale timber is too thin to tell apart; the page is larger instead. */
+  private static final int SMALLEST_SCALE = 20;
+
+  /** How far sheets are drawn off the frame, mm. */
+  private static final double OFF = 700;
+
+  /** How far frames of one run are drawn off each other, mm. */
+  private static final double APART = 350;
+
+  /** Shorter pieces of a line come of rounding, mm on paper. */
+  private static final double CRUMB = 0.2;
+
+  private final CheckedLayout checked;
+  private final Axonometry view = Axonometry.USUAL;
+  private final List<SeenBody> bodies = new ArrayList<>();
+
+  private ExplodedView(CheckedLayout checked) {
+    this.checked = checked;
+  }
+
+  /** The view of a wall. */
+  public static Drawing of(CheckedLayout checked) {
+    return new ExplodedView(checked).drawing();
+  }
+
+  private Drawing drawing() {
+    for (List<FacetLayout> run : checked.layout().runs()) {
+      for (int level = 0; level < run.size(); level++) {
+        add(run.get(level), level * APART);
+      }
+    }
+    List<Geometry> seen = bodies.stream().map(this::seen).toList();
+    Envelope box = new Envelope();
+    seen.forEach(lines -> box.expandToInclude(lines.getEnvelopeInternal()));
+    int fitting = Scale.fitting(box.getWidth(), box.getHeight());
+    Sketch sketch = new Sketch(Math.min(SMALLEST_SCALE, fitting));
+    PartMarks marks = new PartMarks(sketch);
+    for (int at = 0; at < bodies.size(); at++) {
+      List<LineString> lines = lines(seen.get(at), sketch.paper(CRUMB));
+      Layer layer = bodies.get(at).sheet() ? Layers.OUTLINE : Layers.PARTS;
+      lines.forEach(line -> draw(sketch, layer, line));
+      marks.add(bodies.get(at).mark(), lines);
+    }
+    Envelope written = marks.draw();
+    box.expandToInclude(written);
+    Extent extent = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+    List<String> notes =
+        List.of(
+            "EXPLODED, from before the wall, its right and above. Sheets are drawn off the frame.",
+            "Marks are those of the lists. What is hidden is left out.");
+    return new ViewPage(extent, false).finish(checked, sketch, "All parts", notes);
+  }
+
+  private void add(FacetLayout facet, double up) {
+    double thickness = checked.layout().wall().sheet().thickness();
+    UnaryOperator<Place> frame = inRoom(facet, 0, up);
+    UnaryOperator<Place> sheets = inRoom(facet, OFF, up);
+    for (Piece piece : facet.pieces()) {
+      Solid solid = Solid.between(piece.outline(), 0, piece.back(), thickness).mapped(sheets);
+      bodies.add(SeenBody.of(piece.mark(), true, solid, openings(piece, sheets), view));
+    }
+    for (Member member : facet.members()) {
+      Solid solid = member.body(thickness).mapped(frame);
+      bodies.add(SeenBody.of(member.mark(), false, solid, List.of(), view));
+    }
+  }
+
+  private static UnaryOperator<Place> inRoom(FacetLayout facet, double off, double up) {
+    FacetPlane plane = facet.facet().plane();
+    Place lift = new Place(0, 0, up);
+    return place -> plane.toRoom(new Place(place.x(), place.y(), place.z() - off)).plus(lift);
+  }
+
+  private List<Polygon> openings(Piece piece, UnaryOperator<Place> axes) {
+    List<Polygon> openings = new ArrayList<>();
+    for (int hole = 0; hole < piece.outline().getNumInteriorRing(); hole++) {
+      Coordinate[] ring = piece.outline().getInteriorRingN(hole).getCoordinates();
+      openings.add(
+          Shapes.polygon(
+              Stream.of(ring)
+                  .limit(ring.length - 1L)
+                  .map(at -> view.project(axes.apply(new Place(at.x, at.y, 0))))
+                  .toList()));
+    }
+    return openings;
+  }
+
+  /** A body's edges without what others hide. */
+  private Geometry seen(SeenBody body) {
+    Geometry lines = Shapes.together(body.edges());
+    Place toViewer = view.toViewer();
+    for (SeenBody other : bodies) {
+      if (other.mayHide(body, toViewer)) {
+        lines = Shapes.without(lines, other.silhouette());
+      }
+    }
+    return lines;
+  }
+
+  private static List<LineString> lines(Geometry seen, double least) {
+    List<LineString> lines = new ArrayList<>();
+    for (int part = 0; part < seen.getNumGeometries(); part++) {
+      if (seen.getGeometryN(part) instanceof LineString line && line.getLength() > least) {
+        lines.add(line);
+      }
+    }
+    return lines;
+  }
+
+  private static void draw(Sketch sketch, Layer layer, LineString line) {
+    Coordinate[] points = line.getCoordinates();
+    for (int next = 1; next < points.length; next++) {
+      sketch.line(layer, at(points[next - 1]), at(points[next]));
+    }
+  }
+
+  private static Xy at(Coordinate place) {
+    return new Xy(place.x, place.y);
+  }
+}

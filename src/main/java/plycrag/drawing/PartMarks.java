@@ -1,0 +1,148 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.geom.LineString;
+import plycrag.document.Anchor;
+import plycrag.document.Xy;
+import plycrag.geometry.SpatialIndex;
+import plycrag.geometry.Trig;
+
+/**
+ * Sets each part's mark where neither lines nor other marks are in the way, with a leader to a line
+ * of the part that is seen.
+ */
+final class PartMarks {
+  /** How far from its line a mark may stand, in turn, mm on paper. */
+  private static final double[] AWAY = {2.5, 4, 6, 9, 13, 18, 25, 34, 45};
+
+  private static final int WAYS = 16;
+  private static final double STRETCH = 1.5;
+  private static final double AROUND = 0.6;
+
+  private final Sketch sketch;
+  private final Map<String, List<LineString>> parts = new LinkedHashMap<>();
+  private final List<Envelope> written = new ArrayList<>();
+  private final List<Envelope> leaders = new ArrayList<>();
+
+  PartMarks(Sketch sketch) {
+    this.sketch = sketch;
+  }
+
+  /** A part and what is seen of it; one that is wholly hidden gets no mark. */
+  void add(String mark, List<LineString> lines) {
+    if (!lines.isEmpty()) {
+      parts.put(mark, lines);
+    }
+  }
+
+  /** Sets all marks; what they take together. */
+  Envelope draw() {
+    SpatialIndex<Envelope> taken = new SpatialIndex<>(stretches(), box -> box);
+    Envelope all = new Envelope();
+    parts.forEach((mark, lines) -> all.expandToInclude(draw(mark, lines, taken)));
+    return all;
+  }
+
+  /** All lines in stretches so short that their boxes take little beside them. */
+  private List<Envelope> stretches() {
+    List<Envelope> boxes = new ArrayList<>();
+    for (List<LineString> lines : parts.values()) {
+      lines.forEach(line -> boxes.addAll(stretches(segment(line))));
+    }
+    return boxes;
+  }
+
+  private List<Envelope> stretches(LineSegment line) {
+    List<Envelope> boxes = new ArrayList<>();
+    int count = 1 + (int) (line.getLength() / sketch.paper(STRETCH));
+    for (int part = 0; part < count; part++) {
+      Coordinate from = line.pointAlong((double) part / count);
+      boxes.add(new Envelope(from, line.pointAlong((part + 1.0) / count)));
+    }
+    return boxes;
+  }
+
+  /** Whether a mark and its leader keep clear of all marks and leaders before. */
+  private boolean isClear(Coordinate foot, Envelope box) {
+    List<Envelope> leader = stretches(new LineSegment(foot, end(foot, box)));
+    return Stream.concat(written.stream(), leaders.stream()).noneMatch(box::intersects)
+        && leader.stream().noneMatch(part -> written.stream().anyMatch(part::intersects));
+  }
+
+  /** The place of a box that is nearest to another. */
+  private static Coordinate end(Coordinate foot, Envelope box) {
+    return new Coordinate(
+        Math.max(box.getMinX(), Math.min(foot.x, box.getMaxX())),
+        Math.max(box.getMinY(), Math.min(foot.y, box.getMaxY())));
+  }
+
+  private static LineSegment segment(LineString line) {
+    return new LineSegment(line.getCoordinateN(0), line.getCoordinateN(line.getNumPoints() - 1));
+  }
+
+  private Envelope draw(String mark, List<LineString> lines, SpatialIndex<Envelope> taken) {
+    LineString longest =
+        lines.stream().max(Comparator.comparingDouble(LineString::getLength)).orElseThrow();
+    double halfWidth = sketch.paper(TextSize.width(mark, Sketch.SMALL) / 2 + AROUND);
+    double halfHeight = sketch.paper(Sketch.SMALL / 2 + AROUND);
+    Coordinate foot = segment(longest).pointAlong(0.5);
+    Envelope box = box(foot, halfWidth, halfHeight);
+    for (Spot spot : spots(segment(longest))) {
+      Envelope tried = box(spot.middle(), halfWidth, halfHeight);
+      if (taken.near(tried, 0).isEmpty() && isClear(spot.foot(), tried)) {
+        foot = spot.foot();
+        box = tried;
+        break;
+      }
+    }
+    written.add(box);
+    Xy at = new Xy(box.centre().x, box.centre().y);
+    sketch.label(Layers.TEXT, at, mark, Sketch.SMALL, Anchor.MIDDLE);
+    leader(foot, box);
+    return box;
+  }
+
+  /** A place for a mark, and where its leader begins. */
+  private record Spot(Coordinate foot, Coordinate middle) {}
+
+  private List<Spot> spots(LineSegment line) {
+    List<Spot> spots = new ArrayList<>();
+    for (double away : AWAY) {
+      for (double along : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9}) {
+        Coordinate foot = line.pointAlong(along);
+        for (int way = 0; way < WAYS; way++) {
+          double angle = 360.0 * way / WAYS;
+          double out = sketch.paper(away);
+          spots.add(
+              new Spot(
+                  foot,
+                  new Coordinate(foot.x + out * Trig.cos(angle), foot.y + out * Trig.sin(angle))));
+        }
+      }
+    }
+    return spots;
+  }
+
+  private static Envelope box(Coordinate middle, double halfWidth, double halfHeight) {
+    return new Envelope(
+        middle.x - halfWidth, middle.x + halfWidth, middle.y - halfHeight, middle.y + halfHeight);
+  }
+
+  /** From the part's line to the nearest place of the mark's box. */
+  private void leader(Coordinate foot, Envelope box) {
+    if (!box.contains(foot)) {
+      Coordinate end = end(foot, box);
+      leaders.addAll(stretches(new LineSegment(foot, end)));
+      sketch.line(Layers.DIMENSIONS, new Xy(foot.x, foot.y), new Xy(end.x, end.y));
+      sketch.circle(Layers.DIMENSIONS, new Xy(foot.x, foot.y), sketch.paper(0.35));
+    }
+  }
+}

@@ -1,0 +1,144 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Place;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
+
+/**
+ * A part as a viewer sees it.
+ *
+ * @param mark its name
+ * @param sheet whether it is of plywood
+ * @param solid its corners in the room, openings left out
+ * @param edges on the drawing, those of faces that are seen
+ * @param silhouette what it covers on the drawing
+ */
+record SeenBody(
+    String mark, boolean sheet, Solid solid, List<LineString> edges, Geometry silhouette) {
+  /** A face of less area on the drawing is seen from its edge, mm². */
+  private static final double EDGE_ON = 1;
+
+  /** Bodies that touch may reach into each other by this, from rounding, mm. */
+  private static final double TOUCH = 0.05;
+
+  /** A way is square to the view below this. */
+  private static final double SQUARE = 1e-6;
+
+  /**
+   * Sees a body.
+   *
+   * @param openings on the drawing, through the whole of it
+   */
+  static SeenBody of(
+      String mark, boolean sheet, Solid solid, List<Polygon> openings, Axonometry view) {
+    List<Polygon> faces = new ArrayList<>();
+    List<LineString> edges = new ArrayList<>();
+    for (List<Place> face : faces(solid)) {
+      List<Coordinate> corners = face.stream().map(view::project).toList();
+      if (normal(face, solid).dot(view.toViewer()) > 0 && area(corners) > EDGE_ON) {
+        Polygon area = Shapes.polygon(corners);
+        faces.add(area);
+        edges.addAll(Shapes.edges(area));
+      }
+    }
+    Geometry silhouette = Shapes.together(faces);
+    for (Polygon opening : openings) {
+      silhouette = Shapes.without(silhouette, opening);
+      edges.addAll(Shapes.edges(opening));
+    }
+    return new SeenBody(mark, sheet, solid, List.copyOf(edges), silhouette);
+  }
+
+  private static double area(List<Coordinate> corners) {
+    double twice = 0;
+    for (int at = 0; at < corners.size(); at++) {
+      Coordinate next = corners.get((at + 1) % corners.size());
+      twice += corners.get(at).x * next.y - next.x * corners.get(at).y;
+    }
+    return Math.abs(twice) / 2;
+  }
+
+  private static List<List<Place>> faces(Solid solid) {
+    List<List<Place>> faces = new ArrayList<>(List.of(solid.near(), solid.far()));
+    int count = solid.near().size();
+    for (int at = 0; at < count; at++) {
+      int next = (at + 1) % count;
+      faces.add(
+          List.of(
+              solid.near().get(at), solid.near().get(next),
+              solid.far().get(next), solid.far().get(at)));
+    }
+    return faces;
+  }
+
+  /** Square to a face, away from the body, its length without meaning. */
+  private static Place normal(List<Place> face, Solid solid) {
+    Place normal = face.get(1).minus(face.get(0)).cross(face.get(2).minus(face.get(1)));
+    Place outward = middle(face).minus(middle(corners(solid).toList()));
+    return outward.dot(normal) < 0 ? new Place(-normal.x(), -normal.y(), -normal.z()) : normal;
+  }
+
+  private static Stream<Place> corners(Solid solid) {
+    return Stream.concat(solid.near().stream(), solid.far().stream());
+  }
+
+  private static Place middle(List<Place> places) {
+    Place sum = places.stream().reduce(new Place(0, 0, 0), Place::plus);
+    double count = places.size();
+    return new Place(sum.x() / count, sum.y() / count, sum.z() / count);
+  }
+
+  /**
+   * Whether it may hide some of another: not if a plane square to a face of either has the other on
+   * the viewer's side.
+   */
+  boolean mayHide(SeenBody other, Place toViewer) {
+    if (!silhouette.getEnvelopeInternal().intersects(other.silhouette.getEnvelopeInternal())) {
+      return false;
+    }
+    boolean apart = false;
+    for (Place way : Stream.concat(ways(), other.ways()).toList()) {
+      double facing = way.dot(toViewer);
+      Place toward = facing < 0 ? new Place(-way.x(), -way.y(), -way.z()) : way;
+      boolean behind = highest(toward) <= other.lowest(toward) + TOUCH;
+      boolean before = other.highest(toward) <= lowest(toward) + TOUCH;
+      if (behind || (before && Math.abs(facing) < SQUARE)) {
+        return false;
+      }
+      apart |= before;
+    }
+    return apart || depth(toViewer) > other.depth(toViewer);
+  }
+
+  /** The ways square to its faces, of length one. */
+  private Stream<Place> ways() {
+    return faces(solid).stream()
+        .map(face -> normal(face, solid))
+        .filter(normal -> normal.length() > SQUARE)
+        .map(
+            normal ->
+                new Place(
+                    normal.x() / normal.length(),
+                    normal.y() / normal.length(),
+                    normal.z() / normal.length()));
+  }
+
+  private double highest(Place way) {
+    return corners(solid).mapToDouble(way::dot).max().orElseThrow();
+  }
+
+  private double lowest(Place way) {
+    return corners(solid).mapToDouble(way::dot).min().orElseThrow();
+  }
+
+  private double depth(Place toViewer) {
+    return middle(corners(solid).toList()).dot(toViewer);
+  }
+}
