@@ -136,7 +136,7 @@ class SamplesTest {
   void theBookStandsAlone(Path folder) {
     String page = TestFiles.read(folder.resolve("index.html"));
     assertThat(page)
-        .doesNotContainPattern("(src|href)=\"(?!#|labels\\.html\")")
+        .doesNotContainPattern("(src|href)=\"(?!#|labels\\.html\"|drawings/drawings\\.pdf\")")
         .doesNotContain("<script", "url(", "@import")
         .contains("Support not designed: frame only", "For bouldering only");
   }

@@ -109,6 +109,7 @@ public final class SheetDetail {
     double shift = STEP - seam.middle();
     sheet(STEP - SIDE, STEP - seam.gap() / 2);
     sheet(STEP + seam.gap() / 2, STEP + SIDE);
+    TreeSet<Double> drawn = new TreeSet<>();
     for (Member member : place.facet().members()) {
       Direction.Span span = across.span(member.footprint());
       boolean backs =
@@ -116,7 +117,8 @@ public final class SheetDetail {
               && span.low() > seam.middle() - SIDE
               && span.high() < seam.middle() + SIDE
               && reaches(member, seam, across.across());
-      if (backs) {
+      if (backs && drawn.subSet(span.low() - SAME_ROW, span.low() + SAME_ROW).isEmpty()) {
+        drawn.add(span.low());
         timber(span.low() + shift, span.high() + shift, member.mark());
       }
     }
