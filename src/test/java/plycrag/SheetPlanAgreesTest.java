@@ -169,8 +169,8 @@ class SheetPlanAgreesTest {
     }
     if (checked instanceof ApprovedLayout approved) {
       for (DrillProgram program : DrillPrograms.of(approved, Walls.parameters(toml).machine())) {
-        assertThat(program.moves().stream().filter(Move.RapidXy.class::isInstance))
-            .extracting(move -> new Xy(((Move.RapidXy) move).x(), ((Move.RapidXy) move).y()))
+        assertThat(program.moves().stream().filter(Move.DrillCycle.class::isInstance))
+            .extracting(move -> ((Move.DrillCycle) move).place())
             .containsExactlyInAnyOrderElementsOf(listed.get(program.sheet()));
       }
     }

@@ -60,7 +60,7 @@ class TemplatesAgreeTest {
                     + " "
                     + Math.round((hole.y() - low) * 100)
                     + " "
-                    + hole.diameter())
+                    + Math.round(hole.diameter() * 100))
         .toList();
   }
 }

@@ -23,8 +23,8 @@ import plycrag.drawing.LayoutMap;
 import plycrag.drawing.MarkingOut;
 import plycrag.drawing.PlanView;
 import plycrag.drawing.SheetCut;
-import plycrag.drawing.SheetSawing;
 import plycrag.drawing.SheetDetail;
+import plycrag.drawing.SheetSawing;
 import plycrag.drawing.SheetTemplate;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
@@ -123,7 +123,7 @@ public final class Deliverable {
     }
     for (LaidSheet sheet : checked.layout().sheets()) {
       if (SheetSawing.isNeeded(checked, sheet)) {
-        addView("cutting-" + sheet.mark(), SheetSawing.of(checked, sheet));
+        addView("cutting-" + sheet.mark(), "Sheet cutting", SheetSawing.of(checked, sheet));
       }
       String path = "drawings/" + sheet.fileName();
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));

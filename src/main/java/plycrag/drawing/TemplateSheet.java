@@ -3,6 +3,7 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.document.Xy;
+import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 
@@ -17,10 +18,11 @@ record TemplateSheet(List<LaidSheet> sheets) {
   }
 
   /** What makes two sheets alike. */
-  private record Look(double width, double height, SheetOutline outline, List<Bore> bores) {
+  private record Look(double width, double height, List<SheetOutline> outlines, List<Bore> bores) {
     static Look of(LaidSheet sheet) {
+      List<SheetOutline> outlines = sheet.pieces().stream().map(SheetOutline::of).toList();
       List<Bore> bores = sheet.holes().stream().map(Bore::of).toList();
-      return new Look(sheet.stock().width(), sheet.stock().height(), SheetOutline.of(sheet), bores);
+      return new Look(sheet.stock().width(), sheet.stock().height(), outlines, bores);
     }
   }
 
@@ -76,11 +78,12 @@ record TemplateSheet(List<LaidSheet> sheets) {
 
   /** Its edges, holes and datum, true to size. */
   void draw(Sketch sketch) {
-    SheetOutline outline = SheetOutline.of(first());
-    outline.stock().ifPresent(stock -> sketch.path(Layers.CONTEXT, stock));
-    sketch.outline(Layers.OUTLINE, outline.piece());
-    outline.openings().forEach(opening -> sketch.outline(Layers.OUTLINE, opening));
-    outline.front().forEach(edge -> sketch.path(Layers.DIMENSIONS, edge));
+    sketch.path(Layers.CONTEXT, SheetOutline.whole(first().stock()));
+    for (LaidPiece laid : first().pieces()) {
+      SheetOutline outline = SheetOutline.of(laid);
+      outline.drawCut(sketch, Layers.OUTLINE);
+      outline.drawFront(sketch);
+    }
     Datum.inside(sketch, new Xy(0, 0));
   }
 }

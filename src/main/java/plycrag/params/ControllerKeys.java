@@ -20,14 +20,14 @@ final class ControllerKeys {
   static final Parameter<Cycles> DRILL_CYCLES =
       new Parameter<>(
           "drill-cycles",
-          new WordKind<>(List.of(Cycles.values()), List.of()),
+          new WordKind<>(List.of(Cycles.values())),
           Standard.word(Cycles.MOVES),
           "How a hole is spelled: move by move, which every controller knows, or as a canned cycle"
               + " (G81, G83).");
   static final Parameter<ToolChange> TOOL_CHANGE =
       new Parameter<>(
           "tool-change",
-          new WordKind<>(List.of(ToolChange.values()), List.of()),
+          new WordKind<>(List.of(ToolChange.values())),
           Standard.word(ToolChange.PROGRAM),
           "Where another tool is needed: a program of its own for every tool, a pause for a person"
               + " (M0), or a word to the machine (M6).");
@@ -40,14 +40,14 @@ final class ControllerKeys {
   static final Parameter<DwellUnit> DWELL_UNIT =
       new Parameter<>(
           "dwell-unit",
-          new WordKind<>(List.of(DwellUnit.values()), List.of()),
+          new WordKind<>(List.of(DwellUnit.values())),
           Standard.word(DwellUnit.SECONDS),
           "What the number of a wait (G4 P) counts. Make sure: 3 seconds told as 3000 last 50"
               + " minutes.");
   static final Parameter<Comments> COMMENTS =
       new Parameter<>(
           "comments",
-          new WordKind<>(List.of(Comments.values()), List.of()),
+          new WordKind<>(List.of(Comments.values())),
           Standard.word(Comments.PARENTHESES),
           "How remarks are written: in parentheses, after a semicolon, or not at all.");
   static final Parameter<Boolean> LINE_NUMBERS =
@@ -62,7 +62,7 @@ final class ControllerKeys {
   static final Parameter<LengthUnit> PROGRAM_UNIT =
       new Parameter<>(
           "program-unit",
-          new WordKind<>(List.of(LengthUnit.values()), List.of()),
+          new WordKind<>(List.of(LengthUnit.values())),
           Standard.word(LengthUnit.MM),
           "The unit of the programs' lengths, whatever the unit of this file.");
   static final Parameter<Integer> DECIMALS =

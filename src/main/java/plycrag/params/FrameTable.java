@@ -35,7 +35,7 @@ final class FrameTable {
   static final Parameter<LongStuds> LONG_STUDS =
       new Parameter<>(
           "long-studs",
-          new WordKind<>(List.of(LongStuds.values()), List.of()),
+          new WordKind<>(List.of(LongStuds.values())),
           Standard.word(LongStuds.REFUSED),
           "What becomes of a stud longer than is sold: it is refused, or spliced from lengths end to"
               + " end, at blocking where there is some, neighbours at different heights.");

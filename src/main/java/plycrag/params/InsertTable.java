@@ -27,13 +27,13 @@ final class InsertTable {
   static final Parameter<Density.Per> DENSITY_PER =
       new Parameter<>(
           "density-per",
-          new WordKind<>(List.of(Density.Per.values()), List.of()),
+          new WordKind<>(List.of(Density.Per.values())),
           Standard.word(Density.Per.SQUARE_METRE),
           "On what so many: a square metre of the facet, or as much of it as a stock sheet covers.");
   static final Parameter<Symmetry> SYMMETRY =
       new Parameter<>(
           "symmetry",
-          new WordKind<>(List.of(Symmetry.values()), List.of()),
+          new WordKind<>(List.of(Symmetry.values())),
           Standard.word(Symmetry.NONE),
           "Whether the left half of every facet mirrors the right one; studs then stay where they"
               + " are. Not with given lines, which lie where they are given.");

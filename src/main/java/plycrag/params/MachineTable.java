@@ -55,7 +55,7 @@ final class MachineTable {
   static final Parameter<Origin> ORIGIN =
       new Parameter<>(
           "origin",
-          new WordKind<>(List.of(Origin.values()), List.of()),
+          new WordKind<>(List.of(Origin.values())),
           Standard.word(Origin.LOWER_LEFT),
           "The corner of the sheet, as it lies on the machine, where X and Y are zero.");
   static final Parameter<Double> TRAVEL_X = travel("x", 10_000, "across");

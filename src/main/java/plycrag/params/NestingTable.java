@@ -10,7 +10,7 @@ final class NestingTable {
   static final Parameter<CutWith> CUT_WITH =
       new Parameter<>(
           "cut-with",
-          new WordKind<>(List.of(CutWith.values()), List.of()),
+          new WordKind<>(List.of(CutWith.values())),
           Standard.word(CutWith.SAW),
           "What cuts the pieces from the sheets: a saw right across, or a router's bit.");
   static final Parameter<Double> KERF =
@@ -47,14 +47,14 @@ final class NestingTable {
   static final Parameter<Grain> GRAIN =
       new Parameter<>(
           "grain",
-          new WordKind<>(List.of(Grain.values()), List.of()),
+          new WordKind<>(List.of(Grain.values())),
           Standard.word(Grain.KEPT),
           "Whether the face grain runs on every piece as on a whole sheet of its facet, or either"
               + " way; a sheet bears more along its face grain.");
   static final Parameter<FaceUp> FACE_UP =
       new Parameter<>(
           "face-up",
-          new WordKind<>(List.of(FaceUp.values()), List.of()),
+          new WordKind<>(List.of(FaceUp.values())),
           Standard.word(FaceUp.FRONT),
           "Which face of the sheets lies up when they are marked and drilled: the climbing side, or"
               + " the frame side, which is mirrored.");

@@ -19,7 +19,7 @@ final class OutputTable {
   static final Parameter<Paper> PAPER =
       new Parameter<>(
           "paper",
-          new WordKind<>(List.of(Paper.values()), List.of()),
+          new WordKind<>(List.of(Paper.values())),
           Standard.word(Paper.A4, Paper.LETTER),
           "Smallest paper that drawings are printed on; a drawing that needs more takes the next"
               + " larger of its kind.");
@@ -27,14 +27,14 @@ final class OutputTable {
   static final Parameter<TemplatePaper> TEMPLATE_PAPER =
       new Parameter<>(
           "template-paper",
-          new WordKind<>(List.of(TemplatePaper.values()), List.of()),
+          new WordKind<>(List.of(TemplatePaper.values())),
           Standard.word(TemplatePaper.A4, TemplatePaper.LETTER),
           "Paper of true-size templates; roll is a plotter's, 610 mm (24 in) wide.");
 
   static final Parameter<Templates> TEMPLATES =
       new Parameter<>(
           "templates",
-          new WordKind<>(List.of(Templates.values()), List.of()),
+          new WordKind<>(List.of(Templates.values())),
           Standard.word(Templates.AUTO),
           "What guides the drill by hand: auto draws a strip jig for sheets whose holes stand at"
               + " one pitch and a paper template for the others, sheets a paper template for all.");

@@ -21,7 +21,7 @@ final class ToolTable {
   static final Parameter<Kind> KIND =
       new Parameter<>(
           "kind",
-          new WordKind<>(List.of(Kind.values()), List.of()),
+          new WordKind<>(List.of(Kind.values())),
           Standard.word(Kind.DRILL),
           "A drill makes holes of its own diameter; an end mill cuts sideways and bores wider holes"
               + " in a spiral.");

@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -66,7 +67,7 @@ class DialectsTest {
     for (OutputFile file : files) {
       if (file.path().endsWith(".ngc")) {
         String sheet = file.path().split("-", -1)[1];
-        TreeMap<String, Double> bottoms = bottoms(file, dialect);
+        Map<String, Double> bottoms = bottoms(file, dialect);
         assertThat(bottoms.keySet())
             .containsExactlyInAnyOrderElementsOf(
                 list.on(sheet, "front").stream().map(row -> key(row, dialect)).toList());
@@ -79,7 +80,7 @@ class DialectsTest {
   }
 
   /** Where the interpreter leaves the work, and how deep; inches have four digits. */
-  private TreeMap<String, Double> bottoms(OutputFile file, String dialect) {
+  private Map<String, Double> bottoms(OutputFile file, String dialect) {
     Path program = folder.resolve("test.ngc");
     Tools.write(program, text(file));
     TreeMap<String, Double> bottoms = new TreeMap<>();

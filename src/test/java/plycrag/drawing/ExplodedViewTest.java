@@ -94,7 +94,9 @@ class ExplodedViewTest {
             .filter(Shape.Label.class::isInstance)
             .map(shape -> ((Shape.Label) shape).text())
             .toList();
-    wall.layout().sheets().forEach(sheet -> assertThat(words).contains(sheet.piece().mark()));
+    wall.layout().facets().stream()
+        .flatMap(facet -> facet.pieces().stream())
+        .forEach(piece -> assertThat(words).contains(piece.mark()));
     assertThat(words).contains("PL2", "ST1");
   }
 }

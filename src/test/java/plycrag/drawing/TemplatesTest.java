@@ -27,9 +27,14 @@ class TemplatesTest {
   private static CheckedLayout sample(String name) {
     return TestFiles.samples().stream()
         .filter(file -> file.endsWith(name + ".toml"))
-        .map(file -> Walls.judged(TestFiles.read(file)))
+        .map(file -> Walls.judged(dropping(TestFiles.read(file))))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Lines stay where the pattern has them. */
+  private static String dropping(String toml) {
+    return toml.replace("[inserts]", "[inserts]\nwhen-blocked = \"drop\"");
   }
 
   private static OutputParameters output(TemplatePaper paper, OutputParameters.Templates when) {
@@ -131,6 +136,7 @@ class TemplatesTest {
             lay = "up"
             seam-gap = 0
             [inserts]
+            when-blocked = "report"
             pattern = "lines"
             columns = [100, 263, 425, 1320, 1483, 1645]
             rows = [200, 400]

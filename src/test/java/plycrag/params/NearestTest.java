@@ -17,7 +17,7 @@ class NearestTest {
     "frame, stud_spacing, frame.stud-spacing",
     "frame, spacing, frame.stud-spacing",
     "wall, Raise, wall.raise",
-    "'', kerf, stock.kerf"
+    "'', carry-length, stock.carry-length"
   })
   void suggestsKeys(String table, String typed, String key) {
     assertThat(Nearest.key(table, typed)).contains(key);
