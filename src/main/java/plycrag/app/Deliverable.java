@@ -29,6 +29,7 @@ import plycrag.drawing.SheetTemplate;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
 import plycrag.drawing.Templates;
+import plycrag.files.Digest;
 import plycrag.files.OutputFile;
 import plycrag.files.csv.CsvWriter;
 import plycrag.files.dxf.DxfVersion;
@@ -36,6 +37,7 @@ import plycrag.files.dxf.DxfWriter;
 import plycrag.files.geojson.FeatureMapWriter;
 import plycrag.files.html.HtmlWriter;
 import plycrag.files.html.LabelWriter;
+import plycrag.files.ngc.Dialect;
 import plycrag.files.ngc.NgcWriter;
 import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
@@ -43,6 +45,8 @@ import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
 import plycrag.machining.DrillPrograms;
+import plycrag.machining.ProgramFile;
+import plycrag.machining.SetUpSheets;
 import plycrag.params.Parameters;
 import plycrag.stock.Costs;
 import plycrag.stock.CutList;
@@ -162,11 +166,18 @@ public final class Deliverable {
   }
 
   private void addPrograms(ApprovedLayout approved) {
+    Dialect dialect = Dialects.of(parameters.machine().controller());
+    List<ProgramFile> programs = new ArrayList<>();
     for (DrillProgram program : DrillPrograms.of(approved, parameters.machine())) {
-      String name = "sheet-" + program.sheet() + "-" + program.side() + "-t" + program.tool();
-      add(
-          "cnc/" + name + ".ngc",
-          NgcWriter.write(program, Dialects.of(parameters.machine().controller())));
+      String name =
+          "sheet-" + program.sheet() + "-" + program.side() + "-t" + program.tool() + ".ngc";
+      OutputFile file = OutputFile.text("cnc/" + name, NgcWriter.write(program, dialect));
+      files.add(file);
+      programs.add(new ProgramFile(program, name, Digest.sha256(file.content())));
+    }
+    for (SetUpSheets.SetUp sheet : SetUpSheets.of(approved, programs)) {
+      String page = HtmlWriter.writeSheet(sheet.page(), SvgWriter::inline);
+      add("cnc/sheet-" + sheet.sheet() + "-" + sheet.side() + ".html", page);
     }
   }
 

@@ -3,20 +3,32 @@ package plycrag.document;
 import java.util.List;
 
 /**
- * What a router is to do with one tool on one face of one sheet.
+ * What a router is to do on one face of one sheet, with one tool or with several.
  *
  * @param sheet the sheet's mark
  * @param side the face that lies up, front or back
- * @param tool the tool's number, from 1
+ * @param tool the number of the first tool, from 1
  * @param remarks what the person at the machine must know, in order, one line each; no control
  *     characters
  * @param moves from the first motion to the last
+ * @param uses what is done with each tool, in order
  */
 public record DrillProgram(
-    String sheet, String side, int tool, List<String> remarks, List<Move> moves) {
+    String sheet,
+    String side,
+    int tool,
+    List<String> remarks,
+    List<Move> moves,
+    List<ToolUse> uses) {
   /** Copies the lists. */
   public DrillProgram {
     remarks = List.copyOf(remarks);
     moves = List.copyOf(moves);
+    uses = List.copyOf(uses);
+  }
+
+  /** A program whose remarks tell all there is to know of its tools. */
+  public DrillProgram(String sheet, String side, int tool, List<String> remarks, List<Move> moves) {
+    this(sheet, side, tool, remarks, moves, List.of());
   }
 }

@@ -27,6 +27,11 @@ public record Round(double x, double y, double radius) {
     return Math.max(FEWEST_SIDES, sides + sides % 2);
   }
 
+  /** The length of the shorter arc between two places on it so far apart, mm. */
+  public double arc(double chord) {
+    return 2 * radius * StrictMath.asin(Math.min(1, chord / 2 / radius));
+  }
+
   /** Its length, mm. */
   public double length() {
     return 2 * StrictMath.PI * radius;

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import plycrag.check.ApprovedLayout;
 import plycrag.document.DrillProgram;
 import plycrag.document.Move;
+import plycrag.document.ToolUse;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
@@ -77,21 +78,18 @@ public final class DrillPrograms {
   }
 
   private ToolWork work(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin) {
-    return new ToolWork(
-        tool.number(),
-        text.tool(tool),
-        tool.speed(),
-        holes.size(),
-        holeMoves.of(tool, holes, origin));
+    ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.speed(), holes.size());
+    return new ToolWork(use, holeMoves.of(tool, holes, origin));
   }
 
   private DrillProgram program(LaidSheet sheet, List<ToolWork> works) {
     return new DrillProgram(
         sheet.mark(),
         sheet.holes().get(0).side().word(),
-        works.get(0).number(),
+        works.get(0).use().number(),
         text.remarks(sheet, works),
-        moves(works));
+        moves(works),
+        works.stream().map(ToolWork::use).toList());
   }
 
   private List<Move> moves(List<ToolWork> works) {
@@ -99,10 +97,10 @@ public final class DrillPrograms {
     moves.add(new Move.RapidZ(heights.safe()));
     for (ToolWork work : works) {
       if (machine.controller().toolChange() != ToolChange.PROGRAM) {
-        moves.add(new Move.ToolChange(work.number(), work.tool()));
+        moves.add(new Move.ToolChange(work.use().number(), work.use().tool()));
         moves.add(new Move.RapidZ(heights.safe()));
       }
-      moves.add(new Move.SpindleOn(work.speed()));
+      moves.add(new Move.SpindleOn(work.use().speed()));
       moves.add(new Move.Dwell(machine.dwell()));
       moves.addAll(work.cuts());
       moves.add(new Move.RapidZ(heights.safe()));

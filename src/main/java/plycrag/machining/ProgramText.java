@@ -28,7 +28,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
     remarks.add(machine.zZero() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
     remarks.add(
         "Sheet " + length(thickness) + " thick, breakthrough " + length(machine.breakthrough()));
-    remarks.addAll(works.stream().map(ToolWork::tool).toList());
+    remarks.addAll(works.stream().map(work -> work.use().tool()).toList());
     remarks.add(holes(works) + "all lengths in " + machine.controller().unit().plural());
     remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
     remarks.add("Caution: run above the work first");
@@ -44,7 +44,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
   }
 
   private static String holes(List<ToolWork> works) {
-    return "Holes " + works.stream().mapToInt(ToolWork::holes).sum() + ", ";
+    return "Holes " + works.stream().mapToInt(work -> work.use().holes()).sum() + ", ";
   }
 
   /** A tool in words. */

@@ -18,6 +18,20 @@ public final class HtmlWriter {
    *     escaped
    */
   public static String write(Book book, Function<Drawing, String> figures) {
+    return page(book, contents(book), figures);
+  }
+
+  /**
+   * The text of a short page without a list of its contents.
+   *
+   * @param book what it shows
+   * @param figures as for a book
+   */
+  public static String writeSheet(Book book, Function<Drawing, String> figures) {
+    return page(book, "", figures);
+  }
+
+  private static String page(Book book, String contents, Function<Drawing, String> figures) {
     return HtmlText.fill(
         """
         <!DOCTYPE html>
@@ -41,7 +55,7 @@ public final class HtmlWriter {
         PageStyle.CSS,
         running("stamp", book.stamp()),
         head(book),
-        contents(book),
+        contents,
         sections(book, new BlockHtml(figures)),
         running("foot", book.footer()));
   }

@@ -1,0 +1,50 @@
+package plycrag.machining;
+
+import java.util.Comparator;
+import java.util.List;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.MachinedHole;
+
+/**
+ * Three distances that tell whether a sheet was zeroed, laid and worked true: the lowest hole from
+ * the left and from the lower edge, and from it to the hole that is farthest away, which no error
+ * of scale or squareness leaves alone.
+ */
+final class CheckMeasures {
+  private static final Comparator<MachinedHole> FROM_BELOW =
+      Comparator.comparingDouble(MachinedHole::y).thenComparingDouble(MachinedHole::x);
+
+  private CheckMeasures() {}
+
+  /**
+   * A distance to measure.
+   *
+   * @param distance mm
+   */
+  record Measure(String from, String to, double distance) {}
+
+  /** For a sheet with a hole at least; two where it has no other. */
+  static List<Measure> of(LaidSheet sheet) {
+    MachinedHole first = sheet.holes().stream().min(FROM_BELOW).orElseThrow();
+    MachinedHole far =
+        sheet.holes().stream()
+            .max(Comparator.comparingDouble(hole -> apart(first, hole)))
+            .orElseThrow();
+    List<Measure> fromEdges =
+        List.of(
+            new Measure("left edge", "hole " + first.mark(), first.x()),
+            new Measure("lower edge", "hole " + first.mark(), first.y()));
+    return far.equals(first)
+        ? fromEdges
+        : List.of(
+            fromEdges.get(0),
+            fromEdges.get(1),
+            new Measure("hole " + first.mark(), "hole " + far.mark(), apart(first, far)));
+  }
+
+  private static double apart(MachinedHole one, MachinedHole other) {
+    double dx = one.x() - other.x();
+    double dy = one.y() - other.y();
+    return Math.sqrt(dx * dx + dy * dy);
+  }
+}

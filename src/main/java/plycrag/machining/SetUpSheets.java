@@ -1,0 +1,230 @@
+package plycrag.machining;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import plycrag.check.ApprovedLayout;
+import plycrag.document.Book;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Section;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.document.ToolUse;
+import plycrag.layout.AlikeSheets;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.params.MachineParameters;
+import plycrag.params.MachineParameters.ZZero;
+import plycrag.units.Decimal;
+
+/**
+ * What the person at the machine reads before a sheet is worked: a page for each sheet and face.
+ * Lengths in millimetres.
+ */
+public final class SetUpSheets {
+  private static final String FOOTER =
+      "For bouldering only. Never run a program that was changed by hand: its SHA-256 would no"
+          + " longer be the one printed here.";
+
+  private final Layout layout;
+  private final MachineParameters machine;
+  private final List<ProgramFile> files;
+
+  private SetUpSheets(ApprovedLayout approved, List<ProgramFile> files) {
+    this.layout = approved.layout();
+    this.machine = layout.wall().machine();
+    this.files = List.copyOf(files);
+  }
+
+  /**
+   * A page.
+   *
+   * @param sheet the sheet's mark
+   * @param side the face that lies up, front or back
+   * @param page what is read
+   */
+  public record SetUp(String sheet, String side, Book page) {}
+
+  /** The pages for all programs of a wall, sheet by sheet. */
+  public static List<SetUp> of(ApprovedLayout approved, List<ProgramFile> files) {
+    SetUpSheets all = new SetUpSheets(approved, files);
+    return all.layout.sheets().stream()
+        .filter(sheet -> !all.on(sheet.mark()).isEmpty())
+        .map(all::setUp)
+        .toList();
+  }
+
+  private List<ProgramFile> on(String sheet) {
+    return files.stream().filter(file -> file.program().sheet().equals(sheet)).toList();
+  }
+
+  private SetUp setUp(LaidSheet sheet) {
+    List<ProgramFile> programs = on(sheet.mark());
+    String side = programs.get(0).program().side();
+    Book page =
+        new Book(
+            layout.wall().name() + ": sheet " + sheet.mark(),
+            "Set-up sheet for the router, " + side + " face up",
+            "",
+            FOOTER,
+            List.of(
+                new Section("The sheet on the machine", onMachine(sheet, side, programs)),
+                new Section(
+                    "Programs, in this order",
+                    List.of(programs(programs), boxes(programs), hashes(programs))),
+                new Section("Measure on the first sheet", measures(sheet)),
+                new Section("Before it runs", MachineCautions.ALL)));
+    return new SetUp(sheet.mark(), side, page);
+  }
+
+  private List<Block> onMachine(LaidSheet sheet, String side, List<ProgramFile> programs) {
+    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
+    return List.of(
+        new Book.Figure(
+            TourPicture.of(sheet, origin, programs),
+            "The sheet as it lies on the machine, "
+                + side
+                + " face up. X and Y are zero at the corner with the black triangle; the dashes are"
+                + " the tool's way from hole to hole."),
+        new Book.Listing(
+            new Table("Setting up", List.of("what", "how"), settings(sheet, side, origin))));
+  }
+
+  private List<List<Cell>> settings(LaidSheet sheet, String side, SheetOrigin origin) {
+    double thickness = layout.wall().sheet().thickness();
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(row("Sheet", sheet.mark() + ", with " + pieces(sheet)));
+    rows.add(row("Sheets like it", twins(sheet)));
+    rows.add(
+        row(
+            "Size",
+            mm(sheet.stock().width())
+                + " × "
+                + mm(sheet.stock().height())
+                + " × "
+                + mm(thickness)
+                + " mm thick, measured"));
+    rows.add(row("Face up", side));
+    rows.add(row("X0 Y0", origin.words() + " corner of the sheet"));
+    rows.add(
+        row(
+            "Z0",
+            machine.zZero() == ZZero.SPOILBOARD
+                ? "on the board under the sheet"
+                : "on the sheet's top"));
+    rows.add(row("Into the board", mm(machine.breakthrough()) + " mm"));
+    rows.add(
+        row(
+            "Above the sheet",
+            mm(machine.clearanceHeight())
+                + " mm from hole to hole; "
+                + mm(machine.safeHeight())
+                + " mm first and last, which must clear every clamp"));
+    return rows;
+  }
+
+  private static List<Cell> row(String what, String how) {
+    return List.of(Cell.of(what), Cell.of(how));
+  }
+
+  private static String pieces(LaidSheet sheet) {
+    return sheet.pieces().stream()
+        .map(laid -> laid.piece().mark() + " of " + laid.facet())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The other sheets that are worked alike. */
+  private String twins(LaidSheet sheet) {
+    String others =
+        new AlikeSheets(layout.sheets())
+            .marks(sheet).stream()
+                .filter(mark -> !mark.equals(sheet.mark()))
+                .collect(Collectors.joining(", "));
+    return others.isEmpty() ? "none: this one alone" : others + ": laid, drilled and cut the same";
+  }
+
+  private Block programs(List<ProgramFile> programs) {
+    String estimate =
+        "Estimated time: rapids "
+            + mm(machine.limits().rapidRate())
+            + " mm/min, acceleration "
+            + mm(machine.limits().acceleration())
+            + " mm/s², a stop after every move, no time for changing tools";
+    return new Book.Listing(
+        new Table(
+            estimate,
+            List.of("program", "tool", "rpm", "holes", "minutes"),
+            programs.stream().map(this::program).toList()));
+  }
+
+  private List<Cell> program(ProgramFile file) {
+    List<ToolUse> uses = file.program().uses();
+    double minutes = RunTime.of(file.program().moves(), machine.limits()) / 60;
+    return List.of(
+        Cell.of(file.name()),
+        Cell.of(joined(uses, ToolUse::tool)),
+        Cell.of(joined(uses, use -> Decimal.of(use.speed(), 0))),
+        Cell.of(joined(uses, use -> Decimal.of(use.holes(), 0))),
+        Cell.of((int) Math.ceil(minutes)));
+  }
+
+  private static String joined(List<ToolUse> uses, Function<ToolUse, String> words) {
+    return uses.stream().map(words).collect(Collectors.joining("; "));
+  }
+
+  private static Block boxes(List<ProgramFile> programs) {
+    return new Book.Listing(
+        new Table(
+            "Where the tool's tip goes, from X0 Y0 Z0",
+            List.of("program", "X mm", "Y mm", "lowest Z mm"),
+            programs.stream().map(SetUpSheets::box).toList()));
+  }
+
+  private static List<Cell> box(ProgramFile file) {
+    ProgramBox box = ProgramBox.of(file.program().moves());
+    return List.of(
+        Cell.of(file.name()),
+        Cell.of(mm(box.left()) + " to " + mm(box.right())),
+        Cell.of(mm(box.low()) + " to " + mm(box.high())),
+        Cell.number(box.bottom(), 1));
+  }
+
+  private static Block hashes(List<ProgramFile> programs) {
+    return new Book.Listing(
+        new Table(
+            "SHA-256 of the programs",
+            List.of("program", "SHA-256"),
+            programs.stream().map(file -> row(file.name(), grouped(file.sha256()))).toList()));
+  }
+
+  /** In groups of eight digits, which a page can break and an eye compare. */
+  private static String grouped(String digits) {
+    return digits.replaceAll("(.{8})(?=.)", "$1 ");
+  }
+
+  private static List<Block> measures(LaidSheet sheet) {
+    return List.of(
+        new Book.Paragraph(
+            "Stop after the first sheet and measure these before the next, hole centre to hole"
+                + " centre or to the sheet's edge. One of them wrong by more than a millimetre: the"
+                + " sheet has moved, lies askew, or the machine's steps are not calibrated."),
+        new Book.Listing(
+            new Table(
+                "Three distances",
+                List.of("from", "to", "mm", "measured"),
+                CheckMeasures.of(sheet).stream()
+                    .map(
+                        one ->
+                            List.of(
+                                Cell.of(one.from()),
+                                Cell.of(one.to()),
+                                Cell.number(one.distance(), 1),
+                                Cell.of("")))
+                    .toList())));
+  }
+
+  private static String mm(double length) {
+    return Decimal.of(length, 1);
+  }
+}

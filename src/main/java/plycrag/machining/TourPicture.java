@@ -1,0 +1,145 @@
+package plycrag.machining;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.document.Anchor;
+import plycrag.document.Dash;
+import plycrag.document.Drawing;
+import plycrag.document.Extent;
+import plycrag.document.Fill;
+import plycrag.document.Ink;
+import plycrag.document.Layer;
+import plycrag.document.Pen;
+import plycrag.document.Shape;
+import plycrag.document.Xy;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.MachinedHole;
+import plycrag.machining.Playback.Way;
+
+/**
+ * The sheet as it lies on the machine: its holes, the corner where X and Y are zero, and the way of
+ * the tool, across in thin dashes and cutting in a full line.
+ */
+final class TourPicture {
+  private static final Layer SHEET = new Layer("SHEET", Pen.OUTLINE);
+  private static final Layer HOLES = new Layer("HOLES", Pen.FINE);
+  private static final Layer WAY = new Layer("WAY", new Pen(0.18, Dash.DASHED, Ink.BLACK));
+  private static final Layer CUTS = new Layer("CUTS", Pen.PART);
+  private static final Layer TEXT = new Layer("TEXT", Pen.FINE);
+  private static final double WIDTH = 150;
+  private static final double MARGIN = 12;
+  private static final double LEG = 4;
+  private static final double CAPITALS = 3.5;
+
+  private final LaidSheet sheet;
+  private final SheetOrigin origin;
+  private final int scale;
+  private final List<Shape> shapes = new ArrayList<>();
+
+  private TourPicture(LaidSheet sheet, SheetOrigin origin) {
+    this.sheet = sheet;
+    this.origin = origin;
+    double largest = Math.max(sheet.stock().width(), sheet.stock().height());
+    this.scale = largest <= WIDTH * 10 ? 10 : largest <= WIDTH * 20 ? 20 : 50;
+  }
+
+  /** The picture of all that is done to one face of a sheet. */
+  static Drawing of(LaidSheet sheet, SheetOrigin origin, List<ProgramFile> programs) {
+    return new TourPicture(sheet, origin).drawing(programs);
+  }
+
+  private Drawing drawing(List<ProgramFile> programs) {
+    double width = sheet.stock().width();
+    double height = sheet.stock().height();
+    shapes.add(
+        new Shape.Outline(
+            SHEET,
+            List.of(new Xy(0, 0), new Xy(width, 0), new Xy(width, height), new Xy(0, height)),
+            Fill.NONE));
+    programs.forEach(file -> addWays(Playback.of(file.program().moves())));
+    for (MachinedHole hole : sheet.holes()) {
+      shapes.add(
+          new Shape.Circle(HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2, Fill.PAPER));
+    }
+    addDatum();
+    double around = paper(MARGIN);
+    return new Drawing(
+        "Sheet " + sheet.mark() + " on the machine, with the way of the tool",
+        scale,
+        new Extent(-around, -around, width + around, height + around),
+        shapes);
+  }
+
+  private double paper(double length) {
+    return length * scale;
+  }
+
+  private void addWays(List<Way> ways) {
+    List<Xy> way = new ArrayList<>();
+    boolean cutting = false;
+    for (Way each : ways) {
+      boolean shown = each.isAcross() && (each.isRapid() || !isInHole(each.to().flat()));
+      if (shown) {
+        if (way.isEmpty() || cutting == each.isRapid()) {
+          addPath(way, cutting);
+          way.add(onSheet(each.from().flat()));
+        }
+        cutting = !each.isRapid();
+        way.add(onSheet(each.to().flat()));
+      }
+    }
+    addPath(way, cutting);
+  }
+
+  private void addPath(List<Xy> way, boolean cutting) {
+    if (way.size() > 1) {
+      shapes.add(new Shape.Path(cutting ? CUTS : WAY, way));
+    }
+    way.clear();
+  }
+
+  private Xy onSheet(Xy place) {
+    return place.plus(origin.x(), origin.y());
+  }
+
+  private boolean isInHole(Xy place) {
+    Xy here = onSheet(place);
+    return sheet.holes().stream()
+        .anyMatch(
+            hole -> {
+              double dx = hole.x() - here.x();
+              double dy = hole.y() - here.y();
+              return dx * dx + dy * dy <= hole.diameter() * hole.diameter() / 4;
+            });
+  }
+
+  /** A filled right triangle in the corner, its legs along the edges, and its words outside. */
+  private void addDatum() {
+    Xy corner = new Xy(origin.x(), origin.y());
+    double acrossLeg = paper(origin.x() > 0 ? -LEG : LEG);
+    double upLeg = paper(origin.y() > 0 ? -LEG : LEG);
+    shapes.add(
+        new Shape.Area(
+            TEXT, List.of(corner, corner.plus(acrossLeg, 0), corner.plus(0, upLeg)), Fill.INK));
+    shapes.add(
+        new Shape.Label(
+            TEXT,
+            corner.plus(0, origin.y() > 0 ? paper(CAPITALS + 1) : -paper(CAPITALS + 1)),
+            "X0 Y0",
+            CAPITALS,
+            origin.x() > 0 ? Anchor.END : Anchor.START,
+            0));
+    shapes.add(
+        new Shape.Label(
+            TEXT,
+            new Xy(
+                sheet.stock().width() / 2,
+                origin.y() > 0
+                    ? sheet.stock().height() + paper(CAPITALS + 1)
+                    : -paper(CAPITALS + 1)),
+            sheet.mark() + ", " + sheet.holes().get(0).side().name() + " FACE UP",
+            CAPITALS,
+            Anchor.MIDDLE,
+            0));
+  }
+}
