@@ -24,6 +24,7 @@ import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
 import plycrag.check.making.JointScrewLength;
 import plycrag.check.making.MemberWithinStock;
+import plycrag.check.making.OutlineTool;
 import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.ScrewSold;
@@ -58,6 +59,7 @@ public final class Inspection {
           new MemberWithinStock(),
           new PlateOnFloor(),
           new HoleTools(),
+          new OutlineTool(),
           new WithinTravel(),
           new InsertsReachable(),
           new InsertsFit(),

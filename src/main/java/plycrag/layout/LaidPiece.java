@@ -3,6 +3,7 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.layout.nest.Placement;
@@ -19,6 +20,15 @@ public record LaidPiece(Piece piece, String facet, Placement placement) {
   /** The smallest box around its blank on the sheet, mm. */
   public Envelope box() {
     return placement.of(piece.blank()).getEnvelopeInternal();
+  }
+
+  /** What is cut, where it lies on the sheet; its openings are open. */
+  public Polygon kept() {
+    Geometry kept = placement.of(piece.blank());
+    for (Polygon opening : Shapes.openings(piece.blank())) {
+      kept = Shapes.without(kept, placement.of(opening));
+    }
+    return Shapes.largest(kept);
   }
 
   /** Where its blank, the openings in it and its two faces lie on the sheet. */

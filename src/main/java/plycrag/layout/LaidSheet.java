@@ -1,6 +1,7 @@
 package plycrag.layout;
 
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.layout.nest.StockSheet;
 
 /**
@@ -22,6 +23,11 @@ public record LaidSheet(
   /** The sheet's mark. */
   public String mark() {
     return stock.mark();
+  }
+
+  /** The whole sheet as it lies on the machine, mm. */
+  public Envelope area() {
+    return new Envelope(0, stock.width(), 0, stock.height());
   }
 
   /** The file name's stem of what is made for it: {@code sheet-S1-front}. */

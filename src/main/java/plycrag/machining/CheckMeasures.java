@@ -2,6 +2,7 @@ package plycrag.machining;
 
 import java.util.Comparator;
 import java.util.List;
+import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 
@@ -23,8 +24,19 @@ final class CheckMeasures {
    */
   record Measure(String from, String to, double distance) {}
 
-  /** For a sheet with a hole at least; two where it has no other. */
+  /** Of holes where there are any, else of the first piece; two where there is one hole alone. */
   static List<Measure> of(LaidSheet sheet) {
+    return sheet.holes().isEmpty() ? ofPiece(sheet.pieces().get(0)) : ofHoles(sheet);
+  }
+
+  private static List<Measure> ofPiece(LaidPiece laid) {
+    String piece = "piece " + laid.piece().mark();
+    return List.of(
+        new Measure(piece + ", left end", "right end", laid.box().getWidth()),
+        new Measure(piece + ", lower end", "upper end", laid.box().getHeight()));
+  }
+
+  private static List<Measure> ofHoles(LaidSheet sheet) {
     MachinedHole first = sheet.holes().stream().min(FROM_BELOW).orElseThrow();
     MachinedHole far =
         sheet.holes().stream()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import plycrag.check.ApprovedLayout;
@@ -19,8 +20,8 @@ import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
 
 /**
- * Makes every hole of a wall: one program a sheet and tool, or one a sheet where the controller
- * changes tools.
+ * Makes every hole of a wall, and on request cuts its pieces out: one program a sheet and tool, or
+ * one a sheet where the controller changes tools.
  */
 public final class DrillPrograms {
   /** What is drilled is drilled before anything is cut. */
@@ -34,6 +35,8 @@ public final class DrillPrograms {
   private final ProgramText text;
   private final HoleMoves holeMoves;
   private final ToolBox tools;
+  private final OutlineMoves outlineMoves;
+  private final Optional<ToolParameters> cutter;
 
   private DrillPrograms(ApprovedLayout approved, MachineParameters machine) {
     this.layout = approved.layout();
@@ -43,9 +46,14 @@ public final class DrillPrograms {
     this.text = new ProgramText(layout.wall().name(), machine, thickness);
     this.holeMoves = new HoleMoves(heights, thickness, machine.controller().arcs());
     this.tools = ToolBox.of(machine, layout.holes().stream().map(MachinedHole::diameter).toList());
+    this.outlineMoves = new OutlineMoves(machine.routing(), heights, thickness);
+    this.cutter =
+        machine.routing().cuts()
+            ? tools.forOutlines(machine.routing().depth(thickness, machine.breakthrough()))
+            : Optional.empty();
   }
 
-  /** The programs, sheet by sheet; none for a sheet without holes. */
+  /** The programs, sheet by sheet; none for a sheet on which nothing is done. */
   public static List<DrillProgram> of(ApprovedLayout approved, MachineParameters machine) {
     DrillPrograms all = new DrillPrograms(approved, machine);
     return all.layout.sheets().stream().flatMap(sheet -> all.programs(sheet).stream()).toList();
@@ -66,10 +74,18 @@ public final class DrillPrograms {
         sheet.holes().stream()
             .collect(
                 Collectors.groupingBy(this::tool, () -> new TreeMap<>(ORDER), Collectors.toList()));
-    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
-    return byTool.entrySet().stream()
-        .map(each -> work(each.getKey(), each.getValue(), origin))
-        .toList();
+    List<ToolWork> works = new ArrayList<>();
+    byTool.forEach(
+        (tool, holes) -> {
+          if (!cutter.filter(tool::equals).isPresent()) {
+            works.add(work(tool, holes, sheet));
+          }
+        });
+    cutter
+        .map(tool -> work(tool, byTool.getOrDefault(tool, List.of()), sheet))
+        .filter(work -> !work.cuts().isEmpty())
+        .ifPresent(works::add);
+    return works;
   }
 
   private ToolParameters tool(MachinedHole hole) {
@@ -77,15 +93,20 @@ public final class DrillPrograms {
     return tools.forHole(hole.diameter(), depth).orElseThrow();
   }
 
-  private ToolWork work(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin) {
+  private ToolWork work(ToolParameters tool, List<MachinedHole> holes, LaidSheet sheet) {
+    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
     ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.speed(), holes.size());
-    return new ToolWork(use, holeMoves.of(tool, holes, origin));
+    List<Move> cuts = new ArrayList<>(holeMoves.of(tool, holes, origin));
+    if (cutter.filter(tool::equals).isPresent()) {
+      cuts.addAll(outlineMoves.of(tool, sheet, origin));
+    }
+    return new ToolWork(use, cuts);
   }
 
   private DrillProgram program(LaidSheet sheet, List<ToolWork> works) {
     return new DrillProgram(
         sheet.mark(),
-        sheet.holes().get(0).side().word(),
+        sheet.faceUp().word(),
         works.get(0).use().number(),
         text.remarks(sheet, works),
         moves(works),

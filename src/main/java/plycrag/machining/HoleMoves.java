@@ -21,6 +21,9 @@ record HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
 
   /** The moves of one tool through holes, in the order of a short tour. */
   List<Move> of(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin) {
+    if (holes.isEmpty()) {
+      return List.of();
+    }
     Map<Xy, MachinedHole> byPlace = new LinkedHashMap<>();
     holes.forEach(hole -> byPlace.put(origin.from(hole.x(), hole.y()), hole));
     List<Move> moves = new ArrayList<>();

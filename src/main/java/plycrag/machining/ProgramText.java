@@ -2,11 +2,12 @@ package plycrag.machining;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Locale;
+import java.util.Optional;
 import plycrag.layout.LaidSheet;
-import plycrag.layout.MachinedHole;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
+import plycrag.params.RoutingParameters;
 import plycrag.params.ToolParameters;
 import plycrag.units.Decimal;
 
@@ -23,28 +24,38 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
     SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
     List<String> remarks = new ArrayList<>();
     remarks.add(PlainName.of(wall));
-    remarks.add("Sheet " + sheet.mark() + ", " + side(sheet) + " face up");
+    remarks.add("Sheet " + sheet.mark() + ", " + sheet.faceUp().word() + " face up");
     remarks.add("X0 Y0 " + origin.words() + " corner of the sheet");
     remarks.add(machine.zZero() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
     remarks.add(
         "Sheet " + length(thickness) + " thick, breakthrough " + length(machine.breakthrough()));
     remarks.addAll(works.stream().map(work -> work.use().tool()).toList());
+    outlines().ifPresent(remarks::add);
     remarks.add(holes(works) + "all lengths in " + machine.controller().unit().plural());
     remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
     remarks.add("Caution: run above the work first");
     return remarks;
   }
 
-  private static String side(LaidSheet sheet) {
-    return sheet.holes().stream()
-        .map(MachinedHole::side)
-        .map(face -> face.word())
-        .distinct()
-        .collect(Collectors.joining(" and "));
-  }
-
   private static String holes(List<ToolWork> works) {
     return "Holes " + works.stream().mapToInt(work -> work.use().holes()).sum() + ", ";
+  }
+
+  private Optional<String> outlines() {
+    RoutingParameters routing = machine.routing();
+    String how = ", " + routing.direction().name().toLowerCase(Locale.ROOT);
+    return switch (routing.outlines()) {
+      case NONE -> Optional.empty();
+      case TABS ->
+          Optional.of(
+              "Outlines with tabs "
+                  + length(routing.tabLength())
+                  + " long, "
+                  + length(routing.tabHeight())
+                  + " high"
+                  + how);
+      case SKIN -> Optional.of("Outlines down to a skin of " + length(routing.skin()) + how);
+    };
   }
 
   /** A tool in words. */

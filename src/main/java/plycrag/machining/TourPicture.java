@@ -137,7 +137,7 @@ final class TourPicture {
                 origin.y() > 0
                     ? sheet.stock().height() + paper(CAPITALS + 1)
                     : -paper(CAPITALS + 1)),
-            sheet.mark() + ", " + sheet.holes().get(0).side().name() + " FACE UP",
+            sheet.mark() + ", " + sheet.faceUp().name() + " FACE UP",
             CAPITALS,
             Anchor.MIDDLE,
             0));

@@ -7,8 +7,10 @@
  * mill (Spiral), with arcs or with straight moves that stay within a stated error of them. Drills
  * come before end mills; the order of one tool's holes is a short way from the sheet's corner
  * (TourSearch), never longer than nearest neighbour's. Places are counted from the corner of the
- * sheet that the machine asks for. Guarantees: the first motion raises Z alone; the spindle turns
- * before any cut; nothing moves across below the clearance height but to cut. Leaves out: how a
- * controller spells it.
+ * sheet that the machine asks for. On request the first end mill that reaches then cuts openings
+ * and pieces out, beside their sides by its radius, in passes, held by tabs or a skin
+ * (OutlineMoves). Guarantees: the first motion raises Z alone; the spindle turns before any cut;
+ * nothing moves across below the clearance height but to cut. Leaves out: how a controller spells
+ * it.
  */
 package plycrag.machining;

@@ -15,6 +15,7 @@ import java.util.List;
  * @param origin the corner of the sheet where X and Y are zero
  * @param limits what it can do
  * @param controller what its controller understands
+ * @param routing how pieces are cut from their sheets
  * @param tools what it holds; where none are told, a drill for every hole
  */
 public record MachineParameters(
@@ -28,6 +29,7 @@ public record MachineParameters(
     Origin origin,
     MachineLimits limits,
     ControllerParameters controller,
+    RoutingParameters routing,
     List<ToolParameters> tools) {
 
   /** Copies the tools. */

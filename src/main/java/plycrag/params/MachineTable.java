@@ -109,7 +109,8 @@ final class MachineTable {
                       ACCELERATION,
                       LEAST_SPEED,
                       GREATEST_SPEED),
-                  ControllerKeys.ALL)
+                  ControllerKeys.ALL,
+                  RoutingKeys.ALL)
               .<Parameter<?>>flatMap(List::stream)
               .toList(),
           List.of(
@@ -138,6 +139,7 @@ final class MachineTable {
         values.get(ORIGIN),
         limits(values),
         ControllerKeys.record(values),
+        RoutingKeys.record(values),
         tools);
   }
 

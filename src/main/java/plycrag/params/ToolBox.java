@@ -79,6 +79,17 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
         .findFirst();
   }
 
+  /**
+   * What cuts pieces out: the first end mill told that may turn so and reaches.
+   *
+   * @param depth how far it goes below the sheet's top, mm
+   */
+  public Optional<ToolParameters> forOutlines(double depth) {
+    return tools.stream()
+        .filter(tool -> tool.kind() == Kind.END_MILL && turns(tool) && reaches(tool, depth))
+        .findFirst();
+  }
+
   /** What could make a hole if it reached and might turn so, best first. */
   public List<ToolParameters> candidates(double diameter) {
     return tools.stream()

@@ -83,7 +83,7 @@ class DialectsTest {
   private Map<String, Double> bottoms(OutputFile file, String dialect) {
     Path program = folder.resolve("test.ngc");
     Tools.write(program, text(file));
-    TreeMap<String, Double> bottoms = new TreeMap<>();
+    Map<String, Double> bottoms = new TreeMap<>();
     double unit = dialect.contains("program-unit") ? 25.4 : 1;
     for (NgcReader.Hole left : Rs274.left(program, unit == 1 ? "MM" : "INCHES")) {
       bottoms.merge(key(left.x() * unit, left.y() * unit), left.bottom() * unit, Math::min);

@@ -130,6 +130,8 @@ class ParameterFileTest {
                     300,
                     new SpeedRange(100, 60_000)),
                 PLAINEST,
+                new RoutingParameters(
+                    RoutingParameters.Outlines.NONE, RoutingParameters.Direction.CLIMB, 12, 4, 0.5),
                 List.of()));
   }
 

@@ -1,0 +1,123 @@
+package plycrag.check.making;
+
+import java.util.List;
+import java.util.Optional;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.finding.Place;
+import plycrag.finding.Severity;
+import plycrag.geometry.Contours;
+import plycrag.layout.LaidPiece;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.params.MachineParameters;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
+import plycrag.units.Tape;
+
+/** Where pieces are cut out, an end mill reaches and gets beside every side of them. */
+public final class OutlineTool implements Rule {
+
+  @Override
+  public String name() {
+    return "outline-tool";
+  }
+
+  @Override
+  public String promise() {
+    return "Where pieces are cut out, an end mill reaches through and goes round them; corners that"
+        + " stay round are told.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    MachineParameters machine = layout.wall().machine();
+    if (!machine.routing().cuts()) {
+      return List.of();
+    }
+    double depth =
+        machine.routing().depth(layout.wall().sheet().thickness(), machine.breakthrough());
+    Optional<ToolParameters> tool = ToolBox.of(machine, List.of()).forOutlines(depth);
+    return tool.map(cutter -> around(layout, cutter))
+        .orElseGet(() -> List.of(noTool(layout.wall().tape().size(depth))));
+  }
+
+  private Finding noTool(String depth) {
+    return finding(
+        Severity.ERROR,
+        "",
+        "pieces are to be cut out, and no end mill is told that reaches "
+            + depth
+            + " deep and may turn at its speed",
+        "add a [[tool]] of kind end-mill, or set [machine] outlines to none");
+  }
+
+  private List<Finding> around(Layout layout, ToolParameters cutter) {
+    return layout.sheets().stream()
+        .flatMap(
+            sheet ->
+                sheet.pieces().stream()
+                    .flatMap(laid -> around(sheet, laid, cutter, layout.wall().tape()).stream()))
+        .toList();
+  }
+
+  private Optional<Finding> around(
+      LaidSheet sheet, LaidPiece laid, ToolParameters cutter, Tape tape) {
+    Contours contours = new Contours(laid.kept(), sheet.area(), cutter.diameter() / 2);
+    String piece = laid.piece().mark();
+    if (!contours.areFree()) {
+      return Optional.of(tooWide(piece, cutter, tape));
+    }
+    Optional<LaidPiece> struck =
+        sheet.pieces().stream()
+            .filter(other -> !other.equals(laid) && !contours.spares(other.kept()))
+            .findFirst();
+    return struck
+        .map(other -> tooNear(piece, other.piece().mark(), cutter, tape))
+        .or(() -> round(piece, contours.roundCorners(), tape.size(cutter.diameter() / 2)));
+  }
+
+  private Finding tooWide(String piece, ToolParameters cutter, Tape tape) {
+    return finding(
+        Severity.ERROR,
+        piece,
+        cutter.name()
+            + " is "
+            + tape.size(cutter.diameter())
+            + " wide and does not get round piece "
+            + piece
+            + " everywhere",
+        "take a narrower end mill, or widen the notch or opening");
+  }
+
+  private Finding tooNear(String piece, String other, ToolParameters cutter, Tape tape) {
+    return finding(
+        Severity.ERROR,
+        piece,
+        cutter.name()
+            + " is "
+            + tape.size(cutter.diameter())
+            + " wide and would cut into piece "
+            + other
+            + " on its way round piece "
+            + piece,
+        "set [nesting] cut-with = \"router\" and tool-diameter to the end mill's");
+  }
+
+  private Optional<Finding> round(String piece, int corners, String radius) {
+    String which = corners == 1 ? " inside corner" : " inside corners";
+    return corners == 0
+        ? Optional.empty()
+        : Optional.of(
+            finding(
+                Severity.WARNING,
+                piece,
+                corners + which + " of piece " + piece + " stay round, with a radius of " + radius,
+                "square them by hand where something must fit"));
+  }
+
+  private Finding finding(Severity severity, String first, String sentence, String suggestion) {
+    return new Finding(
+        name(), severity, new Place.WholeWall(), first, "", Optional.empty(), sentence, suggestion);
+  }
+}

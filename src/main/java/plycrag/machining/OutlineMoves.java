@@ -1,0 +1,63 @@
+package plycrag.machining;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import plycrag.document.Move;
+import plycrag.geometry.Contours;
+import plycrag.geometry.Contours.Contour;
+import plycrag.layout.LaidSheet;
+import plycrag.params.RoutingParameters;
+import plycrag.params.RoutingParameters.Direction;
+import plycrag.params.RoutingParameters.Outlines;
+import plycrag.params.ToolParameters;
+
+/**
+ * Cuts openings and pieces out of sheets, openings first, in passes no deeper than the tool cuts at
+ * a time. Way round: see {@link Contours}.
+ *
+ * @param routing what holds the pieces meanwhile
+ * @param heights of the program
+ * @param thickness of the sheet, mm
+ */
+record OutlineMoves(RoutingParameters routing, DrillHeights heights, double thickness) {
+  /** All moves for a sheet, from the first way across until the tool is clear again. */
+  List<Move> of(ToolParameters tool, LaidSheet sheet, SheetOrigin origin) {
+    List<Move> moves = new ArrayList<>();
+    for (Contour contour : contours(sheet, tool.diameter() / 2)) {
+      boolean climbs = routing.direction() == Direction.CLIMB;
+      Contour way = contour.inside() == climbs ? contour : contour.reversed();
+      Track track = track(way, origin);
+      moves.addAll(new PassMoves(tool, heights, tabs(track, tool)).cut(track, bottom()));
+    }
+    return moves;
+  }
+
+  /** The openings of all pieces before any outline, while the sheet still holds them all. */
+  private static List<Contour> contours(LaidSheet sheet, double radius) {
+    return sheet.pieces().stream()
+        .flatMap(laid -> new Contours(laid.kept(), sheet.area(), radius).all().stream())
+        .sorted(Comparator.comparing(contour -> !contour.inside()))
+        .toList();
+  }
+
+  private static Track track(Contour way, SheetOrigin origin) {
+    return new Track(
+        way.points().stream().map((Coordinate at) -> origin.from(at.x, at.y)).toList(),
+        way.closed());
+  }
+
+  private Tabs tabs(Track track, ToolParameters tool) {
+    return routing.outlines() == Outlines.TABS
+        ? Tabs.along(
+            track,
+            routing.tabLength() + tool.diameter(),
+            heights.top() - thickness + routing.tabHeight())
+        : Tabs.NONE;
+  }
+
+  private double bottom() {
+    return heights.top() - routing.depth(thickness, heights.breakthrough());
+  }
+}

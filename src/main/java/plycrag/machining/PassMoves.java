@@ -1,0 +1,103 @@
+package plycrag.machining;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.document.Move;
+import plycrag.document.Xy;
+import plycrag.document.Xyz;
+import plycrag.params.ToolParameters;
+
+/**
+ * Follows a way in passes.
+ *
+ * <p>On a closed way each pass begins with a ramp of one in ten (common practice, no source) along
+ * the way and ends where the ramp ended, so that nothing of it stays. On an open one the tool comes
+ * down beside the sheet and goes to the other end.
+ *
+ * @param tool an end mill
+ * @param heights of the program
+ * @param tabs what is left to hold the piece
+ */
+record PassMoves(ToolParameters tool, DrillHeights heights, Tabs tabs) {
+  private static final double RAMP = 10;
+  private static final double TOLERANCE = 1e-6;
+
+  /** All passes down to a bottom, from the way there until the tool is clear again. */
+  List<Move> cut(Track track, double bottom) {
+    int passes = (int) Math.ceil((heights.top() - bottom) / tool.passDepth() - TOLERANCE);
+    double drop = (heights.top() - bottom) / passes;
+    return track.closed() ? round(track, passes, bottom, drop) : along(track, passes, bottom, drop);
+  }
+
+  private List<Move> round(Track track, int passes, double bottom, double drop) {
+    List<Move> moves = approach(track);
+    moves.add(new Move.Plunge(heights.top(), tool.feeds().plunge()));
+    double ramp = Math.min(RAMP * drop, track.length());
+    double at = 0;
+    for (int pass = 1; pass <= passes; pass++) {
+      double low = bottom + (passes - pass) * drop;
+      moves.addAll(stretch(track, at, at + ramp, low + drop, low));
+      at += ramp;
+      moves.addAll(stretch(track, at, at + track.length(), low, low));
+      at %= track.length();
+    }
+    moves.add(new Move.RapidZ(heights.clear()));
+    return moves;
+  }
+
+  private List<Move> along(Track track, int passes, double bottom, double drop) {
+    List<Move> moves = new ArrayList<>();
+    for (int pass = 1; pass <= passes; pass++) {
+      double low = bottom + (passes - pass) * drop;
+      moves.addAll(approach(track));
+      moves.add(new Move.Plunge(low, tool.feeds().plunge()));
+      moves.addAll(stretch(track, 0, track.length(), low, low));
+      moves.add(new Move.RapidZ(heights.clear()));
+    }
+    return moves;
+  }
+
+  private List<Move> approach(Track track) {
+    Xy start = track.at(0);
+    List<Move> moves = new ArrayList<>();
+    moves.add(new Move.RapidXy(start.x(), start.y()));
+    moves.add(new Move.RapidZ(heights.clear()));
+    return moves;
+  }
+
+  /** From one place along the way to another, falling evenly, but up over the tabs. */
+  private List<Move> stretch(Track track, double from, double to, double high, double low) {
+    List<Double> stops = new ArrayList<>(track.corners(from, to));
+    stops.addAll(tabs.ends(from, to, track.length()));
+    stops.add(to);
+    stops.sort(null);
+    List<Move> moves = new ArrayList<>();
+    double at = from;
+    for (double stop : stops) {
+      boolean held = tabs.holds((at + stop) / 2, track.length());
+      double begin = height(high + (low - high) * (at - from) / (to - from), held);
+      double end = height(high + (low - high) * (stop - from) / (to - from), held);
+      addStep(moves, track.at(at), begin);
+      moves.add(new Move.Cut(at(track.at(stop), end), tool.feeds().cut()));
+      at = stop;
+    }
+    return moves;
+  }
+
+  private double height(double z, boolean held) {
+    return held ? Math.max(z, tabs.top()) : z;
+  }
+
+  /** Up onto a tab or down from it, where the last cut ended at another height. */
+  private void addStep(List<Move> moves, Xy place, double z) {
+    if (!moves.isEmpty()
+        && moves.get(moves.size() - 1) instanceof Move.Cut last
+        && Math.abs(last.to().z() - z) > TOLERANCE) {
+      moves.add(new Move.Cut(at(place, z), tool.feeds().plunge()));
+    }
+  }
+
+  private static Xyz at(Xy place, double z) {
+    return new Xyz(place.x(), place.y(), z);
+  }
+}
