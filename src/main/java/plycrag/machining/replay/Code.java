@@ -61,9 +61,10 @@ enum Code {
     return this == G73 || this == G81 || this == G82 || this == G83;
   }
 
-  /** The code that a word spells, leading zeros or not. */
+  /** The code that a word spells, leading zeros or not, but no sign. */
   static Optional<Code> of(Word word) {
-    return Arrays.stream(values()).filter(code -> code.isSpelledBy(word)).findFirst();
+    boolean plain = word.text().matches("[GM][0-9.]+");
+    return Arrays.stream(values()).filter(code -> plain && code.isSpelledBy(word)).findFirst();
   }
 
   private boolean isSpelledBy(Word word) {

@@ -54,6 +54,7 @@ final class Controller {
     if (block.code(Group.TOOL).isPresent()) {
       require(tool > 0, "a change of tool before a tool is named");
       track.add(new Step.Change(block.line(), tool));
+      track.forgetHeight();
     }
     if (block.code(Group.SPINDLE).equals(Optional.of(Code.M3))) {
       require(speed > 0, "the spindle starts without a speed");
@@ -114,6 +115,7 @@ final class Controller {
       track.add(new Step.End(block.line()));
     } else if (stop.isPresent()) {
       track.add(new Step.Pause(block.line()));
+      track.forgetHeight();
     }
   }
 }

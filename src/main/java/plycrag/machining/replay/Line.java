@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  */
 record Line(List<Word> words, String remark) {
   private static final Pattern WORD =
-      Pattern.compile(" *(([A-Z])([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)))");
+      Pattern.compile(" *(([A-Z])(-?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)))");
 
   /** Comments that are commands (LinuxCNC manual, G-code overview, "Comments"). */
   private static final Pattern OBEYED =

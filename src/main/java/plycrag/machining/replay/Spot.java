@@ -35,6 +35,15 @@ record Spot(double x, double y, double z) {
     return coordinate().distance(other.coordinate());
   }
 
+  boolean hasHeight() {
+    return !Double.isNaN(z);
+  }
+
+  /** The place under a tool whose length nobody knows. */
+  Spot atUnknownHeight() {
+    return atHeight(Double.NaN);
+  }
+
   Spot atHeight(double height) {
     return new Spot(x, y, height);
   }

@@ -21,6 +21,11 @@ final class Track {
     steps.add(step);
   }
 
+  /** Another tool may be longer or shorter. */
+  void forgetHeight() {
+    at = at.atUnknownHeight();
+  }
+
   /** Goes to a place if the tool isn't there. */
   void rapid(int line, Spot to) {
     if (!at.isAt(to)) {
