@@ -27,13 +27,14 @@ final class DrillCycle {
   void drill(Block block, Settings settings, Track track, Dialect dialect) throws ReadingException {
     Code cycle = settings.motion();
     require(block.hasPlace(), "a cycle without a place");
-    require(track.at().isKnown(), "a cycle before the tool's place is known");
+    require(track.at().hasHeight(), "a cycle before the tool's height is known");
     takeHeights(block, settings, track.at().z());
     takeRest(block, settings, cycle, dialect);
     double clear = settings.returnsToFirstHeight() ? Math.max(firstHeight, retract) : retract;
     rise(track, block.line());
     for (long left = repeats(block); left > 0; left--) {
       Spot to = Target.of(block, settings, track.at()).atHeight(track.at().z());
+      require(to.isKnown(), "a cycle before the tool's place is known");
       track.rapid(block.line(), to);
       track.rapid(block.line(), to.atHeight(retract));
       plunge(cycle, block.line(), settings.feed(), track);

@@ -85,6 +85,18 @@ class ProgramReaderTest {
             "rapid 20.0 20.0 2.0");
   }
 
+  /** Only the height is needed before: the line tells the place. */
+  @Test
+  void aCycleMayBeTheFirstWayAcross() {
+    assertThat(read(MODES + "G0 Z9\nG99 G81 X1 Y1 Z-1 R2\nM2\n").faults()).isEmpty();
+    assertThat(read(MODES + "G0 Z9\nG99 G81 X1 Z-1 R2\nM2\n").faults())
+        .extracting(Fault::sentence)
+        .containsExactly("a cycle before the tool's place is known");
+    assertThat(read(MODES + "G99 G81 X1 Y1 Z-1 R2\nM2\n").faults())
+        .extracting(Fault::sentence)
+        .containsExactly("a cycle before the tool's height is known");
+  }
+
   /** From memory of LinuxCNC's G73: chips are broken by the same step back. */
   @Test
   void breaksChips() {
