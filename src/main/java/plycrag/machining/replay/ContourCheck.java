@@ -11,8 +11,8 @@ import plycrag.units.Decimal;
  *
  * <ol>
  *   <li>No tool comes nearer to the contour than its radius, and none is on the piece's side.
- *   <li>All along the contour the tool passes at its radius, down to the last pass, but for bridges
- *       and for inside corners that it cannot reach.
+ *   <li>All along the contour the tool passes at its radius, down to the last pass, but for
+ *       bridges, the sheet's own edges and inside corners that it cannot reach.
  *   <li>Nothing is cut lower than the last pass.
  * </ol>
  */
@@ -42,14 +42,14 @@ final class ContourCheck {
    * @param where all programs of the face together, for what is missing
    * @param routed what makes no hole
    */
-  static List<Fault> faults(String where, List<Expected.Contour> contours, List<Visit> routed) {
+  static List<Fault> faults(String where, Expected expected, List<Visit> routed) {
     List<Fault> faults = new ArrayList<>();
     List<Visit> strays = new ArrayList<>(routed);
-    for (Expected.Contour contour : contours) {
+    for (Expected.Contour contour : expected.contours()) {
       ContourCheck check = new ContourCheck(contour, routed);
       strays.removeAll(check.visits);
       check.visits.forEach(check::compare);
-      check.around(where);
+      check.around(where, expected);
       faults.addAll(check.faults);
     }
     strays.forEach(visit -> faults.add(visit.fault("a cut where none is to be")));
@@ -77,14 +77,17 @@ final class ContourCheck {
     }
   }
 
-  private void around(String where) {
+  private void around(String where, Expected expected) {
     if (visits.isEmpty()) {
       add(where, "is not cut");
       return;
     }
     double radius = visits.stream().mapToDouble(one -> one.cutter().radius()).min().orElse(0);
     List<Outline.Sample> reachable =
-        outline.samples().stream().filter(one -> outline.isReachable(one, radius)).toList();
+        outline.samples().stream()
+            .filter(one -> !expected.isOnEdge(one.place(), SIZE))
+            .filter(one -> outline.isReachable(one, radius))
+            .toList();
     Reach last = new Reach(visits, contour.bottom() + DEPTH, SIZE);
     List<Standing> standing = Standing.of(reachable, sample -> last.covers(sample.place()));
     Optional<Expected.Bridges> bridges = contour.bridges();

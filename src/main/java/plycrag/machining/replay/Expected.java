@@ -2,6 +2,8 @@ package plycrag.machining.replay;
 
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -9,12 +11,28 @@ import org.locationtech.jts.geom.Polygon;
  *
  * @param holes each made once
  * @param contours each cut all round; without any, nothing may be cut sideways but holes
+ * @param sheet whose edges need no cut where contours lie on them
  */
-public record Expected(List<Hole> holes, List<Contour> contours) {
-  /** Copies the lists. */
+public record Expected(List<Hole> holes, List<Contour> contours, Envelope sheet) {
+  /** Copies the lists and the box. */
   public Expected {
     holes = List.copyOf(holes);
     contours = List.copyOf(contours);
+    sheet = sheet.copy();
+  }
+
+  /** Contours none of which lies on an edge of the sheet. */
+  public Expected(List<Hole> holes, List<Contour> contours) {
+    this(holes, contours, new Envelope());
+  }
+
+  /** Whether a place lies on an edge of the sheet. */
+  boolean isOnEdge(Coordinate place, double tolerance) {
+    Envelope inner = sheet.copy();
+    inner.expandBy(-tolerance);
+    Envelope outer = sheet.copy();
+    outer.expandBy(tolerance);
+    return outer.contains(place) && !inner.contains(place);
   }
 
   /**

@@ -47,7 +47,7 @@ public record SelfCheck(Dialect dialect, Bench bench) {
       Boring.of(visit, bench.heights()).ifPresentOrElse(holes::add, () -> routed.add(visit));
     }
     List<Fault> faults = new ArrayList<>(HoleCheck.faults(face, expected.holes(), holes));
-    faults.addAll(ContourCheck.faults(face, expected.contours(), routed));
+    faults.addAll(ContourCheck.faults(face, expected, routed));
     return faults;
   }
 }

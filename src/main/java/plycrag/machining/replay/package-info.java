@@ -23,9 +23,9 @@
  *   <li>HoleCheck: every hole once, its centre and its bottom within 0.003 mm, its diameter within
  *       0.01 mm.
  *   <li>ContourCheck: what is cut otherwise belongs to a contour, leaves its piece whole within
- *       0.01 mm and goes all round it, but for bridges that are foreseen and corners that the tool
- *       cannot reach. Cuts are ways of chords that stand off their arcs by 0.0005 mm at most;
- *       contours are sampled every millimetre.
+ *       0.01 mm and goes all round it, but for bridges that are foreseen, the sheet's edges and
+ *       corners that the tool cannot reach. Cuts are ways of chords that stand off their arcs by
+ *       0.0005 mm at most; contours are sampled every millimetre.
  * </ol>
  *
  * <p>All faults are told, each with its program, its line and a sentence. Leaves out: whether a

@@ -149,6 +149,20 @@ class RoutedTest {
     assertThat(faults(piece(true, Optional.empty()), PASSES)).isEmpty();
   }
 
+  /** The piece fills the sheet's left end: one cut across frees it. */
+  @Test
+  void theSheetsEdgesNeedNoCut() {
+    Expected.Contour end =
+        new Expected.Contour(
+            "piece P1", Shapes.rectangle(0, 0, 400, 1220), true, -18.5, Optional.empty());
+    Expected expected = new Expected(List.of(), List.of(end), new Envelope(0, 1200, 0, 1220));
+    String across = "G0 X403 Y-5\nG0 Z5\nG1 Z-18.5 F600\nG1 Y1225\n";
+    assertThat(faults(expected, across)).isEmpty();
+    assertThat(faults(expected, across.replace("1225", "1000")))
+        .containsExactly("sheet S1: piece P1 is not cut at 400, 1000.5");
+    assertThat(faults(new Expected(List.of(), List.of(end)), across)).isNotEmpty();
+  }
+
   @Test
   void sharpCornersOutsideDoNoHarm() {
     String sharp =
