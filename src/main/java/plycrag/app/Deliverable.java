@@ -81,7 +81,11 @@ public final class Deliverable {
         };
   }
 
-  /** The files; of a refused layout no program is among them. */
+  /**
+   * The files; of a refused layout no program is among them.
+   *
+   * @throws IllegalStateException if a program fails its self-check, a defect of its maker
+   */
   public static List<OutputFile> of(Design.Judged design) {
     Deliverable deliverable = new Deliverable(design);
     deliverable.addBook();
@@ -90,6 +94,7 @@ public final class Deliverable {
     deliverable.addTemplates();
     if (design.checked() instanceof ApprovedLayout approved) {
       deliverable.addPrograms(approved);
+      ProgramCheck.require(approved.layout(), deliverable.parameters.machine(), deliverable.files);
     }
     deliverable.addLists();
     return List.copyOf(deliverable.files);

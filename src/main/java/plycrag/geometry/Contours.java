@@ -22,6 +22,9 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
   /** How far beyond the sheet's edge a cut begins and ends, mm. */
   private static final double BEYOND = 1;
 
+  /** How many diameters a cutter may go beyond the sheet's edge: round a corner of 15°. */
+  private static final double FARTHEST = 4;
+
   private static final double ON_EDGE = 0.01;
 
   /** How little of a corner may stay before it is worth a word, mm. */
@@ -60,6 +63,22 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
     }
     all.addAll(outer());
     return all;
+  }
+
+  /**
+   * How far beyond the sheet's edge a cutter may go round a sharp corner, mm.
+   *
+   * @param diameter of the cutter, mm
+   */
+  public static double farthest(double diameter) {
+    return FARTHEST * diameter + BEYOND;
+  }
+
+  /** Whether a cutter goes no {@link #farthest farther} than it may. */
+  public boolean stayNear() {
+    Envelope allowed = sheet.copy();
+    allowed.expandBy(farthest(2 * radius));
+    return all().stream().flatMap(contour -> contour.points().stream()).allMatch(allowed::contains);
   }
 
   /** Whether a cutter gets everywhere beside the sides without cutting into what is kept. */

@@ -68,6 +68,9 @@ public final class OutlineTool implements Rule {
     if (!contours.areFree()) {
       return Optional.of(tooWide(piece, cutter, tape));
     }
+    if (!contours.stayNear()) {
+      return Optional.of(tooSharp(piece));
+    }
     Optional<LaidPiece> struck =
         sheet.pieces().stream()
             .filter(other -> !other.equals(laid) && !contours.spares(other.kept()))
@@ -88,6 +91,16 @@ public final class OutlineTool implements Rule {
             + piece
             + " everywhere",
         "take a narrower end mill, or widen the notch or opening");
+  }
+
+  private Finding tooSharp(String piece) {
+    return finding(
+        Severity.ERROR,
+        piece,
+        "a corner of piece "
+            + piece
+            + " is so sharp that the end mill would go far beyond the sheet to get round it",
+        "cut the corner's tip off, or set [machine] outlines to none and saw the piece out");
   }
 
   private Finding tooNear(String piece, String other, ToolParameters cutter, Tape tape) {

@@ -78,16 +78,19 @@ final class ContourCheck {
   }
 
   private void around(String where, Expected expected) {
-    if (visits.isEmpty()) {
+    List<Outline.Sample> asked =
+        outline.samples().stream().filter(one -> !expected.isOnEdge(one.place(), SIZE)).toList();
+    if (visits.isEmpty() && !asked.isEmpty()) {
       add(where, "is not cut");
-      return;
+    } else {
+      around(where, asked);
     }
+  }
+
+  private void around(String where, List<Outline.Sample> asked) {
     double radius = visits.stream().mapToDouble(one -> one.cutter().radius()).min().orElse(0);
     List<Outline.Sample> reachable =
-        outline.samples().stream()
-            .filter(one -> !expected.isOnEdge(one.place(), SIZE))
-            .filter(one -> outline.isReachable(one, radius))
-            .toList();
+        asked.stream().filter(one -> outline.isReachable(one, radius)).toList();
     Reach last = new Reach(visits, contour.bottom() + DEPTH, SIZE);
     List<Standing> standing = Standing.of(reachable, sample -> last.covers(sample.place()));
     Optional<Expected.Bridges> bridges = contour.bridges();

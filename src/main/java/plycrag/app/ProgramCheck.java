@@ -1,0 +1,212 @@
+package plycrag.app;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.files.OutputFile;
+import plycrag.geometry.Contours;
+import plycrag.layout.Face;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.layout.MachinedHole;
+import plycrag.machining.replay.Bench;
+import plycrag.machining.replay.Cutter;
+import plycrag.machining.replay.Expected;
+import plycrag.machining.replay.Fault;
+import plycrag.machining.replay.Heights;
+import plycrag.machining.replay.Program;
+import plycrag.machining.replay.SelfCheck;
+import plycrag.params.ControllerParameters.ToolChange;
+import plycrag.params.MachineParameters;
+import plycrag.params.MachineParameters.ZZero;
+import plycrag.params.RoutingParameters;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
+
+/**
+ * Has every program read back and held against the layout before the folder is released. What is
+ * expected is told by the layout, the parameters and the programs' names, never by what made them.
+ */
+final class ProgramCheck {
+  private static final Pattern NAME =
+      Pattern.compile("cnc/sheet-(S[0-9]+)-(front|back)-t([0-9]{1,6})\\.ngc");
+
+  /** One fault often brings others with it. */
+  private static final int MOST = 10;
+
+  private final Layout layout;
+  private final MachineParameters machine;
+  private final Heights heights;
+  private final ToolBox tools;
+  private final Optional<ToolParameters> cutter;
+
+  private ProgramCheck(Layout layout, MachineParameters machine) {
+    this.layout = layout;
+    this.machine = machine;
+    this.heights = heights(layout.wall().sheet().thickness(), machine);
+    this.tools = ToolBox.of(machine, layout.holes().stream().map(MachinedHole::diameter).toList());
+    RoutingParameters routing = machine.routing();
+    double depth = routing.depth(layout.wall().sheet().thickness(), machine.breakthrough());
+    this.cutter = routing.cuts() ? tools.forOutlines(depth) : Optional.empty();
+  }
+
+  /**
+   * Lets programs pass.
+   *
+   * @param files a folder's; the programs are among them
+   * @throws IllegalStateException if they do not make what the layout asks for, a defect of their
+   *     maker; the message names programs, lines and faults
+   */
+  static void require(Layout layout, MachineParameters machine, List<OutputFile> files) {
+    List<OutputFile> programs =
+        files.stream().filter(file -> file.path().endsWith(".ngc")).toList();
+    List<Fault> faults = new ProgramCheck(layout, machine).faults(programs);
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException("programs failed their self-check:\n" + told(faults));
+    }
+  }
+
+  private static String told(List<Fault> faults) {
+    String first = faults.stream().limit(MOST).map(Fault::text).collect(Collectors.joining("\n"));
+    return faults.size() > MOST ? first + "\nand " + (faults.size() - MOST) + " more" : first;
+  }
+
+  private static Heights heights(double thickness, MachineParameters machine) {
+    double top = machine.zZero() == ZZero.SPOILBOARD ? thickness : 0;
+    double bottom = top - thickness;
+    return new Heights(
+        top,
+        bottom,
+        bottom - machine.breakthrough(),
+        top + machine.clearanceHeight(),
+        top + machine.safeHeight());
+  }
+
+  private List<Fault> faults(List<OutputFile> programs) {
+    List<Fault> faults = new ArrayList<>();
+    List<OutputFile> left = new ArrayList<>(programs);
+    for (LaidSheet sheet : layout.sheets()) {
+      for (Face face : Face.values()) {
+        List<OutputFile> own =
+            programs.stream().filter(one -> isFor(one, sheet.mark(), face)).toList();
+        left.removeAll(own);
+        faults.addAll(faults(sheet, face, own));
+      }
+    }
+    return Stream.concat(
+            left.stream().map(one -> new Fault(one.path(), 0, "is for no sheet")), faults.stream())
+        .toList();
+  }
+
+  private static boolean isFor(OutputFile program, String sheet, Face face) {
+    Matcher name = NAME.matcher(program.path());
+    return name.matches() && name.group(1).equals(sheet) && name.group(2).equals(face.word());
+  }
+
+  private List<Fault> faults(LaidSheet sheet, Face face, List<OutputFile> programs) {
+    List<Expected.Hole> holes =
+        sheet.holes().stream()
+            .filter(hole -> hole.side() == face)
+            .map(hole -> expected(hole, corner(sheet)))
+            .toList();
+    return new SelfCheck(Understood.by(machine.controller()), bench(sheet))
+        .faults(
+            "sheet " + sheet.mark() + ", " + face.word(),
+            new Expected(holes, contours(sheet, face), area(sheet)),
+            programs.stream().map(one -> program(one, sheet)).toList());
+  }
+
+  private List<Expected.Contour> contours(LaidSheet sheet, Face face) {
+    return cutter
+        .filter(tool -> face == sheet.faceUp())
+        .map(tool -> new ExpectedContours(machine.routing(), heights, tool.diameter()))
+        .map(all -> all.of(sheet, corner(sheet)))
+        .orElse(List.of());
+  }
+
+  /** The sheet, counted from where X and Y are zero. */
+  private Envelope area(LaidSheet sheet) {
+    Coordinate corner = corner(sheet);
+    Envelope area = sheet.area();
+    area.translate(-corner.x, -corner.y);
+    return area;
+  }
+
+  private Bench bench(LaidSheet sheet) {
+    Envelope travel = area(sheet);
+    travel.expandBy(cutter.map(tool -> Contours.farthest(tool.diameter())).orElse(0.0));
+    String zero = machine.zZero() == ZZero.SPOILBOARD ? "Z0 SPOILBOARD" : "Z0 SHEET TOP";
+    return new Bench(heights, travel, List.of(), machine.dwell(), zero);
+  }
+
+  /** Where X and Y are zero, counted from the sheet's lower left corner. */
+  private Coordinate corner(LaidSheet sheet) {
+    double width = sheet.stock().width();
+    double height = sheet.stock().height();
+    return switch (machine.origin()) {
+      case LOWER_LEFT -> new Coordinate(0, 0);
+      case LOWER_RIGHT -> new Coordinate(width, 0);
+      case UPPER_LEFT -> new Coordinate(0, height);
+      case UPPER_RIGHT -> new Coordinate(width, height);
+    };
+  }
+
+  private Expected.Hole expected(MachinedHole hole, Coordinate corner) {
+    double bottom = heights.top() - hole.depth();
+    boolean through = bottom <= heights.bottom();
+    return new Expected.Hole(
+        hole.mark(),
+        hole.x() - corner.x,
+        hole.y() - corner.y,
+        hole.diameter(),
+        through ? heights.floor() : bottom);
+  }
+
+  private Program program(OutputFile file, LaidSheet sheet) {
+    Matcher name = NAME.matcher(file.path());
+    int tool = name.matches() ? Integer.parseInt(name.group(3)) : 0;
+    String text = new String(file.content(), StandardCharsets.UTF_8);
+    boolean several = machine.controller().toolChange() != ToolChange.PROGRAM;
+    return new Program(file.path(), text, several ? inOrder(sheet) : List.of(cutter(tool)));
+  }
+
+  /** What a sheet's holes ask for: drills first, then by number; last what cuts outlines. */
+  private List<Cutter> inOrder(LaidSheet sheet) {
+    Stream<ToolParameters> forHoles =
+        sheet.holes().stream()
+            .flatMap(hole -> tools.forHole(hole.diameter(), reach(hole)).stream())
+            .filter(tool -> !cutter.equals(Optional.of(tool)))
+            .distinct()
+            .sorted(
+                Comparator.comparing(ToolParameters::kind).thenComparing(ToolParameters::number));
+    return Stream.concat(forHoles, cutter.stream()).map(ProgramCheck::cutter).toList();
+  }
+
+  private double reach(MachinedHole hole) {
+    boolean through = heights.top() - hole.depth() <= heights.bottom();
+    return hole.depth() + (through ? machine.breakthrough() : 0);
+  }
+
+  /** A number that no tool has is a tool of no width. */
+  private Cutter cutter(int number) {
+    return tools.tools().stream()
+        .filter(tool -> tool.number() == number)
+        .findFirst()
+        .map(ProgramCheck::cutter)
+        .orElseGet(() -> new Cutter(number, 0, false, 0, new Cutter.Feeds(0, 0)));
+  }
+
+  private static Cutter cutter(ToolParameters tool) {
+    Cutter.Feeds feeds = new Cutter.Feeds(tool.feeds().plunge(), tool.feeds().cut());
+    boolean sideways = tool.kind() == ToolParameters.Kind.END_MILL;
+    return new Cutter(tool.number(), tool.diameter(), sideways, tool.speed(), feeds);
+  }
+}

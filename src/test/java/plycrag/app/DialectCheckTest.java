@@ -1,0 +1,68 @@
+package plycrag.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import plycrag.TestFiles;
+import plycrag.files.OutputFile;
+
+/** The self-check follows every dialect: what is right passes, and a hole less does not. */
+class DialectCheckTest {
+  private static final String MILL =
+      "[[tool]]\nkind = \"end-mill\"\ndiameter = 6\nlength = 22\nspeed = 18000\n";
+  private static final String SMALL =
+      "[[tool]]\nkind = \"end-mill\"\ndiameter = 3\nlength = 22\nspeed = 18000\n";
+  private static final String PECKING = "[[tool]]\ndiameter = 12\nlength = 30\npeck = 9\n";
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        PECKING,
+        "drill-cycles = \"canned\"\n",
+        "drill-cycles = \"canned\"\n" + PECKING,
+        "tool-change = \"word\"\n",
+        "tool-change = \"pause\"\n",
+        "dwell-unit = \"milliseconds\"\n",
+        "line-numbers = true\n",
+        "comments = \"semicolon\"\nline-length = 250\n",
+        "comments = \"none\"\nline-length = 70\n",
+        "program-unit = \"in\"\n",
+        "program-unit = \"in\"\ndrill-cycles = \"canned\"\nline-numbers = true\n",
+        "origin = \"upper-right\"\n",
+        "z-zero = \"sheet-top\"\n",
+        MILL,
+        SMALL,
+        "arcs = true\n" + MILL,
+        "arcs = true\n" + SMALL,
+        "arcs = true\nprogram-unit = \"in\"\ntool-change = \"word\"\n" + MILL,
+        "outlines = \"tabs\"\n" + MILL,
+        "outlines = \"skin\"\ncut-direction = \"conventional\"\norigin = \"upper-left\"\n" + MILL,
+        "outlines = \"tabs\"\nprogram-unit = \"in\"\ntool-change = \"pause\"\n" + PECKING + MILL,
+        "outlines = \"tabs\"\ntool-change = \"word\"\n[nesting]\nface-up = \"back\"\n" + MILL
+      })
+  void everyDialectIsReadBack(String dialect) {
+    String text = TestFiles.read(Path.of("params/river-bay.toml")) + "\n[machine]\n" + dialect;
+    Design.Judged wall = (Design.Judged) Design.of("river-bay.toml", TestFiles.bytes(text));
+    List<OutputFile> files = Deliverable.of(wall);
+    assertThat(files).anyMatch(file -> file.path().endsWith(".ngc"));
+    List<OutputFile> moved = new ArrayList<>();
+    for (OutputFile file : files) {
+      String program = new String(file.content(), StandardCharsets.UTF_8);
+      boolean damaged = file.path().endsWith(".ngc");
+      moved.add(
+          damaged
+              ? OutputFile.text(file.path(), program.replaceFirst("(\n[NG][^\n]* Y-?)", "$19"))
+              : file);
+    }
+    assertThatThrownBy(
+            () -> ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), moved))
+        .isInstanceOf(IllegalStateException.class);
+  }
+}
