@@ -27,7 +27,6 @@ import plycrag.machining.replay.SelfCheck;
 import plycrag.params.ControllerParameters.ToolChange;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
-import plycrag.params.RoutingParameters;
 import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
 
@@ -53,9 +52,7 @@ final class ProgramCheck {
     this.machine = machine;
     this.heights = heights(layout.wall().sheet().thickness(), machine);
     this.tools = ToolBox.of(machine, layout.holes().stream().map(MachinedHole::diameter).toList());
-    RoutingParameters routing = machine.routing();
-    double depth = routing.depth(layout.wall().sheet().thickness(), machine.breakthrough());
-    this.cutter = routing.cuts() ? tools.forOutlines(depth) : Optional.empty();
+    this.cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
   }
 
   /**
@@ -144,7 +141,19 @@ final class ProgramCheck {
     Envelope travel = area(sheet);
     travel.expandBy(cutter.map(tool -> Contours.farthest(tool.diameter())).orElse(0.0));
     String zero = machine.zZero() == ZZero.SPOILBOARD ? "Z0 SPOILBOARD" : "Z0 SHEET TOP";
-    return new Bench(heights, travel, List.of(), machine.dwell(), zero);
+    return new Bench(heights, travel, keepOuts(corner(sheet)), machine.dwell(), zero);
+  }
+
+  private List<Envelope> keepOuts(Coordinate corner) {
+    return machine.keepOuts().stream()
+        .map(
+            place ->
+                new Envelope(
+                    place.left() - corner.x,
+                    place.right() - corner.x,
+                    place.low() - corner.y,
+                    place.high() - corner.y))
+        .toList();
   }
 
   /** Where X and Y are zero, counted from the sheet's lower left corner. */

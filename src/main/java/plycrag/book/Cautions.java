@@ -19,7 +19,7 @@ public final class Cautions {
           "the strength and stiffness of frame, sheets and screws",
           "the support: what holds the frame up and the building it is fixed to",
           "the strength of the joints between the members of the frame",
-          "the router: whether a sheet fits its bed and its tool suits the speed and the depth",
+          "the router: how firmly it holds a sheet, and its bed where no travel is told",
           "the room: whether the frame can be brought in, turned and stood up",
           "the fall space, the matting and anything a person could be caught or cut by");
 

@@ -23,6 +23,7 @@ import plycrag.check.making.HoleTools;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
 import plycrag.check.making.JointScrewLength;
+import plycrag.check.making.KeepOutsKept;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.OutlineTool;
 import plycrag.check.making.PlateOnFloor;
@@ -60,6 +61,7 @@ public final class Inspection {
           new PlateOnFloor(),
           new HoleTools(),
           new OutlineTool(),
+          new KeepOutsKept(),
           new WithinTravel(),
           new InsertsReachable(),
           new InsertsFit(),

@@ -47,10 +47,7 @@ public final class DrillPrograms {
     this.holeMoves = new HoleMoves(heights, thickness, machine.controller().arcs());
     this.tools = ToolBox.of(machine, layout.holes().stream().map(MachinedHole::diameter).toList());
     this.outlineMoves = new OutlineMoves(machine.routing(), heights, thickness);
-    this.cutter =
-        machine.routing().cuts()
-            ? tools.forOutlines(machine.routing().depth(thickness, machine.breakthrough()))
-            : Optional.empty();
+    this.cutter = ToolBox.cutter(machine, thickness);
   }
 
   /** The programs, sheet by sheet; none for a sheet on which nothing is done. */
@@ -100,7 +97,8 @@ public final class DrillPrograms {
     if (cutter.filter(tool::equals).isPresent()) {
       cuts.addAll(outlineMoves.of(tool, sheet, origin));
     }
-    return new ToolWork(use, cuts);
+    LiftedOver lifted = new LiftedOver(machine.keepOuts(), tool.diameter() / 2, heights.safe());
+    return new ToolWork(use, lifted.of(cuts, origin));
   }
 
   private DrillProgram program(LaidSheet sheet, List<ToolWork> works) {

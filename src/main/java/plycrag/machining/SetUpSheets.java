@@ -11,9 +11,11 @@ import plycrag.document.Book.Section;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.document.ToolUse;
+import plycrag.document.Xy;
 import plycrag.layout.AlikeSheets;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
+import plycrag.params.KeepOut;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
 import plycrag.units.Decimal;
@@ -82,11 +84,11 @@ public final class SetUpSheets {
     SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
     return List.of(
         new Book.Figure(
-            TourPicture.of(sheet, origin, programs),
+            new TourPicture(sheet, origin, machine.keepOuts()).of(programs),
             "The sheet as it lies on the machine, "
                 + side
                 + " face up. X and Y are zero at the corner with the black triangle; the dashes are"
-                + " the tool's way from hole to hole."),
+                + " the tool's way from hole to hole; crossed boxes are kept out of."),
         new Book.Listing(
             new Table("Setting up", List.of("what", "how"), settings(sheet, side, origin))));
   }
@@ -121,7 +123,24 @@ public final class SetUpSheets {
                 + " mm from hole to hole; "
                 + mm(machine.safeHeight())
                 + " mm first and last, which must clear every clamp"));
+    machine.keepOuts().forEach(place -> rows.add(row("Keep out", words(place, origin))));
     return rows;
+  }
+
+  private static String words(KeepOut place, SheetOrigin origin) {
+    Xy low = origin.from(place.left(), place.low());
+    return place.name()
+        + ": X "
+        + mm(low.x())
+        + " to "
+        + mm(low.x() + place.width())
+        + ", Y "
+        + mm(low.y())
+        + " to "
+        + mm(low.y() + place.height())
+        + ", up to "
+        + mm(place.rise())
+        + " mm above the sheet";
   }
 
   private static List<Cell> row(String what, String how) {

@@ -15,6 +15,7 @@ import plycrag.document.Xy;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 import plycrag.machining.Playback.Way;
+import plycrag.params.KeepOut;
 
 /**
  * The sheet as it lies on the machine: its holes, the corner where X and Y are zero, and the way of
@@ -25,6 +26,7 @@ final class TourPicture {
   private static final Layer HOLES = new Layer("HOLES", Pen.FINE);
   private static final Layer WAY = new Layer("WAY", new Pen(0.18, Dash.DASHED, Ink.BLACK));
   private static final Layer CUTS = new Layer("CUTS", Pen.PART);
+  private static final Layer KEEP_OUT = new Layer("KEEP_OUT", Pen.PART);
   private static final Layer TEXT = new Layer("TEXT", Pen.FINE);
   private static final double WIDTH = 150;
   private static final double MARGIN = 12;
@@ -33,22 +35,20 @@ final class TourPicture {
 
   private final LaidSheet sheet;
   private final SheetOrigin origin;
+  private final List<KeepOut> keepOuts;
   private final int scale;
   private final List<Shape> shapes = new ArrayList<>();
 
-  private TourPicture(LaidSheet sheet, SheetOrigin origin) {
+  TourPicture(LaidSheet sheet, SheetOrigin origin, List<KeepOut> keepOuts) {
     this.sheet = sheet;
     this.origin = origin;
+    this.keepOuts = List.copyOf(keepOuts);
     double largest = Math.max(sheet.stock().width(), sheet.stock().height());
     this.scale = largest <= WIDTH * 10 ? 10 : largest <= WIDTH * 20 ? 20 : 50;
   }
 
   /** The picture of all that is done to one face of a sheet. */
-  static Drawing of(LaidSheet sheet, SheetOrigin origin, List<ProgramFile> programs) {
-    return new TourPicture(sheet, origin).drawing(programs);
-  }
-
-  private Drawing drawing(List<ProgramFile> programs) {
+  Drawing of(List<ProgramFile> programs) {
     double width = sheet.stock().width();
     double height = sheet.stock().height();
     shapes.add(
@@ -61,6 +61,7 @@ final class TourPicture {
       shapes.add(
           new Shape.Circle(HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2, Fill.PAPER));
     }
+    keepOuts.forEach(this::addKeepOut);
     addDatum();
     double around = paper(MARGIN);
     return new Drawing(
@@ -68,6 +69,18 @@ final class TourPicture {
         scale,
         new Extent(-around, -around, width + around, height + around),
         shapes);
+  }
+
+  /** A box with a cross through it. */
+  private void addKeepOut(KeepOut place) {
+    Xy lowLeft = new Xy(place.left(), place.low());
+    Xy lowRight = new Xy(place.right(), place.low());
+    Xy highRight = new Xy(place.right(), place.high());
+    Xy highLeft = new Xy(place.left(), place.high());
+    shapes.add(
+        new Shape.Outline(KEEP_OUT, List.of(lowLeft, lowRight, highRight, highLeft), Fill.PAPER));
+    shapes.add(new Shape.Line(KEEP_OUT, lowLeft, highRight));
+    shapes.add(new Shape.Line(KEEP_OUT, lowRight, highLeft));
   }
 
   private double paper(double length) {

@@ -34,6 +34,7 @@ record Contents(Map<String, List<Values>> tables) {
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
     ToolTable.check(tables.get(ToolTable.TABLE.name()), context.faults());
+    KeepOutTable.check(tables.get(KeepOutTable.TABLE.name()), context.faults());
     ControllerKeys.check(in(MachineTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
@@ -69,7 +70,8 @@ record Contents(Map<String, List<Values>> tables) {
         clearance,
         MachineTable.record(
             in(MachineTable.TABLE),
-            ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE))),
+            ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE)),
+            KeepOutTable.records(tables.get(KeepOutTable.TABLE.name()))),
         OutputTable.record(in(OutputTable.TABLE)));
   }
 

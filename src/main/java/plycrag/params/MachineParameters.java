@@ -17,6 +17,7 @@ import java.util.List;
  * @param controller what its controller understands
  * @param routing how pieces are cut from their sheets
  * @param tools what it holds; where none are told, a drill for every hole
+ * @param keepOuts where no tool may come on any sheet
  */
 public record MachineParameters(
     ZZero zZero,
@@ -30,11 +31,13 @@ public record MachineParameters(
     MachineLimits limits,
     ControllerParameters controller,
     RoutingParameters routing,
-    List<ToolParameters> tools) {
+    List<ToolParameters> tools,
+    List<KeepOut> keepOuts) {
 
-  /** Copies the tools. */
+  /** Copies the lists. */
   public MachineParameters {
     tools = List.copyOf(tools);
+    keepOuts = List.copyOf(keepOuts);
   }
 
   /** Where Z is zero. */

@@ -127,7 +127,8 @@ final class MachineTable {
         "How far the machine moves " + way + ".");
   }
 
-  static MachineParameters record(Values values, List<ToolParameters> tools) {
+  static MachineParameters record(
+      Values values, List<ToolParameters> tools, List<KeepOut> keepOuts) {
     return new MachineParameters(
         values.get(Z_ZERO),
         values.get(BREAKTHROUGH),
@@ -140,7 +141,8 @@ final class MachineTable {
         limits(values),
         ControllerKeys.record(values),
         RoutingKeys.record(values),
-        tools);
+        tools,
+        keepOuts);
   }
 
   private static MachineLimits limits(Values values) {

@@ -21,6 +21,7 @@ final class ParameterTable {
           ClearanceTable.TABLE,
           MachineTable.TABLE,
           ToolTable.TABLE,
+          KeepOutTable.TABLE,
           OutputTable.TABLE);
 
   private ParameterTable() {}

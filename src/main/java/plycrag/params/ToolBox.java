@@ -80,6 +80,16 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
   }
 
   /**
+   * What cuts pieces out of sheets, if they are cut out and the machine holds it.
+   *
+   * @param thickness of the sheets, mm
+   */
+  public static Optional<ToolParameters> cutter(MachineParameters machine, double thickness) {
+    double depth = machine.routing().depth(thickness, machine.breakthrough());
+    return machine.routing().cuts() ? of(machine, List.of()).forOutlines(depth) : Optional.empty();
+  }
+
+  /**
    * What cuts pieces out: the first end mill told that may turn so and reaches.
    *
    * @param depth how far it goes below the sheet's top, mm

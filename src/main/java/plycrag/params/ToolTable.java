@@ -9,7 +9,6 @@ import plycrag.params.ToolParameters.Kind;
 
 /** The keys of {@code [[tool]]}. */
 final class ToolTable {
-  private static final String NEEDED = "none: it is needed";
   private static final Range SPEEDS = new Range(100, 60_000);
 
   static final Parameter<Integer> NUMBER =
@@ -26,13 +25,12 @@ final class ToolTable {
           "A drill makes holes of its own diameter; an end mill cuts sideways and bores wider holes"
               + " in a spiral.");
   static final Parameter<Double> DIAMETER =
-      new Parameter<>(
-          "diameter", LengthKind.length(1, 60), Standard.derived(NEEDED), "Its diameter.");
+      new Parameter<>("diameter", LengthKind.length(1, 60), Needed.NONE, "Its diameter.");
   static final Parameter<Double> LENGTH =
       new Parameter<>(
           "length",
           LengthKind.length(3, 200),
-          Standard.derived(NEEDED),
+          Needed.NONE,
           "How deep it can go into the work: the length that cuts and clears chips.");
   static final Parameter<Double> SPEED =
       new Parameter<>(
@@ -105,34 +103,15 @@ final class ToolTable {
     Set<Integer> numbers = new HashSet<>();
     for (int at = 0; at < tools.size(); at++) {
       Values tool = tools.get(at);
-      checkGiven(tool, DIAMETER, faults);
-      checkGiven(tool, LENGTH, faults);
+      Needed.check(tool, TABLE, "tool", List.of(DIAMETER, LENGTH), faults);
       if (tool.isSound(NUMBER) && !numbers.add(number(tool, at))) {
         faults.add(
             tool.key(NUMBER),
-            tool.isGiven(NUMBER) ? tool.spot(NUMBER) : firstSpot(tool),
+            tool.isGiven(NUMBER) ? tool.spot(NUMBER) : Needed.firstSpot(tool, TABLE),
             "another tool has number " + number(tool, at),
             "a number of its own is allowed");
       }
     }
-  }
-
-  private static void checkGiven(Values tool, Parameter<?> needed, Faults faults) {
-    if (!tool.isGiven(needed)) {
-      faults.add(
-          tool.path(),
-          firstSpot(tool),
-          "this tool has no " + needed.key(),
-          "a tool with one is allowed");
-    }
-  }
-
-  private static Spot firstSpot(Values tool) {
-    return TABLE.parameters().stream()
-        .filter(tool::isGiven)
-        .findFirst()
-        .map(tool::spot)
-        .orElse(Spot.START);
   }
 
   private static int number(Values tool, int at) {

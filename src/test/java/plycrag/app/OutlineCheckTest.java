@@ -122,4 +122,17 @@ class OutlineCheckTest {
     String moved = "X" + greatest.add(new BigDecimal(by)).toPlainString();
     return text.replaceAll(Pattern.quote(there) + "(?![0-9.])", moved);
   }
+
+  /** Between the holes and between the pieces' windows; the way across is lifted, or it fails. */
+  @Test
+  void whatLeadsOverAClampIsLifted() {
+    String clamp =
+        "\n[[keep-out]]\nname = \"screw\"\nleft = 165\nlow = 100\nwidth = 20\nheight = 200\nrise = 8\n";
+    Design.Judged wall = wall("", "outlines = \"skin\"" + clamp);
+    List<OutputFile> files = Deliverable.of(wall);
+    refuses(
+        wall,
+        changed(files, text -> text.replaceAll("(?<=\n)G0 Z43\n(?=G0 X)", "G0 Z23\n")),
+        "the tool meets what it must keep out of");
+  }
 }

@@ -132,6 +132,7 @@ class ParameterFileTest {
                 PLAINEST,
                 new RoutingParameters(
                     RoutingParameters.Outlines.NONE, RoutingParameters.Direction.CLIMB, 12, 4, 0.5),
+                List.of(),
                 List.of()));
   }
 

@@ -1,0 +1,124 @@
+package plycrag.check.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.check.rule.Report;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.finding.Place;
+import plycrag.finding.Severity;
+import plycrag.geometry.Contours;
+import plycrag.geometry.Shapes;
+import plycrag.layout.LaidPiece;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.layout.MachinedHole;
+import plycrag.params.KeepOut;
+import plycrag.params.MachineParameters;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
+
+/** Nothing is drilled or cut where a clamp holds the sheet, and tools pass over it. */
+public final class KeepOutsKept implements Rule {
+
+  @Override
+  public String name() {
+    return "keep-out";
+  }
+
+  @Override
+  public String promise() {
+    return "No hole and no cut meets a place to keep out of, and the safe height clears them all.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (KeepOut place : layout.wall().machine().keepOuts()) {
+      tooHigh(place, layout).ifPresent(findings::add);
+      Polygon area = Shapes.rectangle(place.left(), place.low(), place.right(), place.high());
+      for (LaidSheet sheet : layout.sheets()) {
+        findings.addAll(holes(sheet, place, area, layout));
+        findings.addAll(cuts(sheet, place, area, layout));
+      }
+    }
+    return findings;
+  }
+
+  private Optional<Finding> tooHigh(KeepOut place, Layout layout) {
+    double safe = layout.wall().machine().safeHeight();
+    return place.rise() < safe
+        ? Optional.empty()
+        : Optional.of(
+            new WholeWall(name(), Severity.ERROR)
+                .finding(
+                    place.name(),
+                    "",
+                    new Measure(safe, place.rise()),
+                    place.name()
+                        + " stands "
+                        + layout.wall().tape().size(place.rise())
+                        + " above the sheet, and tools pass over it at "
+                        + layout.wall().tape().size(safe),
+                    "raise the safe height ([machine] safe-height), or take a lower clamp"));
+  }
+
+  private List<Finding> holes(LaidSheet sheet, KeepOut place, Polygon area, Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (MachinedHole hole : sheet.holes()) {
+      double apart = Shapes.distance(Shapes.point(hole.x(), hole.y()), area) - hole.diameter() / 2;
+      if (apart < 0) {
+        findings.add(meets(hole, place, apart, layout));
+      }
+    }
+    return findings;
+  }
+
+  private Finding meets(MachinedHole hole, KeepOut place, double apart, Layout layout) {
+    Report report = new Report(name(), hole.facet(), layout.wall().tape());
+    Measure measure = new Measure(apart, 0);
+    return report.error(
+        new Report.Thing(hole.mark(), hole.place()),
+        place.name(),
+        measure,
+        "the tool for hole "
+            + hole.mark()
+            + " on sheet "
+            + hole.sheet()
+            + " "
+            + report.standing(measure, place.name()),
+        "hold the sheet elsewhere ([[keep-out]]), or move the hole");
+  }
+
+  private List<Finding> cuts(LaidSheet sheet, KeepOut place, Polygon area, Layout layout) {
+    MachineParameters machine = layout.wall().machine();
+    Optional<ToolParameters> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
+    return cutter.stream()
+        .flatMap(
+            tool ->
+                sheet.pieces().stream()
+                    .filter(laid -> !contours(laid, sheet, tool).spares(area))
+                    .map(laid -> cut(tool.name(), place.name(), laid.piece().mark())))
+        .toList();
+  }
+
+  private static Contours contours(LaidPiece laid, LaidSheet sheet, ToolParameters tool) {
+    return new Contours(laid.kept(), sheet.area(), tool.diameter() / 2);
+  }
+
+  private Finding cut(String tool, String place, String piece) {
+    return new Finding(
+        name(),
+        Severity.ERROR,
+        new Place.WholeWall(),
+        piece,
+        place,
+        Optional.empty(),
+        tool + " meets " + place + " on its way round piece " + piece,
+        "hold the sheet elsewhere ([[keep-out]])");
+  }
+}
