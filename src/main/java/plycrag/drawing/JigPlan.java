@@ -39,7 +39,7 @@ record JigPlan(double pitch, double diameter, int count, List<Double> stops) {
   static Optional<JigPlan> of(LaidSheet sheet) {
     Map<Double, TreeSet<Double>> rows = new TreeMap<>();
     TreeSet<Double> diameters = new TreeSet<>();
-    for (MachinedHole hole : sheet.holes()) {
+    for (MachinedHole hole : sheet.inserts()) {
       rows.computeIfAbsent(hole.y(), y -> new TreeSet<>()).add(hole.x());
       diameters.add(hole.diameter());
     }

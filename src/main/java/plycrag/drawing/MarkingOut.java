@@ -113,7 +113,7 @@ public final class MarkingOut {
   }
 
   private void addHoles(LaidSheet sheet) {
-    grouped(sheet.holes(), MachinedHole::y)
+    grouped(sheet.inserts(), MachinedHole::y)
         .forEach(
             (y, holes) ->
                 add(

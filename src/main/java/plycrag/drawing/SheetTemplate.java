@@ -14,6 +14,7 @@ import plycrag.document.Xy;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.MachinedHole.Kind;
 
 /**
  * A stock sheet true size, to print or to lay under: outline, holes with their marks, the datum
@@ -47,12 +48,15 @@ public final class SheetTemplate {
     for (MachinedHole hole : sheet.holes()) {
       Xy centre = new Xy(hole.x(), hole.y());
       sketch.hole(centre, hole.diameter());
-      sketch.label(
-          Layers.TEXT,
-          centre.plus(hole.diameter() / 2 + 2, hole.diameter() / 2 + 1),
-          hole.mark(),
-          Sketch.SMALL,
-          Anchor.START);
+      if (hole.kind() == Kind.INSERT) {
+        double beside = hole.diameter() / 2;
+        sketch.label(
+            Layers.TEXT,
+            centre.plus(beside + 2, beside + 1),
+            hole.mark(),
+            Sketch.SMALL,
+            Anchor.START);
+      }
     }
     Datum.inside(sketch, new Xy(0, 0));
     drawWords();

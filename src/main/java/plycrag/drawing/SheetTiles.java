@@ -43,7 +43,7 @@ public final class SheetTiles {
     Sketch sketch = new Sketch(1);
     sheet.draw(sketch);
     Envelope stock = stock();
-    drawHoles(sketch, sheet.first().holes(), stock.getMaxX());
+    drawHoles(sketch, sheet.first().inserts(), stock.getMaxX());
     double low = -PrintBars.ROOM - 5;
     PrintBars.draw(sketch, new Xy(5, -3));
     double line = low;
@@ -111,7 +111,7 @@ public final class SheetTiles {
             .min(Comparator.comparingInt(each -> each.plan(around).of(sheet.centres()).size()))
             .orElseThrow();
     List<TilePlan.Tile> tiles = size.plan(around).of(sheet.centres());
-    List<Envelope> taken = sheet.first().holes().stream().map(this::box).toList();
+    List<Envelope> taken = sheet.first().inserts().stream().map(this::box).toList();
     AlignmentCrosses crosses = AlignmentCrosses.on(tiles, taken, stock(), tape);
     List<Print.Page> pages = new ArrayList<>();
     pages.add(new TileMap(checked, sheet, tiles).page(TileSize.ofMap(paper)));
@@ -129,7 +129,7 @@ public final class SheetTiles {
     Envelope window = tile.window();
     drawHoles(
         part,
-        sheet.first().holes().stream().filter(hole -> isWhole(hole, window)).toList(),
+        sheet.first().inserts().stream().filter(hole -> isWhole(hole, window)).toList(),
         window.getMaxX());
     crosses.draw(part, window);
     Extent extent =

@@ -82,7 +82,7 @@ public final class SheetView {
   /** The lines of holes; scattered holes stand in none, their places are in the marking out. */
   private List<Double> readings(Function<MachinedHole, Double> place) {
     boolean scattered = checked.layout().wall().inserts().pattern() == Pattern.SCATTER;
-    return scattered ? List.of() : sheet.holes().stream().map(place).toList();
+    return scattered ? List.of() : sheet.inserts().stream().map(place).toList();
   }
 
   private boolean grainRunsAcross() {

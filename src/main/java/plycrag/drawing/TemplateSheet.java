@@ -21,7 +21,7 @@ record TemplateSheet(List<LaidSheet> sheets) {
   private record Look(double width, double height, List<SheetOutline> outlines, List<Bore> bores) {
     static Look of(LaidSheet sheet) {
       List<SheetOutline> outlines = sheet.pieces().stream().map(SheetOutline::of).toList();
-      List<Bore> bores = sheet.holes().stream().map(Bore::of).toList();
+      List<Bore> bores = sheet.inserts().stream().map(Bore::of).toList();
       return new Look(sheet.stock().width(), sheet.stock().height(), outlines, bores);
     }
   }
@@ -33,12 +33,12 @@ record TemplateSheet(List<LaidSheet> sheets) {
     }
   }
 
-  /** Sheets with holes, those that are alike together, in the order of their marks. */
+  /** Sheets with inserts, those that are alike together, in the order of their marks. */
   static List<TemplateSheet> of(List<LaidSheet> sheets) {
     List<Look> looks = new ArrayList<>();
     List<List<LaidSheet>> alike = new ArrayList<>();
     for (LaidSheet sheet : sheets) {
-      if (!sheet.holes().isEmpty()) {
+      if (!sheet.inserts().isEmpty()) {
         Look look = Look.of(sheet);
         if (!looks.contains(look)) {
           looks.add(look);
@@ -68,12 +68,12 @@ record TemplateSheet(List<LaidSheet> sheets) {
 
   /** The centres of its holes. */
   List<Xy> centres() {
-    return first().holes().stream().map(hole -> new Xy(hole.x(), hole.y())).toList();
+    return first().inserts().stream().map(hole -> new Xy(hole.x(), hole.y())).toList();
   }
 
   /** The largest of its holes, mm. */
   double diameter() {
-    return first().holes().stream().mapToDouble(MachinedHole::diameter).max().orElseThrow();
+    return first().inserts().stream().mapToDouble(MachinedHole::diameter).max().orElseThrow();
   }
 
   /** Its edges, holes and datum, true to size. */

@@ -42,7 +42,7 @@ record TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> t
     Sketch sketch = new Sketch(Scale.fitting(width, height));
     sheet.draw(sketch);
     List<Envelope> taken = new ArrayList<>();
-    for (MachinedHole hole : sheet.first().holes()) {
+    for (MachinedHole hole : sheet.first().inserts()) {
       sketch.circle(Layers.HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2);
       taken.add(hole(hole));
     }

@@ -25,6 +25,11 @@ public record LaidSheet(
     return stock.mark();
   }
 
+  /** The holes for inserts alone. */
+  public List<MachinedHole> inserts() {
+    return holes.stream().filter(hole -> hole.kind() == MachinedHole.Kind.INSERT).toList();
+  }
+
   /** The whole sheet as it lies on the machine, mm. */
   public Envelope area() {
     return new Envelope(0, stock.width(), 0, stock.height());

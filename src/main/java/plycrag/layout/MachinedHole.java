@@ -33,7 +33,9 @@ public record MachinedHole(
   /** What a hole is for. */
   public enum Kind {
     /** The barrel of a threaded insert. */
-    INSERT("insert");
+    INSERT("insert"),
+    /** The thread of a screw, which is not to bite in the sheet. */
+    SCREW("screw");
 
     private final String word;
 

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Point;
 import plycrag.geometry.SpatialIndex;
+import plycrag.layout.MachinedHole.Kind;
 import plycrag.layout.nest.Blank;
 import plycrag.layout.nest.LaidBlank;
 import plycrag.layout.nest.NestTask;
@@ -28,7 +31,8 @@ final class SheetPlan {
   private final Map<String, PieceOnFacet> pieces = new HashMap<>();
   private final List<Blank> blanks = new ArrayList<>();
 
-  private record PieceOnFacet(Piece piece, String facet, List<Insert> inserts) {}
+  private record PieceOnFacet(
+      Piece piece, String facet, List<Insert> inserts, List<Screw> screws) {}
 
   private SheetPlan(Wall wall) {
     this.wall = wall;
@@ -51,12 +55,17 @@ final class SheetPlan {
   private void add(FacetLayout facet, Lay lay) {
     SpatialIndex<Insert> index =
         new SpatialIndex<>(facet.inserts(), insert -> insert.centre().getEnvelopeInternal());
+    Map<String, List<Screw>> screws =
+        facet.screws().stream().collect(Collectors.groupingBy(Screw::piece));
     for (Piece piece : facet.pieces()) {
       List<Insert> inserts =
           index.near(piece.box(), 0).stream()
               .filter(insert -> piece.outline().covers(insert.centre()))
               .toList();
-      pieces.put(piece.mark(), new PieceOnFacet(piece, facet.facet().name(), inserts));
+      pieces.put(
+          piece.mark(),
+          new PieceOnFacet(
+              piece, facet.facet().name(), inserts, screws.getOrDefault(piece.mark(), List.of())));
       blanks.add(new Blank(piece.mark(), piece.blank(), lay == Lay.ACROSS));
     }
   }
@@ -88,23 +97,47 @@ final class SheetPlan {
       PieceOnFacet piece = pieces.get(blank.mark());
       LaidPiece one = new LaidPiece(piece.piece(), piece.facet(), blank.placement());
       laid.add(one);
-      piece.inserts().forEach(insert -> holes.add(hole(insert, stock.mark(), one)));
+      HoleOnSheet hole = new HoleOnSheet(one, stock.mark());
+      piece.inserts().forEach(insert -> holes.add(hole.of(insert)));
+      wall.machine()
+          .screwHole()
+          .ifPresent(
+              diameter -> piece.screws().forEach(screw -> holes.add(hole.of(screw, diameter))));
     }
     return new LaidSheet(stock, faceUp, laid, holes);
   }
 
-  private MachinedHole hole(Insert insert, String sheet, LaidPiece laid) {
-    return new MachinedHole(
-        insert.mark(),
-        laid.facet(),
-        laid.piece().mark(),
-        sheet,
-        MachinedHole.Kind.INSERT,
-        insert.centre(),
-        laid.placement().x(insert.centre()),
-        laid.placement().y(insert.centre()),
-        wall.inserts().hole(),
-        wall.sheet().thickness(),
-        faceUp);
+  /** Carries holes over to a sheet. */
+  private final class HoleOnSheet {
+    private final LaidPiece laid;
+    private final String sheet;
+
+    HoleOnSheet(LaidPiece laid, String sheet) {
+      this.laid = laid;
+      this.sheet = sheet;
+    }
+
+    MachinedHole of(Insert insert) {
+      return through(Kind.INSERT, insert.mark(), insert.centre(), wall.inserts().hole());
+    }
+
+    MachinedHole of(Screw screw, double diameter) {
+      return through(Kind.SCREW, screw.mark(), screw.centre(), diameter);
+    }
+
+    private MachinedHole through(Kind kind, String mark, Point place, double diameter) {
+      return new MachinedHole(
+          mark,
+          laid.facet(),
+          laid.piece().mark(),
+          sheet,
+          kind,
+          place,
+          laid.placement().x(place),
+          laid.placement().y(place),
+          diameter,
+          wall.sheet().thickness(),
+          faceUp);
+    }
   }
 }

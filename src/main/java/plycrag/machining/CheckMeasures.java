@@ -37,11 +37,10 @@ final class CheckMeasures {
   }
 
   private static List<Measure> ofHoles(LaidSheet sheet) {
-    MachinedHole first = sheet.holes().stream().min(FROM_BELOW).orElseThrow();
+    List<MachinedHole> holes = sheet.inserts().isEmpty() ? sheet.holes() : sheet.inserts();
+    MachinedHole first = holes.stream().min(FROM_BELOW).orElseThrow();
     MachinedHole far =
-        sheet.holes().stream()
-            .max(Comparator.comparingDouble(hole -> apart(first, hole)))
-            .orElseThrow();
+        holes.stream().max(Comparator.comparingDouble(hole -> apart(first, hole))).orElseThrow();
     List<Measure> fromEdges =
         List.of(
             new Measure("left edge", "hole " + first.mark(), first.x()),

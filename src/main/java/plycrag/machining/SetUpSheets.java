@@ -123,8 +123,20 @@ public final class SetUpSheets {
                 + " mm from hole to hole; "
                 + mm(machine.safeHeight())
                 + " mm first and last, which must clear every clamp"));
+    rows.add(row("Holes", holes(sheet)));
     machine.keepOuts().forEach(place -> rows.add(row("Keep out", words(place, origin))));
     return rows;
+  }
+
+  private static String holes(LaidSheet sheet) {
+    int screws = sheet.holes().size() - sheet.inserts().size();
+    String inserts = sheet.inserts().size() + " for inserts";
+    return screws == 0
+        ? inserts
+        : inserts
+            + ", "
+            + screws
+            + " for screws to pass through; drill the pilot holes in the timber by hand";
   }
 
   private static String words(KeepOut place, SheetOrigin origin) {

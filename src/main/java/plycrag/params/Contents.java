@@ -70,6 +70,7 @@ record Contents(Map<String, List<Values>> tables) {
         clearance,
         MachineTable.record(
             in(MachineTable.TABLE),
+            screws,
             ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE)),
             KeepOutTable.records(tables.get(KeepOutTable.TABLE.name()))),
         OutputTable.record(in(OutputTable.TABLE)));

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The router.
@@ -13,6 +14,7 @@ import java.util.List;
  * @param plungeFeed mm/min
  * @param dwell from spindle start to the first hole, seconds
  * @param origin the corner of the sheet where X and Y are zero
+ * @param screwHole diameter of the clearance holes for screws, mm; empty if none are drilled
  * @param limits what it can do
  * @param controller what its controller understands
  * @param routing how pieces are cut from their sheets
@@ -28,6 +30,7 @@ public record MachineParameters(
     double plungeFeed,
     double dwell,
     Origin origin,
+    Optional<Double> screwHole,
     MachineLimits limits,
     ControllerParameters controller,
     RoutingParameters routing,

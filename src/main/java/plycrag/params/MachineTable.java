@@ -109,6 +109,7 @@ final class MachineTable {
                       ACCELERATION,
                       LEAST_SPEED,
                       GREATEST_SPEED),
+                  ScrewHoleKeys.ALL,
                   ControllerKeys.ALL,
                   RoutingKeys.ALL)
               .<Parameter<?>>flatMap(List::stream)
@@ -128,7 +129,7 @@ final class MachineTable {
   }
 
   static MachineParameters record(
-      Values values, List<ToolParameters> tools, List<KeepOut> keepOuts) {
+      Values values, ScrewParameters screws, List<ToolParameters> tools, List<KeepOut> keepOuts) {
     return new MachineParameters(
         values.get(Z_ZERO),
         values.get(BREAKTHROUGH),
@@ -138,6 +139,7 @@ final class MachineTable {
         values.get(PLUNGE_FEED),
         values.get(DWELL),
         values.get(ORIGIN),
+        ScrewHoleKeys.diameter(values, screws),
         limits(values),
         ControllerKeys.record(values),
         RoutingKeys.record(values),

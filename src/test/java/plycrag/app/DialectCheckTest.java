@@ -43,6 +43,7 @@ class DialectCheckTest {
         "arcs = true\n" + SMALL,
         "arcs = true\nprogram-unit = \"in\"\ntool-change = \"word\"\n" + MILL,
         "outlines = \"tabs\"\n" + MILL,
+        "screw-holes = \"through\"\n",
         "outlines = \"skin\"\ncut-direction = \"conventional\"\norigin = \"upper-left\"\n" + MILL,
         "outlines = \"tabs\"\nprogram-unit = \"in\"\ntool-change = \"pause\"\n" + PECKING + MILL,
         "outlines = \"tabs\"\ntool-change = \"word\"\n[nesting]\nface-up = \"back\"\n" + MILL

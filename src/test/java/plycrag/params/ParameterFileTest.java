@@ -124,6 +124,7 @@ class ParameterFileTest {
                 600,
                 3,
                 MachineParameters.Origin.LOWER_LEFT,
+                Optional.empty(),
                 new MachineLimits(
                     new MachineLimits.Travel(Optional.empty(), Optional.empty(), Optional.empty()),
                     5000,
