@@ -65,6 +65,13 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
     return all;
   }
 
+  /** The smallest box around them; null where nothing is cut. */
+  public Envelope box() {
+    Envelope box = new Envelope();
+    all().forEach(contour -> contour.points().forEach(box::expandToInclude));
+    return box;
+  }
+
   /**
    * How far beyond the sheet's edge a cutter may go round a sharp corner, mm.
    *
@@ -78,7 +85,7 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
   public boolean stayNear() {
     Envelope allowed = sheet.copy();
     allowed.expandBy(farthest(2 * radius));
-    return all().stream().flatMap(contour -> contour.points().stream()).allMatch(allowed::contains);
+    return box().isNull() || allowed.contains(box());
   }
 
   /** Whether a cutter gets everywhere beside the sides without cutting into what is kept. */

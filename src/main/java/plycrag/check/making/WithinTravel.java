@@ -3,16 +3,20 @@ package plycrag.check.making;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Contours;
+import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.nest.StockSheet;
 import plycrag.params.MachineLimits.Travel;
 import plycrag.params.MachineParameters;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
 import plycrag.units.Tape;
 
 /** The machine reaches all over every sheet, and from below it to above the clamps. */
@@ -35,17 +39,31 @@ public final class WithinTravel implements Rule {
     Travel travel = machine.limits().travel();
     Tape tape = layout.wall().tape();
     List<Finding> findings = new ArrayList<>();
+    Optional<ToolParameters> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
     for (LaidSheet sheet : layout.sheets()) {
-      if (!sheet.holes().isEmpty()) {
-        StockSheet stock = sheet.stock();
-        across(stock.mark(), stock.width(), travel.x(), "across", tape).ifPresent(findings::add);
-        across(stock.mark(), stock.height(), travel.y(), "up", tape).ifPresent(findings::add);
-      }
+      Envelope box = worked(sheet, cutter);
+      across(sheet.mark(), box.getWidth(), travel.x(), "across", tape).ifPresent(findings::add);
+      across(sheet.mark(), box.getHeight(), travel.y(), "up", tape).ifPresent(findings::add);
     }
     double height =
         layout.wall().sheet().thickness() + machine.breakthrough() + machine.safeHeight();
     height(height, travel.z(), tape).ifPresent(findings::add);
     return findings;
+  }
+
+  /** The sheet and the ways round its pieces; null where no tool goes. */
+  private static Envelope worked(LaidSheet sheet, Optional<ToolParameters> cutter) {
+    Envelope box = new Envelope();
+    cutter.ifPresent(
+        tool -> sheet.pieces().forEach(laid -> box.expandToInclude(way(laid, sheet, tool))));
+    if (!box.isNull() || !sheet.holes().isEmpty()) {
+      box.expandToInclude(sheet.area());
+    }
+    return box;
+  }
+
+  private static Envelope way(LaidPiece laid, LaidSheet sheet, ToolParameters tool) {
+    return new Contours(laid.kept(), sheet.area(), tool.diameter() / 2).box();
   }
 
   private Optional<Finding> across(
@@ -61,7 +79,7 @@ public final class WithinTravel implements Rule {
                         new Measure(reach, size),
                         "sheet "
                             + sheet
-                            + " is "
+                            + " needs "
                             + tape.size(size)
                             + " "
                             + way
