@@ -7,6 +7,7 @@ import plycrag.book.BuildBook;
 import plycrag.book.PartLabels;
 import plycrag.check.ApprovedLayout;
 import plycrag.check.CheckedLayout;
+import plycrag.document.Book;
 import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
 import plycrag.document.Print;
@@ -39,6 +40,7 @@ import plycrag.files.html.HtmlWriter;
 import plycrag.files.html.LabelWriter;
 import plycrag.files.ngc.Dialect;
 import plycrag.files.ngc.NgcWriter;
+import plycrag.files.pdf.BookWriter;
 import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
 import plycrag.layout.Face;
@@ -101,7 +103,14 @@ public final class Deliverable {
   }
 
   private void addBook() {
-    add("index.html", HtmlWriter.write(BuildBook.of(checked, plan, shopping), SvgWriter::inline));
+    Book book = BuildBook.of(checked, plan, shopping);
+    add("index.html", HtmlWriter.write(book, SvgWriter::inline));
+    byte[] printed =
+        switch (parameters.output().paper()) {
+          case A4, A3 -> BookWriter.write(book, 210, 297);
+          case LETTER, TABLOID -> BookWriter.write(book, 8.5 * 25.4, 11 * 25.4);
+        };
+    files.add(new OutputFile("build-book.pdf", printed));
   }
 
   private void addLabels() {

@@ -19,4 +19,11 @@ public record Table(String title, List<String> columns, List<List<Cell>> rows) {
       throw new IllegalArgumentException("a row of " + title + " has not " + width + " cells");
     }
   }
+
+  /** Whether a column holds numbers, with gaps perhaps. */
+  public boolean isNumeric(int column) {
+    List<Cell> filled =
+        rows.stream().map(row -> row.get(column)).filter(cell -> !cell.text().isBlank()).toList();
+    return !filled.isEmpty() && filled.stream().noneMatch(Cell.Words.class::isInstance);
+  }
 }

@@ -66,6 +66,17 @@ class PrintsTest {
     }
   }
 
+  /** Columns of pdffonts: name, type, encoding, then emb, sub and uni. */
+  @ParameterizedTest
+  @MethodSource("prints")
+  void itsFontLiesInTheFile(Path pdf) {
+    List<String> fonts =
+        Tools.output("pdffonts", absolute(pdf)).lines().skip(2).map(String::strip).toList();
+    assertThat(fonts)
+        .hasSize(1)
+        .allMatch(font -> font.matches(".*LiberationSans.* yes yes yes .*"));
+  }
+
   /** The strokes' own ticks make them a pen's breadth longer. */
   @Test
   void theBarsMeasureWhatTheySay() {

@@ -37,17 +37,10 @@ record TableHtml(Table table) {
 
   private String head(int column) {
     String text = HtmlText.of(table.columns().get(column));
-    return "<th scope=\"col\"" + (numbers(column) ? " class=\"number\">" : ">") + text + "</th>";
-  }
-
-  /** Whether the column holds numbers, with gaps perhaps. */
-  private boolean numbers(int column) {
-    List<Cell> filled =
-        table.rows().stream()
-            .map(row -> row.get(column))
-            .filter(cell -> !cell.text().isBlank())
-            .toList();
-    return !filled.isEmpty() && filled.stream().noneMatch(Cell.Words.class::isInstance);
+    return "<th scope=\"col\""
+        + (table.isNumeric(column) ? " class=\"number\">" : ">")
+        + text
+        + "</th>";
   }
 
   private static String row(List<Cell> cells) {

@@ -11,16 +11,19 @@ final class PageContent {
   /** 72 / 25.4, to ten places: 0.0000001 mm over a metre. */
   private static final String MILLIMETRE = "2.8346456693";
 
+  /** How every page's operators begin. */
+  static final String START = MILLIMETRE + " 0 0 " + MILLIMETRE + " 0 0 cm\n1 j\n";
+
   private PageContent() {}
 
   static String of(Print.Page page, PdfFont font) {
-    StringBuilder out = new StringBuilder();
-    out.append(MILLIMETRE + " 0 0 " + MILLIMETRE + " 0 0 cm\n1 j\n");
+    StringBuilder out = new StringBuilder(START);
     page.drawings().forEach(placed -> append(placed, font, out));
     return out.toString();
   }
 
-  private static void append(Print.Placed placed, PdfFont font, StringBuilder out) {
+  /** Paints a drawing; nothing beyond its extent. */
+  static void append(Print.Placed placed, PdfFont font, StringBuilder out) {
     out.append("q\n").append(clip(placed));
     PageShapes shapes = new PageShapes(placed, font);
     String style = "";

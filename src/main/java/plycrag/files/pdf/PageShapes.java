@@ -19,9 +19,6 @@ import plycrag.units.Decimal;
 record PageShapes(Print.Placed placed, PdfFont font) {
   private static final int DECIMALS = 3;
 
-  /** Height of capitals of Liberation Sans in ems: 1409 of 2048 units (its OS/2 table). */
-  private static final double CAPITALS = 1409.0 / 2048;
-
   /**
    * How far the handles of a quarter circle's Bézier curve lie from its ends, in radii: the curve
    * then leaves the circle by 0.03 % of the radius at most (common practice, no source).
@@ -89,7 +86,7 @@ record PageShapes(Print.Placed placed, PdfFont font) {
   }
 
   private String label(Shape.Label label) {
-    double size = label.height() / CAPITALS;
+    double size = label.height() / PdfFont.CAPITALS;
     double back = part(label.anchor()) * font.width(label.text()) * size;
     double down = label.height() / 2;
     double cosine = Trig.cos(label.turn());

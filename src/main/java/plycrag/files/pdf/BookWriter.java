@@ -1,0 +1,107 @@
+package plycrag.files.pdf;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
+import plycrag.document.Book;
+
+/** Writes a book as pages of one size. */
+public final class BookWriter {
+  private static final double SECTION_GAP = 9;
+  private static final double AFTER_HEADING = 2;
+  private static final double POINTS = 72 / 25.4;
+
+  /** Where a section begins. */
+  private record Start(String heading, int page, double y) {}
+
+  private final Book book;
+  private final PdfFile file;
+  private final BookEdges edges;
+  private final Column column;
+  private final List<Start> starts = new ArrayList<>();
+
+  private BookWriter(Book book, PdfFile file, double width, double height) {
+    this.book = book;
+    this.file = file;
+    this.edges = new BookEdges(book, file.font(), width);
+    this.column = new Column(edges.paper(height), file.font());
+  }
+
+  /**
+   * The bytes of a file.
+   *
+   * @param book what it shows
+   * @param width of the paper, mm, at least 200
+   * @param height of the paper, mm, at least 200
+   */
+  public static byte[] write(Book book, double width, double height) {
+    try (PDDocument document = new PDDocument()) {
+      PdfFile file = new PdfFile(document, book.title());
+      return new BookWriter(book, file, width, height).bytes();
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+  }
+
+  private byte[] bytes() throws IOException {
+    words(Letters.TITLE, book.title());
+    column.gap(AFTER_HEADING);
+    words(Letters.TEXT, book.subtitle());
+    column.gap(SECTION_GAP);
+    double contents = column.y();
+    boolean listed = book.sections().size() > 1;
+    column.down(listed ? book.sections().size() * Letters.TEXT.leading() : 0);
+    book.sections().forEach(this::set);
+    if (listed) {
+      list(contents);
+    }
+    return finished();
+  }
+
+  private void words(Letters letters, String text) {
+    LineBreaker breaker = new LineBreaker(column.font(), letters);
+    column.lines(letters, column.paper().left(), breaker.lines(text, column.paper().column()));
+  }
+
+  private void set(Book.Section section) {
+    BookBlocks blocks = new BookBlocks(column);
+    double start = section.blocks().isEmpty() ? 0 : blocks.start(section.blocks().get(0));
+    column.gap(SECTION_GAP);
+    column.room(Letters.HEADING.leading() + AFTER_HEADING + start);
+    starts.add(new Start(section.heading(), column.leaves().size(), column.y()));
+    words(Letters.HEADING, section.heading());
+    column.gap(AFTER_HEADING);
+    section.blocks().forEach(blocks::set);
+  }
+
+  /** The list of contents, now that the pages are known. */
+  private void list(double top) {
+    Leaf first = column.leaves().get(0);
+    double y = top;
+    for (Start start : starts) {
+      edges.entry(first, y, start.heading(), Integer.toString(start.page()));
+      y -= Letters.TEXT.leading();
+    }
+  }
+
+  private byte[] finished() throws IOException {
+    List<PDPage> pages = new ArrayList<>();
+    int count = column.leaves().size();
+    for (Leaf leaf : column.leaves()) {
+      edges.set(leaf, column.paper(), "page " + (pages.size() + 1) + " of " + count);
+      pages.add(file.add(column.paper().width(), column.paper().height(), leaf.content()));
+    }
+    for (Start start : starts) {
+      PDPageXYZDestination place = new PDPageXYZDestination();
+      place.setPage(pages.get(start.page() - 1));
+      place.setLeft(0);
+      place.setTop((int) Math.ceil((start.y() + AFTER_HEADING) * POINTS));
+      file.name(start.heading(), place);
+    }
+    return file.bytes();
+  }
+}
