@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import plycrag.files.OutputFile;
 import plycrag.files.lint.DxfLint;
+import plycrag.files.lint.PdfLint;
 import plycrag.files.lint.SvgLint;
 
 /** The last look at files before they are written. */
@@ -11,7 +12,7 @@ final class Release {
   private Release() {}
 
   /**
-   * The files, if readers will take every drawing among them.
+   * The files, if readers will take every drawing and every print among them.
    *
    * @throws IllegalStateException if one would not: a defect of the program, and nothing may be
    *     written
@@ -29,6 +30,9 @@ final class Release {
   private static List<String> faults(OutputFile file) {
     if (file.path().endsWith(".dxf")) {
       return DxfLint.faults(text(file));
+    }
+    if (file.path().endsWith(".pdf")) {
+      return PdfLint.faults(file.content());
     }
     return file.path().endsWith(".svg") ? SvgLint.faults(text(file)) : List.of();
   }

@@ -19,6 +19,8 @@ class ReleaseTest {
     assertThatThrownBy(() -> Release.of(dxf)).hasMessageStartingWith("drawings/a.dxf: coincident");
     List<OutputFile> svg = List.of(file("drawings/a.svg", "must-fail/svg/exponent.svg"));
     assertThatThrownBy(() -> Release.of(svg)).hasMessageContaining("not a number");
+    List<OutputFile> pdf = List.of(file("drawings/a.pdf", "must-fail/pdf/dated.pdf"));
+    assertThatThrownBy(() -> Release.of(pdf)).hasMessage("drawings/a.pdf: dated");
   }
 
   @Test
