@@ -22,7 +22,10 @@ import plycrag.stock.Stick;
 import plycrag.stock.StickPlan;
 import plycrag.units.Tape;
 
-/** A label for every part: its mark, its size, where it belongs and what it is fixed to. */
+/**
+ * A label for every part: its mark, its size, where it belongs what it is fixed to and what lies
+ * beside it.
+ */
 public final class PartLabels {
   private final CheckedLayout checked;
   private final Layout layout;
@@ -66,7 +69,8 @@ public final class PartLabels {
     }
     for (FacetLayout facet : layout.facets()) {
       String name = facet.facet().name();
-      facet.pieces().forEach(piece -> labels.add(label(piece, name)));
+      Seams seams = new Seams(facet, layout.wall().sheet().seamGap());
+      facet.pieces().forEach(piece -> labels.add(label(piece, name, seams)));
     }
     String stamp = checked.isApproved() ? "" : TitleLines.STAMP;
     return new LabelSheet(layout.wall().name(), stamp, TitleLines.BOULDERING, labels);
@@ -86,7 +90,7 @@ public final class PartLabels {
     return label(member.mark(), what, facet, "Joined to ");
   }
 
-  private Label label(Piece piece, String facet) {
+  private Label label(Piece piece, String facet, Seams seams) {
     Envelope box = piece.blank().getEnvelopeInternal();
     String what =
         "piece, "
@@ -96,7 +100,9 @@ public final class PartLabels {
             + " up, "
             + tape.size(layout.wall().sheet().thickness())
             + " thick";
-    return label(piece.mark(), what, facet, "Screwed to ");
+    Label label = label(piece.mark(), what, facet, "Screwed to ");
+    String beside = (label.neighbours() + " " + seams.words(piece)).strip();
+    return new Label(label.mark(), what, label.where(), beside);
   }
 
   private Label label(String mark, String what, String facet, String how) {

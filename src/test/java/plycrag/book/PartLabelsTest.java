@@ -47,4 +47,33 @@ class PartLabelsTest {
     assertThat(label("P1").where()).isEqualTo("Facet main, from sheet S1.");
     assertThat(label("P1").neighbours()).isEqualTo("Screwed to PL2 ST1 ST2 ST3 BL1 BL2.");
   }
+
+  /** Four sheets of 1200 x 2400 make a face of 4800 x 2400: two above two, lain across. */
+  @Test
+  void aPieceNamesWhatLiesBesideIt() {
+    String text =
+        """
+        [wall]
+        width = 4808
+        [[facet]]
+        name = "main"
+        angle = 0
+        length = 2404
+        [sheet]
+        length = 2403
+        width = 1201
+        seam-gap = 2
+        lay = "across"
+        """;
+    CheckedLayout wall = Walls.judged(text);
+    List<Label> pieces =
+        PartLabels.of(wall, StickPlan.of(wall, PriceList.empty())).labels().stream()
+            .filter(label -> label.mark().startsWith("P") && !label.mark().startsWith("PL"))
+            .toList();
+    assertThat(pieces).hasSize(4);
+    assertThat(pieces.get(0).neighbours())
+        .endsWith("Seen from the front: right of it P2, above it P3.");
+    assertThat(pieces.get(3).neighbours())
+        .endsWith("Seen from the front: left of it P3, below it P2.");
+  }
 }

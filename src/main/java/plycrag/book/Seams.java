@@ -1,0 +1,65 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Piece;
+
+/**
+ * Which pieces lie beside a piece on its facet, seen from the front.
+ *
+ * @param facet that they lie on
+ * @param gap left at a seam, mm
+ */
+record Seams(FacetLayout facet, double gap) {
+  /** Coordinates lie on a grid of 1 µm. */
+  private static final double ROUNDING = 0.01;
+
+  /** In a sentence; empty if nothing lies beside it. */
+  String words(Piece piece) {
+    List<String> sides = new ArrayList<>();
+    for (Side side : Side.values()) {
+      String marks =
+          facet.pieces().stream()
+              .filter(other -> isBeside(piece.box(), other.box(), side))
+              .map(Piece::mark)
+              .collect(Collectors.joining(" "));
+      if (!marks.isEmpty()) {
+        sides.add(side.words + marks);
+      }
+    }
+    return sides.isEmpty() ? "" : "Seen from the front: " + String.join(", ", sides) + ".";
+  }
+
+  private enum Side {
+    LEFT("left of it "),
+    RIGHT("right of it "),
+    BELOW("below it "),
+    ABOVE("above it ");
+
+    private final String words;
+
+    Side(String words) {
+      this.words = words;
+    }
+  }
+
+  /** Whether a box lies a seam away on a side, along more than a corner. */
+  private boolean isBeside(Envelope box, Envelope other, Side side) {
+    double away =
+        switch (side) {
+          case LEFT -> box.getMinX() - other.getMaxX();
+          case RIGHT -> other.getMinX() - box.getMaxX();
+          case BELOW -> box.getMinY() - other.getMaxY();
+          case ABOVE -> other.getMinY() - box.getMaxY();
+        };
+    boolean acrossSeam = side == Side.LEFT || side == Side.RIGHT;
+    double along =
+        acrossSeam
+            ? Math.min(box.getMaxY(), other.getMaxY()) - Math.max(box.getMinY(), other.getMinY())
+            : Math.min(box.getMaxX(), other.getMaxX()) - Math.max(box.getMinX(), other.getMinX());
+    return away > -ROUNDING && away < gap + ROUNDING && along > gap + ROUNDING;
+  }
+}
