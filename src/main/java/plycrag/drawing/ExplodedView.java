@@ -14,7 +14,6 @@ import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
-import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
@@ -23,28 +22,24 @@ import plycrag.layout.Member;
 import plycrag.layout.Piece;
 
 /**
- * The whole wall in parts: sheets drawn off their frames toward the climber, frames off each other,
- * each part with its mark; what is hidden is left out.
+ * The whole wall in parts: sheets drawn off their frames, frames off each other, each part with its
+ * mark; what is hidden is left out.
  */
 public final class ExplodedView {
   /** At a smaller scale timber is too thin to tell apart; the page is larger instead. */
   private static final int SMALLEST_SCALE = 20;
-
-  /** How far sheets are drawn off the frame, mm. */
-  private static final double OFF = 700;
-
-  /** How far frames of one run are drawn off each other, mm. */
-  private static final double APART = 350;
 
   /** Shorter pieces of a line come of rounding, mm on paper. */
   private static final double CRUMB = 0.2;
 
   private final CheckedLayout checked;
   private final Axonometry view = Axonometry.USUAL;
+  private final Explosion explosion;
   private final List<SeenBody> bodies = new ArrayList<>();
 
   private ExplodedView(CheckedLayout checked) {
     this.checked = checked;
+    this.explosion = Explosion.of(checked);
   }
 
   /** The view of a wall. */
@@ -55,7 +50,7 @@ public final class ExplodedView {
   private Drawing drawing() {
     for (List<FacetLayout> run : checked.layout().runs()) {
       for (int level = 0; level < run.size(); level++) {
-        add(run.get(level), level * APART);
+        add(run.get(level), level);
       }
     }
     List<Geometry> seen = bodies.stream().map(this::seen).toList();
@@ -80,10 +75,10 @@ public final class ExplodedView {
     return new ViewPage(extent, false).finish(checked, sketch, "All parts", notes);
   }
 
-  private void add(FacetLayout facet, double up) {
+  private void add(FacetLayout facet, int level) {
     double thickness = checked.layout().wall().sheet().thickness();
-    UnaryOperator<Place> frame = inRoom(facet, 0, up);
-    UnaryOperator<Place> sheets = inRoom(facet, OFF, up);
+    UnaryOperator<Place> frame = explosion.frame(facet, level);
+    UnaryOperator<Place> sheets = explosion.sheets(facet, level);
     for (Piece piece : facet.pieces()) {
       Solid solid = Solid.between(piece.outline(), 0, piece.back(), thickness).mapped(sheets);
       bodies.add(SeenBody.of(piece.mark(), true, solid, openings(piece, sheets), view));
@@ -92,12 +87,6 @@ public final class ExplodedView {
       Solid solid = member.body(thickness).mapped(frame);
       bodies.add(SeenBody.of(member.mark(), false, solid, List.of(), view));
     }
-  }
-
-  private static UnaryOperator<Place> inRoom(FacetLayout facet, double off, double up) {
-    FacetPlane plane = facet.facet().plane();
-    Place lift = new Place(0, 0, up);
-    return place -> plane.toRoom(new Place(place.x(), place.y(), place.z() - off)).plus(lift);
   }
 
   private List<Polygon> openings(Piece piece, UnaryOperator<Place> axes) {
