@@ -43,13 +43,31 @@ class HouseTest {
     rooms.put("layout.nest", List.of("units", "geometry", "layout.nest.guillotine"));
     rooms.put("layout.nest.guillotine", List.of("units", "geometry"));
     rooms.put("layout.setout", List.of("units", "geometry"));
+    rooms.put("layout.support", List.of("units", "geometry"));
     rooms.put("layout.scatter", List.of("units", "geometry"));
     rooms.put(
-        "layout", with(rooms, "wall", "wall", "layout.nest", "layout.setout", "layout.scatter"));
+        "layout",
+        with(
+            rooms,
+            "wall",
+            "wall",
+            "layout.nest",
+            "layout.setout",
+            "layout.scatter",
+            "layout.support"));
     rooms.put("check.rule", with(rooms, "layout", "layout"));
     rooms.put("check.clearance", with(rooms, "check.rule", "check.rule"));
     rooms.put("check.making", with(rooms, "check.rule", "check.rule"));
-    rooms.put("check", with(rooms, "check.rule", "check.rule", "check.clearance", "check.making"));
+    rooms.put("check.standing", with(rooms, "check.rule", "check.rule"));
+    rooms.put(
+        "check",
+        with(
+            rooms,
+            "check.rule",
+            "check.rule",
+            "check.clearance",
+            "check.making",
+            "check.standing"));
     rooms.put("document", List.of("units"));
     rooms.put("stock.cutting", List.of());
     rooms.put("stock", with(rooms, "check", "check", "document", "stock.cutting"));

@@ -358,6 +358,11 @@ public final class Shapes {
     return list.isEmpty() ? all : UnaryUnionNG.union(list, GRID);
   }
 
+  /** The smallest convex area around some points that do not lie on one line; not on the grid. */
+  public static Polygon around(List<Coordinate> points) {
+    return (Polygon) hull(points);
+  }
+
   /** The least convex shape around points; not on the grid, for measuring only. */
   static Geometry hull(List<Coordinate> points) {
     return new ConvexHull(points.toArray(Coordinate[]::new), FACTORY).getConvexHull();

@@ -50,6 +50,13 @@ record FoldJoints(Wall wall, FramedFacet frame, Fold fold, FramedFacet other) {
     return joints;
   }
 
+  /** Whether the other facet turns on this one. */
+  private boolean isHinge() {
+    return fold.place() == Fold.Place.ABOVE
+        && !frame.facet().standsOnFacet()
+        && Swing.of(wall, List.of(frame.facet(), other.facet())).isPresent();
+  }
+
   private LineString side(Facet facet, Fold at) {
     return Shapes.outerEdges(FoldCuts.of(facet, wall).moved(FoldCut::timber)).get(at.side());
   }
@@ -82,7 +89,7 @@ record FoldJoints(Wall wall, FramedFacet frame, Fold fold, FramedFacet other) {
     boolean backToBack = FoldCut.at(Optional.of(fold), wall).ripsTimber();
     return new Joint(
         "",
-        backToBack ? Joint.Kind.FOLD : Joint.Kind.FOLD_EDGES,
+        isHinge() ? Joint.Kind.HINGE : backToBack ? Joint.Kind.FOLD : Joint.Kind.FOLD_EDGES,
         under.mark(),
         over.mark(),
         Shapes.point(from.x + at * du - half * dv, from.y + at * dv + half * du),

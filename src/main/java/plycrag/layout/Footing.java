@@ -2,11 +2,13 @@ package plycrag.layout;
 
 import plycrag.geometry.Trig;
 import plycrag.params.FrameParameters;
-import plycrag.units.Tape;
 import plycrag.wall.Facet;
+import plycrag.wall.Wall;
 
 /**
  * How a facet's frame, a rectangle in the plane of the sheets' back, meets the floor.
+ *
+ * <p>What it stands on is the floor, or base rails that lie on it.
  *
  * <p>The frame's lowest line is the front arris of its bottom plate where the facet leans out or is
  * plumb, the back arris where it leans back. Where there is room for it below the facet, the plate
@@ -31,14 +33,16 @@ public record Footing(double plateLow, double packing, double leastRaise, double
   private static final double HANGING = 60;
 
   /** Where the frame of a facet stands. */
-  static Footing of(Facet facet, double thickness, FrameParameters frame, Tape tape) {
+  static Footing of(Facet facet, Wall wall) {
+    FrameParameters frame = wall.frame();
+    double thickness = wall.sheet().thickness();
     if (facet.standsOnFacet() || hangs(facet)) {
       return ON_FOLD;
     }
     double behind = facet.angle() < 0 ? thickness + frame.depth() : thickness;
-    double lift = behind * Trig.sin(facet.angle());
+    double lift = behind * Trig.sin(facet.angle()) - wall.base();
     double cos = Trig.cos(facet.angle());
-    double floor = tape.snapUp(-(facet.raise() + lift) / cos);
+    double floor = wall.tape().snapUp(-(facet.raise() + lift) / cos);
     boolean below = floor <= -frame.breadth();
     double plateLow = below ? floor : 0;
     return new Footing(

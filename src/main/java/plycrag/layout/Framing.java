@@ -42,7 +42,7 @@ final class Framing {
     this.frame = wall.frame();
     this.stock = wall.stock();
     this.seams = seams;
-    this.footing = Footing.of(facet, wall.sheet().thickness(), frame, wall.tape());
+    this.footing = Footing.of(facet, wall);
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
     this.outer = outer();

@@ -9,5 +9,7 @@ public enum Hold {
   /** It backs a seam. */
   SEAM,
   /** It lies flush with an opening. */
-  OPENING
+  OPENING,
+  /** It belongs to the support. */
+  SUPPORT
 }

@@ -28,7 +28,9 @@ public record Joint(
     /** They belong to two facets and lie back to back in the plane that halves the fold. */
     FOLD("across the fold"),
     /** They belong to two facets and only their edges come near each other. */
-    FOLD_EDGES("edge to edge at the fold");
+    FOLD_EDGES("edge to edge at the fold"),
+    /** They belong to two facets, of which the upper one swings on the lower one. */
+    HINGE("hinged at the fold");
 
     private final String words;
 

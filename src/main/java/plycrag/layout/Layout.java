@@ -2,6 +2,8 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import plycrag.wall.Wall;
 
 /**
@@ -9,9 +11,11 @@ import plycrag.wall.Wall;
  *
  * @param wall what is to be built
  * @param facets from the floor up
+ * @param support what holds them up, if it is told
  * @param sheets in the order of their marks
  */
-public record Layout(Wall wall, List<FacetLayout> facets, List<LaidSheet> sheets) {
+public record Layout(
+    Wall wall, List<FacetLayout> facets, Optional<Support> support, List<LaidSheet> sheets) {
   /** Copies the lists. */
   public Layout {
     facets = List.copyOf(facets);
@@ -30,14 +34,25 @@ public record Layout(Wall wall, List<FacetLayout> facets, List<LaidSheet> sheets
     return runs;
   }
 
-  /** All members, facet by facet. */
+  /** All members, facet by facet, those of the support last. */
   public List<Member> members() {
-    return facets.stream().flatMap(facet -> facet.members().stream()).toList();
+    return Stream.concat(
+            facets.stream().flatMap(facet -> facet.members().stream()),
+            standing().stream().map(PlacedMember::member))
+        .toList();
   }
 
-  /** All joints of the frame, facet by facet. */
+  /** All joints, facet by facet, those of the support last. */
   public List<Joint> joints() {
-    return facets.stream().flatMap(facet -> facet.joints().stream()).toList();
+    return Stream.concat(
+            facets.stream().flatMap(facet -> facet.joints().stream()),
+            support.stream().flatMap(one -> one.joints().stream()))
+        .toList();
+  }
+
+  /** The members of the support; none of a frame alone. */
+  public List<PlacedMember> standing() {
+    return support.map(Support::members).orElse(List.of());
   }
 
   /** All inserts, facet by facet. */

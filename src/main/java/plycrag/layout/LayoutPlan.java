@@ -17,6 +17,7 @@ import plycrag.wall.Wall;
  *   <li>Columns and rows against that frame, and its movable members with them.
  *   <li>The frame with the members where they were set out, and its joints.
  *   <li>Screws, which slide off the inserts; and what becomes of inserts still blocked.
+ *   <li>What holds the frame up.
  *   <li>The pieces on stock sheets.
  * </ol>
  */
@@ -50,7 +51,9 @@ public final class LayoutPlan {
       facets.add(facet(frames.get(at), setOuts.get(at), joints.get(at)));
     }
     List<Lay> lays = tilings.stream().map(Tiling::lay).toList();
-    return new Layout(wall, facets, SheetPlan.of(wall, facets, lays));
+    int last = joints.stream().mapToInt(List::size).sum();
+    return new Layout(
+        wall, facets, SupportPlan.of(wall, frames, last), SheetPlan.of(wall, facets, lays));
   }
 
   private static List<Tiling> tilings(Wall wall) {
@@ -81,7 +84,7 @@ public final class LayoutPlan {
       framed.add(
           new FramedFacet(
               facet,
-              Footing.of(facet, wall.sheet().thickness(), wall.frame(), wall.tape()),
+              Footing.of(facet, wall),
               tiling.pieces(),
               tiling.seams(),
               framings.get(at).members(plans.get(at), numbers)));

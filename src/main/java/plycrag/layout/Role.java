@@ -13,7 +13,19 @@ public enum Role {
   /** Runs level above or below an opening. */
   HEADER("header", "HD"),
   /** Runs between two studs and backs an edge. */
-  BLOCKING("blocking", "BL");
+  BLOCKING("blocking", "BL"),
+  /** Stands behind the wall on a rail. */
+  POST("post", "PO"),
+  /** Runs level from the frame to what holds it. */
+  TIE("tie", "TI"),
+  /** Lies on the floor under the frame and a post. */
+  RAIL("base rail", "RA"),
+  /** Slants between members of the support. */
+  BRACE("brace", "BC"),
+  /** Lies flat along a building's wall or ceiling. */
+  LEDGER("ledger", "LG"),
+  /** Comes straight down from a ceiling. */
+  HANGER("hanger", "HA");
 
   private final String word;
   private final String letters;

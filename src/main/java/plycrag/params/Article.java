@@ -32,6 +32,12 @@ public enum Article {
   WASHER("washer", 1, "diameter of the bolt"),
   /** A nut for it. */
   NUT("nut", 1, "diameter of the bolt"),
+  /** A hinge. */
+  HINGE("hinge", 0, ""),
+  /** What fixes a ledger or a plate to a building. */
+  ANCHOR("anchor", 0, ""),
+  /** A chain, a strap or a strut by the piece. */
+  TETHER("tether", 0, ""),
   /** Paint for the climbing face; a pack holds litres. */
   PAINT("paint", 0, ""),
   /** Sealer for the cut edges of sheets; a pack holds litres. */

@@ -31,6 +31,7 @@ record Contents(Map<String, List<Values>> tables) {
     FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
     new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
+    SupportTable.check(in(SupportTable.TABLE), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
     InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
     ToolTable.check(tables.get(ToolTable.TABLE.name()), context.faults());
@@ -58,6 +59,8 @@ record Contents(Map<String, List<Values>> tables) {
         WallTable.record(in(WallTable.TABLE), stem),
         FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
         CutoutTable.records(tables.get(CutoutTable.TABLE.name()), facetNames()),
+        SupportTable.record(in(SupportTable.TABLE)),
+        RoomTable.record(this),
         sheet,
         NestingTable.record(
             in(NestingTable.TABLE), sheet, tables.get(StockSheetTable.TABLE.name())),
@@ -83,6 +86,11 @@ record Contents(Map<String, List<Values>> tables) {
   /** What the file says in a table that stands once. */
   Values in(TableSpec table) {
     return tables.get(table.name()).get(0);
+  }
+
+  /** What the file says in a table that may stand several times, in its order. */
+  List<Values> all(TableSpec table) {
+    return tables.get(table.name());
   }
 
   private void checkRelations(TableSpec table, Faults faults) {

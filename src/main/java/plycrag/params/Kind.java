@@ -16,6 +16,7 @@ sealed interface Kind<T>
         CornersKind,
         SectionKind,
         NumberKind,
+        NumberListKind,
         CountKind,
         WordKind,
         TextKind,

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything a parameter file says, validated; one small record for each stage. Only {@code
@@ -10,6 +11,8 @@ public record Parameters(
     WallParameters wall,
     List<FacetParameters> facets,
     List<CutoutParameters> cutouts,
+    Optional<SupportParameters> support,
+    RoomParameters room,
     SheetParameters sheet,
     NestingParameters nesting,
     FrameParameters frame,

@@ -6,4 +6,4 @@ package plycrag.params;
  * @param breadth the side against the sheet, mm
  * @param depth the other side, mm
  */
-record Section(double breadth, double depth) {}
+public record Section(double breadth, double depth) {}

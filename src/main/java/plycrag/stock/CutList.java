@@ -11,6 +11,7 @@ import plycrag.layout.EndCut;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
+import plycrag.layout.PlacedMember;
 import plycrag.units.Decimal;
 
 /**
@@ -19,6 +20,9 @@ import plycrag.units.Decimal;
  * @param rows plates, studs, blocking, facet by facet
  */
 public record CutList(List<Row> rows) {
+  /** What stands in the place of a facet's name for members of the support. */
+  static final String SUPPORT = "support";
+
   private static final List<String> COLUMNS =
       List.of(
           "mark",
@@ -78,6 +82,10 @@ public record CutList(List<Row> rows) {
         Kind kind = Kind.of(member, facet.facet().name());
         kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(member);
       }
+    }
+    for (PlacedMember placed : layout.standing()) {
+      Kind kind = Kind.of(placed.member(), SUPPORT);
+      kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(placed.member());
     }
     String section = Section.name(layout.wall().frame());
     List<Row> rows = new ArrayList<>();

@@ -25,6 +25,8 @@ public record Hardware(Kind kind, int count) {
     STRAP("strap"),
     /** A bolt with two washers and a nut. */
     BOLT("bolt"),
+    /** A hinge with its screws. */
+    HINGE("hinge"),
     /** A screw through one member into the other. */
     SCREW("screw");
 
@@ -49,6 +51,7 @@ public record Hardware(Kind kind, int count) {
       case STUD_SPLICE -> new Hardware(Kind.STRAP, 2);
       case SIDE -> new Hardware(Kind.SCREW, along(joint.length(), joints.screwSpacing()));
       case FOLD -> new Hardware(Kind.BOLT, along(joint.length(), joints.boltSpacing()));
+      case HINGE -> new Hardware(Kind.HINGE, along(joint.length(), joints.boltSpacing()));
       case FOLD_EDGES -> new Hardware(Kind.STRAP, along(joint.length(), joints.boltSpacing()));
     };
   }

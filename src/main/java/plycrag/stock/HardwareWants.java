@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
+import plycrag.layout.Anchor;
 import plycrag.layout.Layout;
+import plycrag.layout.Support;
 import plycrag.params.Article;
 import plycrag.params.BuyingParameters.Environment;
 import plycrag.params.InsertParameters;
@@ -39,6 +41,7 @@ final class HardwareWants {
     addScrews();
     addBrackets();
     addBolts();
+    addSupport();
     return wants;
   }
 
@@ -126,6 +129,24 @@ final class HardwareWants {
         counts.getOrDefault(Hardware.Kind.SCREW, 0),
         Supply.of(Article.JOINT_SCREW, joints.screwDiameter(), joints.screwLength()));
     noteDrive(Use.MEMBER, joints.screwDiameter(), joints.screwLength());
+  }
+
+  /** What holds it to the building, and what it swings on. */
+  private void addSupport() {
+    int hinges = counts.getOrDefault(Hardware.Kind.HINGE, 0);
+    addPieces("hinge with its screws, for the whole load", "", hinges, Supply.of(Article.HINGE));
+    if (layout.support().isPresent()) {
+      Support support = layout.support().get();
+      for (Anchor.Into into : Anchor.Into.values()) {
+        long count = support.anchors().stream().filter(one -> one.into() == into).count();
+        String what =
+            "anchor into " + into.words() + ", for timber of " + tape.size(wall.frame().breadth());
+        addPieces(what, "", Math.toIntExact(count), Supply.of(Article.ANCHOR));
+      }
+      int tethers = support.tethers().size();
+      String what = "strut, strap, chain or rope with its fittings, half of them backups";
+      addPieces(what, "", tethers, Supply.of(Article.TETHER));
+    }
   }
 
   private void addPieces(String what, String size, int count, Supply supply) {

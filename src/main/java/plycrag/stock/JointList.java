@@ -35,31 +35,38 @@ public final class JointList {
     List<List<Cell>> rows = new ArrayList<>();
     for (FacetLayout facet : checked.layout().facets()) {
       for (Joint joint : facet.joints()) {
-        Hardware hardware = Hardware.of(joint, checked.layout().wall());
-        List<Cell> row = new ArrayList<>();
-        row.addAll(
-            List.of(
-                Cell.of(joint.mark()),
-                Cell.of(facet.facet().name()),
-                Cell.of(joint.kind().words()),
-                Cell.of(joint.first()),
-                Cell.of(joint.second()),
-                Cell.mm(joint.place().getX()),
-                Cell.mm(joint.place().getY()),
-                Cell.of(hardware.kind().word()),
-                Cell.of(hardware.count())));
-        row.addAll(sizes(hardware.kind(), checked.layout().wall()));
-        rows.add(row);
+        rows.add(row(joint, facet.facet().name(), checked.layout().wall()));
       }
     }
+    checked.layout().support().stream()
+        .flatMap(support -> support.joints().stream())
+        .forEach(joint -> rows.add(row(joint, CutList.SUPPORT, checked.layout().wall())));
     return new Table("Joints of the frame", COLUMNS, rows);
+  }
+
+  private static List<Cell> row(Joint joint, String facet, Wall wall) {
+    Hardware hardware = Hardware.of(joint, wall);
+    List<Cell> row = new ArrayList<>();
+    row.addAll(
+        List.of(
+            Cell.of(joint.mark()),
+            Cell.of(facet),
+            Cell.of(joint.kind().words()),
+            Cell.of(joint.first()),
+            Cell.of(joint.second()),
+            Cell.mm(joint.place().getX()),
+            Cell.mm(joint.place().getY()),
+            Cell.of(hardware.kind().word()),
+            Cell.of(hardware.count())));
+    row.addAll(sizes(hardware.kind(), wall));
+    return row;
   }
 
   /** Diameter, length, penetration of the second member and pilot hole, where they are known. */
   private static List<Cell> sizes(Hardware.Kind kind, Wall wall) {
     Cell none = Cell.of("");
     return switch (kind) {
-      case BRACKET, STRAP -> List.of(none, none, none, none);
+      case BRACKET, STRAP, HINGE -> List.of(none, none, none, none);
       case BOLT -> {
         BoltSize bolt = BoltSize.of(wall);
         Cell length = bolt.length().map(Cell::mm).orElse(none);

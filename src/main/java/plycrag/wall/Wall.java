@@ -1,6 +1,7 @@
 package plycrag.wall;
 
 import java.util.List;
+import java.util.Optional;
 import plycrag.geometry.Trig;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.FrameParameters;
@@ -9,9 +10,11 @@ import plycrag.params.JointParameters;
 import plycrag.params.MachineParameters;
 import plycrag.params.NestingParameters;
 import plycrag.params.Parameters;
+import plycrag.params.RoomParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
 import plycrag.params.StockParameters;
+import plycrag.params.SupportParameters;
 import plycrag.params.WallParameters.Behind;
 import plycrag.params.WallParameters.FoldEdges;
 import plycrag.units.Tape;
@@ -24,6 +27,8 @@ import plycrag.units.Tape;
  * @param facets run by run from left to right, each from the floor up
  * @param foldEdges how what meets at a fold is cut
  * @param behind what reaches the back of the finished wall
+ * @param support what holds it up, if it is told
+ * @param room what is around it
  * @param sheet the stock sheets and how they are laid
  * @param nesting how pieces are laid on them and cut
  * @param frame the framing behind them
@@ -40,6 +45,8 @@ public record Wall(
     List<Facet> facets,
     FoldEdges foldEdges,
     Behind behind,
+    Optional<SupportParameters> support,
+    RoomParameters room,
     SheetParameters sheet,
     NestingParameters nesting,
     FrameParameters frame,
@@ -77,6 +84,11 @@ public record Wall(
         : 0;
   }
 
+  /** How high the rails are that the frame stands on, mm; 0 where it stands on the floor. */
+  public double base() {
+    return support.filter(SupportParameters::hasPosts).isPresent() ? frame.depth() : 0;
+  }
+
   /** The wall that a parameter file describes. */
   public static Wall of(Parameters parameters) {
     List<Facet> facets =
@@ -87,6 +99,8 @@ public record Wall(
         facets,
         parameters.wall().foldEdges(),
         parameters.wall().behind(),
+        parameters.support(),
+        parameters.room(),
         parameters.sheet(),
         parameters.nesting(),
         parameters.frame(),

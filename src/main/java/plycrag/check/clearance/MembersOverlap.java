@@ -15,6 +15,7 @@ import plycrag.geometry.SpatialIndex;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
+import plycrag.layout.PlacedMember;
 
 /** No two members take the same space. */
 public final class MembersOverlap implements Rule {
@@ -61,13 +62,21 @@ public final class MembersOverlap implements Rule {
     for (FacetLayout facet : layout.facets()) {
       for (Member member : facet.members()) {
         Solid solid = member.body(thickness).mapped(facet.facet().plane()::toRoom);
-        Envelope shadow = new Envelope();
-        solid.near().forEach(corner -> shadow.expandToInclude(corner.x(), corner.z()));
-        solid.far().forEach(corner -> shadow.expandToInclude(corner.x(), corner.z()));
-        bodies.add(new Body(member, facet, solid, shadow));
+        bodies.add(new Body(member, facet, solid, shadow(solid)));
       }
     }
+    for (PlacedMember placed : layout.standing()) {
+      Solid solid = placed.body();
+      bodies.add(new Body(placed.member(), layout.facets().get(0), solid, shadow(solid)));
+    }
     return bodies;
+  }
+
+  private static Envelope shadow(Solid solid) {
+    Envelope shadow = new Envelope();
+    solid.near().forEach(corner -> shadow.expandToInclude(corner.x(), corner.z()));
+    solid.far().forEach(corner -> shadow.expandToInclude(corner.x(), corner.z()));
+    return shadow;
   }
 
   private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {

@@ -60,6 +60,7 @@ class SeamBackedTest {
                 facet.inserts(),
                 facet.omissions(),
                 facet.setting())),
+        layout.support(),
         layout.sheets());
   }
 }

@@ -1,0 +1,45 @@
+package plycrag.layout;
+
+import java.util.List;
+import java.util.stream.Stream;
+import plycrag.geometry.Place;
+import plycrag.wall.Wall;
+
+/** What it takes to tilt a frame up from the floor. */
+public final class Raising {
+  private Raising() {}
+
+  /**
+   * How high a frame reaches on its way up: the greatest distance, in section, from the edge that
+   * it is tilted up on to any of its corners; from the better of the two lowest edges, mm.
+   *
+   * @param facets of a run that are tilted up together, from the floor up
+   */
+  public static double diagonal(Wall wall, List<FacetLayout> facets) {
+    FacetLayout lowest = facets.get(0);
+    double thickness = wall.sheet().thickness();
+    double low =
+        lowest.members().stream().mapToDouble(member -> member.shadow().getMinY()).min().orElse(0);
+    return Stream.of(thickness, thickness + wall.frame().depth())
+        .map(behind -> lowest.facet().plane().toRoom(new Place(0, low, behind)))
+        .mapToDouble(pivot -> farthest(wall, facets, pivot))
+        .min()
+        .orElse(0);
+  }
+
+  private static double farthest(Wall wall, List<FacetLayout> facets, Place pivot) {
+    Place from = facets.get(0).facet().plane().stand().fromRoom(pivot);
+    return facets.stream()
+        .flatMap(facet -> corners(wall, facet))
+        .map(corner -> facets.get(0).facet().plane().stand().fromRoom(corner).minus(from))
+        .mapToDouble(way -> new Place(0, way.y(), way.z()).length())
+        .max()
+        .orElse(0);
+  }
+
+  private static Stream<Place> corners(Wall wall, FacetLayout facet) {
+    return facet.members().stream()
+        .map(member -> member.body(wall.sheet().thickness()).mapped(facet.facet().plane()::toRoom))
+        .flatMap(solid -> Stream.concat(solid.near().stream(), solid.far().stream()));
+  }
+}

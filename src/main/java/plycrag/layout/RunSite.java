@@ -1,0 +1,227 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Direction;
+import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Place;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Stand;
+import plycrag.geometry.Trig;
+import plycrag.layout.support.BackEdge;
+import plycrag.layout.support.SectionPlace;
+import plycrag.layout.support.Site;
+import plycrag.params.RoomParameters.Ceiling;
+import plycrag.params.SupportParameters;
+import plycrag.params.SupportParameters.Kind;
+import plycrag.wall.Facet;
+import plycrag.wall.Wall;
+
+/** What one run of facets offers to a support. */
+final class RunSite {
+  /** How far below a facet's upper edge it is held where nothing is said (a choice), mm. */
+  private static final double BELOW_EDGE = 150;
+
+  /**
+   * How far a second tether is held from the first, on the facet and on the building (a choice),
+   * mm.
+   */
+  private static final double APART = 100;
+
+  /** How far a member is pushed to find what it meets, and how far it must then reach in, mm. */
+  private static final double PUSH = 1;
+
+  private static final double REACH = 0.3;
+  private static final double FLUSH = 1;
+
+  private final Wall wall;
+  private final SupportParameters asked;
+  private final List<FramedFacet> run;
+  private final Site site;
+
+  RunSite(Wall wall, SupportParameters asked, List<FramedFacet> run) {
+    this.wall = wall;
+    this.asked = asked;
+    this.run = run;
+    this.site =
+        new Site(
+            stand(),
+            held().stream().map(this::back).toList(),
+            studs(held().get(held().size() - 1)),
+            new Site.Section(wall.frame().breadth(), wall.frame().depth()),
+            asked.bay(),
+            wall.stock().longestMember());
+  }
+
+  Site site() {
+    return site;
+  }
+
+  /** Whether it has studs to hold it by. */
+  boolean isBearing() {
+    return !site.studs().isEmpty();
+  }
+
+  Stand stand() {
+    return run.get(0).facet().plane().stand();
+  }
+
+  /** The facets that timber holds: of a hinged run the lowest alone. */
+  private List<FramedFacet> held() {
+    return asked.kind() == Kind.HINGED ? run.subList(0, 1) : run;
+  }
+
+  private double behind() {
+    return wall.sheet().thickness() + wall.frame().depth();
+  }
+
+  private BackEdge back(FramedFacet frame) {
+    Envelope box = new Envelope();
+    frame.members().forEach(member -> box.expandToInclude(member.far().getEnvelopeInternal()));
+    FacetPlane plane = frame.facet().plane();
+    return new BackEdge(
+        frame.facet().name(),
+        frame.facet().angle(),
+        new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
+        new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())));
+  }
+
+  /** Left sides of the studs that reach the plate on top, x of the run. */
+  private static List<Double> studs(FramedFacet frame) {
+    double plate =
+        frame.members().stream()
+            .filter(member -> member.role() == Role.PLATE)
+            .mapToDouble(member -> member.box().getMinY())
+            .max()
+            .orElse(0);
+    return frame.members().stream()
+        .filter(member -> member.role() == Role.STUD && member.direction().equals(Direction.UP))
+        .filter(member -> member.isSquare() || member.hasSquareSides())
+        .filter(member -> member.box().getMaxY() >= plate - FLUSH)
+        .map(member -> frame.facet().plane().left() + member.box().getMinX())
+        .sorted()
+        .toList();
+  }
+
+  /** How far toward the climber the face reaches, y of the run, mm. */
+  double reach() {
+    return run.stream()
+        .map(FramedFacet::facet)
+        .mapToDouble(facet -> Math.max(facet.plane().y(0, 0), facet.plane().y(facet.length(), 0)))
+        .max()
+        .orElse(0);
+  }
+
+  /** Where base rails end: under the outermost edge, but never behind the foot's plate. */
+  double railFront() {
+    return asked.front().orElse(Math.max(0, reach()));
+  }
+
+  /** Height of the ceiling where it is lowest over the run's upper edge; none told, very high. */
+  double ceiling() {
+    Ceiling ceiling = wall.room().ceiling();
+    BackEdge top = site.backs().get(site.backs().size() - 1);
+    double one = top.high().y();
+    double other = one - wall.frame().depth();
+    double slope = Trig.tan(ceiling.pitch());
+    return ceiling.height().orElse(0.0) + Math.min(one * slope, other * slope);
+  }
+
+  /** Where a hinged run is held on the building. */
+  double anchorHeight() {
+    return asked.hinge().anchorHeight().orElseGet(this::highest);
+  }
+
+  /** How high the held place reaches at the steepest angle. */
+  private double highest() {
+    Optional<Swing> swing = swing();
+    return swing
+        .map(
+            one ->
+                Swing.angles(wall, one.hinged()).stream()
+                    .mapToDouble(angle -> one.at(angle, held(0, attach())).z())
+                    .max()
+                    .orElse(0))
+        .orElse(0.0);
+  }
+
+  private Optional<Swing> swing() {
+    return Swing.of(wall, run.stream().map(FramedFacet::facet).toList());
+  }
+
+  private Facet top() {
+    return run.get(run.size() - 1).facet();
+  }
+
+  private double attach() {
+    return asked.hinge().attach().orElse(top().length() - BELOW_EDGE);
+  }
+
+  private Place held(double u, double v) {
+    return top().plane().toRoom(new Place(u, v, behind()));
+  }
+
+  /** The plates that the lowest frame stands on, behind the sheets. */
+  List<PlacedMember> feet() {
+    FramedFacet lowest = run.get(0);
+    FacetPlane plane = lowest.facet().plane();
+    double behind = wall.sheet().thickness();
+    FacetPlane back =
+        new FacetPlane(
+            plane.angle(), plane.left(), plane.y(0, behind), plane.z(0, behind), plane.stand());
+    double low = lowest.footing().plateLow();
+    return lowest.members().stream()
+        .filter(member -> member.role() == Role.PLATE && member.box().getMinY() <= low + FLUSH)
+        .map(member -> new PlacedMember(member, back, 0))
+        .toList();
+  }
+
+  /** The face of the building's wall, y of the run. */
+  double buildingFace() {
+    return site.hindmost() - asked.behind();
+  }
+
+  /** On the outer studs of the uppermost facet one each, and one beside it. */
+  List<Tether> tethers(int before) {
+    List<Tether> tethers = new ArrayList<>();
+    List<Double> studs = swing().isEmpty() ? List.of() : studs(run.get(run.size() - 1));
+    if (!studs.isEmpty()) {
+      double half = wall.frame().breadth() / 2;
+      double left = top().plane().left();
+      for (double stud : List.of(studs.get(0), studs.get(studs.size() - 1))) {
+        String mark = "T" + (before / 2 + tethers.size() / 2 + 1);
+        double inward = tethers.isEmpty() ? APART : -APART;
+        Place high = anchor(stud + half, anchorHeight());
+        Place beside = anchor(stud + half + inward, anchorHeight());
+        tethers.add(new Tether(mark, false, stud + half - left, attach(), high));
+        tethers.add(new Tether(mark + "b", true, stud + half - left, attach() - APART, beside));
+      }
+    }
+    return tethers;
+  }
+
+  private Place anchor(double x, double z) {
+    return stand().toRoom(new Place(x, buildingFace() + wall.frame().breadth(), z));
+  }
+
+  /** The member of a facet's frame that a support's member lies flat against, studs first. */
+  Optional<Member> touched(PlacedMember placed, String facet) {
+    FramedFacet frame =
+        run.stream().filter(one -> one.facet().name().equals(facet)).findFirst().orElseThrow();
+    Place push =
+        placed.member().role() == Role.RAIL
+            ? new Place(0, 0, PUSH + Math.max(0, frame.footing().packing()))
+            : frame.facet().plane().normal();
+    Solid pushed = placed.body().mapped(corner -> corner.plus(push));
+    double thickness = wall.sheet().thickness();
+    return frame.members().stream()
+        .filter(
+            member ->
+                member.body(thickness).mapped(frame.facet().plane()::toRoom).overlap(pushed)
+                    > REACH)
+        .min(Comparator.comparing(member -> !member.role().isUpright()));
+  }
+}

@@ -1,0 +1,32 @@
+package plycrag.layout;
+
+import java.util.List;
+import plycrag.params.SupportParameters;
+
+/**
+ * What holds a wall up.
+ *
+ * @param kind how
+ * @param members run by run, station by station from the left
+ * @param joints between them, and with the frame
+ * @param anchors in the building, from the left
+ * @param tethers of a hinged wall
+ * @param unheld the facets whose upper edge this kind of support does not hold
+ */
+public record Support(
+    SupportParameters.Kind kind,
+    List<PlacedMember> members,
+    List<Joint> joints,
+    List<Anchor> anchors,
+    List<Tether> tethers,
+    List<String> unheld) {
+
+  /** Copies the lists. */
+  public Support {
+    members = List.copyOf(members);
+    joints = List.copyOf(joints);
+    anchors = List.copyOf(anchors);
+    tethers = List.copyOf(tethers);
+    unheld = List.copyOf(unheld);
+  }
+}

@@ -1,0 +1,37 @@
+package plycrag.layout.support;
+
+/**
+ * The back of one facet's frame in section, a straight line from its lower to its upper end.
+ *
+ * @param facet whose it is
+ * @param angle from vertical, degrees; positive leans out
+ * @param low its lower end
+ * @param high its upper end
+ */
+public record BackEdge(String facet, double angle, SectionPlace low, SectionPlace high) {
+  /** What leans further has no back that something level can end on (a choice, no source). */
+  private static final double STEEPEST = 60;
+
+  /** What leans less has no back that something upright can end on (a choice, no source). */
+  private static final double FLATTEST = 20;
+
+  /** Where it stands at a height, beyond its ends too. */
+  double y(double z) {
+    return low.y() + (z - low.z()) * (high.y() - low.y()) / (high.z() - low.z());
+  }
+
+  /** How high it is at a place, beyond its ends too. */
+  double z(double y) {
+    return low.z() + (y - low.y()) * (high.z() - low.z()) / (high.y() - low.y());
+  }
+
+  /** Whether something level can end on it. */
+  boolean takesLevel() {
+    return Math.abs(angle) <= STEEPEST;
+  }
+
+  /** Whether something from above can end on it. */
+  boolean takesUpright() {
+    return angle >= FLATTEST;
+  }
+}

@@ -1,0 +1,34 @@
+package plycrag.layout.support;
+
+import java.util.Optional;
+
+/**
+ * Where a timber meets another, or the frame.
+ *
+ * @param first the timber that ends
+ * @param second what it ends on; empty for the frame
+ * @param facet whose frame it meets where there is no second; empty elsewhere
+ * @param place the middle of where they meet, in (u, v) of the first one's plane
+ * @param length of the line along which they meet, mm
+ * @param lapped whether it lies along the other's side and does not end on it
+ */
+public record Meeting(
+    Timber first,
+    Optional<Timber> second,
+    String facet,
+    SectionPlace place,
+    double length,
+    boolean lapped) {
+
+  static Meeting end(Timber first, Timber second, SectionPlace place, double length) {
+    return new Meeting(first, Optional.of(second), "", place, length, false);
+  }
+
+  static Meeting lap(Timber first, Timber second, SectionPlace place, double length) {
+    return new Meeting(first, Optional.of(second), "", place, length, true);
+  }
+
+  static Meeting frame(Timber first, String facet, SectionPlace place, double length) {
+    return new Meeting(first, Optional.empty(), facet, place, length, false);
+  }
+}

@@ -1,0 +1,157 @@
+package plycrag.layout.support;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Stand;
+
+/**
+ * What a support is set for.
+ *
+ * @param stand where the run stands
+ * @param backs the backs of its facets' frames, from the floor up
+ * @param studs left sides of the studs that may bear, x of the run, ascending, mm
+ * @param section breadth along the wall and depth across it, mm
+ * @param bay the greatest distance between stations, mm
+ * @param longest a timber may be, mm
+ */
+public record Site(
+    Stand stand,
+    List<BackEdge> backs,
+    List<Double> studs,
+    Section section,
+    double bay,
+    double longest) {
+  private static final double TINY = 1e-6;
+
+  /** Copies the lists. */
+  public Site {
+    backs = List.copyOf(backs);
+    studs = List.copyOf(studs);
+  }
+
+  /**
+   * The section of the timber.
+   *
+   * @param breadth mm
+   * @param depth mm
+   */
+  public record Section(double breadth, double depth) {}
+
+  double breadth() {
+    return section.breadth();
+  }
+
+  double depth() {
+    return section.depth();
+  }
+
+  /** Left sides of the stations: the outer studs, and as few between as keep the distance. */
+  public List<Double> stations() {
+    List<Double> stations = new ArrayList<>();
+    for (int at = 0; at < studs.size(); at++) {
+      boolean last = at == studs.size() - 1;
+      double reached =
+          stations.isEmpty() ? Double.NEGATIVE_INFINITY : stations.get(stations.size() - 1);
+      boolean nextTooFar = !last && studs.get(at + 1) - reached > bay + TINY;
+      boolean beside = studs.get(at) - reached < breadth() - TINY;
+      if (!beside && (last || nextTooFar)) {
+        stations.add(studs.get(at));
+      }
+    }
+    return stations;
+  }
+
+  /** The hindmost place of the frames, y in mm. */
+  public double hindmost() {
+    return backs.stream()
+        .mapToDouble(back -> Math.min(back.low().y(), back.high().y()))
+        .min()
+        .orElse(0);
+  }
+
+  /** The plane of a station: u toward the climber, v up, behind it to the right. */
+  FacetPlane station(double x) {
+    return new FacetPlane(0, 0, 0, 0, stand.next(x, 0, 90));
+  }
+
+  /** An upright plane along the wall: u to the right, v up, behind it away from the climber. */
+  FacetPlane along(double y) {
+    return new FacetPlane(0, 0, y, 0, stand);
+  }
+
+  /** A timber of a station. */
+  Timber timber(Use use, double x, Direction direction, List<SectionPlace> corners) {
+    return new Timber(use, station(x), direction, outline(corners), breadth());
+  }
+
+  /**
+   * Level timber along the wall, from the first station to the last, in as few lengths as there
+   * are; where one ends and the next begins both bear on the middle of a station.
+   *
+   * @param y of its face toward the climber, mm
+   * @param low its underside, mm
+   * @param high its top, mm
+   * @param depth how far it reaches behind that face, mm
+   */
+  List<Timber> ledgers(double y, double low, double high, double depth) {
+    List<Double> stations = stations();
+    double end = stations.get(stations.size() - 1) + breadth();
+    List<Timber> ledgers = new ArrayList<>();
+    double from = stations.get(0);
+    while (from < end - TINY) {
+      double to = end - from <= longest ? end : joint(from, stations).orElse(end);
+      Polygon outline = Shapes.rectangle(from, low, to, high);
+      ledgers.add(new Timber(Use.LEDGER, along(y), Direction.LEVEL, outline, depth));
+      from = to;
+    }
+    return ledgers;
+  }
+
+  /** The last station's middle that a timber from here reaches. */
+  private OptionalDouble joint(double from, List<Double> stations) {
+    return stations.stream()
+        .mapToDouble(x -> x + breadth() / 2)
+        .filter(middle -> middle > from + breadth() && middle - from <= longest)
+        .max();
+  }
+
+  /** The one of some ledgers that a station ends on. */
+  Timber under(double x, List<Timber> ledgers) {
+    return ledgers.stream()
+        .filter(ledger -> ledger.outline().getEnvelopeInternal().getMaxX() > x + TINY)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A straight-sided area from its corners. */
+  static Polygon outline(List<SectionPlace> corners) {
+    return Shapes.polygon(
+        corners.stream().map(corner -> new Coordinate(corner.y(), corner.z())).toList());
+  }
+
+  /** A level timber of a station that ends flat on the back of a frame. */
+  Timber tie(double x, double from, BackEdge back, double high) {
+    double low = high - depth();
+    return timber(
+        Use.TIE,
+        x,
+        Direction.LEVEL,
+        List.of(
+            new SectionPlace(from, low),
+            new SectionPlace(back.y(low), low),
+            new SectionPlace(back.y(high), high),
+            new SectionPlace(from, high)));
+  }
+
+  /** Where such a tie meets the frame. */
+  Meeting onFrame(Timber tie, BackEdge back, double high) {
+    double middle = high - depth() / 2;
+    return Meeting.frame(tie, back.facet(), new SectionPlace(back.y(middle), middle), depth());
+  }
+}

@@ -1,0 +1,17 @@
+package plycrag.layout.support;
+
+/** What a timber of a support is for. */
+public enum Use {
+  /** Stands upright. */
+  POST,
+  /** Runs level from the frame to what holds it. */
+  TIE,
+  /** Lies on the floor under the frame and the post. */
+  RAIL,
+  /** Slants. */
+  BRACE,
+  /** Lies flat along a wall or a ceiling. */
+  LEDGER,
+  /** Comes straight down from a ceiling. */
+  HANGER
+}
