@@ -31,6 +31,14 @@ import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.ScrewSold;
 import plycrag.check.making.WithinTravel;
 import plycrag.check.rule.Rule;
+import plycrag.check.standing.BroughtIn;
+import plycrag.check.standing.FallSpace;
+import plycrag.check.standing.PeopleSafe;
+import plycrag.check.standing.RoomFits;
+import plycrag.check.standing.StandsFirm;
+import plycrag.check.standing.StandsUp;
+import plycrag.check.standing.SupportHolds;
+import plycrag.check.standing.SwingClear;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
 
@@ -63,6 +71,14 @@ public final class Inspection {
           new OutlineTool(),
           new KeepOutsKept(),
           new WithinTravel(),
+          new SupportHolds(),
+          new StandsFirm(),
+          new SwingClear(),
+          new RoomFits(),
+          new StandsUp(),
+          new BroughtIn(),
+          new FallSpace(),
+          new PeopleSafe(),
           new InsertsReachable(),
           new InsertsFit(),
           new InsertLeftOut());

@@ -14,6 +14,12 @@ import plycrag.finding.Severity;
  */
 public record WholeWall(String rule, Severity severity) {
 
+  /** Something that is not so many millimetres short. */
+  public Finding finding(String sentence, String suggestion) {
+    return new Finding(
+        rule, severity, new Place.WholeWall(), "", "", Optional.empty(), sentence, suggestion);
+  }
+
   /** Something that falls short. */
   public Finding finding(
       String first, String second, Measure measure, String sentence, String suggestion) {

@@ -1,0 +1,205 @@
+package plycrag.check.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.finding.Severity;
+import plycrag.geometry.Place;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Stand;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.FallZone;
+import plycrag.layout.Layout;
+import plycrag.layout.PlacedMember;
+import plycrag.layout.Role;
+import plycrag.params.RoomParameters;
+import plycrag.params.RoomParameters.Obstacle;
+import plycrag.units.Tape;
+
+/** Nothing hard lies where people fall, as far as the room is told. See {@link FallZone}. */
+public final class FallSpace implements Rule {
+  private static final double TOLERANCE = 0.01;
+  private static final String SOURCE = " (EN 12572-2:2017 Table 2)";
+
+  @Override
+  public String name() {
+    return "fall-space";
+  }
+
+  @Override
+  public String promise() {
+    return "The floor in front of the wall is clear as far as people fall, and rails lie under mats.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (int number = 0; number < layout.runs().size(); number++) {
+      List<FacetLayout> run = layout.runs().get(number);
+      FallZone zone = FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+      height(layout, zone, findings);
+      front(layout, zone, run.get(0), findings);
+      obstacles(layout, zone, run.get(0), findings);
+      mats(layout, zone, findings);
+      support(layout, number, zone, findings);
+    }
+    inserts(layout, findings);
+    return findings.stream().distinct().toList();
+  }
+
+  private void height(Layout layout, FallZone zone, List<Finding> findings) {
+    if (zone.top() > FallZone.HIGH + TOLERANCE) {
+      Tape tape = layout.wall().tape();
+      findings.add(
+          new WholeWall(name(), Severity.WARNING)
+              .finding(
+                  "",
+                  "",
+                  new Measure(FallZone.HIGH - zone.top(), 0),
+                  "the climbing face ends "
+                      + tape.text(zone.top())
+                      + " above the floor, higher than "
+                      + tape.text(FallZone.HIGH),
+                  "make it lower, or ask a maker of mats and your local standard what such a fall"
+                      + " needs"));
+    }
+  }
+
+  /** The room ends somewhere in front of the first run; others face elsewhere. */
+  private void front(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
+    Optional<Double> front = layout.wall().room().sides().front();
+    boolean isFirst = lowest.facet().plane().stand().equals(Stand.FIRST);
+    if (isFirst && front.isPresent() && front.get() < zone.end() - TOLERANCE) {
+      findings.add(
+          tooShort(
+              layout.wall().tape(),
+              "the room ends",
+              front.get() - zone.outermost(),
+              zone,
+              "lean the wall out less or make it lower"));
+    }
+  }
+
+  private Finding tooShort(Tape tape, String what, double found, FallZone zone, String suggestion) {
+    return new WholeWall(name(), Severity.ERROR)
+        .finding(
+            "",
+            "",
+            new Measure(found, zone.clear()),
+            what
+                + " "
+                + tape.text(Math.max(0, found))
+                + " in front of the wall's outermost edge; "
+                + tape.text(zone.clear())
+                + " must be clear"
+                + SOURCE,
+            suggestion);
+  }
+
+  private void obstacles(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
+    Stand stand = lowest.facet().plane().stand();
+    double width = lowest.facet().width();
+    for (Obstacle obstacle : layout.wall().room().obstacles()) {
+      Solid body = Boxes.of(obstacle).mapped(stand::fromRoom);
+      Solid space =
+          Boxes.between(
+              List.of(
+                  new Place(0, zone.foot(), 0),
+                  new Place(width, zone.foot(), 0),
+                  new Place(width, zone.end(), 0),
+                  new Place(0, zone.end(), 0)),
+              0,
+              zone.top());
+      if (body.overlap(space) > TOLERANCE) {
+        double nearest =
+            body.near().stream().mapToDouble(Place::y).min().orElse(0) - zone.outermost();
+        findings.add(
+            tooShort(
+                layout.wall().tape(),
+                obstacle.name() + " stands",
+                nearest,
+                zone,
+                "take " + obstacle.name() + " away or move the wall"));
+      }
+    }
+  }
+
+  private void mats(Layout layout, FallZone zone, List<Finding> findings) {
+    RoomParameters.Mat mat = layout.wall().room().mat();
+    Optional<Double> front = mat.thickness().flatMap(thickness -> mat.front());
+    if (front.isPresent() && front.get() < zone.clear() - TOLERANCE) {
+      findings.add(
+          tooShort(
+              layout.wall().tape(),
+              "the mats end",
+              front.get(),
+              zone,
+              "lay them further ([mat] front)"));
+    }
+  }
+
+  private void support(Layout layout, int run, FallZone zone, List<Finding> findings) {
+    for (PlacedMember placed : layout.standing()) {
+      if (placed.run() == run) {
+        Stand stand = layout.runs().get(run).get(0).facet().plane().stand();
+        Solid body = placed.body().mapped(stand::fromRoom);
+        double front = body.near().stream().mapToDouble(Place::y).max().orElse(0);
+        boolean inFront = front > zone.foot() + TOLERANCE;
+        if (inFront && placed.member().role() == Role.RAIL) {
+          rail(layout, placed, findings);
+        } else if (inFront && placed.member().role() == Role.POST) {
+          findings.add(
+              new WholeWall(name(), Severity.ERROR)
+                  .finding(
+                      "post " + placed.member().mark() + " stands where people fall",
+                      "set the posts further behind ([support] behind)"));
+        }
+      }
+    }
+  }
+
+  private void rail(Layout layout, PlacedMember placed, List<Finding> findings) {
+    double height = placed.member().box().getHeight();
+    double thickness = layout.wall().room().mat().thickness().orElse(0.0);
+    if (thickness < height - TOLERANCE) {
+      Tape tape = layout.wall().tape();
+      String mats = thickness > 0 ? "mats of " + tape.text(thickness) : "no mats that are told";
+      findings.add(
+          new WholeWall(name(), Severity.ERROR)
+              .finding(
+                  placed.member().mark(),
+                  "",
+                  new Measure(thickness, height),
+                  "base rail "
+                      + placed.member().mark()
+                      + " is "
+                      + tape.text(height)
+                      + " high where people fall, under "
+                      + mats,
+                  "lay mats that are thicker, and pad the rail under them ([mat] thickness)"));
+    }
+  }
+
+  private void inserts(Layout layout, List<Finding> findings) {
+    double thickness = layout.wall().room().mat().thickness().orElse(0.0);
+    long below =
+        layout.facets().stream()
+            .flatMap(
+                facet ->
+                    facet.inserts().stream()
+                        .map(insert -> facet.facet().plane().z(insert.centre().getY(), 0)))
+            .filter(height -> height < thickness)
+            .count();
+    if (below > 0) {
+      findings.add(
+          new WholeWall(name(), Severity.NOTE)
+              .finding(
+                  below + " inserts lie below the top of the mats",
+                  "raise the wall ([wall] raise), or leave their rows out"));
+    }
+  }
+}

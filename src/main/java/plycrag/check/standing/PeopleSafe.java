@@ -1,0 +1,108 @@
+package plycrag.check.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Severity;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Joint;
+import plycrag.layout.Layout;
+import plycrag.params.WallParameters.Behind;
+import plycrag.units.Tape;
+import plycrag.wall.Cutout;
+import plycrag.wall.Facet;
+
+/**
+ * Nothing could hold a head, a neck or a finger. Openings from 89 to 230 mm let a child's body
+ * through and not its head (the probes of EN 1176-1, from memory).
+ */
+public final class PeopleSafe implements Rule {
+  private static final double BODY = 89;
+  private static final double HEAD = 230;
+
+  @Override
+  public String name() {
+    return "people-safe";
+  }
+
+  @Override
+  public String promise() {
+    return "No opening could hold a head or a neck, and what could pinch is told.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    Tape tape = layout.wall().tape();
+    double mat = layout.wall().room().mat().thickness().orElse(0.0);
+    for (FacetLayout facet : layout.facets()) {
+      underEdge(facet.facet(), mat, tape, findings);
+      for (Cutout cutout : facet.facet().cutouts()) {
+        opening(cutout, tape, findings);
+      }
+    }
+    hinges(layout, findings);
+    back(layout, findings);
+    return findings;
+  }
+
+  private void underEdge(Facet facet, double mat, Tape tape, List<Finding> findings) {
+    double gap = facet.raise() - mat;
+    if (!facet.standsOnFacet() && isTrap(gap)) {
+      findings.add(
+          new WholeWall(name(), Severity.WARNING)
+              .finding(
+                  "the gap of "
+                      + tape.text(gap)
+                      + " under the lower edge of facet "
+                      + facet.name()
+                      + " could hold a child's head",
+                  "close it with a kick or a board, raise the wall by more, or lay mats up to it"));
+    }
+  }
+
+  private void opening(Cutout cutout, Tape tape, List<Finding> findings) {
+    Envelope box = cutout.shape().getEnvelopeInternal();
+    double smaller = Math.min(box.getWidth(), box.getHeight());
+    if (isTrap(smaller)) {
+      findings.add(
+          new WholeWall(name(), Severity.WARNING)
+              .finding(
+                  "the opening "
+                      + cutout.name()
+                      + " is "
+                      + tape.text(smaller)
+                      + " across and could hold a child's head",
+                  "close it with a cover, or make it smaller or larger"));
+    }
+  }
+
+  private static boolean isTrap(double opening) {
+    return opening >= BODY && opening <= HEAD;
+  }
+
+  private void hinges(Layout layout, List<Finding> findings) {
+    boolean hinged = layout.joints().stream().anyMatch(one -> one.kind() == Joint.Kind.HINGE);
+    if (hinged) {
+      findings.add(
+          new WholeWall(name(), Severity.WARNING)
+              .finding(
+                  "fingers are caught at the hinges when the wall is moved",
+                  "cover the gap on both sides, and let nobody near while it is moved"));
+    }
+  }
+
+  private void back(Layout layout, List<Finding> findings) {
+    boolean open = layout.support().isPresent() && layout.wall().behind() == Behind.WALK_IN;
+    if (open) {
+      findings.add(
+          new WholeWall(name(), Severity.NOTE)
+              .finding(
+                  "the back of the wall is open to anybody",
+                  "close it off, so that nobody plays, climbs or stands there while others climb"));
+    }
+  }
+}

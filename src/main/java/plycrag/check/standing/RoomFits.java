@@ -1,0 +1,143 @@
+package plycrag.check.standing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.finding.Severity;
+import plycrag.geometry.Place;
+import plycrag.geometry.Trig;
+import plycrag.layout.Layout;
+import plycrag.layout.Standing;
+import plycrag.params.RoomParameters;
+import plycrag.params.RoomParameters.Obstacle;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+
+/** The wall stands in its room at every angle that it is used at. */
+public final class RoomFits implements Rule {
+  private static final double TOLERANCE = 0.01;
+
+  @Override
+  public String name() {
+    return "room-fits";
+  }
+
+  @Override
+  public String promise() {
+    return "The wall stands under its ceiling, between its walls and clear of what is told to be"
+        + " there.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (int run = 0; run < layout.runs().size(); run++) {
+      for (double angle : Standing.angles(layout, run)) {
+        Standing standing = Standing.of(layout, run, angle);
+        Facet top = layout.runs().get(run).get(layout.runs().get(run).size() - 1).facet();
+        ceiling(layout, standing, leaning(standing, top, angle), findings);
+        sides(layout, standing, findings);
+        for (Obstacle obstacle : layout.wall().room().obstacles()) {
+          obstacle(layout.wall().tape(), standing, obstacle, findings);
+        }
+      }
+    }
+    return findings.stream().distinct().toList();
+  }
+
+  /** A facet and how far it leans. */
+  private record Leaning(Facet facet, double angle) {}
+
+  private static Leaning leaning(Standing standing, Facet top, double angle) {
+    return new Leaning(top, standing.moving().isEmpty() ? top.angle() : angle);
+  }
+
+  private void ceiling(Layout layout, Standing standing, Leaning top, List<Finding> findings) {
+    RoomParameters.Ceiling ceiling = layout.wall().room().ceiling();
+    if (ceiling.height().isEmpty()) {
+      return;
+    }
+    double rise = Trig.tan(ceiling.pitch());
+    double over =
+        standing
+            .corners()
+            .mapToDouble(corner -> corner.z() - ceiling.height().get() - corner.y() * rise)
+            .max()
+            .orElse(0);
+    if (over > TOLERANCE) {
+      Tape tape = layout.wall().tape();
+      double gain = Trig.cos(top.angle()) - rise * Trig.sin(top.angle());
+      double fitting = tape.snapDown(top.facet().length() - over / gain);
+      String shorter =
+          gain > 0 && fitting > 0
+              ? "facet "
+                  + top.facet().name()
+                  + " fits with a length of "
+                  + tape.text(fitting)
+                  + " up the slope ([[facet]] length)"
+              : "lower the wall";
+      findings.add(
+          new WholeWall(name(), Severity.ERROR)
+              .finding(
+                  "",
+                  "",
+                  new Measure(-over, 0),
+                  "the wall is "
+                      + tape.text(tape.snapUp(over))
+                      + " too high for the ceiling at "
+                      + Decimal.of(top.angle(), 2)
+                      + "°",
+                  shorter));
+    }
+  }
+
+  private void sides(Layout layout, Standing standing, List<Finding> findings) {
+    RoomParameters.Sides sides = layout.wall().room().sides();
+    double width = layout.runs().get(0).get(0).facet().width();
+    double left = standing.corners().mapToDouble(Place::x).min().orElse(0);
+    double right = standing.corners().mapToDouble(Place::x).max().orElse(0);
+    side(layout, "left", sides.left().map(room -> room + left), findings);
+    side(layout, "right", sides.right().map(room -> room + width - right), findings);
+  }
+
+  private void side(Layout layout, String side, Optional<Double> room, List<Finding> findings) {
+    if (room.isPresent() && room.get() < -TOLERANCE) {
+      Tape tape = layout.wall().tape();
+      findings.add(
+          new WholeWall(name(), Severity.ERROR)
+              .finding(
+                  "",
+                  "",
+                  new Measure(room.get(), 0),
+                  "the wall reaches "
+                      + tape.text(tape.snapUp(-room.get()))
+                      + " through what ends the room on its "
+                      + side,
+                  "make it narrower or move it"));
+    }
+  }
+
+  private void obstacle(Tape tape, Standing standing, Obstacle obstacle, List<Finding> findings) {
+    standing.bodies().stream()
+        .filter(body -> body.solid().overlap(Boxes.of(obstacle)) > TOLERANCE)
+        .max(Comparator.comparingDouble(body -> body.solid().overlap(Boxes.of(obstacle))))
+        .ifPresent(
+            body -> {
+              double depth = body.solid().overlap(Boxes.of(obstacle));
+              findings.add(
+                  new WholeWall(name(), Severity.ERROR)
+                      .finding(
+                          body.mark(),
+                          obstacle.name(),
+                          new Measure(-depth, 0),
+                          body.mark() + " overlaps " + obstacle.name() + " by " + tape.size(depth),
+                          "move the wall, or cut it out round " + obstacle.name()));
+            });
+  }
+}

@@ -1,0 +1,127 @@
+package plycrag.check.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Severity;
+import plycrag.geometry.Solid;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.FallZone;
+import plycrag.layout.Layout;
+import plycrag.layout.Mass;
+import plycrag.layout.PlacedMember;
+import plycrag.layout.Role;
+import plycrag.params.SupportParameters;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+import plycrag.wall.Wall;
+
+/**
+ * A wall on posts of its own does not tip over its rails.
+ *
+ * <p>EN 1990 Table A1.2(A), recommended values: 0.9 of the weight against 1.5 times what tips it.
+ * What tips it is one climber, 0.8 kN (EN 12572-2:2017 4.6), doubled since the load comes suddenly,
+ * at the outermost edge of the face.
+ */
+public final class StandsFirm implements Rule {
+  /** Standard gravity, m/s². */
+  private static final double GRAVITY = 9.80665;
+
+  private static final double HOLDING = 0.9;
+  private static final double TIPPING = 1.5;
+  private static final double CLIMBER = 800;
+  private static final double SUDDEN = 2;
+  private static final double METRE = 1000;
+
+  @Override
+  public String name() {
+    return "stands-firm";
+  }
+
+  @Override
+  public String promise() {
+    return "A wall on posts of its own does not tip over with a climber on its outermost edge.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    boolean stands = layout.wall().support().filter(SupportParameters::hasPosts).isPresent();
+    if (stands) {
+      for (int run = 0; run < layout.runs().size(); run++) {
+        judge(layout, run, findings);
+      }
+    }
+    return findings;
+  }
+
+  private void judge(Layout layout, int number, List<Finding> findings) {
+    Wall wall = layout.wall();
+    List<FacetLayout> run = layout.runs().get(number);
+    List<PlacedMember> support =
+        layout.standing().stream().filter(one -> one.run() == number).toList();
+    if (support.isEmpty()) {
+      return;
+    }
+    Mass mass = Mass.ofSupport(wall, support);
+    for (FacetLayout facet : run) {
+      mass = mass.plus(Mass.ofFrame(wall, facet)).plus(Mass.ofSheets(wall, facet));
+    }
+    double centre = run.get(0).facet().plane().stand().fromRoom(mass.centre()).y();
+    double toe = ends(run, support, 1);
+    double heel = -ends(run, support, -1);
+    double edge = FallZone.of(wall, run.stream().map(FacetLayout::facet).toList()).outermost();
+    double weight = HOLDING * mass.kilograms() * GRAVITY;
+    double load = TIPPING * SUDDEN * CLIMBER;
+    double forward = weight * (toe - centre) - load * Math.max(0, edge - toe);
+    if (forward < 0) {
+      double needed = (load * edge + weight * centre) / (load + weight);
+      findings.add(
+          finding(
+              forward,
+              "the wall tips forward over the ends of its rails",
+              "let the rails reach "
+                  + text(wall.tape(), Math.max(needed, centre))
+                  + " in front of the wall's foot ([support] front)"));
+    }
+    double backward = weight * (centre - heel);
+    if (backward < 0) {
+      findings.add(
+          finding(
+              backward,
+              "the wall tips backward over the ends of its rails",
+              "set the posts further behind ([support] behind)"));
+    }
+  }
+
+  private static String text(Tape tape, double length) {
+    return tape.text(tape.snapUp(length));
+  }
+
+  /** How far the rails reach toward the climber, or away with a sign of -1, in the run, mm. */
+  private static double ends(List<FacetLayout> run, List<PlacedMember> support, int sign) {
+    double end = Double.NEGATIVE_INFINITY;
+    for (PlacedMember placed : support) {
+      if (placed.member().role() == Role.RAIL) {
+        Solid body = placed.body().mapped(run.get(0).facet().plane().stand()::fromRoom);
+        end =
+            Math.max(
+                end, body.near().stream().mapToDouble(corner -> sign * corner.y()).max().orElse(0));
+      }
+    }
+    return end;
+  }
+
+  private Finding finding(double moment, String sentence, String suggestion) {
+    double newtonMetres = moment / METRE;
+    return new WholeWall(name(), Severity.ERROR)
+        .finding(
+            sentence
+                + " by "
+                + Decimal.of(-newtonMetres, 0)
+                + " Nm with one climber on its outermost edge",
+            suggestion);
+  }
+}

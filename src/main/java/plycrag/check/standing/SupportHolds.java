@@ -1,0 +1,171 @@
+package plycrag.check.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Severity;
+import plycrag.layout.Layout;
+import plycrag.layout.PlacedMember;
+import plycrag.layout.Role;
+import plycrag.layout.Support;
+import plycrag.params.RoomParameters.Ceiling;
+import plycrag.params.RoomParameters.Members;
+import plycrag.params.SupportParameters;
+import plycrag.params.SupportParameters.Base;
+import plycrag.params.SupportParameters.Kind;
+import plycrag.params.SupportParameters.Lateral;
+import plycrag.params.WallParameters.FoldEdges;
+
+/** The support holds every facet, in both directions, by something that can bear it. */
+public final class SupportHolds implements Rule {
+  private static final int LEAST_ANCHORS = 2;
+
+  @Override
+  public String name() {
+    return "support-holds";
+  }
+
+  @Override
+  public String promise() {
+    return "A support holds every facet, along the wall and across it, by what can be fixed to.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    if (layout.support().isPresent()) {
+      SupportParameters asked = layout.wall().support().orElseThrow();
+      unheld(layout.support().get(), findings);
+      sway(asked, findings);
+      building(layout, asked, findings);
+      hinge(layout, asked, findings);
+    }
+    return findings;
+  }
+
+  private void unheld(Support support, List<Finding> findings) {
+    for (String facet : support.unheld()) {
+      String suggestion =
+          switch (support.kind()) {
+            case FREESTANDING, FIXED ->
+                "a facet must lean out by 60° or less and be high enough for a tie; let steeper ones"
+                    + " hang ([support] kind)";
+            case HUNG ->
+                "a facet must lean out by 20° or more and end below the ceiling; fix flatter ones to"
+                    + " a wall ([support] kind)";
+            case HINGED -> "let the lowest facet be a kick that a tie can hold";
+          };
+      add(
+          Severity.ERROR,
+          "the upper edge of facet " + facet + " is held by nothing",
+          suggestion,
+          findings);
+    }
+  }
+
+  private void sway(SupportParameters asked, List<Finding> findings) {
+    if (asked.lateral() == Lateral.NONE) {
+      add(
+          Severity.ERROR,
+          "nothing keeps the support from swaying along the wall",
+          "let braces or the sheets do it ([support] lateral)",
+          findings);
+    }
+    if (asked.lateral() == Lateral.BRACES && !asked.hasPosts()) {
+      add(
+          Severity.ERROR,
+          "braces are asked for where there are no posts",
+          "let the sheets keep it from swaying ([support] lateral)",
+          findings);
+    }
+  }
+
+  private void building(Layout layout, SupportParameters asked, List<Finding> findings) {
+    if (layout.wall().room().noDrill() && !asked.hasPosts()) {
+      add(
+          Severity.ERROR,
+          "nothing may be fixed to the building, and this support is",
+          "let it stand free ([support] kind)",
+          findings);
+    }
+    if (asked.kind() == Kind.HUNG) {
+      ceiling(layout.wall().room().ceiling(), findings);
+    }
+    if (asked.fixing().base().filter(base -> base == Base.SINGLE_SKIN).isPresent()) {
+      add(
+          Severity.WARNING,
+          "a wall one brick thick is not checked for what it is to hold",
+          "have it looked at by an engineer before anything is fixed to it",
+          findings);
+    }
+    anchors(layout.support().orElseThrow(), findings);
+  }
+
+  private void ceiling(Ceiling ceiling, List<Finding> findings) {
+    if (ceiling.height().isEmpty()) {
+      add(
+          Severity.ERROR,
+          "the wall is to hang, and how high the ceiling is has not been told",
+          "give its height ([room] ceiling)",
+          findings);
+    }
+    if (ceiling.members() != Members.JOISTS) {
+      String what =
+          ceiling.members() == Members.TRUSS
+              ? "the ceiling is carried by trusses, which carry nothing but what they were made for"
+              : "what carries the ceiling is not known";
+      add(
+          Severity.ERROR,
+          what,
+          "let the wall stand free or be fixed to a wall ([support] kind), or find joists"
+              + " ([room] ceiling-members)",
+          findings);
+    } else if (ceiling.joists().section().isEmpty() || ceiling.joists().span().isEmpty()) {
+      add(
+          Severity.ERROR,
+          "section and span of the ceiling's joists have not been told",
+          "measure them ([room] joist-section and joist-span)",
+          findings);
+    }
+  }
+
+  private void anchors(Support support, List<Finding> findings) {
+    for (PlacedMember placed : support.members()) {
+      String mark = placed.member().mark();
+      long count = support.anchors().stream().filter(one -> one.member().equals(mark)).count();
+      if (placed.member().role() == Role.LEDGER && count < LEAST_ANCHORS) {
+        add(
+            Severity.ERROR,
+            "ledger " + mark + " meets " + count + " places to fix it to, and two are the least",
+            "move the wall so that studs or joists lie behind it, or set timber between them first",
+            findings);
+      }
+    }
+  }
+
+  private void hinge(Layout layout, SupportParameters asked, List<Finding> findings) {
+    if (asked.kind() != Kind.HINGED) {
+      return;
+    }
+    if (layout.runs().stream().anyMatch(run -> run.size() < 2) || layout.runs().size() > 1) {
+      add(
+          Severity.ERROR,
+          "a hinged wall has a kick that stands and one facet or more on it, and no wall beside it",
+          "give a kick and what swings on it, by themselves",
+          findings);
+    }
+    if (layout.wall().foldEdges() == FoldEdges.MITRED) {
+      add(
+          Severity.ERROR,
+          "sheets and timber that are mitred to one angle bind at another",
+          "cut them square ([wall] fold-edges = \"square\")",
+          findings);
+    }
+  }
+
+  private void add(Severity severity, String sentence, String suggestion, List<Finding> findings) {
+    findings.add(new WholeWall(name(), severity).finding(sentence, suggestion));
+  }
+}

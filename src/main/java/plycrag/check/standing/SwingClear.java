@@ -1,0 +1,107 @@
+package plycrag.check.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.finding.Severity;
+import plycrag.geometry.Place;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.Layout;
+import plycrag.layout.Posture;
+import plycrag.layout.Standing;
+import plycrag.layout.Tether;
+import plycrag.units.Decimal;
+
+/** What swings cuts into nothing at any of its angles, and hangs from what holds it. */
+public final class SwingClear implements Rule {
+  private static final double TOLERANCE = 0.01;
+
+  @Override
+  public String name() {
+    return "swing-clear";
+  }
+
+  @Override
+  public String promise() {
+    return "A hinged wall cuts into nothing at any of its angles and is held from above.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (int run = 0; run < layout.runs().size(); run++) {
+      for (double angle : Standing.angles(layout, run)) {
+        Standing standing = Standing.of(layout, run, angle);
+        for (Standing.Body moving : standing.moving()) {
+          for (Standing.Body still : standing.still()) {
+            judge(layout, angle, moving, still, findings);
+          }
+        }
+        judgeTethers(layout, run, angle, findings);
+      }
+    }
+    return findings;
+  }
+
+  private void judge(
+      Layout layout,
+      double angle,
+      Standing.Body moving,
+      Standing.Body still,
+      List<Finding> findings) {
+    double depth = moving.solid().overlap(still.solid());
+    if (depth > TOLERANCE) {
+      findings.add(
+          new WholeWall(name(), Severity.ERROR)
+              .finding(
+                  moving.mark(),
+                  still.mark(),
+                  new Measure(-depth, 0),
+                  "at "
+                      + degrees(angle)
+                      + " "
+                      + moving.mark()
+                      + " would be "
+                      + layout.wall().tape().size(depth)
+                      + " deep in "
+                      + still.mark(),
+                  "leave that angle out ([support] angles), or draw the facet at its least angle"
+                      + " ([[facet]] angle)"));
+    }
+  }
+
+  private void judgeTethers(Layout layout, int run, double angle, List<Finding> findings) {
+    List<FacetLayout> facets = layout.runs().get(run);
+    List<Posture> postures =
+        Posture.of(layout.wall(), facets.stream().map(FacetLayout::facet).toList(), angle);
+    Posture top = postures.get(postures.size() - 1);
+    double behind = layout.wall().sheet().thickness() + layout.wall().frame().depth();
+    for (Tether tether : layout.support().map(one -> one.tethers()).orElse(List.of())) {
+      Place held = top.at(new Place(tether.u(), tether.v(), behind));
+      double below = tether.anchor().z() - held.z();
+      if (below < -TOLERANCE) {
+        findings.add(
+            new WholeWall(name(), Severity.ERROR)
+                .finding(
+                    tether.mark(),
+                    "",
+                    new Measure(below, 0),
+                    "at "
+                        + degrees(angle)
+                        + " "
+                        + tether.mark()
+                        + " is anchored "
+                        + layout.wall().tape().text(-below)
+                        + " below where it holds the wall",
+                    "anchor it higher ([support] anchor-height)"));
+      }
+    }
+  }
+
+  private static String degrees(double angle) {
+    return Decimal.of(angle, 2) + "°";
+  }
+}

@@ -1,0 +1,256 @@
+package plycrag.check.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import plycrag.check.Found;
+
+/** Every rule about how a wall stands, with a wall that passes and walls that fail. */
+class StandingRulesTest {
+  private static final String OVERHANG =
+      """
+      [wall]
+      raise = 400
+      [[facet]]
+      name = "main"
+      angle = 30
+      length = 2000
+      width = 1200
+      """;
+  private static final String KICKED =
+      """
+      [wall]
+      width = 1200
+      fold-edges = "square"
+      [[facet]]
+      name = "kick"
+      length = 300
+      [[facet]]
+      name = "main"
+      angle = 40
+      length = 1800
+      """;
+  private static final String JOISTS =
+      """
+      ceiling-members = "joists"
+      joist-section = [50, 200]
+      joist-span = 3000
+      """;
+
+  private static Found holds(String wall, String support, String room) {
+    return Found.by("support-holds", wall + "[support]\n" + support + "\n[room]\n" + room);
+  }
+
+  @Test
+  void everyKindHoldsWhatItCan() {
+    holds(OVERHANG, "kind = \"freestanding\"", "").isNothing();
+    holds(OVERHANG, "kind = \"fixed\"\nfixed-to = \"concrete\"", "").isNothing();
+    holds(KICKED, "kind = \"hung\"", "ceiling = 2400\n" + JOISTS).isNothing();
+    holds(KICKED, "kind = \"hinged\"\nfixed-to = \"masonry\"", "").isNothing();
+    Found.by("support-holds", OVERHANG).isNothing();
+  }
+
+  @Test
+  void somethingKeepsItFromSwaying() {
+    holds(OVERHANG, "kind = \"freestanding\"\nlateral = \"none\"", "")
+        .times(1)
+        .isError(true)
+        .says("nothing keeps the support from swaying along the wall");
+    holds(OVERHANG, "kind = \"fixed\"\nfixed-to = \"concrete\"\nlateral = \"braces\"", "")
+        .times(1)
+        .isError(true)
+        .says("braces are asked for where there are no posts");
+  }
+
+  @Test
+  void onlyJoistsThatAreKnownCarryIt() {
+    String hung = "kind = \"hung\"";
+    holds(KICKED, hung, "ceiling = 2400\nceiling-members = \"truss\"")
+        .isError(true)
+        .says("the ceiling is carried by trusses, which carry nothing but what they were made for");
+    holds(KICKED, hung, "ceiling = 2400")
+        .isError(true)
+        .says("what carries the ceiling is not known");
+    holds(KICKED, hung, "ceiling = 2400\nceiling-members = \"joists\"")
+        .isError(true)
+        .says("section and span of the ceiling's joists have not been told");
+  }
+
+  @Test
+  void aRentedRoomTakesNothingButPosts() {
+    holds(OVERHANG, "kind = \"fixed\"\nfixed-to = \"concrete\"", "no-drill = true")
+        .times(1)
+        .isError(true)
+        .says("nothing may be fixed to the building, and this support is");
+    holds(OVERHANG, "kind = \"freestanding\"", "no-drill = true").isNothing();
+  }
+
+  @Test
+  void aThinWallIsNotChecked() {
+    holds(OVERHANG, "kind = \"fixed\"\nfixed-to = \"single-skin\"", "").times(1).isError(false);
+  }
+
+  @Test
+  void aRoofNeedsToHang() {
+    String roof = OVERHANG.replace("angle = 30", "angle = 70");
+    holds(roof, "kind = \"freestanding\"", "")
+        .isError(true)
+        .says("the upper edge of facet main is held by nothing");
+  }
+
+  @Test
+  void aLedgerMeetsTwoStuds() {
+    String studs = "kind = \"fixed\"\nfixed-to = \"studs\"\nfirst-stud = 600\n";
+    holds(OVERHANG, studs + "building-stud-spacing = 1200", "")
+        .times(1)
+        .isError(true)
+        .says("ledger LG1 meets 1 places to fix it to, and two are the least");
+    holds(OVERHANG, studs + "building-stud-spacing = 400", "").isNothing();
+  }
+
+  @Test
+  void whatSwingsIsCutSquare() {
+    holds(
+            KICKED.replace("fold-edges = \"square\"", ""),
+            "kind = \"hinged\"\nfixed-to = \"masonry\"",
+            "")
+        .times(1)
+        .isError(true)
+        .says("sheets and timber that are mitred to one angle bind at another");
+  }
+
+  /** The rows of EN 12572-2:2017 Table 2, as DGUV Information 202-018 gives them. */
+  @ParameterizedTest
+  @CsvSource({"2900, 2000", "3200, 2500"})
+  void theFloorIsClearAsFarAsTheWallIsHigh(double height, double clear) {
+    String wall =
+        "[[facet]]\nlength = " + height + "\nwidth = 1200\n[stock]\nlengths = [6000]\n[room]\n";
+    Found.by("fall-space", wall + "front = " + (clear - 1))
+        .isError(true)
+        .measured(clear - 1, clear);
+    assertThat(
+            Found.by("fall-space", wall + "front = " + clear).findings().stream()
+                .filter(finding -> finding.isError()))
+        .isEmpty();
+  }
+
+  @Test
+  void aHighWallIsTold() {
+    Found.by("fall-space", "[[facet]]\nlength = 3200\nwidth = 1200\n")
+        .times(1)
+        .isError(false)
+        .measured(-200, 0);
+  }
+
+  @Test
+  void railsLieUnderMats() {
+    String stand = OVERHANG + "[support]\nkind = \"freestanding\"\n";
+    Found.by("fall-space", stand).isError(true).measured(0, 90);
+    Found.by("fall-space", stand + "[mat]\nthickness = 80\n").isError(true).measured(80, 90);
+    Found.by("fall-space", stand + "[mat]\nthickness = 300\n").isNothing();
+  }
+
+  @Test
+  void anObstacleInFrontIsTold() {
+    String wall = "[[facet]]\nlength = 2000\nwidth = 1200\n[[obstacle]]\nname = \"pillar\"\n";
+    Found.by("fall-space", wall + "out = 1500\nheight = 2500\n")
+        .times(1)
+        .isError(true)
+        .measured(1500, 2000)
+        .says(
+            "pillar stands 1500 mm in front of the wall's outermost edge; 2000 mm must be clear"
+                + " (EN 12572-2:2017 Table 2)");
+    Found.by("fall-space", wall + "out = 2000\nheight = 2500\n").isNothing();
+    Found.by("fall-space", wall + "out = 500\nlow = 2000\n").isNothing();
+  }
+
+  /**
+   * A face of 2000 mm plumb and its frame behind it: 2000 mm are needed, and no millimetre more.
+   */
+  @Test
+  void aRoomTooLowIsToldByHowMuch() {
+    String wall = "[[facet]]\nname = \"main\"\nlength = 2000\nwidth = 1200\n[room]\nceiling = ";
+    Found.by("room-fits", wall + "1900")
+        .times(1)
+        .isError(true)
+        .measured(-100, 0)
+        .says("the wall is 100 mm too high for the ceiling at 0°")
+        .suggests("facet main fits with a length of 1900 mm up the slope ([[facet]] length)");
+    Found.by("room-fits", wall + "2000").isNothing();
+  }
+
+  /** What is told to fit does fit, on a lean and under a slope. */
+  @ParameterizedTest
+  @CsvSource({"25, 0", "40, 10", "30, -15"})
+  void whatIsToldToFitFits(double angle, double pitch) {
+    String wall =
+        "[wall]\nraise = 400\n[[facet]]\nname = \"main\"\nwidth = 1200\nangle = " + angle + "\n";
+    String room = "\n[room]\nceiling = 2000\nceiling-pitch = " + pitch;
+    Found low = Found.by("room-fits", wall + "length = 2400" + room);
+    low.times(1).isError(true);
+    String told = low.findings().get(0).suggestion();
+    String length = told.replaceAll(".*length of ([0-9.]+) mm.*", "$1");
+    Found.by("room-fits", wall + "length = " + length + room).isNothing();
+    double longer = Double.parseDouble(length) + 3;
+    Found.by("room-fits", wall + "length = " + longer + room).times(1);
+  }
+
+  @Test
+  void aBeamInTheWallIsTold() {
+    String beam = "[[obstacle]]\nname = \"beam\"\nlow = 1500\nout = -150\ndepth = 100\n";
+    Found.by("room-fits", "[[facet]]\nlength = 2000\nwidth = 1200\n" + beam)
+        .times(1)
+        .isError(true)
+        .says("ST1 overlaps beam by 45 mm");
+  }
+
+  /**
+   * Plumb, 2000 mm high and 90 mm deep: the diagonal is √(2000² + 90²) = 2002.03 mm, worked by
+   * hand.
+   */
+  @Test
+  void theDiagonalDecidesWhetherItTiltsUp() {
+    String wall = "[[facet]]\nlength = 2000\nwidth = 1200\n[room]\nceiling = ";
+    Found.by("stands-up", wall + "2003").isNothing();
+    Found.by("stands-up", wall + "2002")
+        .times(1)
+        .isError(false)
+        .says(
+            "the frame's diagonal is 2003 mm, and it cannot be tilted up under a ceiling of 2002 mm");
+  }
+
+  @Test
+  void sheetsPassTheDoor() {
+    String wall = "[[facet]]\nlength = 2000\nwidth = 1200\n[room]\ndoor-width = 800\n";
+    Found.by("brought-in", wall + "door-height = 2000").isNothing();
+    Found.by("brought-in", wall + "door-height = 1200").times(1).isError(false);
+  }
+
+  /** 89 and 230 mm are the probes of EN 1176-1, from memory. */
+  @ParameterizedTest
+  @CsvSource({"88, 0", "89, 1", "230, 1", "231, 0"})
+  void aGapThatHoldsAHeadIsTold(double raise, int times) {
+    Found.by("people-safe", "[wall]\nraise = " + raise + "\n[[facet]]\nwidth = 1200\n")
+        .times(times);
+  }
+
+  @Test
+  void aHingePinches() {
+    String hinged = KICKED + "[support]\nkind = \"hinged\"\nfixed-to = \"masonry\"\n";
+    assertThat(Found.by("people-safe", hinged).findings())
+        .anyMatch(one -> one.sentence().startsWith("fingers are caught at the hinges"));
+  }
+
+  @Test
+  void aSwingingWallCutsIntoNothing() {
+    String hinged =
+        KICKED + "[support]\nkind = \"hinged\"\nfixed-to = \"masonry\"\nbehind = 300\nangles = ";
+    Found.by("swing-clear", hinged + "[40, 55]").isNothing();
+    String leaning = hinged.replace("length = 300", "angle = 15\nlength = 300");
+    assertThat(Found.by("swing-clear", leaning + "[0, 40]").findings())
+        .allMatch(one -> one.isError() && one.sentence().startsWith("at 0° "))
+        .isNotEmpty();
+  }
+}
