@@ -29,6 +29,7 @@ import plycrag.drawing.SheetSawing;
 import plycrag.drawing.SheetTemplate;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
+import plycrag.drawing.StandingView;
 import plycrag.drawing.Templates;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
@@ -120,6 +121,10 @@ public final class Deliverable {
   private void addDrawings() {
     addView("all-parts", "Exploded view", ExplodedView.of(checked));
     addView("plan", "Plan", PlanView.of(checked));
+    if (checked.layout().support().isPresent()) {
+      addView("standing-front", "Standing", StandingView.fromFront(checked));
+      addView("standing-back", "Standing", StandingView.fromBehind(checked));
+    }
     for (FacetLayout facet : checked.layout().facets()) {
       String name = fileName(facet.facet().name());
       addView("facet-" + name + "-front", "Elevation", FacetView.of(checked, facet, Face.FRONT));

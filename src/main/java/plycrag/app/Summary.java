@@ -18,7 +18,8 @@ record Summary(CheckedLayout checked) {
     Layout layout = checked.layout();
     out.println(layout.wall().name() + ": " + counts(layout) + ".");
     out.println(verdict());
-    out.println("Not checked: " + Cautions.NOT_CHECKED.size() + " things; the book names them.");
+    out.println(
+        "Not checked: " + Cautions.notChecked(layout).size() + " things; the book names them.");
   }
 
   /** The findings, errors first, one a line, at most so many. */

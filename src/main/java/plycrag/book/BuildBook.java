@@ -75,6 +75,7 @@ public final class BuildBook {
     sections.add(new Section("Buy", new Buying(checked, plan, shopping).blocks()));
     sections.add(new Section("Cut the timber", cutting()));
     sections.add(new Section("Build the frame", frame()));
+    sections.add(new Section("Stand it up", new StandingUp(checked).blocks()));
     sections.add(new Section("Mark and drill the sheets", sheets()));
     sections.add(new Section("Why the inserts are where they are", placing()));
     sections.add(new Section("Fit the inserts", inserts()));
@@ -85,19 +86,19 @@ public final class BuildBook {
   }
 
   private String subtitle() {
-    return "Build book. " + TitleLines.FRAME_ONLY + ".";
+    return "Build book. " + TitleLines.support(checked) + ".";
   }
 
   private List<Block> first() {
-    List<Block> blocks = new ArrayList<>(Cautions.cover());
+    List<Block> blocks = new ArrayList<>(Cautions.cover(checked));
     blocks.add(
         new Paragraph(
             "Checked: "
                 + Inspection.rules().size()
                 + " rules of set-out and making. Not checked: "
-                + Cautions.NOT_CHECKED.size()
+                + Cautions.notChecked(layout).size()
                 + " things, which are yours to see to:"));
-    blocks.add(new Checklist(Cautions.NOT_CHECKED));
+    blocks.add(new Checklist(Cautions.notChecked(layout)));
     blocks.add(Listings.rules(checked));
     return blocks;
   }
@@ -224,8 +225,6 @@ public final class BuildBook {
     }
     blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
     blocks.add(Listings.joints(checked));
-    blocks.add(Cautions.lifting());
-    blocks.add(Cautions.fixing());
     return blocks;
   }
 

@@ -1,9 +1,12 @@
 package plycrag.book;
 
+import java.util.ArrayList;
 import java.util.List;
+import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Caution;
 import plycrag.drawing.TitleLines;
+import plycrag.layout.Layout;
 
 /** The cautions, each with the work that it belongs to. */
 public final class Cautions {
@@ -13,23 +16,33 @@ public final class Cautions {
           + " A preliminary design, not a certified one: local codes and a"
           + " licensed engineer come first.";
 
-  /** What this program does not look at yet. */
-  public static final List<String> NOT_CHECKED =
-      List.of(
-          "the strength and stiffness of frame, sheets and screws",
-          "the support: what holds the frame up and the building it is fixed to",
-          "the strength of the joints between the members of the frame",
-          "the router: how firmly it holds a sheet, and its bed where no travel is told",
-          "the room: whether the frame can be brought in, turned and stood up",
-          "the fall space, the matting and anything a person could be caught or cut by");
-
   private Cautions() {}
 
-  static List<Block> cover() {
+  /** What this program has not looked at for a wall. */
+  public static List<String> notChecked(Layout layout) {
+    List<String> things = new ArrayList<>();
+    things.add("the strength and stiffness of frame, sheets and screws");
+    things.add(
+        layout.support().isPresent()
+            ? "the strength of the support, its anchors and the building, and wind"
+            : "the support: what holds the frame up and the building it is fixed to");
+    things.add("the strength of the joints between the members of the frame");
+    things.add("the router: how firmly it holds a sheet, and its bed where no travel is told");
+    if (layout.wall().room().ceiling().height().isEmpty()) {
+      things.add("the room: whether the frame can be brought in, turned and stood up");
+    }
+    things.add(
+        layout.wall().room().sides().front().isPresent()
+            ? "the matting, and edges a person could be cut by"
+            : "the fall space, the matting, and edges a person could be cut by");
+    return List.copyOf(things);
+  }
+
+  static List<Block> cover(CheckedLayout checked) {
     return List.of(
         new Caution(
             "Support.",
-            TitleLines.FRAME_ONLY
+            TitleLines.support(checked)
                 + ". A frame that leans or stands free will fall on people unless it is held. Have"
                 + " its support, its fixings and the building behind them designed and approved"
                 + " before anybody stands in front of it."),
@@ -69,6 +82,20 @@ public final class Cautions {
         "Fixing to a building.",
         "Find cables and pipes, and rule out asbestos, before you drill into a wall, a floor or a"
             + " ceiling.");
+  }
+
+  static Block matting() {
+    return new Caution(
+        "Matting.",
+        "How thick mats must be, of what and how they are joined is a matter for their maker and"
+            + " the local standard. Keep the space to fall into clear of people and things.");
+  }
+
+  static Block hinge() {
+    return new Caution(
+        "Moving the wall.",
+        "Nobody stands under it or near its hinges. Two people move it; what holds it is fast, and"
+            + " the backups with it, before anybody lets go.");
   }
 
   static Block use() {

@@ -14,6 +14,9 @@ record Axonometry(double aside, double above) {
   /** Shows faces well and keeps edges from falling together (a choice, no source). */
   static final Axonometry USUAL = new Axonometry(35, 25);
 
+  /** The same from behind, from the climber's left. */
+  static final Axonometry BEHIND = new Axonometry(215, 25);
+
   /** The direction to the viewer, in the room. */
   Place toViewer() {
     double level = Trig.cos(above);

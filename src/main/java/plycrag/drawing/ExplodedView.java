@@ -20,6 +20,7 @@ import plycrag.geometry.Solid;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
+import plycrag.layout.PlacedMember;
 
 /**
  * The whole wall in parts: sheets drawn off their frames, frames off each other, each part with its
@@ -53,7 +54,10 @@ public final class ExplodedView {
         add(run.get(level), level);
       }
     }
-    List<Geometry> seen = bodies.stream().map(this::seen).toList();
+    for (PlacedMember placed : checked.layout().standing()) {
+      bodies.add(SeenBody.of(placed.member().mark(), false, placed.body(), List.of(), view));
+    }
+    List<Geometry> seen = HiddenLines.seen(bodies, view);
     Envelope box = new Envelope();
     seen.forEach(lines -> box.expandToInclude(lines.getEnvelopeInternal()));
     int fitting = Scale.fitting(box.getWidth(), box.getHeight());
@@ -101,18 +105,6 @@ public final class ExplodedView {
                   .toList()));
     }
     return openings;
-  }
-
-  /** A body's edges without what others hide. */
-  private Geometry seen(SeenBody body) {
-    Geometry lines = Shapes.together(body.edges());
-    Place toViewer = view.toViewer();
-    for (SeenBody other : bodies) {
-      if (other.mayHide(body, toViewer)) {
-        lines = Shapes.without(lines, other.silhouette());
-      }
-    }
-    return lines;
   }
 
   private static List<LineString> lines(Geometry seen, double least) {

@@ -29,6 +29,8 @@ public final class PlanView {
   private final CheckedLayout checked;
   private final Tape tape;
   private final Envelope box = new Envelope();
+  private final PlanSurroundings surroundings;
+  private final Envelope view;
   private final TreeSet<Double> across = new TreeSet<>();
   private final TreeSet<Double> up = new TreeSet<>();
   private final Sketch sketch;
@@ -42,7 +44,10 @@ public final class PlanView {
         plan(facet, member).forEach(place -> box.expandToInclude(place.x(), place.y()));
       }
     }
-    this.sketch = new Sketch(Scale.fitting(box.getWidth(), box.getHeight()));
+    this.surroundings = new PlanSurroundings(checked);
+    this.view = new Envelope(box);
+    view.expandToInclude(surroundings.box());
+    this.sketch = new Sketch(Scale.fitting(view.getWidth(), view.getHeight()));
   }
 
   /** The plan of a wall. */
@@ -56,6 +61,7 @@ public final class PlanView {
       run.forEach(this::drawFace);
     }
     checked.layout().facets().forEach(this::nameCorner);
+    surroundings.draw(sketch);
     Datum.outside(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
     drawDimensions();
     List<String> notes =
@@ -66,8 +72,8 @@ public final class PlanView {
             "Thick: the lower edge of each wall. Tinted: the plate it stands on. Dashed: the"
                 + " outline",
             "of what leans out or back above. Angles are those that the climbing faces enclose.");
-    Extent view = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
-    return new ViewPage(view, false).finish(checked, sketch, "Plan", notes);
+    Extent shown = new Extent(view.getMinX(), view.getMinY(), view.getMaxX(), view.getMaxY());
+    return new ViewPage(shown, false).finish(checked, sketch, "Plan", notes);
   }
 
   /** Seen from above the climber's way is down. */
@@ -141,7 +147,7 @@ public final class PlanView {
     Place out = facet.plane().normal();
     double flat = Math.sqrt(out.x() * out.x() + out.y() * out.y());
     double off = sketch.paper(4) / Math.max(flat, 0.1);
-    Xy middle = new Xy((left.x() + right.x()) / 2, (left.y() + right.y()) / 2);
+    Xy middle = new Xy((3 * left.x() + right.x()) / 4, (3 * left.y() + right.y()) / 4);
     double turn = facet.plane().stand().heading();
     double reads = turn > 90 || turn < -90 ? 180 - turn : -turn;
     Xy place = middle.plus(out.x() * off, -out.y() * off);
@@ -174,7 +180,7 @@ public final class PlanView {
     up.removeIf(place -> place < 1);
     RunningDimensions dimensions = new RunningDimensions(sketch, 1);
     dimensions.across(
-        box.getMinX(), box.getMinY(), Readings.of(across, tape, x -> x + box.getMinX()));
-    dimensions.up(box.getMinY(), box.getMinX(), Readings.of(up, tape, y -> y + box.getMinY()));
+        box.getMinX(), view.getMinY(), Readings.of(across, tape, x -> x + box.getMinX()));
+    dimensions.up(box.getMinY(), view.getMinX(), Readings.of(up, tape, y -> y + box.getMinY()));
   }
 }

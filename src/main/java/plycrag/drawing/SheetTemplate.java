@@ -76,7 +76,7 @@ public final class SheetTemplate {
       lines.add("Piece " + laid.piece().mark() + " of facet " + laid.facet() + turned(laid) + ".");
     }
     lines.add("True size if the bar measures 100 mm.");
-    lines.add(TitleLines.FRAME_ONLY + ".");
+    lines.add(TitleLines.support(checked) + ".");
     lines.add(TitleLines.BOULDERING);
     double width =
         lines.stream().mapToDouble(line -> TextSize.width(line, Sketch.LARGE)).max().orElse(BAR);

@@ -29,6 +29,7 @@ public final class SideView {
   private final CheckedLayout checked;
   private final List<FacetLayout> run;
   private final double thickness;
+  private final SideSurroundings surroundings;
   private final Extent view;
   private final Sketch sketch;
 
@@ -36,6 +37,7 @@ public final class SideView {
     this.checked = checked;
     this.run = run;
     this.thickness = checked.layout().wall().sheet().thickness();
+    this.surroundings = new SideSurroundings(checked, run);
     this.view = view();
     this.sketch = new Sketch(Scale.fitting(view.width(), view.height()));
   }
@@ -54,6 +56,7 @@ public final class SideView {
     run.forEach(this::tintTimber);
     run.forEach(facet -> drawClosed(Layers.OUTLINE, sheets(facet)));
     run.forEach(this::drawTimber);
+    surroundings.draw(sketch);
     drawDimensions();
     Tape tape = checked.layout().wall().tape();
     List<String> notes = new ArrayList<>();
@@ -83,7 +86,7 @@ public final class SideView {
   }
 
   private Extent view() {
-    Envelope box = new Envelope(0, 0, 0, 0);
+    Envelope box = surroundings.box();
     for (FacetLayout facet : run) {
       sheets(facet).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
       for (Member member : facet.members()) {

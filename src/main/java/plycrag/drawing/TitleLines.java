@@ -10,7 +10,7 @@ import plycrag.document.Xy;
 /** The words under a view, and the stamp above one that must not be made. */
 public final class TitleLines {
   /** What is said of a wall that nothing holds up yet. */
-  public static final String FRAME_ONLY = "Support not designed: frame only";
+  private static final String FRAME_ONLY = "Support not designed: frame only";
 
   /** What is said wherever a wall is shown. */
   public static final String BOULDERING = "For bouldering only, over mats. No rope, no belay.";
@@ -18,16 +18,23 @@ public final class TitleLines {
   /** What is said of a wall with an error finding. */
   public static final String STAMP = "NOT FOR MAKING";
 
+  private static final String NOT_CALCULATED = "Support set out, its strength not calculated";
+
   private static final double STEP = 5.5;
 
   private final List<String> lines = new ArrayList<>();
 
   /** Starts with the title; notes follow. */
-  TitleLines(String title, int scale, List<String> notes) {
+  TitleLines(CheckedLayout checked, String title, int scale, List<String> notes) {
     lines.add(title);
     notes.forEach(lines::add);
-    lines.add("Scale 1:" + scale + ". " + FRAME_ONLY + ".");
+    lines.add("Scale 1:" + scale + ". " + support(checked) + ".");
     lines.add(BOULDERING);
+  }
+
+  /** What is known of what holds the wall up. */
+  public static String support(CheckedLayout checked) {
+    return checked.layout().support().isPresent() ? NOT_CALCULATED : FRAME_ONLY;
   }
 
   /** How much room the lines take on paper, mm. */

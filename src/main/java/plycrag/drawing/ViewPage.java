@@ -20,7 +20,7 @@ record ViewPage(Extent view, boolean mirrored) {
 
   /** Adds title lines and stamp, and closes the drawing. */
   Drawing finish(CheckedLayout checked, Sketch sketch, String title, List<String> notes) {
-    TitleLines lines = new TitleLines(title, sketch.scale(), notes);
+    TitleLines lines = new TitleLines(checked, title, sketch.scale(), notes);
     double datumSide = sketch.paper(RunningDimensions.ROOM);
     double farSide = sketch.paper(BESIDE);
     double left = view.left() - (mirrored ? farSide : datumSide);

@@ -134,14 +134,18 @@ class ViewsTest {
   }
 
   @Test
-  void everyViewSaysThatItIsForBoulderingAndHasNoSupport() {
+  void everyViewSaysThatItIsForBoulderingAndWhatHoldsItUp() {
     assertThat(published().filter(drawing -> !labels(drawing).isEmpty()))
         .allMatch(
             drawing -> labels(drawing).stream().anyMatch(one -> one.text().contains("No rope")))
         .allMatch(
             drawing ->
                 labels(drawing).stream()
-                    .anyMatch(one -> one.text().contains("Support not designed: frame only")));
+                    .map(Shape.Label::text)
+                    .anyMatch(
+                        text ->
+                            text.contains("Support not designed: frame only")
+                                || text.contains("Support set out, its strength not calculated")));
   }
 
   /** Sine and cosine of 30° are a half and 0.8660254: 300 + 2440 × 0.8660254 = 2413.1. */

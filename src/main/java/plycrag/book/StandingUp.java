@@ -1,0 +1,237 @@
+package plycrag.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Figure;
+import plycrag.document.Book.Listing;
+import plycrag.document.Book.Paragraph;
+import plycrag.document.Book.Points;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.drawing.StandingView;
+import plycrag.geometry.Place;
+import plycrag.layout.Anchor;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.FallZone;
+import plycrag.layout.Layout;
+import plycrag.layout.Mass;
+import plycrag.layout.Posture;
+import plycrag.layout.Raising;
+import plycrag.layout.Standing;
+import plycrag.layout.Support;
+import plycrag.layout.Tether;
+import plycrag.params.RoomParameters.Handling;
+import plycrag.params.SupportParameters.Kind;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+
+/**
+ * How the wall is brought up, what it weighs, what it is fixed to and what it takes of the room.
+ */
+final class StandingUp {
+  private final CheckedLayout checked;
+  private final Layout layout;
+  private final Tape tape;
+
+  StandingUp(CheckedLayout checked) {
+    this.checked = checked;
+    this.layout = checked.layout();
+    this.tape = layout.wall().tape();
+  }
+
+  List<Block> blocks() {
+    List<Block> blocks = new ArrayList<>();
+    layout.support().ifPresent(support -> addPictures(blocks));
+    blocks.add(Cautions.lifting());
+    blocks.add(masses());
+    for (List<FacetLayout> run : layout.runs()) {
+      blocks.add(new Paragraph(raising(run)));
+    }
+    layout.support().ifPresent(support -> addSupport(support, blocks));
+    blocks.add(envelopes());
+    blocks.add(new Points(work()));
+    blocks.add(Cautions.matting());
+    return blocks;
+  }
+
+  private void addPictures(List<Block> blocks) {
+    blocks.add(new Figure(StandingView.fromBehind(checked), "How it stands, from behind."));
+    blocks.add(new Figure(StandingView.fromFront(checked), "How it stands, from the front."));
+  }
+
+  /** What each part weighs and how many lift it. */
+  private Block masses() {
+    Handling handling = layout.wall().room().handling();
+    List<List<Cell>> rows = new ArrayList<>();
+    Mass whole = new Mass(0, new Place(0, 0, 0));
+    for (FacetLayout facet : layout.facets()) {
+      Mass frame = Mass.ofFrame(layout.wall(), facet);
+      Mass sheets = Mass.ofSheets(layout.wall(), facet);
+      whole = whole.plus(frame).plus(sheets);
+      rows.add(row("frame of facet " + facet.facet().name(), frame, handling));
+      rows.add(row("the same with its sheets", frame.plus(sheets), handling));
+    }
+    if (!layout.standing().isEmpty()) {
+      Mass support = Mass.ofSupport(layout.wall(), layout.standing());
+      whole = whole.plus(support);
+      rows.add(row("support", support, handling));
+    }
+    rows.add(row("all of it", whole, handling));
+    return new Listing(
+        new Table(
+            "What it weighs, without screws and inserts, and who lifts it at "
+                + Decimal.of(handling.perPerson(), 1)
+                + " kg a person",
+            List.of("What", "Mass, kg", "People", "Right", "Out", "Up"),
+            rows));
+  }
+
+  /** With the centre of gravity from the wall's left, from the foot of its face, and the floor. */
+  private List<Cell> row(String what, Mass mass, Handling handling) {
+    return List.of(
+        Cell.of(what),
+        Cell.number(mass.kilograms(), 1),
+        Cell.of(mass.people(handling.perPerson())),
+        Cell.of(tape.text(tape.snap(mass.centre().x()))),
+        Cell.of(tape.text(tape.snap(mass.centre().y()))),
+        Cell.of(tape.text(tape.snap(mass.centre().z()))));
+  }
+
+  private String raising(List<FacetLayout> run) {
+    String names = run.size() == 1 ? "The frame" : "The frames joined";
+    return names
+        + " of "
+        + run.stream().map(facet -> facet.facet().name()).collect(Collectors.joining(", "))
+        + " need "
+        + tape.text(tape.snapUp(Raising.diagonal(layout.wall(), run)))
+        + " of height to be tilted up from the floor"
+        + (run.size() == 1 ? "." : "; one by one: " + alone(run) + ".");
+  }
+
+  private String alone(List<FacetLayout> run) {
+    List<String> words = new ArrayList<>();
+    for (FacetLayout facet : run) {
+      double diagonal = Raising.diagonal(layout.wall(), List.of(facet));
+      words.add(facet.facet().name() + " " + tape.text(tape.snapUp(diagonal)));
+    }
+    return String.join(", ", words);
+  }
+
+  private void addSupport(Support support, List<Block> blocks) {
+    if (support.kind() == Kind.FREESTANDING) {
+      blocks.add(new Paragraph(shims()));
+    } else {
+      blocks.add(Cautions.fixing());
+      blocks.add(anchors(support));
+    }
+    if (!support.tethers().isEmpty()) {
+      blocks.add(Cautions.hinge());
+      blocks.add(tethers(support));
+    }
+  }
+
+  private String shims() {
+    double fall = layout.wall().room().floorFall();
+    String rails = "Set the base rails level and pack them solid along their length";
+    return fall == 0
+        ? rails + "; pad what of them lies under the mats."
+        : rails
+            + ": the floor falls by "
+            + tape.text(Math.abs(fall))
+            + " to the "
+            + (fall > 0 ? "right" : "left")
+            + " end. Pad what of them lies under the mats.";
+  }
+
+  private Block anchors(Support support) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Anchor anchor : support.anchors()) {
+      rows.add(
+          List.of(
+              Cell.of(anchor.mark()),
+              Cell.of(anchor.member()),
+              Cell.of(anchor.into().words()),
+              Cell.of(tape.text(tape.snap(anchor.place().x()))),
+              Cell.of(tape.text(tape.snap(anchor.place().y()))),
+              Cell.of(tape.text(tape.snap(anchor.place().z())))));
+    }
+    return new Listing(
+        new Table(
+            "Anchors: where, from the wall's left, from the foot of its face toward you, and up;"
+                + " which anchor, and whether the building bears it, is for an engineer",
+            List.of("Mark", "Holds", "Into", "Right", "Out", "Up"),
+            rows));
+  }
+
+  /** How long each tether is at each angle. */
+  private Block tethers(Support support) {
+    List<FacetLayout> run = layout.runs().get(0);
+    double behind = layout.wall().sheet().thickness() + layout.wall().frame().depth();
+    List<Double> angles = Standing.angles(layout, 0);
+    List<String> columns = new ArrayList<>(List.of("Mark", "What"));
+    angles.forEach(angle -> columns.add("at " + Decimal.of(angle, 2) + "°"));
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Tether tether : support.tethers()) {
+      List<Cell> row = new ArrayList<>();
+      row.add(Cell.of(tether.mark()));
+      row.add(Cell.of(tether.backup() ? "backup, works by itself" : "holds the wall"));
+      for (double angle : angles) {
+        List<Posture> postures =
+            Posture.of(layout.wall(), run.stream().map(FacetLayout::facet).toList(), angle);
+        Place held =
+            postures.get(postures.size() - 1).at(new Place(tether.u(), tether.v(), behind));
+        row.add(Cell.of(tape.text(tape.snap(held.minus(tether.anchor()).length()))));
+      }
+      rows.add(row);
+    }
+    return new Listing(new Table("What holds it, and how long it is", columns, rows));
+  }
+
+  /** What a run takes of the room at each of its angles. */
+  private Block envelopes() {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (int number = 0; number < layout.runs().size(); number++) {
+      List<FacetLayout> run = layout.runs().get(number);
+      FallZone zone = FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+      for (double angle : Standing.angles(layout, number)) {
+        List<Place> corners =
+            Standing.of(layout, number, angle)
+                .corners()
+                .map(run.get(0).facet().plane().stand()::fromRoom)
+                .toList();
+        String name = run.get(run.size() - 1).facet().name();
+        boolean swings = Standing.angles(layout, number).size() > 1;
+        rows.add(
+            List.of(
+                Cell.of(swings ? name + " at " + Decimal.of(angle, 2) + "°" : name),
+                Cell.of(extent(corners, Place::x)),
+                Cell.of(extent(corners, Place::y)),
+                Cell.of(extent(corners, Place::z)),
+                Cell.of(tape.text(tape.snapUp(zone.end())))));
+      }
+    }
+    return new Listing(
+        new Table(
+            "What it takes of the room, and how far from the foot of the face the floor must be"
+                + " clear (EN 12572-2:2017 Table 2)",
+            List.of("Up to facet", "Width", "Depth", "Height", "Clear to"),
+            rows));
+  }
+
+  private String extent(List<Place> corners, ToDoubleFunction<Place> axis) {
+    double low = corners.stream().mapToDouble(axis).min().orElse(0);
+    double high = corners.stream().mapToDouble(axis).max().orElse(0);
+    return tape.text(tape.snapUp(high - low));
+  }
+
+  private static List<String> work() {
+    return List.of(
+        "Round every edge and corner within reach of a climber, and the ends of rails.",
+        "Cap bolts and screws that stand out where somebody may reach or fall.",
+        "Cover gaps that could hold a finger.");
+  }
+}

@@ -1,0 +1,125 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Anchor;
+import plycrag.document.Layer;
+import plycrag.document.Xy;
+import plycrag.geometry.Place;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Stand;
+import plycrag.layout.FacetLayout;
+import plycrag.layout.FallZone;
+import plycrag.layout.Layout;
+import plycrag.layout.PlacedMember;
+import plycrag.params.RoomParameters.Obstacle;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+
+/** What a plan shows beside the wall itself: its support, obstacles, and the space to fall into. */
+final class PlanSurroundings {
+  private final Layout layout;
+
+  PlanSurroundings(CheckedLayout checked) {
+    this.layout = checked.layout();
+  }
+
+  /** What has to be on the drawing beside the wall. */
+  Envelope box() {
+    Envelope box = new Envelope();
+    List<Xy> places = new ArrayList<>();
+    layout.runs().forEach(run -> places.addAll(zone(run)));
+    layout.standing().forEach(placed -> places.addAll(outline(placed)));
+    layout.wall().room().obstacles().forEach(one -> places.addAll(outline(one)));
+    places.forEach(place -> box.expandToInclude(place.x(), place.y()));
+    return box;
+  }
+
+  void draw(Sketch sketch) {
+    layout.standing().forEach(placed -> closed(sketch, Layers.PARTS, outline(placed)));
+    for (Obstacle obstacle : layout.wall().room().obstacles()) {
+      List<Xy> corners = outline(obstacle);
+      closed(sketch, Layers.PARTS, corners);
+      sketch.label(
+          Layers.TEXT,
+          corners.get(0).plus(sketch.paper(1), sketch.paper(1)),
+          obstacle.name(),
+          Sketch.SMALL,
+          Anchor.START);
+    }
+    layout.runs().forEach(run -> drawZone(sketch, run));
+  }
+
+  private void drawZone(Sketch sketch, List<FacetLayout> run) {
+    List<Xy> corners = zone(run);
+    closed(sketch, Layers.SETBACK, corners);
+    Tape tape = layout.wall().tape();
+    Xy middle =
+        new Xy(
+            (corners.get(0).x() + corners.get(2).x()) / 2,
+            (corners.get(0).y() + corners.get(2).y()) / 2);
+    String text = "clear to fall: " + tape.text(fall(run).clear());
+    sketch.label(Layers.TEXT, middle, text, Sketch.SMALL, Anchor.MIDDLE);
+  }
+
+  private FallZone fall(List<FacetLayout> run) {
+    return FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+  }
+
+  /** The floor in front of a run's outermost edge, as wide as the run. */
+  private List<Xy> zone(List<FacetLayout> run) {
+    FallZone zone = fall(run);
+    Stand stand = run.get(0).facet().plane().stand();
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    for (FacetLayout layout : run) {
+      Facet facet = layout.facet();
+      left = Math.min(left, facet.plane().left());
+      right = Math.max(right, facet.plane().left() + facet.width());
+    }
+    return Stream.of(
+            new Place(left, zone.outermost(), 0),
+            new Place(right, zone.outermost(), 0),
+            new Place(right, zone.end(), 0),
+            new Place(left, zone.end(), 0))
+        .map(stand::toRoom)
+        .map(PlanSurroundings::at)
+        .toList();
+  }
+
+  /** Seen from above the climber's way is down. */
+  private static Xy at(Place room) {
+    return new Xy(room.x(), -room.y());
+  }
+
+  private static List<Xy> outline(PlacedMember placed) {
+    List<Coordinate> corners = new ArrayList<>();
+    Stream.concat(placed.body().near().stream(), placed.body().far().stream())
+        .map(PlanSurroundings::at)
+        .forEach(corner -> corners.add(new Coordinate(corner.x(), corner.y())));
+    Polygon area = Shapes.around(corners);
+    Coordinate[] ring = area.getExteriorRing().getCoordinates();
+    return Stream.of(ring).limit(ring.length - 1L).map(at -> new Xy(at.x, at.y)).toList();
+  }
+
+  private static List<Xy> outline(Obstacle obstacle) {
+    double right = obstacle.left() + obstacle.width();
+    double far = obstacle.out() + obstacle.depth();
+    return List.of(
+        new Xy(obstacle.left(), -far),
+        new Xy(right, -far),
+        new Xy(right, -obstacle.out()),
+        new Xy(obstacle.left(), -obstacle.out()));
+  }
+
+  private static void closed(Sketch sketch, Layer layer, List<Xy> corners) {
+    for (int at = 0; at < corners.size(); at++) {
+      sketch.line(layer, corners.get(at), corners.get((at + 1) % corners.size()));
+    }
+  }
+}
