@@ -5,17 +5,22 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
@@ -183,9 +188,18 @@ public final class Shapes {
    * @throws IllegalArgumentException if there is none
    */
   public static Polygon largest(Geometry geometry) {
-    return areas(geometry).stream()
+    return largest(areas(geometry));
+  }
+
+  /**
+   * The largest of areas; of equal ones the first.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public static Polygon largest(List<Polygon> areas) {
+    return areas.stream()
         .max(Comparator.comparingDouble(Polygon::getArea))
-        .orElseThrow(() -> new IllegalArgumentException("no area in " + geometry));
+        .orElseThrow(() -> new IllegalArgumentException("no area"));
   }
 
   private static Polygon ordered(Polygon area) {
@@ -251,7 +265,8 @@ public final class Shapes {
 
   /** Whether an area has neither holes nor re-entrant corners. */
   public static boolean isConvex(Polygon area) {
-    return area.getNumInteriorRing() == 0 && area.convexHull().getArea() - area.getArea() < CRUMB;
+    return area.isRectangle()
+        || (area.getNumInteriorRing() == 0 && area.convexHull().getArea() - area.getArea() < CRUMB);
   }
 
   /**
@@ -329,11 +344,21 @@ public final class Shapes {
     return b.getDimension() == 2 ? ofKind(a, both) : both;
   }
 
+  /** The areas that two areas share, as {@link #areas} has them. */
+  public static List<Polygon> sharedAreas(Polygon a, Polygon b) {
+    return Rectangles.shared(a, b).orElseGet(() -> areas(shared(a, b))).stream()
+        .filter(area -> area.getArea() > CRUMB)
+        .toList();
+  }
+
   /** Of an area only areas. */
   private static Geometry ofKind(Geometry before, Geometry after) {
-    return before.getDimension() == 2
-        ? FACTORY.createMultiPolygon(parts(after).toArray(Polygon[]::new))
-        : after;
+    return before.getDimension() == 2 ? whole(parts(after)) : after;
+  }
+
+  /** Areas that do not meet, as one. */
+  public static Geometry whole(List<Polygon> parts) {
+    return FACTORY.createMultiPolygon(parts.toArray(Polygon[]::new));
   }
 
   private static List<Polygon> parts(Geometry geometry) {
@@ -349,6 +374,19 @@ public final class Shapes {
   /** What is left of {@code a} without {@code b}. */
   public static Geometry without(Geometry a, Geometry b) {
     return ofKind(a, OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, GRID));
+  }
+
+  /** What is left of an area without others, taken from it one by one. */
+  public static Geometry without(Geometry area, List<Polygon> others) {
+    Optional<List<Polygon>> simple = Rectangles.without(area, others);
+    if (simple.isPresent()) {
+      return whole(simple.get());
+    }
+    Geometry rest = area;
+    for (Polygon other : others) {
+      rest = without(rest, other);
+    }
+    return rest;
   }
 
   /** All of them together; an empty geometry for none. */
@@ -370,8 +408,32 @@ public final class Shapes {
 
   /** How far a point is from an area, mm; below zero inside it, by the distance to its boundary. */
   public static double distance(Point point, Polygon area) {
-    double toBoundary = area.getBoundary().distance(point);
-    return area.covers(point) ? -toBoundary : toBoundary;
+    Coordinate place = point.getCoordinate();
+    double toBoundary = distance(place, area.getExteriorRing());
+    boolean covered = covers(place, area.getExteriorRing());
+    for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
+      LinearRing ring = area.getInteriorRingN(hole);
+      toBoundary = Math.min(toBoundary, distance(place, ring));
+      covered &= toBoundary == 0 || !covers(place, ring);
+    }
+    return covered ? -toBoundary : toBoundary;
+  }
+
+  private static double distance(Coordinate place, LinearRing ring) {
+    CoordinateSequence corners = ring.getCoordinateSequence();
+    double least = Double.POSITIVE_INFINITY;
+    for (int at = 1; at < corners.size(); at++) {
+      double one =
+          Distance.pointToSegment(place, corners.getCoordinate(at - 1), corners.getCoordinate(at));
+      least = Math.min(least, one);
+    }
+    return least;
+  }
+
+  /** Whether a place lies in a ring or on it. */
+  static boolean covers(Coordinate place, LinearRing ring) {
+    return RayCrossingCounter.locatePointInRing(place, ring.getCoordinateSequence())
+        != Location.EXTERIOR;
   }
 
   /** The one factory, for what JTS makes itself. */

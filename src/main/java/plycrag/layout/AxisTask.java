@@ -259,8 +259,7 @@ final class AxisTask {
 
   /** A member of another facet that lies behind most of a line, and runs the line's way. */
   private Optional<Keepout> behind(Neighbour neighbour) {
-    double thickness = wall.sheet().thickness();
-    Envelope shadow = neighbour.body().shadow(thickness, thickness + inserts.boltReach());
+    Envelope shadow = neighbour.shadow();
     Envelope outline = frame.facet().boundary().getEnvelopeInternal();
     Envelope shared = shadow.intersection(outline);
     Member member = neighbour.member();

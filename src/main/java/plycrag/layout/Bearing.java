@@ -23,7 +23,7 @@ record Bearing(Piece piece, Polygon core, Member member, Polygon area) {
 
   /** Where a piece bears on a member. */
   static List<Bearing> of(Piece piece, Polygon core, Member member) {
-    return Shapes.areas(Shapes.shared(piece.back(), member.footprint())).stream()
+    return Shapes.sharedAreas(piece.back(), member.footprint()).stream()
         .map(area -> new Bearing(piece, core, member, area))
         .filter(bearing -> bearing.along().size() >= LEAST && bearing.beside().size() >= LEAST)
         .toList();

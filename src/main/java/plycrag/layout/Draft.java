@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
@@ -38,6 +39,13 @@ record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
   /** What it takes at a depth behind the sheets, mm. */
   Polygon at(double depth) {
     return Shapes.moved(footprint, side -> sides.get(side).slope() * depth);
+  }
+
+  /** The smallest box around all that it takes from the sheets' back to its own. */
+  Envelope box() {
+    Envelope box = new Envelope(footprint.getEnvelopeInternal());
+    box.expandToInclude(far().getEnvelopeInternal());
+    return box;
   }
 
   /** The same, cut square through its depth where an end would go on behind. */

@@ -12,6 +12,7 @@ import plycrag.wall.Facet;
  * @param inserts row by row from the bottom, left to right
  * @param omissions inserts that were asked for and left out
  * @param setting how the inserts came to their places
+ * @param surroundings what stands around the inserts
  */
 public record FacetLayout(
     FramedFacet frame,
@@ -19,7 +20,8 @@ public record FacetLayout(
     List<FastenerLine> fastenerLines,
     List<Insert> inserts,
     List<Omission> omissions,
-    Setting setting) {
+    Setting setting,
+    InsertSurroundings surroundings) {
 
   /** Copies the lists. */
   public FacetLayout {

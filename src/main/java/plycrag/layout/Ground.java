@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
@@ -28,6 +29,9 @@ final class Ground {
   private final List<SlopingSide> sides;
   private final List<Draft> taken = new ArrayList<>();
 
+  /** Of what is taken, each with all that it takes behind. */
+  private final List<Envelope> boxes = new ArrayList<>();
+
   /**
    * Free ground.
    *
@@ -51,8 +55,13 @@ final class Ground {
   /** Takes what a strip can have, in order along it; nothing where others back the same ground. */
   List<Draft> take(Strip strip) {
     List<Draft> drafts = wished(strip);
-    taken.addAll(drafts);
+    keep(drafts);
     return drafts;
+  }
+
+  private void keep(List<Draft> drafts) {
+    taken.addAll(drafts);
+    drafts.forEach(draft -> boxes.add(draft.box()));
   }
 
   /** What a strip could have; nothing is taken. */
@@ -67,35 +76,41 @@ final class Ground {
         wished(strip).stream()
             .filter(draft -> draft.along().size() >= breadth && !isShared(draft))
             .toList();
-    taken.addAll(drafts);
+    keep(drafts);
     return drafts;
   }
 
   private List<Draft> wished(Strip strip) {
-    Geometry rest = Shapes.shared(strip.area(), area);
-    for (Draft other : near(strip)) {
-      if (!other.direction().isParallel(strip.direction())) {
-        rest = Shapes.without(rest, other.footprint());
-      }
-    }
+    List<Draft> near = near(strip.area().getEnvelopeInternal(), taken);
+    List<Polygon> across =
+        near.stream()
+            .filter(other -> !other.direction().isParallel(strip.direction()))
+            .map(Draft::footprint)
+            .toList();
+    Geometry rest = Shapes.without(mine(strip), across);
     List<Draft> drafts = new ArrayList<>();
     for (Polygon part : parts(rest, strip)) {
       for (Polygon one : Shapes.isConvex(part) ? List.of(part) : whole(part, strip)) {
-        Draft draft = draft(one, strip);
+        List<Draft> around = near(touching(one), near);
+        Draft draft = draft(one, strip, around);
         Draft fitting = draft.keepsItsShape() ? draft : draft.endedSquare();
-        if (!isBacked(one, strip)) {
-          clear(fitting).filter(Draft::keepsItsShape).ifPresent(drafts::add);
+        if (!isBacked(one, strip, around)) {
+          clear(fitting, near).filter(Draft::keepsItsShape).ifPresent(drafts::add);
         }
       }
     }
     return drafts;
   }
 
+  private Geometry mine(Strip strip) {
+    return Shapes.whole(Shapes.sharedAreas(strip.area(), area));
+  }
+
   /**
    * A draft that ends against a side which slopes away may reach others further back; it is cut
    * square before those.
    */
-  private Optional<Draft> clear(Draft draft) {
+  private Optional<Draft> clear(Draft draft, List<Draft> near) {
     Direction along = draft.direction();
     Direction.Span span = draft.along();
     double low = Double.NEGATIVE_INFINITY;
@@ -103,7 +118,7 @@ final class Ground {
     if (!draft.keepsItsShape()) {
       return Optional.empty();
     }
-    for (Draft other : taken) {
+    for (Draft other : behind(draft)) {
       if (!other.direction().isParallel(along) && draft.meetsBehind(other)) {
         Direction.Span beyond = along.span(other.far());
         if (beyond.middle() > span.middle()) {
@@ -125,7 +140,7 @@ final class Ground {
     return Shapes.areas(Shapes.shared(draft.footprint(), between)).stream()
         .filter(Shapes::isConvex)
         .findFirst()
-        .map(part -> draft(part, draft.strip()));
+        .map(part -> draft(part, draft.strip(), near));
   }
 
   private static List<Polygon> parts(Geometry rest, Strip strip) {
@@ -136,39 +151,51 @@ final class Ground {
         .toList();
   }
 
-  private List<Draft> near(Strip strip) {
-    return taken.stream()
-        .filter(
-            other ->
-                other
-                    .footprint()
-                    .getEnvelopeInternal()
-                    .intersects(strip.area().getEnvelopeInternal()))
+  private static List<Draft> near(Envelope box, List<Draft> drafts) {
+    return drafts.stream()
+        .filter(other -> other.footprint().getEnvelopeInternal().intersects(box))
         .toList();
   }
 
-  private Draft draft(Polygon part, Strip strip) {
+  private static Envelope touching(Polygon part) {
+    Envelope box = new Envelope(part.getEnvelopeInternal());
+    box.expandBy(LEAST);
+    return box;
+  }
+
+  /** What is taken that a draft may meet at some depth. */
+  private List<Draft> behind(Draft draft) {
+    Envelope box = draft.box();
+    List<Draft> behind = new ArrayList<>();
+    for (int at = 0; at < taken.size(); at++) {
+      if (boxes.get(at).intersects(box)) {
+        behind.add(taken.get(at));
+      }
+    }
+    return behind;
+  }
+
+  private Draft draft(Polygon part, Strip strip, List<Draft> near) {
     List<SlopingSide> around = new ArrayList<>(sides);
-    near(strip).forEach(other -> around.addAll(other.sides()));
+    near.forEach(other -> around.addAll(other.sides()));
     return new Draft(strip, part, Draft.sides(part, around, strip));
   }
 
   /** Whether others that run the same way lie there already. */
-  private boolean isBacked(Polygon part, Strip strip) {
+  private boolean isBacked(Polygon part, Strip strip, List<Draft> near) {
     if (strip.role() == Role.STUD) {
       return false; // two studs in one place are crowded, and a rule says so
     }
-    Geometry bare = part;
-    for (Draft other : near(strip)) {
-      if (other.direction().isParallel(strip.direction())) {
-        bare = Shapes.without(bare, other.footprint());
-      }
-    }
-    return bare.getArea() < CRUMB;
+    List<Polygon> alike =
+        near.stream()
+            .filter(other -> other.direction().isParallel(strip.direction()))
+            .map(Draft::footprint)
+            .toList();
+    return Shapes.without(part, alike).getArea() < CRUMB;
   }
 
   private boolean isShared(Draft draft) {
-    return near(draft.strip()).stream()
+    return near(draft.strip().area().getEnvelopeInternal(), taken).stream()
         .filter(other -> other.strip().hold() == Hold.OPENING)
         .anyMatch(other -> Shapes.shared(other.footprint(), draft.footprint()).getArea() > CRUMB);
   }

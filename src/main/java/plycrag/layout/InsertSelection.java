@@ -13,11 +13,20 @@ import plycrag.params.InsertParameters.WhenBlocked;
 /**
  * What becomes of the inserts that were asked for.
  *
+ * @param asked in order
+ * @param obstacles for each what stands in its way, other inserts apart; empty lists where nothing
+ *     is to be left out
  * @param kept those that are set out, in order
  * @param omissions those left out, in order
  */
-record InsertSelection(List<Insert> kept, List<Omission> omissions) {
+record InsertSelection(
+    List<Insert> asked,
+    List<List<Obstacle>> obstacles,
+    List<Insert> kept,
+    List<Omission> omissions) {
   InsertSelection {
+    asked = List.copyOf(asked);
+    obstacles = List.copyOf(obstacles);
     kept = List.copyOf(kept);
     omissions = List.copyOf(omissions);
   }
@@ -26,44 +35,70 @@ record InsertSelection(List<Insert> kept, List<Omission> omissions) {
   static InsertSelection of(
       List<Insert> asked, WhenBlocked whenBlocked, InsertSurroundings surroundings) {
     return switch (whenBlocked) {
-      case REPORT -> new InsertSelection(asked, List.of());
-      case SHIFT, NUDGE, DROP, SOLVE -> new Dropping(asked, surroundings).result();
+      case REPORT -> new InsertSelection(asked, List.of(), asked, List.of());
+      case SHIFT, NUDGE, DROP, SOLVE ->
+          dropping(
+              asked,
+              asked.stream().map(insert -> surroundings.all(insert.centre())).toList(),
+              surroundings);
     };
+  }
+
+  /**
+   * The same once there are screws as well.
+   *
+   * @param marked the same inserts in the same order
+   * @param screwed what stood in their way, and the screws
+   */
+  InsertSelection again(List<Insert> marked, InsertSurroundings screwed) {
+    if (obstacles.isEmpty()) {
+      return new InsertSelection(marked, List.of(), marked, List.of());
+    }
+    List<List<Obstacle>> more = new ArrayList<>();
+    for (int at = 0; at < marked.size(); at++) {
+      List<Obstacle> all = new ArrayList<>(obstacles.get(at));
+      all.addAll(screwed.screws(marked.get(at).centre()));
+      more.add(all);
+    }
+    return dropping(marked, more, screwed);
+  }
+
+  private static InsertSelection dropping(
+      List<Insert> asked, List<List<Obstacle>> obstacles, InsertSurroundings surroundings) {
+    Dropping dropping = new Dropping(asked, surroundings);
+    for (int at = 0; at < asked.size(); at++) {
+      dropping.take(asked.get(at), obstacles.get(at));
+    }
+    return new InsertSelection(asked, obstacles, dropping.chosen, dropping.omissions);
   }
 
   /**
    * Takes the inserts in order and leaves out each that something before it or around it blocks.
    */
   private static final class Dropping {
-    private final List<Insert> asked;
     private final SpatialIndex<Insert> neighbours;
-    private final double reach;
     private final InsertSurroundings surroundings;
     private final Set<Insert> kept = new HashSet<>();
+    private final List<Insert> chosen = new ArrayList<>();
+    private final List<Omission> omissions = new ArrayList<>();
 
     Dropping(List<Insert> asked, InsertSurroundings surroundings) {
-      this.asked = asked;
       this.neighbours = new SpatialIndex<>(asked, insert -> insert.centre().getEnvelopeInternal());
-      this.reach = surroundings.reach();
       this.surroundings = surroundings;
     }
 
-    InsertSelection result() {
-      List<Insert> chosen = new ArrayList<>();
-      List<Omission> omissions = new ArrayList<>();
-      for (Insert insert : asked) {
-        Optional<Obstacle> worst = worst(insert);
-        worst.ifPresent(obstacle -> omissions.add(new Omission(insert, obstacle)));
-        if (worst.isEmpty() && kept.add(insert)) {
-          chosen.add(insert);
-        }
+    void take(Insert insert, List<Obstacle> around) {
+      Optional<Obstacle> worst = worst(insert, around);
+      worst.ifPresent(obstacle -> omissions.add(new Omission(insert, obstacle)));
+      if (worst.isEmpty() && kept.add(insert)) {
+        chosen.add(insert);
       }
-      return new InsertSelection(chosen, omissions);
     }
 
-    private Optional<Obstacle> worst(Insert insert) {
-      List<Obstacle> obstacles = new ArrayList<>(surroundings.all(insert.centre()));
-      for (Insert other : neighbours.near(insert.centre().getEnvelopeInternal(), reach)) {
+    private Optional<Obstacle> worst(Insert insert, List<Obstacle> around) {
+      List<Obstacle> obstacles = new ArrayList<>(around);
+      for (Insert other :
+          neighbours.near(insert.centre().getEnvelopeInternal(), surroundings.reach())) {
         Measure measure = surroundings.between(insert.centre(), other.centre());
         if (kept.contains(other) && InsertSurroundings.fallsShort(measure)) {
           obstacles.add(new Obstacle(Obstacle.Kind.TWO_FLANGES, other.mark(), measure));

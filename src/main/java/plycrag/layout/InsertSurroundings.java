@@ -27,6 +27,7 @@ public final class InsertSurroundings {
    */
   private static final double TOLERANCE = 0.002;
 
+  private final Given given;
   private final InsertParameters insert;
   private final ClearanceParameters clearance;
   private final double thread;
@@ -38,7 +39,12 @@ public final class InsertSurroundings {
   private final SpatialIndex<Core> pieces;
   private final SpatialIndex<Screw> screws;
 
+  /** All that the answers follow from. */
+  private record Given(
+      Wall wall, FramedFacet frame, List<Neighbour> neighbours, List<Screw> screws) {}
+
   InsertSurroundings(Wall wall, FramedFacet frame, List<Neighbour> neighbours, List<Screw> screws) {
+    this.given = new Given(wall, frame, List.copyOf(neighbours), List.copyOf(screws));
     this.insert = wall.inserts();
     this.clearance = wall.clearance();
     this.thread = wall.screws().diameter() / 2;
@@ -52,16 +58,6 @@ public final class InsertSurroundings {
             frame.pieces().stream().map(piece -> new Core(piece.mark(), piece.core())).toList(),
             core -> core.area().getEnvelopeInternal());
     this.screws = new SpatialIndex<>(screws, screw -> screw.centre().getEnvelopeInternal());
-  }
-
-  /** What surrounds the inserts of a finished facet. */
-  public static InsertSurroundings of(Layout layout, FacetLayout facet) {
-    List<FramedFacet> frames = layout.facets().stream().map(FacetLayout::frame).toList();
-    return new InsertSurroundings(
-        layout.wall(),
-        facet.frame(),
-        Neighbour.of(facet.frame(), frames, layout.wall()),
-        facet.screws());
   }
 
   /** Members too near: for each the worse of flange and bolt zone. */
@@ -178,5 +174,16 @@ public final class InsertSurroundings {
 
   private static Optional<Obstacle> obstacle(Kind kind, String mark, Measure measure) {
     return fallsShort(measure) ? Optional.of(new Obstacle(kind, mark, measure)) : Optional.empty();
+  }
+
+  /** Whether another answers the same because it was made of the same. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof InsertSurroundings surroundings && given.equals(surroundings.given);
+  }
+
+  @Override
+  public int hashCode() {
+    return given.hashCode();
   }
 }

@@ -118,23 +118,23 @@ public final class LayoutPlan {
     List<Neighbour> neighbours = Neighbour.of(frame, frames, wall);
     InsertSurroundings bare = new InsertSurroundings(wall, frame, neighbours, List.of());
     Optional<FacetSetOut> salvaged = setOut.map(one -> salvaged(one, bare));
-    List<Insert> asked =
-        salvaged
-            .map(one -> one.lines().inserts())
-            .orElseGet(() -> new ScatterPattern(wall, frame).inserts());
-    MarkedHoles marked =
-        MarkedHoles.of(frame.facet(), asked, lines(frame, asked, bare), wall.tape());
-    InsertSelection selection =
+    InsertSelection unscrewed =
         InsertSelection.of(
-            marked.inserts(),
+            salvaged
+                .map(one -> one.lines().inserts())
+                .orElseGet(() -> new ScatterPattern(wall, frame).inserts()),
             wall.inserts().whenBlocked(),
-            new InsertSurroundings(wall, frame, neighbours, marked.screws()));
+            bare);
+    MarkedHoles marked =
+        MarkedHoles.of(frame.facet(), unscrewed.asked(), lines(frame, unscrewed), wall.tape());
+    InsertSurroundings around = new InsertSurroundings(wall, frame, neighbours, marked.screws());
+    InsertSelection selection = unscrewed.again(marked.inserts(), around);
     Setting setting =
         salvaged
             .map(one -> one.told(wall.inserts()))
-            .orElseGet(() -> new Setting(List.of(), asked.size(), 0));
+            .orElseGet(() -> new Setting(List.of(), unscrewed.asked().size(), 0));
     return new FacetLayout(
-        frame, joints, marked.lines(), selection.kept(), selection.omissions(), setting);
+        frame, joints, marked.lines(), selection.kept(), selection.omissions(), setting, around);
   }
 
   private FacetSetOut salvaged(FacetSetOut setOut, InsertSurroundings surroundings) {
@@ -146,13 +146,8 @@ public final class LayoutPlan {
   }
 
   /** The screws; where nothing is to be changed they do not slide either. */
-  private List<FastenerLine> lines(
-      FramedFacet frame, List<Insert> asked, InsertSurroundings surroundings) {
-    WhenBlocked whenBlocked = wall.inserts().whenBlocked();
-    List<Insert> avoided =
-        whenBlocked == WhenBlocked.REPORT
-            ? List.of()
-            : InsertSelection.of(asked, whenBlocked, surroundings).kept();
-    return Fastening.of(wall, frame, avoided);
+  private List<FastenerLine> lines(FramedFacet frame, InsertSelection selection) {
+    boolean isReport = wall.inserts().whenBlocked() == WhenBlocked.REPORT;
+    return Fastening.of(wall, frame, isReport ? List.of() : selection.kept());
   }
 }

@@ -32,6 +32,6 @@ public record Piece(String mark, Polygon outline, Polygon back, Polygon blank) {
 
   /** What the two faces share: nothing that goes through the piece may leave it. */
   public Polygon core() {
-    return isSquare() ? outline : Shapes.largest(Shapes.shared(outline, back));
+    return isSquare() ? outline : Shapes.largest(Shapes.sharedAreas(outline, back));
   }
 }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.params.SheetParameters;
@@ -95,7 +94,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
     private List<Piece> pieces(List<Envelope> cells) {
       List<Piece> pieces = new ArrayList<>();
       for (Envelope cell : cells) {
-        for (Polygon part : Shapes.areas(Shapes.shared(blank, Shapes.rectangle(cell)))) {
+        for (Polygon part : Shapes.sharedAreas(blank, Shapes.rectangle(cell))) {
           piece(part, "P" + (first + pieces.size())).ifPresent(pieces::add);
         }
       }
@@ -104,12 +103,11 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
 
     /** What is cut from a blank; nothing if it has no front or no back. */
     private Optional<Piece> piece(Polygon part, String mark) {
-      Geometry outline = Shapes.shared(part, front);
-      Geometry behind = Shapes.shared(part, back);
-      boolean both = !Shapes.areas(outline).isEmpty() && !Shapes.areas(behind).isEmpty();
-      return both
-          ? Optional.of(new Piece(mark, Shapes.largest(outline), Shapes.largest(behind), part))
-          : Optional.empty();
+      List<Polygon> outlines = Shapes.sharedAreas(part, front);
+      List<Polygon> behind = Shapes.sharedAreas(part, back);
+      return outlines.isEmpty() || behind.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Piece(mark, Shapes.largest(outlines), Shapes.largest(behind), part));
     }
   }
 }

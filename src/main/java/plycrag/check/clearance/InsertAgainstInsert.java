@@ -31,7 +31,7 @@ public final class InsertAgainstInsert implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
-      InsertSurroundings around = InsertSurroundings.of(layout, facet);
+      InsertSurroundings around = facet.surroundings();
       addFindings(facet.inserts(), around, report, findings);
     }
     return findings;

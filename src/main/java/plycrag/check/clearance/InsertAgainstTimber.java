@@ -39,7 +39,7 @@ public final class InsertAgainstTimber implements Rule {
     Map<String, Member> members =
         layout.members().stream().collect(Collectors.toMap(Member::mark, Function.identity()));
     for (FacetLayout facet : layout.facets()) {
-      InsertSurroundings surroundings = InsertSurroundings.of(layout, facet);
+      InsertSurroundings surroundings = facet.surroundings();
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       for (Insert insert : facet.inserts()) {
         for (Obstacle obstacle : surroundings.timber(insert.centre())) {

@@ -18,7 +18,7 @@ abstract class InsertRule implements Rule {
   }
 
   private List<Finding> on(FacetLayout facet, Layout layout) {
-    InsertSurroundings around = InsertSurroundings.of(layout, facet);
+    InsertSurroundings around = facet.surroundings();
     Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
     return facet.inserts().stream()
         .flatMap(insert -> findings(insert, around, report).stream())

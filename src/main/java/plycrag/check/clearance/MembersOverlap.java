@@ -13,6 +13,7 @@ import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.FacetLayout;
+import plycrag.layout.Hold;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.PlacedMember;
@@ -41,7 +42,7 @@ public final class MembersOverlap implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (int at = 0; at < bodies.size(); at++) {
       for (int other : index.near(bodies.get(at).shadow(), 0)) {
-        if (other > at) {
+        if (other > at && mayOverlap(bodies.get(at), bodies.get(other))) {
           addOverlap(bodies.get(at), bodies.get(other), layout, findings);
         }
       }
@@ -79,6 +80,28 @@ public final class MembersOverlap implements Rule {
     return shadow;
   }
 
+  /**
+   * Whether the boxes around two members of one facet share more than the tolerance each way: the
+   * way out of a body is no longer than that out of its box. Most neighbours only touch.
+   */
+  private static boolean mayOverlap(Body body, Body other) {
+    if (!areOnOneFacet(body, other)) {
+      return true;
+    }
+    Envelope shared = body.member().shadow().intersection(other.member().shadow());
+    return Math.min(shared.getWidth(), shared.getHeight()) > TOLERANCE;
+  }
+
+  private static boolean areOnOneFacet(Body body, Body other) {
+    return !isSupport(body)
+        && !isSupport(other)
+        && body.facet().facet().name().equals(other.facet().facet().name());
+  }
+
+  private static boolean isSupport(Body body) {
+    return body.member().hold() == Hold.SUPPORT;
+  }
+
   private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {
     double depth = body.solid().overlap(other.solid());
     if (depth > TOLERANCE) {
@@ -98,7 +121,7 @@ public final class MembersOverlap implements Rule {
   /** The middle of what two members of one facet share; of the first one at a fold. */
   private static Point middle(Body body, Body other) {
     Envelope shared = body.member().shadow().intersection(other.member().shadow());
-    boolean together = body.facet().equals(other.facet()) && !shared.isNull();
+    boolean together = areOnOneFacet(body, other) && !shared.isNull();
     Envelope box = together ? shared : body.member().shadow();
     return Shapes.point(box.centre().x, box.centre().y);
   }

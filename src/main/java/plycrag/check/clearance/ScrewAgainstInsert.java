@@ -32,7 +32,7 @@ public final class ScrewAgainstInsert implements Rule {
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
-      InsertSurroundings around = InsertSurroundings.of(layout, facet);
+      InsertSurroundings around = facet.surroundings();
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       Map<String, Screw> screws =
           facet.screws().stream()
