@@ -117,9 +117,12 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
         places.size(),
         members,
         settled(),
-        isBlocked && inserts.pattern() == InsertParameters.Pattern.GRID
-            ? Optional.of(advice(inserts))
-            : Optional.empty());
+        isBlocked && isEven(inserts) ? Optional.of(advice(inserts)) : Optional.empty());
+  }
+
+  private boolean isEven(InsertParameters inserts) {
+    return inserts.pattern() == InsertParameters.Pattern.GRID
+        && (lines == Axis.UP || !inserts.fades());
   }
 
   private Setting.Advice advice(InsertParameters inserts) {

@@ -112,7 +112,8 @@ final class AxisTask {
   private double toLine() {
     double reach = inserts.flange() + clearance.insertToInsert();
     boolean alternates =
-        inserts.pattern() == InsertParameters.Pattern.OFFSET && inserts.pitchUp() >= reach;
+        inserts.pattern() == InsertParameters.Pattern.OFFSET
+            && Math.min(inserts.pitchUp(), inserts.topPitchUp()) >= reach;
     return lines == Axis.UP && alternates ? reach / 2 : reach;
   }
 

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import plycrag.geometry.Shapes;
+import plycrag.layout.scatter.Fade;
 import plycrag.params.InsertParameters;
 import plycrag.params.InsertParameters.Pattern;
 import plycrag.params.InsertParameters.Symmetry;
@@ -77,7 +78,20 @@ final class InsertPattern {
   }
 
   private List<Double> rows() {
-    return steps(inserts.setback(), inserts.pitchUp(), facet.length() - inserts.setback());
+    double last = facet.length() - inserts.setback();
+    return inserts.fades() ? fading(last) : steps(inserts.setback(), inserts.pitchUp(), last);
+  }
+
+  /** Rows from the setback up, each as far above the one below as the pitch is there. */
+  private List<Double> fading(double last) {
+    Fade pitch = new Fade(0, inserts.pitchUp(), facet.length(), inserts.topPitchUp());
+    List<Double> places = new ArrayList<>();
+    double place = tape.snap(inserts.setback());
+    while (place <= last + TOLERANCE) {
+      places.add(place);
+      place = tape.snap(place + pitch.at(place));
+    }
+    return places;
   }
 
   private List<Double> columns(double shift) {

@@ -8,6 +8,7 @@ import java.util.List;
  * @param pattern how they are set out
  * @param pitchAcross between neighbouring columns, mm
  * @param pitchUp between neighbouring rows, mm
+ * @param topPitchUp the same at the top of a facet, mm
  * @param density for {@link Pattern#DENSITY}
  * @param symmetry whether one half of a facet mirrors the other
  * @param scattering for {@link Pattern#SCATTER}
@@ -28,6 +29,7 @@ public record InsertParameters(
     Pattern pattern,
     double pitchAcross,
     double pitchUp,
+    double topPitchUp,
     Density density,
     Symmetry symmetry,
     Scattering scattering,
@@ -48,6 +50,11 @@ public record InsertParameters(
   public InsertParameters {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
+  }
+
+  /** Whether the rows of a grid are further apart above than below, or nearer. */
+  public boolean fades() {
+    return pitchUp != topPitchUp;
   }
 
   /** How inserts are set out. */

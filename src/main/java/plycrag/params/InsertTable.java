@@ -67,6 +67,13 @@ final class InsertTable {
           LengthKind.length(50, 2000),
           Standard.length("200 mm", "8 in"),
           "Distance between neighbouring rows.");
+  static final Parameter<Double> TOP_PITCH_UP =
+      new Parameter<>(
+          "top-pitch-up",
+          LengthKind.length(50, 2000),
+          Standard.derived("pitch-up"),
+          "The same at the top of a facet, if the rows of a grid or an offset are to thin out upward:"
+              + " each row is as far above the one below as the pitch is there.");
   static final Parameter<List<Double>> COLUMNS =
       new Parameter<>(
           "columns",
@@ -152,6 +159,7 @@ final class InsertTable {
               PATTERN,
               PITCH_ACROSS,
               PITCH_UP,
+              TOP_PITCH_UP,
               DENSITY,
               DENSITY_PER,
               SYMMETRY,
@@ -209,6 +217,7 @@ final class InsertTable {
         values.get(PATTERN),
         values.get(PITCH_ACROSS),
         values.get(PITCH_UP),
+        values.given(TOP_PITCH_UP).orElse(values.get(PITCH_UP)),
         new Density(values.get(DENSITY), values.get(DENSITY_PER)),
         values.get(SYMMETRY),
         new Scattering(

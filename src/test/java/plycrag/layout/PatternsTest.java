@@ -14,6 +14,9 @@ import plycrag.Walls;
 
 /** Densities and symmetry. */
 class PatternsTest {
+  private static final String FADING =
+      "when-blocked = \"report\"\npitch-up = 100\ntop-pitch-up = 300";
+
   private static FacetLayout facet(double width, double length, String inserts) {
     return Walls.laidOut(
             "[[facet]]\nwidth = "
@@ -90,6 +93,49 @@ class PatternsTest {
     }
     assertThat(facet.setting().axes().get(0).settled())
         .isEqualTo(facet.setting().axes().get(0).members());
+  }
+
+  /**
+   * By hand: from 100 mm, where the pitch is 100 + 200 * 100 / 2000 = 110 mm, the next row is at
+   * 210, where it is 121 mm, and so on.
+   */
+  @Example
+  void aGridThinsOutUpward() {
+    assertThat(rows(facet(1200, 2000, FADING)).subList(0, 4)).containsExactly(100, 210, 331, 464);
+  }
+
+  @Property(tries = 60)
+  void rowsOfAFadingGridNeverComeNearerUpward(
+      @ForAll @IntRange(min = 60, max = 200) int below,
+      @ForAll @IntRange(min = 0, max = 400) int more,
+      @ForAll @IntRange(min = 600, max = 4000) int length,
+      @ForAll boolean offset) {
+    List<Integer> rows =
+        rows(
+            facet(
+                800,
+                length,
+                "when-blocked = \"report\"\npattern = \""
+                    + (offset ? "offset" : "grid")
+                    + "\"\npitch-up = "
+                    + below
+                    + "\ntop-pitch-up = "
+                    + (below + more)));
+    assertThat(rows.get(0)).isEqualTo(100);
+    for (int row = 1; row < rows.size(); row++) {
+      double asked = below + more * (double) rows.get(row - 1) / length;
+      assertThat((double) rows.get(row) - rows.get(row - 1)).isCloseTo(asked, within(0.5));
+    }
+    int top = rows.get(rows.size() - 1);
+    assertThat(top + below + more).isGreaterThan(length - 101);
+  }
+
+  private static List<Integer> rows(FacetLayout facet) {
+    return facet.inserts().stream()
+        .map(insert -> (int) Math.round(insert.centre().getY()))
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   @Example

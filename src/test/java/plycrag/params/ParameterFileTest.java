@@ -98,6 +98,7 @@ class ParameterFileTest {
                 InsertParameters.Pattern.GRID,
                 200,
                 200,
+                200,
                 new Density(25, Density.Per.SQUARE_METRE),
                 InsertParameters.Symmetry.NONE,
                 new Scattering(180, 180, 1),
