@@ -187,7 +187,7 @@ final class SideSurroundings {
       Xy from = new Xy(box.getMinX(), left.get());
       Xy to = new Xy(box.getMaxX(), right.get());
       sketch.line(Layers.PARTS, from, to);
-      sketch.label(Layers.TEXT, to.plus(0, sketch.paper(1.5)), "ceiling", Sketch.SMALL, Anchor.END);
+      sketch.label(Layers.TEXT, to.plus(0, sketch.paper(2.5)), "ceiling", Sketch.SMALL, Anchor.END);
     }
   }
 
