@@ -2,7 +2,10 @@ package plycrag.stock;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import plycrag.params.Offer;
 import plycrag.params.PriceList;
 
 /**
@@ -13,14 +16,31 @@ import plycrag.params.PriceList;
  */
 public record ShoppingLine(Want want, Optional<Deal> deal) {
 
-  static ShoppingLine of(Want want, PriceList prices) {
+  /** The lines of a want: one for each kind of pack that the cheapest deal takes. */
+  static List<ShoppingLine> of(Want want, PriceList prices) {
     Supply supply = want.supply();
-    return new ShoppingLine(
-        want,
-        supply
-            .article()
-            .map(article -> prices.of(article, supply.size()))
-            .flatMap(offers -> Deal.best(offers, want.amount().all(), supply.length())));
+    List<Offer> offers =
+        supply.article().map(article -> prices.of(article, supply.size())).orElse(List.of());
+    BigDecimal all = want.amount().all();
+    return Deal.best(offers, all, supply.length())
+        .map(alone -> lines(want, PackMix.of(alone, offers, all)))
+        .orElse(List.of(new ShoppingLine(want, Optional.empty())));
+  }
+
+  /** What each deal's packs hold, the last of them what is still wanted. */
+  private static List<ShoppingLine> lines(Want want, List<Deal> deals) {
+    List<ShoppingLine> lines = new ArrayList<>();
+    Want rest = want;
+    for (Deal deal : deals.subList(0, deals.size() - 1)) {
+      BigDecimal holds = deal.units().multiply(deal.offer().contents());
+      BigDecimal part = rest.amount().quantity().min(holds);
+      int spare = Math.min(rest.amount().spare(), holds.subtract(part).intValue());
+      lines.add(new ShoppingLine(rest.taking(part, spare), Optional.of(deal)));
+      Want.Amount left = rest.amount();
+      rest = rest.taking(left.quantity().subtract(part), left.spare() - spare);
+    }
+    lines.add(new ShoppingLine(rest, Optional.of(deals.get(deals.size() - 1))));
+    return lines;
   }
 
   /** Whether it is bought at all. */

@@ -58,7 +58,7 @@ public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape
     List<ShoppingLine> lines =
         wants.stream()
             .filter(want -> want.amount().quantity().signum() > 0)
-            .map(want -> ShoppingLine.of(want, prices))
+            .flatMap(want -> ShoppingLine.of(want, prices).stream())
             .toList();
     return new ShoppingList(lines, prices, layout.wall().tape());
   }

@@ -42,4 +42,9 @@ public record Want(
   Want noting(String other) {
     return new Want(group, what, size, amount, supply, other);
   }
+
+  /** As much of it. */
+  Want taking(BigDecimal quantity, int spare) {
+    return new Want(group, what, size, new Amount(quantity, amount.unit(), spare), supply, note);
+  }
 }

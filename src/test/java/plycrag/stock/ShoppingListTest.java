@@ -49,6 +49,26 @@ class ShoppingListTest {
     assertThat(inserts.cost()).contains(new BigDecimal("19.98"));
   }
 
+  /**
+   * 53 inserts: a pack of 50 at 15 and one of 10 at 4 cost 19; two of 50 cost 30, six of 10 cost
+   * 24.
+   */
+  @Test
+  void packsAreMixedWhereThatCostsLess() {
+    PriceList packs = prices("insert,12 mm,pack,10,4.00,EUR,,\ninsert,12 mm,pack,50,15.00,EUR,,\n");
+    List<ShoppingLine> inserts =
+        list(WALL, packs).lines().stream()
+            .filter(line -> line.want().what().startsWith("threaded insert"))
+            .toList();
+    assertThat(inserts)
+        .extracting(ShoppingLine::soldAs)
+        .containsExactly("pack of 50", "pack of 10");
+    assertThat(inserts)
+        .allSatisfy(line -> assertThat(line.units()).isEqualByComparingTo("1"))
+        .extracting(line -> line.want().amount().all().intValueExact())
+        .containsExactly(50, 3);
+  }
+
   /** 2 x 0.335 = 0.67; 7.5 % of it is 0.05025, rounded 0.05. 0.125 x 1 is rounded up to 0.13. */
   @Test
   void linesAreRoundedHalfUp() {
