@@ -173,7 +173,7 @@ public final class SheetTiles {
       Xy at = new Xy(left, LINES[line]);
       sketch.label(Layers.TEXT, at, lines.get(line), Sketch.SMALL, Anchor.START);
     }
-    TitleLines.stamp(checked, sketch, Layers.STAMP, new Xy(right - 62, BAR));
+    TitleLines.stamp(checked, sketch, Layers.STAMP, new Xy(right - TitleLines.stampWidth(), BAR));
     return sketch.drawing(tile.name(), new Extent(0, 0, size.width(), size.height()));
   }
 }

@@ -94,7 +94,10 @@ record TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> t
     Xy head = new Xy(2 * TileSize.MARGIN, size.height() - 2 * TileSize.MARGIN);
     sketch.label(Layers.TEXT, head, title(), Sketch.LARGE, Anchor.START);
     TitleLines.stamp(
-        checked, sketch, Layers.STAMP, head.plus(size.width() - 4 * TileSize.MARGIN - 62, 0));
+        checked,
+        sketch,
+        Layers.STAMP,
+        head.plus(size.width() - 4 * TileSize.MARGIN - TitleLines.stampWidth(), 0));
     return sketch.drawing("Words", new Extent(0, 0, size.width(), size.height()));
   }
 

@@ -21,6 +21,7 @@ public final class TitleLines {
   private static final String NOT_CALCULATED = "Support set out, its strength not calculated";
 
   private static final double STEP = 5.5;
+  private static final double STAMP_HEIGHT = 7;
 
   private final List<String> lines = new ArrayList<>();
 
@@ -62,10 +63,15 @@ public final class TitleLines {
     return width;
   }
 
+  /** How wide the stamp is on paper, mm. */
+  static double stampWidth() {
+    return TextSize.width(STAMP, STAMP_HEIGHT);
+  }
+
   /** Stamps what must not be made. */
   static void stamp(CheckedLayout checked, Sketch sketch, Layer layer, Xy at) {
     if (!checked.isApproved()) {
-      sketch.label(layer, at, STAMP, 7, Anchor.START);
+      sketch.label(layer, at, STAMP, STAMP_HEIGHT, Anchor.START);
     }
   }
 }
