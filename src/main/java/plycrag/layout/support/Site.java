@@ -29,6 +29,9 @@ public record Site(
     double longest) {
   private static final double TINY = 1e-6;
 
+  /** They leave less than a thousandth of a millimetre of any bay. */
+  private static final int HALVINGS = 24;
+
   /** Copies the lists. */
   public Site {
     backs = List.copyOf(backs);
@@ -51,14 +54,33 @@ public record Site(
     return section.depth();
   }
 
-  /** Left sides of the stations: the outer studs, and as few between as keep the distance. */
+  /**
+   * Left sides of the stations: the outer studs and as few between as keep the distance, of those
+   * as evenly apart as the studs allow.
+   */
   public List<Double> stations() {
+    int fewest = stations(bay).size();
+    double low = 0;
+    double high = bay;
+    for (int halving = 0; halving < HALVINGS; halving++) {
+      double middle = (low + high) / 2;
+      if (stations(middle).size() == fewest) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return stations(high);
+  }
+
+  /** As few as keep a distance, each as far on as it may be. */
+  private List<Double> stations(double apart) {
     List<Double> stations = new ArrayList<>();
     for (int at = 0; at < studs.size(); at++) {
       boolean last = at == studs.size() - 1;
       double reached =
           stations.isEmpty() ? Double.NEGATIVE_INFINITY : stations.get(stations.size() - 1);
-      boolean nextTooFar = !last && studs.get(at + 1) - reached > bay + TINY;
+      boolean nextTooFar = !last && studs.get(at + 1) - reached > apart + TINY;
       boolean beside = studs.get(at) - reached < breadth() - TINY;
       if (!beside && (last || nextTooFar)) {
         stations.add(studs.get(at));
