@@ -13,11 +13,17 @@ import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
+import plycrag.geometry.Place;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
 import plycrag.layout.PlacedMember;
+import plycrag.layout.Support;
+import plycrag.layout.Tether;
+import plycrag.wall.Facet;
+import plycrag.wall.Wall;
 
 /** The wall as it stands on its support, from one side; what is hidden is left out. */
 public final class StandingView {
@@ -53,6 +59,7 @@ public final class StandingView {
     List<Geometry> seen = HiddenLines.seen(bodies, view);
     Envelope box = new Envelope();
     seen.forEach(lines -> box.expandToInclude(lines.getEnvelopeInternal()));
+    tethers().forEach(line -> box.expandToInclude(line.getEnvelopeInternal()));
     Sketch sketch = new Sketch(Scale.fitting(box.getWidth(), box.getHeight()));
     PartMarks marks = new PartMarks(sketch);
     for (int at = 0; at < bodies.size(); at++) {
@@ -66,6 +73,7 @@ public final class StandingView {
       }
     }
     box.expandToInclude(marks.draw());
+    tethers().forEach(line -> draw(sketch, Layers.CENTRE, line));
     Extent extent = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
     List<String> notes = List.of(note, "Thick: the sheets and the support, with its marks.");
     return new ViewPage(extent, false).finish(checked, sketch, title, notes);
@@ -87,6 +95,24 @@ public final class StandingView {
       marked.add(placed.member().mark());
       add(placed.member().mark(), false, placed.body());
     }
+  }
+
+  /** What holds a hinged wall, as lines; nothing hides them. */
+  private List<LineString> tethers() {
+    List<Tether> tethers = checked.layout().support().map(Support::tethers).orElse(List.of());
+    Wall wall = checked.layout().wall();
+    double behind = wall.sheet().thickness() + wall.frame().depth();
+    List<FacetLayout> run = checked.layout().runs().get(0);
+    Facet top = run.get(run.size() - 1).facet();
+    return tethers.stream()
+        .map(
+            tether -> {
+              Place held = top.plane().toRoom(new Place(tether.u(), tether.v(), behind));
+              Coordinate from = view.project(held);
+              Coordinate to = view.project(tether.anchor());
+              return Shapes.line(from.x, from.y, to.x, to.y);
+            })
+        .toList();
   }
 
   private void add(String mark, boolean sheet, Solid solid) {
