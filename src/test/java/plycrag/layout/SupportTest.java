@@ -136,7 +136,7 @@ class SupportTest {
       @ForAll @DoubleRange(min = -15, max = 55) double angle,
       @ForAll @IntRange(min = 900, max = 2600) int length,
       @ForAll @IntRange(min = 300, max = 1500) int bay,
-      @ForAll @IntRange(min = 100, max = 1500) int behind) {
+      @ForAll @IntRange(min = 500, max = 1500) int behind) {
     assertSound(
         wall(angle, length, "")
             + "[support]\nkind = \"freestanding\"\nbay = "

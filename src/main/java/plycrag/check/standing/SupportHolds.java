@@ -50,8 +50,8 @@ public final class SupportHolds implements Rule {
       String suggestion =
           switch (support.kind()) {
             case FREESTANDING, FIXED ->
-                "a facet must lean out by 60° or less and be high enough for a tie; let steeper ones"
-                    + " hang ([support] kind)";
+                "a facet must lean out by 60° or less, be high enough for a tie and leave room for a brace"
+                    + " before the posts ([support] behind); let steeper ones hang ([support] kind)";
             case HUNG ->
                 "a facet must lean out by 20° or more and end below the ceiling; fix flatter ones to"
                     + " a wall ([support] kind)";

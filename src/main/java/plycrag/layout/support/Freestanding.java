@@ -100,7 +100,9 @@ public final class Freestanding {
             : Meeting.end(tie, panel.post(), onPost, site.depth()));
     draft.add(site.onFrame(tie, back, high));
     double ceiling = high - site.depth();
-    if (ceiling - panel.floor() >= PANEL) {
+    if (ceiling - panel.floor() >= PANEL && !hasRoom(back, panel.floor(), ceiling)) {
+      draft.notHeld(back.facet());
+    } else if (ceiling - panel.floor() >= PANEL) {
       Diagonal diagonal =
           Diagonal.between(
               new SectionPlace(face, panel.floor()),
@@ -112,6 +114,13 @@ public final class Freestanding {
       draft.add(Meeting.end(brace, tie, diagonal.highEnd(), diagonal.highLength()));
     }
     return tie;
+  }
+
+  /** Whether a brace from the post's foot passes behind the lower end of a frame. */
+  private boolean hasRoom(BackEdge back, double floor, double ceiling) {
+    double part = (back.low().y() - face) / (back.y(ceiling) - face);
+    double height = floor + part * (ceiling - floor);
+    return part <= 0 || height > back.low().z() + ROOM;
   }
 
   private Timber box(
