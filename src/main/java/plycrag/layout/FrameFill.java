@@ -49,10 +49,31 @@ record FrameFill(
     List<StudPlan.Stud> studs = plan.studs().studs();
     for (int at = 0; at < studs.size(); at++) {
       if (which.is(studs.get(at))) {
-        Strip strip = Strip.up(role, studs.get(at), box.getMinY(), box.getMaxY());
+        Strip strip = clearOfRows(Strip.up(role, studs.get(at), box.getMinY(), box.getMaxY()));
         lengths(strip, at % 2 == 1).forEach(this::take);
       }
     }
+  }
+
+  /**
+   * A free stud whose upper end would lie within a row that backs an edge ends under that row, so
+   * that the row is whole: between the stud's slanting end and the side would be a crumb of it that
+   * nobody can cut.
+   */
+  private Strip clearOfRows(Strip strip) {
+    if (strip.hold() != Hold.FREE) {
+      return strip;
+    }
+    double middle = strip.beside().middle();
+    double end =
+        ground.probe(strip).stream().mapToDouble(draft -> draft.along().high()).max().orElse(0);
+    return plan.rows().rows().stream()
+        .filter(row -> !row.isFree() && row.left() < middle && middle < row.right())
+        .map(BlockingRows.Row::backing)
+        .filter(backing -> backing.low() < end && end < backing.high())
+        .findFirst()
+        .map(backing -> strip.part(strip.along().low(), backing.low()))
+        .orElse(strip);
   }
 
   /** The lengths of a stud; every second one is spliced from above, so that no two are in line. */

@@ -10,6 +10,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -94,6 +96,35 @@ class OutlineTest {
             ? rest
             : OverlayNGRobust.overlay(rest, UnaryUnionOp.union(gaps), OverlayNG.DIFFERENCE);
     assertThat(outside.getArea()).isLessThan(grid);
+  }
+
+  /** A free stud whose slanting end comes 1 mm above the row that backs the lower edge. */
+  @ParameterizedTest
+  @CsvSource({"-8, 721, 1500, 43", "10, 622, 1641, 42"})
+  void aRowIsWholeOverAStudThatEndsInIt(String angle, String across, String up, String breadth) {
+    Layout layout =
+        Walls.laidOut(
+            """
+            [wall]
+            raise = 400
+            [[facet]]
+            angle = %s
+            outline = [[0, 0], [2700, 0], [%s, %s]]
+            [sheet]
+            lay = "up"
+            width = 1000
+            length = 2400
+            least-width = 50
+            start = "lower-left"
+            [frame]
+            section = [%s, 90]
+            stud-spacing = 350
+            [inserts]
+            when-blocked = "drop"
+            """
+                .formatted(angle, across, up, breadth));
+    Found.by("seam-backing", layout).isNothing();
+    Found.by("members-overlap", layout).isNothing();
   }
 
   @Property(tries = 50)

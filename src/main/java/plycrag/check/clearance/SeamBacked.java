@@ -21,10 +21,8 @@ import plycrag.wall.Facet;
 
 /** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
 public final class SeamBacked implements Rule {
-  /**
-   * A bare stretch shorter than a saw's kerf, as at the tip of a sharp corner, bears nothing, mm.
-   */
-  private static final double LEAST = 3;
+  /** A bare stretch shorter than this is a rounding, mm. */
+  private static final double LEAST = 0.1;
 
   /** An edge that stands out less lies on its timber: a rounding along a slant, mm. */
   private static final double TOUCH = 0.01;
