@@ -25,6 +25,7 @@ import plycrag.layout.Standing;
 import plycrag.layout.Support;
 import plycrag.layout.Tether;
 import plycrag.params.RoomParameters.Handling;
+import plycrag.params.SupportParameters;
 import plycrag.params.SupportParameters.Kind;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
@@ -50,6 +51,9 @@ final class StandingUp {
     blocks.add(masses());
     for (List<FacetLayout> run : layout.runs()) {
       blocks.add(new Paragraph(raising(run)));
+    }
+    if (!layout.wall().support().map(SupportParameters::hasPosts).orElse(false)) {
+      blocks.add(Cautions.fixing());
     }
     layout.support().ifPresent(support -> addSupport(support, blocks));
     blocks.add(envelopes());
@@ -125,7 +129,6 @@ final class StandingUp {
     if (support.kind() == Kind.FREESTANDING) {
       blocks.add(new Paragraph(shims()));
     } else {
-      blocks.add(Cautions.fixing());
       blocks.add(anchors(support));
     }
     if (!support.tethers().isEmpty()) {

@@ -71,7 +71,8 @@ public final class PlanView {
                 + ".",
             "Thick: the lower edge of each wall. Tinted: the plate it stands on. Dashed: the"
                 + " outline",
-            "of what leans out or back above. Angles are those that the climbing faces enclose.");
+            "of what leans out or back above. Angles are those that the climbing faces enclose.",
+            TitleLines.MATTING);
     Extent shown = new Extent(view.getMinX(), view.getMinY(), view.getMaxX(), view.getMaxY());
     return new ViewPage(shown, false).finish(checked, sketch, "Plan", notes);
   }

@@ -63,6 +63,7 @@ public final class SideView {
     notes.add(
         "SECTION, SEEN FROM THE LEFT. Heights above the floor, in " + tape.unit().plural() + ".");
     run.forEach(facet -> notes.add(lean(facet.facet(), tape)));
+    notes.add(TitleLines.MATTING);
     Extent withFloor =
         new Extent(view.left(), view.low(), view.right() + sketch.paper(FLOOR), view.high());
     return new ViewPage(withFloor, false).finish(checked, sketch, title(), notes);

@@ -75,7 +75,12 @@ public final class StandingView {
     box.expandToInclude(marks.draw());
     tethers().forEach(line -> draw(sketch, Layers.CENTRE, line));
     Extent extent = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
-    List<String> notes = List.of(note, "Thick: the sheets and the support, with its marks.");
+    List<String> notes = new ArrayList<>();
+    notes.add(note);
+    notes.add("Thick: the sheets and the support, with its marks.");
+    if (!checked.layout().support().map(Support::anchors).orElse(List.of()).isEmpty()) {
+      notes.add(TitleLines.FIXING);
+    }
     return new ViewPage(extent, false).finish(checked, sketch, title, notes);
   }
 

@@ -18,6 +18,13 @@ public final class TitleLines {
   /** What is said of a wall with an error finding. */
   public static final String STAMP = "NOT FOR MAKING";
 
+  /** What is said wherever something is shown that is fixed to a building. */
+  static final String FIXING =
+      "Before you drill into a building: find cables and pipes, and rule out asbestos.";
+
+  /** What is said wherever mats are shown, or the floor that they cover. */
+  static final String MATTING = "Mats as their maker and the local standard ask.";
+
   private static final String NOT_CALCULATED = "Support set out, its strength not calculated";
 
   private static final double STEP = 5.5;
