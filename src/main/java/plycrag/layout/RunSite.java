@@ -120,7 +120,7 @@ final class RunSite {
     return asked.front().orElse(Math.max(0, reach()));
   }
 
-  /** Height of the ceiling where it is lowest over the run's upper edge; none told, very high. */
+  /** Height of the ceiling where it is lowest over the run's upper edge; 0 where it is not told. */
   double ceiling() {
     Ceiling ceiling = wall.room().ceiling();
     BackEdge top = site.backs().get(site.backs().size() - 1);
@@ -164,9 +164,12 @@ final class RunSite {
     return top().plane().toRoom(new Place(u, v, behind()));
   }
 
-  /** The plates that the lowest frame stands on, behind the sheets. */
+  /** The plates that the lowest frame stands on; none where it hangs above the floor. */
   List<PlacedMember> feet() {
     FramedFacet lowest = run.get(0);
+    if (Footing.hangs(lowest.facet())) {
+      return List.of();
+    }
     FacetPlane plane = lowest.facet().plane();
     double behind = wall.sheet().thickness();
     FacetPlane back =

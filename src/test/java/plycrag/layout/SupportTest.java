@@ -84,6 +84,18 @@ class SupportTest {
     assertThat(support.anchors().stream().map(Anchor::into)).contains(Anchor.Into.FLOOR);
   }
 
+  /** A single face that leans out by more than 60° ends above the floor and is not fixed to it. */
+  @Test
+  void whatHangsIsNotAnchoredToTheFloor() {
+    Support support =
+        support(
+            "[wall]\nraise = 1200\n[[facet]]\nangle = 70\nlength = 2000\nwidth = 1200\n"
+                + "[support]\nkind = \"hung\"\n[room]\nceiling = 2600\n"
+                + "ceiling-members = \"joists\"\njoist-section = [50, 200]\njoist-span = 3000\n"
+                + FEW);
+    assertThat(support.anchors()).isNotEmpty().allMatch(one -> one.into() == Anchor.Into.JOIST);
+  }
+
   /** A chain from a hinge's circle: by the law of cosines, from the hinge as the common corner. */
   @Test
   void tethersAreAsLongAsTheLawOfCosinesSays() {

@@ -7,12 +7,18 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Trig;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Raising;
 import plycrag.units.Tape;
 
-/** A frame that is built on the floor can be tilted up under the ceiling. */
+/**
+ * A frame that is built on the floor can be tilted up under the ceiling. Its farthest corner runs
+ * round the edge that it is tilted up on; where the ceiling falls toward the climber, the corner is
+ * nearest to it where the circle is as steep, so that the diagonal over the cosine of the pitch
+ * decides.
+ */
 public final class StandsUp implements Rule {
   private static final double TOLERANCE = 0.01;
 
@@ -39,14 +45,14 @@ public final class StandsUp implements Rule {
   }
 
   private void judge(Layout layout, List<FacetLayout> run, double ceiling, List<Finding> findings) {
-    double diagonal = Raising.diagonal(layout.wall(), run);
+    double diagonal = needed(layout, run);
     if (diagonal <= ceiling + TOLERANCE) {
       return;
     }
     Tape tape = layout.wall().tape();
     List<String> tooLong =
         run.stream()
-            .filter(facet -> Raising.diagonal(layout.wall(), List.of(facet)) > ceiling)
+            .filter(facet -> needed(layout, List.of(facet)) > ceiling)
             .map(facet -> facet.facet().name())
             .toList();
     String suggestion =
@@ -61,10 +67,16 @@ public final class StandsUp implements Rule {
                 "",
                 "",
                 new Measure(ceiling - diagonal, 0),
-                "the frame's diagonal is "
+                "the frame needs "
                     + tape.text(tape.snapUp(diagonal))
-                    + ", and it cannot be tilted up under a ceiling of "
+                    + " along its diagonal, and it cannot be tilted up under a ceiling of "
                     + tape.text(ceiling),
                 suggestion));
+  }
+
+  /** How high the ceiling has to be above the wall's foot, mm. */
+  private static double needed(Layout layout, List<FacetLayout> facets) {
+    double fall = Math.min(0, layout.wall().room().ceiling().pitch());
+    return Raising.diagonal(layout.wall(), facets) / Trig.cos(fall);
   }
 }

@@ -218,7 +218,17 @@ class StandingRulesTest {
         .times(1)
         .isError(false)
         .says(
-            "the frame's diagonal is 2003 mm, and it cannot be tilted up under a ceiling of 2002 mm");
+            "the frame needs 2003 mm along its diagonal, and it cannot be tilted up under a ceiling"
+                + " of 2002 mm");
+  }
+
+  /** The same under a ceiling that falls by 20° toward the climber: 2002.03 / cos 20° = 2130.51. */
+  @Test
+  void aFallingCeilingAsksForMore() {
+    String wall = "[[facet]]\nlength = 2000\nwidth = 1200\n[room]\nceiling = ";
+    Found.by("stands-up", wall + "2131\nceiling-pitch = -20").isNothing();
+    Found.by("stands-up", wall + "2130\nceiling-pitch = -20").times(1).isError(false);
+    Found.by("stands-up", wall + "2003\nceiling-pitch = 20").isNothing();
   }
 
   @Test
