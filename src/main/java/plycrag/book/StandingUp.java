@@ -19,7 +19,6 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.FallZone;
 import plycrag.layout.Layout;
 import plycrag.layout.Mass;
-import plycrag.layout.Posture;
 import plycrag.layout.Raising;
 import plycrag.layout.Standing;
 import plycrag.layout.Support;
@@ -172,8 +171,6 @@ final class StandingUp {
 
   /** How long each tether is at each angle. */
   private Block tethers(Support support) {
-    List<FacetLayout> run = layout.runs().get(0);
-    double behind = layout.wall().sheet().thickness() + layout.wall().frame().depth();
     List<Double> angles = Standing.angles(layout, 0);
     List<String> columns = new ArrayList<>(List.of("Mark", "What"));
     angles.forEach(angle -> columns.add("at " + Decimal.of(angle, 2) + "°"));
@@ -183,10 +180,7 @@ final class StandingUp {
       row.add(Cell.of(tether.mark()));
       row.add(Cell.of(tether.backup() ? "backup, works by itself" : "holds the wall"));
       for (double angle : angles) {
-        List<Posture> postures =
-            Posture.of(layout.wall(), run.stream().map(FacetLayout::facet).toList(), angle);
-        Place held =
-            postures.get(postures.size() - 1).at(new Place(tether.u(), tether.v(), behind));
+        Place held = tether.held(layout, angle);
         row.add(Cell.of(tape.text(tape.snap(held.minus(tether.anchor()).length()))));
       }
       rows.add(row);

@@ -13,7 +13,6 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Layer;
-import plycrag.document.Xy;
 import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
@@ -29,9 +28,6 @@ import plycrag.layout.PlacedMember;
 public final class ExplodedView {
   /** At a smaller scale timber is too thin to tell apart; the page is larger instead. */
   private static final int SMALLEST_SCALE = 20;
-
-  /** Shorter pieces of a line come of rounding, mm on paper. */
-  private static final double CRUMB = 0.2;
 
   private final CheckedLayout checked;
   private final Axonometry view = Axonometry.USUAL;
@@ -64,9 +60,9 @@ public final class ExplodedView {
     Sketch sketch = new Sketch(Math.min(SMALLEST_SCALE, fitting));
     PartMarks marks = new PartMarks(sketch);
     for (int at = 0; at < bodies.size(); at++) {
-      List<LineString> lines = lines(seen.get(at), sketch.paper(CRUMB));
+      List<LineString> lines = HiddenLines.lines(seen.get(at), sketch);
       Layer layer = bodies.get(at).sheet() ? Layers.OUTLINE : Layers.PARTS;
-      lines.forEach(line -> draw(sketch, layer, line));
+      lines.forEach(line -> HiddenLines.draw(sketch, layer, line));
       marks.add(bodies.get(at).mark(), lines);
     }
     Envelope written = marks.draw();
@@ -105,26 +101,5 @@ public final class ExplodedView {
                   .toList()));
     }
     return openings;
-  }
-
-  private static List<LineString> lines(Geometry seen, double least) {
-    List<LineString> lines = new ArrayList<>();
-    for (int part = 0; part < seen.getNumGeometries(); part++) {
-      if (seen.getGeometryN(part) instanceof LineString line && line.getLength() > least) {
-        lines.add(line);
-      }
-    }
-    return lines;
-  }
-
-  private static void draw(Sketch sketch, Layer layer, LineString line) {
-    Coordinate[] points = line.getCoordinates();
-    for (int next = 1; next < points.length; next++) {
-      sketch.line(layer, at(points[next - 1]), at(points[next]));
-    }
-  }
-
-  private static Xy at(Coordinate place) {
-    return new Xy(place.x, place.y);
   }
 }

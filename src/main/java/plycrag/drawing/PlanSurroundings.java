@@ -8,7 +8,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
-import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
@@ -41,10 +40,10 @@ final class PlanSurroundings {
   }
 
   void draw(Sketch sketch) {
-    layout.standing().forEach(placed -> closed(sketch, Layers.PARTS, outline(placed)));
+    layout.standing().forEach(placed -> sketch.closed(Layers.PARTS, outline(placed)));
     for (Obstacle obstacle : layout.wall().room().obstacles()) {
       List<Xy> corners = outline(obstacle);
-      closed(sketch, Layers.PARTS, corners);
+      sketch.closed(Layers.PARTS, corners);
       sketch.label(
           Layers.TEXT,
           corners.get(0).plus(sketch.paper(1), sketch.paper(1)),
@@ -57,7 +56,7 @@ final class PlanSurroundings {
 
   private void drawZone(Sketch sketch, List<FacetLayout> run) {
     List<Xy> corners = zone(run);
-    closed(sketch, Layers.SETBACK, corners);
+    sketch.closed(Layers.SETBACK, corners);
     Tape tape = layout.wall().tape();
     Xy middle =
         new Xy(
@@ -115,11 +114,5 @@ final class PlanSurroundings {
         new Xy(right, -far),
         new Xy(right, -obstacle.out()),
         new Xy(obstacle.left(), -obstacle.out()));
-  }
-
-  private static void closed(Sketch sketch, Layer layer, List<Xy> corners) {
-    for (int at = 0; at < corners.size(); at++) {
-      sketch.line(layer, corners.get(at), corners.get((at + 1) % corners.size()));
-    }
   }
 }

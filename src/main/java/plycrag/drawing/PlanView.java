@@ -10,7 +10,6 @@ import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
-import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Place;
@@ -114,14 +113,8 @@ public final class PlanView {
       if (lowest && !member.role().isUpright()) {
         List<Xy> corners = plan(facet, member);
         sketch.area(Layers.TINT, corners, Fill.TIMBER);
-        closed(Layers.PARTS, corners);
+        sketch.closed(Layers.PARTS, corners);
       }
-    }
-  }
-
-  private void closed(Layer layer, List<Xy> corners) {
-    for (int at = 0; at < corners.size(); at++) {
-      sketch.line(layer, corners.get(at), corners.get((at + 1) % corners.size()));
     }
   }
 
@@ -140,7 +133,7 @@ public final class PlanView {
       name(facet, left, right);
     }
     if (facet.leans()) {
-      closed(Layers.BEHIND, ring);
+      sketch.closed(Layers.BEHIND, ring);
     }
   }
 

@@ -10,7 +10,6 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
 import plycrag.document.Fill;
-import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
@@ -91,14 +90,9 @@ final class SideSurroundings {
 
   private List<List<Xy>> tethers() {
     List<Tether> tethers = layout.support().map(Support::tethers).orElse(List.of());
-    List<Posture> postures =
-        Posture.of(layout.wall(), facets, facets.get(facets.size() > 1 ? 1 : 0).angle());
-    double behind = layout.wall().sheet().thickness() + layout.wall().frame().depth();
-    Posture top = postures.get(postures.size() - 1);
+    double angle = facets.get(facets.size() > 1 ? 1 : 0).angle();
     return tethers.stream()
-        .map(
-            tether ->
-                List.of(at(top.at(new Place(tether.u(), tether.v(), behind))), at(tether.anchor())))
+        .map(tether -> List.of(at(tether.held(layout, angle)), at(tether.anchor())))
         .toList();
   }
 
@@ -145,7 +139,7 @@ final class SideSurroundings {
     if (cut) {
       sketch.area(Layers.TINT, corners, Fill.TIMBER);
     }
-    closed(sketch, Layers.PARTS, corners);
+    sketch.closed(Layers.PARTS, corners);
     if (cut && corners.size() == 4) {
       sketch.line(Layers.CONTEXT, corners.get(0), corners.get(2));
       sketch.line(Layers.CONTEXT, corners.get(1), corners.get(3));
@@ -155,12 +149,6 @@ final class SideSurroundings {
   private static List<Xy> corners(Polygon area) {
     Coordinate[] ring = area.getExteriorRing().getCoordinates();
     return Stream.of(ring).limit(ring.length - 1L).map(at -> new Xy(at.x, at.y)).toList();
-  }
-
-  private static void closed(Sketch sketch, Layer layer, List<Xy> corners) {
-    for (int at = 0; at < corners.size(); at++) {
-      sketch.line(layer, corners.get(at), corners.get((at + 1) % corners.size()));
-    }
   }
 
   /** The face at the other angles that it is used at. */
@@ -196,8 +184,7 @@ final class SideSurroundings {
     if (mat.thickness().isPresent()) {
       double end = zone.outermost() + mat.front().orElse(zone.clear());
       double high = mat.thickness().get();
-      closed(
-          sketch,
+      sketch.closed(
           Layers.SETBACK,
           List.of(
               new Xy(zone.foot(), 0),

@@ -9,7 +9,6 @@ import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
-import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Member;
@@ -54,7 +53,7 @@ public final class SideView {
   private Drawing drawing() {
     drawFloor();
     run.forEach(this::tintTimber);
-    run.forEach(facet -> drawClosed(Layers.OUTLINE, sheets(facet)));
+    run.forEach(facet -> sketch.closed(Layers.OUTLINE, sheets(facet)));
     run.forEach(this::drawTimber);
     surroundings.draw(sketch);
     drawDimensions();
@@ -125,20 +124,14 @@ public final class SideView {
   private void drawTimber(FacetLayout facet) {
     for (Member member : new SideProfile(facet, thickness).cutAcross()) {
       List<Xy> corners = profile(facet, member);
-      drawClosed(Layers.PARTS, corners);
+      sketch.closed(Layers.PARTS, corners);
       sketch.line(Layers.CONTEXT, corners.get(0), corners.get(2));
       sketch.line(Layers.CONTEXT, corners.get(1), corners.get(3));
     }
     facet.members().stream()
         .filter(member -> member.role() == Role.STUD)
         .max(Comparator.comparingDouble(Member::length))
-        .ifPresent(stud -> drawClosed(Layers.PARTS, profile(facet, stud)));
-  }
-
-  private void drawClosed(Layer layer, List<Xy> corners) {
-    for (int at = 0; at < corners.size(); at++) {
-      sketch.line(layer, corners.get(at), corners.get((at + 1) % corners.size()));
-    }
+        .ifPresent(stud -> sketch.closed(Layers.PARTS, profile(facet, stud)));
   }
 
   private void drawDimensions() {

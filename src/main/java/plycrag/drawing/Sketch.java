@@ -60,6 +60,13 @@ final class Sketch {
     shapes.add(new Shape.Line(layer, from, to));
   }
 
+  /** A closed way, each side a line of its own. */
+  void closed(Layer layer, List<Xy> corners) {
+    for (int at = 0; at < corners.size(); at++) {
+      line(layer, corners.get(at), corners.get((at + 1) % corners.size()));
+    }
+  }
+
   void path(Layer layer, List<Xy> points) {
     shapes.add(new Shape.Path(layer, points));
   }

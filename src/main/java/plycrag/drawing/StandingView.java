@@ -12,24 +12,15 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Layer;
-import plycrag.document.Xy;
-import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
-import plycrag.geometry.Solid;
 import plycrag.layout.FacetLayout;
-import plycrag.layout.Member;
-import plycrag.layout.Piece;
-import plycrag.layout.PlacedMember;
+import plycrag.layout.Layout;
+import plycrag.layout.Standing;
 import plycrag.layout.Support;
 import plycrag.layout.Tether;
-import plycrag.wall.Facet;
-import plycrag.wall.Wall;
 
 /** The wall as it stands on its support, from one side; what is hidden is left out. */
 public final class StandingView {
-  /** Shorter pieces of a line come of rounding, mm on paper. */
-  private static final double CRUMB = 0.2;
-
   private final CheckedLayout checked;
   private final Axonometry view;
   private final List<SeenBody> bodies = new ArrayList<>();
@@ -64,16 +55,16 @@ public final class StandingView {
     PartMarks marks = new PartMarks(sketch);
     for (int at = 0; at < bodies.size(); at++) {
       SeenBody body = bodies.get(at);
-      List<LineString> lines = lines(seen.get(at), sketch.paper(CRUMB));
+      List<LineString> lines = HiddenLines.lines(seen.get(at), sketch);
       boolean support = marked.contains(body.mark());
       Layer layer = support || body.sheet() ? Layers.OUTLINE : Layers.CONTEXT;
-      lines.forEach(line -> draw(sketch, layer, line));
+      lines.forEach(line -> HiddenLines.draw(sketch, layer, line));
       if (support) {
         marks.add(body.mark(), lines);
       }
     }
     box.expandToInclude(marks.draw());
-    tethers().forEach(line -> draw(sketch, Layers.CENTRE, line));
+    tethers().forEach(line -> HiddenLines.draw(sketch, Layers.CENTRE, line));
     Extent extent = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
     List<String> notes = new ArrayList<>();
     notes.add(note);
@@ -85,63 +76,34 @@ public final class StandingView {
   }
 
   private void addBodies() {
-    double thickness = checked.layout().wall().sheet().thickness();
-    for (FacetLayout facet : checked.layout().facets()) {
-      for (Piece piece : facet.pieces()) {
-        Solid solid = Solid.between(piece.outline(), 0, piece.back(), thickness);
-        add(piece.mark(), true, solid.mapped(facet.facet().plane()::toRoom));
-      }
-      for (Member member : facet.members()) {
-        Solid solid = member.body(thickness).mapped(facet.facet().plane()::toRoom);
-        add(member.mark(), false, solid);
+    Layout layout = checked.layout();
+    Set<String> sheets = new TreeSet<>();
+    layout.facets().forEach(one -> one.pieces().forEach(piece -> sheets.add(piece.mark())));
+    layout.standing().forEach(placed -> marked.add(placed.member().mark()));
+    for (int run = 0; run < layout.runs().size(); run++) {
+      for (Standing.Body body : Standing.of(layout, run, angle()).bodies()) {
+        boolean sheet = sheets.contains(body.mark());
+        bodies.add(SeenBody.of(body.mark(), sheet, body.solid(), List.of(), view));
       }
     }
-    for (PlacedMember placed : checked.layout().standing()) {
-      marked.add(placed.member().mark());
-      add(placed.member().mark(), false, placed.body());
-    }
+  }
+
+  /** The angle that a hinged wall is laid out at; without meaning where nothing swings. */
+  private double angle() {
+    List<FacetLayout> run = checked.layout().runs().get(0);
+    return run.get(Math.min(1, run.size() - 1)).facet().angle();
   }
 
   /** What holds a hinged wall, as lines; nothing hides them. */
   private List<LineString> tethers() {
     List<Tether> tethers = checked.layout().support().map(Support::tethers).orElse(List.of());
-    Wall wall = checked.layout().wall();
-    double behind = wall.sheet().thickness() + wall.frame().depth();
-    List<FacetLayout> run = checked.layout().runs().get(0);
-    Facet top = run.get(run.size() - 1).facet();
     return tethers.stream()
         .map(
             tether -> {
-              Place held = top.plane().toRoom(new Place(tether.u(), tether.v(), behind));
-              Coordinate from = view.project(held);
+              Coordinate from = view.project(tether.held(checked.layout(), angle()));
               Coordinate to = view.project(tether.anchor());
               return Shapes.line(from.x, from.y, to.x, to.y);
             })
         .toList();
-  }
-
-  private void add(String mark, boolean sheet, Solid solid) {
-    bodies.add(SeenBody.of(mark, sheet, solid, List.of(), view));
-  }
-
-  private static List<LineString> lines(Geometry seen, double least) {
-    List<LineString> lines = new ArrayList<>();
-    for (int part = 0; part < seen.getNumGeometries(); part++) {
-      if (seen.getGeometryN(part) instanceof LineString line && line.getLength() > least) {
-        lines.add(line);
-      }
-    }
-    return lines;
-  }
-
-  private static void draw(Sketch sketch, Layer layer, LineString line) {
-    Coordinate[] points = line.getCoordinates();
-    for (int next = 1; next < points.length; next++) {
-      sketch.line(layer, at(points[next - 1]), at(points[next]));
-    }
-  }
-
-  private static Xy at(Coordinate place) {
-    return new Xy(place.x, place.y);
   }
 }

@@ -1,8 +1,6 @@
 package plycrag.layout;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Place;
@@ -33,15 +31,9 @@ record Anchorage(Wall wall, SupportParameters asked, RunSite run) {
    *
    * @param before how many there are already
    */
-  List<Anchor> anchors(Collection<PlacedMember> members, int before) {
+  List<Anchor> anchors(List<PlacedMember> members, int before) {
     List<Anchor> anchors = new ArrayList<>();
-    List<PlacedMember> ordered =
-        members.stream()
-            .sorted(
-                Comparator.comparing((PlacedMember one) -> one.member().role())
-                    .thenComparing(one -> number(one.member().mark())))
-            .toList();
-    for (PlacedMember placed : ordered) {
+    for (PlacedMember placed : members) {
       for (Place place : places(placed)) {
         String mark = "A" + (before + anchors.size() + 1);
         anchors.add(new Anchor(mark, placed.member().mark(), into(placed), place));
@@ -59,10 +51,6 @@ record Anchorage(Wall wall, SupportParameters asked, RunSite run) {
       }
     }
     return anchors;
-  }
-
-  private static int number(String mark) {
-    return Integer.parseInt(mark.replaceAll("[^0-9]", ""));
   }
 
   private Into into(PlacedMember placed) {

@@ -1,9 +1,9 @@
 package plycrag.layout;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /**
@@ -24,14 +24,7 @@ public record Layout(
 
   /** The facets, those that stand on each other together, from left to right. */
   public List<List<FacetLayout>> runs() {
-    List<List<FacetLayout>> runs = new ArrayList<>();
-    for (FacetLayout facet : facets) {
-      if (!facet.facet().standsOnFacet()) {
-        runs.add(new ArrayList<>());
-      }
-      runs.get(runs.size() - 1).add(facet);
-    }
-    return runs;
+    return Facet.runs(facets, FacetLayout::facet);
   }
 
   /** All members, facet by facet, those of the support last. */

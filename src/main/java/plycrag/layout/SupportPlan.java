@@ -15,8 +15,10 @@ import plycrag.layout.support.SectionPlace;
 import plycrag.layout.support.Site;
 import plycrag.layout.support.SupportFrame;
 import plycrag.layout.support.Timber;
+import plycrag.layout.support.Use;
 import plycrag.params.SupportParameters;
 import plycrag.params.SupportParameters.Lateral;
+import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /** Sets what holds each run of facets up, and finds what of the frame it meets. */
@@ -48,7 +50,7 @@ final class SupportPlan {
   }
 
   private Support support(List<FramedFacet> frames) {
-    List<List<FramedFacet>> runs = runs(frames);
+    List<List<FramedFacet>> runs = Facet.runs(frames, FramedFacet::facet);
     for (int number = 0; number < runs.size(); number++) {
       List<FramedFacet> run = runs.get(number);
       RunSite site = new RunSite(wall, asked, run);
@@ -60,17 +62,6 @@ final class SupportPlan {
     }
     List<String> each = unheld.stream().distinct().toList();
     return new Support(asked.kind(), members, joints, anchors, tethers, each);
-  }
-
-  private static List<List<FramedFacet>> runs(List<FramedFacet> frames) {
-    List<List<FramedFacet>> runs = new ArrayList<>();
-    for (FramedFacet frame : frames) {
-      if (!frame.facet().standsOnFacet()) {
-        runs.add(new ArrayList<>());
-      }
-      runs.get(runs.size() - 1).add(frame);
-    }
-    return runs;
   }
 
   private SupportFrame frame(RunSite run) {
@@ -87,7 +78,7 @@ final class SupportPlan {
   private void add(int number, RunSite run, SupportFrame frame) {
     Map<Timber, PlacedMember> byTimber = new HashMap<>();
     for (Timber timber : frame.timbers()) {
-      Role role = Role.valueOf(timber.use().name());
+      Role role = role(timber.use());
       Member member =
           new Member(
               numbers.next(role),
@@ -106,8 +97,20 @@ final class SupportPlan {
     }
     unheld.addAll(frame.unheld());
     Anchorage anchorage = new Anchorage(wall, asked, run);
-    anchors.addAll(anchorage.anchors(byTimber.values(), anchors.size()));
+    anchors.addAll(
+        anchorage.anchors(frame.timbers().stream().map(byTimber::get).toList(), anchors.size()));
     tethers.addAll(run.tethers(tethers.size()));
+  }
+
+  private static Role role(Use use) {
+    return switch (use) {
+      case POST -> Role.POST;
+      case TIE -> Role.TIE;
+      case RAIL -> Role.RAIL;
+      case BRACE -> Role.BRACE;
+      case LEDGER -> Role.LEDGER;
+      case HANGER -> Role.HANGER;
+    };
   }
 
   private void add(RunSite run, Meeting meeting, Map<Timber, PlacedMember> byTimber) {

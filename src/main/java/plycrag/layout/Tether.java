@@ -1,6 +1,8 @@
 package plycrag.layout;
 
+import java.util.List;
 import plycrag.geometry.Place;
+import plycrag.wall.Facet;
 
 /**
  * A strut, strap, chain or rope that holds a hinged facet at its angle.
@@ -11,4 +13,17 @@ import plycrag.geometry.Place;
  * @param v likewise, up the slope
  * @param anchor where it is held on the building, in the room
  */
-public record Tether(String mark, boolean backup, double u, double v, Place anchor) {}
+public record Tether(String mark, boolean backup, double u, double v, Place anchor) {
+
+  /**
+   * Where it holds the uppermost facet, on the back of its stud, in the room.
+   *
+   * @param angle of the facet that is hinged, degrees
+   */
+  public Place held(Layout layout, double angle) {
+    List<Facet> run = layout.runs().get(0).stream().map(FacetLayout::facet).toList();
+    List<Posture> postures = Posture.of(layout.wall(), run, angle);
+    double behind = layout.wall().sheet().thickness() + layout.wall().frame().depth();
+    return postures.get(postures.size() - 1).at(new Place(u, v, behind));
+  }
+}

@@ -1,7 +1,9 @@
 package plycrag.wall;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -83,6 +85,23 @@ public record Facet(
   /** The fold that a side of the boundary lies on, if there is one. */
   public Optional<Fold> fold(int side) {
     return folds.stream().filter(fold -> fold.side() == side).findFirst();
+  }
+
+  /**
+   * Things of facets, those that stand on each other together, from left to right.
+   *
+   * @param things run by run from the floor up
+   * @param facet whose each of them is
+   */
+  public static <T> List<List<T>> runs(List<T> things, Function<T, Facet> facet) {
+    List<List<T>> runs = new ArrayList<>();
+    for (T thing : things) {
+      if (!facet.apply(thing).standsOnFacet()) {
+        runs.add(new ArrayList<>());
+      }
+      runs.get(runs.size() - 1).add(thing);
+    }
+    return runs;
   }
 
   /** Whether it stands on another facet. */

@@ -7,10 +7,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
-import plycrag.geometry.Place;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Posture;
 import plycrag.layout.Standing;
 import plycrag.layout.Tether;
 import plycrag.units.Decimal;
@@ -40,7 +37,7 @@ public final class SwingClear implements Rule {
             judge(layout, angle, moving, still, findings);
           }
         }
-        judgeTethers(layout, run, angle, findings);
+        judgeTethers(layout, angle, findings);
       }
     }
     return findings;
@@ -73,15 +70,9 @@ public final class SwingClear implements Rule {
     }
   }
 
-  private void judgeTethers(Layout layout, int run, double angle, List<Finding> findings) {
-    List<FacetLayout> facets = layout.runs().get(run);
-    List<Posture> postures =
-        Posture.of(layout.wall(), facets.stream().map(FacetLayout::facet).toList(), angle);
-    Posture top = postures.get(postures.size() - 1);
-    double behind = layout.wall().sheet().thickness() + layout.wall().frame().depth();
+  private void judgeTethers(Layout layout, double angle, List<Finding> findings) {
     for (Tether tether : layout.support().map(one -> one.tethers()).orElse(List.of())) {
-      Place held = top.at(new Place(tether.u(), tether.v(), behind));
-      double below = tether.anchor().z() - held.z();
+      double below = tether.anchor().z() - tether.held(layout, angle).z();
       if (below < -TOLERANCE) {
         findings.add(
             new WholeWall(name(), Severity.ERROR)
