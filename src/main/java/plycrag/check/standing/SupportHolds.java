@@ -17,6 +17,7 @@ import plycrag.params.SupportParameters.Base;
 import plycrag.params.SupportParameters.Kind;
 import plycrag.params.SupportParameters.Lateral;
 import plycrag.params.WallParameters.FoldEdges;
+import plycrag.units.Count;
 
 /** The support holds every facet, in both directions, by something that can bear it. */
 public final class SupportHolds implements Rule {
@@ -37,7 +38,11 @@ public final class SupportHolds implements Rule {
     List<Finding> findings = new ArrayList<>();
     if (layout.support().isPresent()) {
       SupportParameters asked = layout.wall().support().orElseThrow();
-      unheld(layout.support().get(), findings);
+      boolean unknown =
+          asked.kind() == Kind.HUNG && layout.wall().room().ceiling().height().isEmpty();
+      if (!unknown) {
+        unheld(layout.support().get(), findings);
+      }
       sway(asked, findings);
       building(layout, asked, findings);
       hinge(layout, asked, findings);
@@ -138,7 +143,11 @@ public final class SupportHolds implements Rule {
       if (placed.member().role() == Role.LEDGER && count < LEAST_ANCHORS) {
         add(
             Severity.ERROR,
-            "ledger " + mark + " meets " + count + " places to fix it to, and two are the least",
+            "ledger "
+                + mark
+                + " meets "
+                + Count.of(Math.toIntExact(count), "place")
+                + " to fix it to, and two are the least",
             "move the wall so that studs or joists lie behind it, or set timber between them first",
             findings);
       }

@@ -78,6 +78,15 @@ class StandingRulesTest {
         .says("section and span of the ceiling's joists have not been told");
   }
 
+  /** Nothing else is blamed for it. */
+  @Test
+  void aCeilingToHangFromIsTold() {
+    holds(KICKED, "kind = \"hung\"", JOISTS)
+        .times(1)
+        .isError(true)
+        .says("the wall is to hang, and how high the ceiling is has not been told");
+  }
+
   @Test
   void aRentedRoomTakesNothingButPosts() {
     holds(OVERHANG, "kind = \"fixed\"\nfixed-to = \"concrete\"", "no-drill = true")
@@ -106,7 +115,7 @@ class StandingRulesTest {
     holds(OVERHANG, studs + "building-stud-spacing = 1200", "")
         .times(1)
         .isError(true)
-        .says("ledger LG1 meets 1 places to fix it to, and two are the least");
+        .says("ledger LG1 meets 1 place to fix it to, and two are the least");
     holds(OVERHANG, studs + "building-stud-spacing = 400", "").isNothing();
   }
 
