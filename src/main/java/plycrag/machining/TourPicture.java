@@ -126,7 +126,10 @@ final class TourPicture {
             });
   }
 
-  /** A filled right triangle in the corner, its legs along the edges, and its words outside. */
+  /**
+   * A filled right triangle in the corner, its legs along the edges, and its words outside; the
+   * sheet's name stands at the far edge, where no words are.
+   */
   private void addDatum() {
     Xy corner = new Xy(origin.x(), origin.y());
     double acrossLeg = paper(origin.x() > 0 ? -LEG : LEG);
@@ -148,8 +151,8 @@ final class TourPicture {
             new Xy(
                 sheet.stock().width() / 2,
                 origin.y() > 0
-                    ? sheet.stock().height() + paper(CAPITALS + 1)
-                    : -paper(CAPITALS + 1)),
+                    ? -paper(CAPITALS + 1)
+                    : sheet.stock().height() + paper(CAPITALS + 1)),
             sheet.mark() + ", " + sheet.faceUp().name() + " FACE UP",
             CAPITALS,
             Anchor.MIDDLE,

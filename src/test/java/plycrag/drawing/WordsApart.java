@@ -8,10 +8,11 @@ import plycrag.document.Drawing;
 import plycrag.document.Shape;
 
 /** Holds that no words of a drawing lie on others. */
-final class WordsApart {
+public final class WordsApart {
   private WordsApart() {}
 
-  static void check(Drawing drawing) {
+  /** Fails where some do. */
+  public static void check(Drawing drawing) {
     List<Shape> labels = drawing.shapes().stream().filter(Shape.Label.class::isInstance).toList();
     for (int at = 0; at < labels.size(); at++) {
       Envelope box = capitals((Shape.Label) labels.get(at), drawing.scale());

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.Walls;
 import plycrag.check.ApprovedLayout;
 import plycrag.document.Book;
@@ -14,6 +16,7 @@ import plycrag.document.Move;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
+import plycrag.drawing.WordsApart;
 import plycrag.params.MachineLimits;
 import plycrag.params.SpeedRange;
 
@@ -154,5 +157,16 @@ class SetUpSheetsTest {
             new Move.RapidZ(0),
             new Move.Arc(new Xyz(2 * radius, 0, 0), new Xy(radius, 0), true, 6000));
     assertThat(RunTime.of(moves, LIMITS)).isCloseTo(1 + 1, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"lower-left", "lower-right", "upper-left", "upper-right"})
+  void wordsOfThePictureLieApart(String origin) {
+    String upright = "[sheet]\nlength = 1220\nwidth = 600\nlay = \"up\"\n";
+    String toml = WALL + upright + "[machine]\norigin = \"" + origin + "\"\n";
+    for (SetUpSheets.SetUp sheet : sheets(toml)) {
+      Book.Figure figure = (Book.Figure) sheet.page().sections().get(0).blocks().get(0);
+      WordsApart.check(figure.drawing());
+    }
   }
 }
