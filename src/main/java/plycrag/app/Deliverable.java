@@ -23,6 +23,7 @@ import plycrag.drawing.HoleTable;
 import plycrag.drawing.LayoutMap;
 import plycrag.drawing.MarkingOut;
 import plycrag.drawing.PlanView;
+import plycrag.drawing.ScrewPointTable;
 import plycrag.drawing.SheetCut;
 import plycrag.drawing.SheetDetail;
 import plycrag.drawing.SheetSawing;
@@ -202,6 +203,9 @@ public final class Deliverable {
 
   private void addLists() {
     addList("lists/holes.csv", HoleTable.of(checked));
+    if (!checked.layout().screwPoints().isEmpty()) {
+      addList("lists/screw-points.csv", ScrewPointTable.of(checked));
+    }
     addList("lists/cut-list.csv", CutList.of(checked).table());
     addList("lists/saw-list.csv", SawList.of(checked).table());
     addList("lists/joints.csv", JointList.of(checked));

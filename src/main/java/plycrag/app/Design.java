@@ -8,6 +8,7 @@ import plycrag.finding.Finding;
 import plycrag.layout.LayoutPlan;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
+import plycrag.params.PositionReading;
 import plycrag.params.PriceList;
 import plycrag.params.PriceReading;
 import plycrag.params.Reading;
@@ -32,19 +33,26 @@ public sealed interface Design {
    */
   record Judged(Parameters parameters, PriceList prices, CheckedLayout checked) implements Design {}
 
-  /** Reads, lays out and judges a file as if it named no price list. */
+  /** Reads, lays out and judges a file that names no list. */
   static Design of(String fileName, byte[] content) {
-    return of(ParameterFile.read(fileName, content), new PriceReading(PriceList.empty()));
+    return of(
+        ParameterFile.read(fileName, content),
+        new PriceReading(PriceList.empty()),
+        PositionReading.none());
   }
 
   /** Lays out and judges what was read. */
-  static Design of(Reading reading, PriceReading prices) {
-    if (reading.parameters().isEmpty() || prices.prices().isEmpty()) {
-      return new Unreadable(
-          Stream.of(reading.findings(), prices.findings()).flatMap(List::stream).toList());
+  static Design of(Reading reading, PriceReading prices, PositionReading positions) {
+    List<Finding> findings =
+        Stream.of(reading.findings(), prices.findings(), positions.findings())
+            .flatMap(List::stream)
+            .toList();
+    if (!findings.isEmpty()) {
+      return new Unreadable(findings);
     }
-    Parameters parameters = reading.parameters().get();
-    CheckedLayout checked = Inspection.of(LayoutPlan.of(Wall.of(parameters)));
-    return new Judged(parameters, prices.prices().get(), checked);
+    Parameters parameters = reading.parameters().orElseThrow();
+    CheckedLayout checked =
+        Inspection.of(LayoutPlan.of(Wall.of(parameters, positions.positions().orElseThrow())));
+    return new Judged(parameters, prices.prices().orElseThrow(), checked);
   }
 }

@@ -5,6 +5,8 @@ import plycrag.files.Digest;
 import plycrag.files.json.Manifest;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
+import plycrag.params.PositionFile;
+import plycrag.params.PositionReading;
 import plycrag.params.PriceFile;
 import plycrag.params.PriceList;
 import plycrag.params.PriceReading;
@@ -15,34 +17,62 @@ import plycrag.params.Reading;
  *
  * @param reading what came of the parameter file
  * @param prices what came of the price list; without offers if the file names none
+ * @param positions what came of the list of positions; none if the file names no list
  * @param origin names and hashes
  */
-record Inputs(Reading reading, PriceReading prices, Manifest.Origin origin) {
+record Inputs(
+    Reading reading, PriceReading prices, PositionReading positions, Manifest.Origin origin) {
 
-  /** Reads a parameter file and the price list that it names. */
-  static Inputs of(Source source) throws Source.SourceException {
-    byte[] content = source.bytes();
-    Reading reading = ParameterFile.read(source.path().toString(), content);
-    Manifest.Input parameters = input(source, content);
-    Optional<String> named =
-        reading.parameters().map(Parameters::buying).flatMap(buying -> buying.prices());
-    if (named.isEmpty()) {
-      Manifest.Origin alone = new Manifest.Origin(Version.number(), parameters, Optional.empty());
-      return new Inputs(reading, new PriceReading(PriceList.empty()), alone);
+  /** A file that was named, and what it holds. */
+  private static final class Named {
+    private final Source source;
+    private final byte[] content;
+
+    private Named(Source source, byte[] content) {
+      this.source = source;
+      this.content = content;
     }
-    Source list = source.beside(named.get());
-    byte[] prices = list.bytes();
-    Manifest.Origin origin =
-        new Manifest.Origin(Version.number(), parameters, Optional.of(input(list, prices)));
-    return new Inputs(reading, PriceFile.read(list.path().toString(), prices), origin);
+
+    static Named of(Source source) throws Source.SourceException {
+      return new Named(source, source.bytes());
+    }
+
+    static Optional<Named> beside(Source file, Optional<String> path)
+        throws Source.SourceException {
+      return path.isPresent() ? Optional.of(of(file.beside(path.get()))) : Optional.empty();
+    }
+
+    String path() {
+      return source.path().toString();
+    }
+
+    Manifest.Input input() {
+      return new Manifest.Input(source.name(), Digest.sha256(content));
+    }
   }
 
-  private static Manifest.Input input(Source source, byte[] content) {
-    return new Manifest.Input(source.name(), Digest.sha256(content));
+  /** Reads a parameter file and the lists that it names. */
+  static Inputs of(Source source) throws Source.SourceException {
+    Named file = Named.of(source);
+    Reading reading = ParameterFile.read(file.path(), file.content);
+    Optional<Parameters> parameters = reading.parameters();
+    Optional<Named> prices = Named.beside(source, parameters.flatMap(all -> all.buying().prices()));
+    Optional<Named> positions =
+        Named.beside(source, parameters.flatMap(all -> all.inserts().positions()));
+    return new Inputs(
+        reading,
+        prices
+            .map(list -> PriceFile.read(list.path(), list.content))
+            .orElseGet(() -> new PriceReading(PriceList.empty())),
+        positions
+            .map(list -> PositionFile.read(list.path(), list.content, parameters.orElseThrow()))
+            .orElseGet(PositionReading::none),
+        new Manifest.Origin(
+            Version.number(), file.input(), prices.map(Named::input), positions.map(Named::input)));
   }
 
   /** What becomes of them. */
   Design design() {
-    return Design.of(reading, prices);
+    return Design.of(reading, prices, positions);
   }
 }

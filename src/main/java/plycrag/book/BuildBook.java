@@ -201,6 +201,9 @@ public final class BuildBook {
         blocks.add(new Points(told.lines()));
       }
     }
+    if (!layout.screwPoints().isEmpty()) {
+      blocks.add(Cautions.screwedHolds());
+    }
     return blocks;
   }
 

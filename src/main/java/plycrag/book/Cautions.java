@@ -98,6 +98,14 @@ public final class Cautions {
             + " the backups with it, before anybody lets go.");
   }
 
+  static Block screwedHolds() {
+    return new Caution(
+        "Holds that are screwed on.",
+        "Use as many screws as the hold's maker says, at least two, so that it cannot turn, and of"
+            + " a length that does not come out where hands reach behind. Pull on it before you"
+            + " climb.");
+  }
+
   static Block use() {
     return new Caution(
         "In use.",

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Point;
 import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
+import plycrag.layout.ScrewPoint;
 import plycrag.layout.Setting;
 import plycrag.params.InsertParameters;
 import plycrag.units.Count;
@@ -48,33 +50,76 @@ public final class SettingOut {
   }
 
   private Told told(FacetLayout facet) {
-    Setting setting = facet.setting();
+    List<String> summaries = new ArrayList<>();
     List<String> lines = new ArrayList<>();
+    for (Setting setting : facet.settings()) {
+      String zone = setting.zone().isEmpty() ? "" : "Zone " + setting.zone() + ": ";
+      summaries.add(zone + summary(setting));
+      lines(setting).forEach(line -> lines.add(zone + line));
+    }
+    String points = screwPoints(facet);
+    return new Told(
+        facet.facet().name(), String.join(" ", summaries) + lost(facet) + points, lines);
+  }
+
+  private List<String> lines(Setting setting) {
+    List<String> lines = new ArrayList<>();
+    setting.moves().forEach(move -> lines.add(line(move)));
     for (Setting.OfAxis axis : setting.axes()) {
       axis.moves().forEach(move -> lines.add(line(axis, move)));
       members(axis).forEach(lines::add);
-      axis.advice().ifPresent(advice -> lines.add(advice(axis, advice)));
+      axis.advice().ifPresent(advice -> lines.add(advice(setting, axis, advice)));
     }
-    return new Told(facet.facet().name(), summary(facet), lines);
+    return lines;
   }
 
-  private String summary(FacetLayout facet) {
-    Setting setting = facet.setting();
-    if (setting.axes().isEmpty()) {
-      return Count.of(setting.asked(), "insert")
-          + " scattered where nothing is in the way, none nearer to another than "
-          + tape.text(inserts.scattering().spacing())
-          + "."
-          + lost(facet);
-    }
-    return Count.of(setting.asked(), "insert")
-        + " asked for, in "
-        + Count.of(setting.axes().get(0).count(), "column")
-        + " and "
-        + Count.of(setting.axes().get(1).count(), "row")
-        + ". "
-        + blocked(setting)
-        + lost(facet);
+  private String line(Setting.Move move) {
+    return "The insert asked for at "
+        + reading(move.wanted())
+        + " is set at "
+        + reading(move.place())
+        + ", "
+        + tape.size(move.wanted().distance(move.place()))
+        + " away.";
+  }
+
+  private String reading(Point place) {
+    return tape.reading(place.getX()) + " / " + tape.text(place.getY());
+  }
+
+  private String summary(Setting setting) {
+    return switch (setting.pattern().kind()) {
+      case NONE -> "No insert is asked for.";
+      case SCATTER ->
+          Count.of(setting.asked(), "insert")
+              + " scattered where nothing is in the way, none nearer to another than "
+              + tape.text(setting.pattern().scattering().least())
+              + ".";
+      case FILE ->
+          Count.of(setting.asked(), "insert")
+              + " asked for at listed places, on the marking grid. "
+              + blocked(setting);
+      case GRID, OFFSET, DENSITY, LINES ->
+          Count.of(setting.asked(), "insert")
+              + " asked for, in "
+              + Count.of(setting.axes().get(0).count(), "column")
+              + " and "
+              + Count.of(setting.axes().get(1).count(), "row")
+              + ". "
+              + blocked(setting);
+    };
+  }
+
+  private static String screwPoints(FacetLayout facet) {
+    List<ScrewPoint> points = facet.screwPoints();
+    long backed = points.stream().filter(point -> point.member().isPresent()).count();
+    return points.isEmpty()
+        ? ""
+        : " "
+            + Count.of(points.size(), "screw point")
+            + " between them, "
+            + (backed == 0 ? "none" : backed)
+            + " with timber behind; elsewhere a screw has the sheet alone to hold in.";
   }
 
   private static String blocked(Setting setting) {
@@ -158,7 +203,7 @@ public final class SettingOut {
             + tape.unit().word();
   }
 
-  private String advice(Setting.OfAxis axis, Setting.Advice advice) {
+  private String advice(Setting setting, Setting.OfAxis axis, Setting.Advice advice) {
     String pitch = axis.lines() == Axis.UP ? "pitch across" : "pitch up";
     String nearest =
         advice
@@ -171,7 +216,10 @@ public final class SettingOut {
                         + tape.text(even.pitch())
                         + " from "
                         + tape.text(even.start())
-                        + " clears everything with the members evenly apart.")
+                        + " clears everything "
+                        + (setting.zone().isEmpty()
+                            ? "with the members evenly apart."
+                            : "in the zone."))
             .orElse("No even " + pitch + " clears everything.");
     String conflict =
         advice.conflict().isEmpty()
@@ -187,7 +235,7 @@ public final class SettingOut {
                 + ", "
                 + tape.size(layout.wall().clearance().insertToTimber())
                 + " to timber and a setback of "
-                + tape.size(inserts.setback())
+                + tape.size(setting.pattern().setback())
                 + ". ";
     return conflict + nearest;
   }

@@ -30,6 +30,7 @@ import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.ScrewSold;
 import plycrag.check.making.WithinTravel;
+import plycrag.check.making.ZonesFit;
 import plycrag.check.rule.Rule;
 import plycrag.check.standing.BroughtIn;
 import plycrag.check.standing.FallSpace;
@@ -62,6 +63,7 @@ public final class Inspection {
           new ScrewLength(),
           new RoomForStuds(),
           new CutoutsFit(),
+          new ZonesFit(),
           new CornersClose(),
           new JointScrewLength(),
           new ScrewSold(),

@@ -29,6 +29,7 @@ import plycrag.layout.Seam;
 import plycrag.units.Tape;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
+import plycrag.wall.Zone;
 
 /** A facet from one side: pieces, seams, inserts, screws, the timber behind. */
 public final class FacetView {
@@ -50,12 +51,22 @@ public final class FacetView {
     this.side = side;
     this.frame = new FacetFrame(side == Face.BACK, facet.width());
     this.sketch = new Sketch(scale());
-    this.spots = FreeSpot.on(layout, FindingRings.boxes(checked, facet.name(), sketch));
+    this.spots = FreeSpot.on(layout, taken());
   }
 
   /** The view of a facet from a side. */
   public static Drawing of(CheckedLayout checked, FacetLayout layout, Face side) {
     return new FacetView(checked, layout, side).drawing();
+  }
+
+  /** What is drawn beside the layout: the rings of findings, and zones with what is in them. */
+  private List<Envelope> taken() {
+    List<Envelope> taken = new ArrayList<>(FindingRings.boxes(checked, facet.name(), sketch));
+    if (side == Face.FRONT) {
+      checked.layout().wall().zones(facet).forEach(one -> FreeSpot.addEdges(one.shape(), taken));
+      layout.screwPoints().forEach(point -> taken.add(point.centre().getEnvelopeInternal()));
+    }
+    return taken;
   }
 
   private int scale() {
@@ -70,6 +81,7 @@ public final class FacetView {
     drawTimberBehind();
     layout.seams().forEach(this::drawSeam);
     drawSetback();
+    drawZones();
     layout.screws().stream().map(Screw::centre).map(frame::at).forEach(sketch::screw);
     layout.inserts().forEach(this::drawInsert);
     FindingRings.draw(checked, layout, openingNames(), frame, sketch);
@@ -141,9 +153,17 @@ public final class FacetView {
     Tape tape = checked.layout().wall().tape();
     String unit = "Read from the filled corner, in " + tape.unit().plural() + ".";
     return side == Face.FRONT
-        ? List.of("FRONT. " + unit, "Timber behind is dashed; the setback is dotted.")
+        ? List.of("FRONT. " + unit, "Timber behind is dashed; " + dotted())
         : List.of(
             "BACK, SEEN FROM BEHIND: mirrored. " + unit, "The thin ring is the insert's flange.");
+  }
+
+  private String dotted() {
+    boolean hasZones = !checked.layout().wall().zones(facet).isEmpty();
+    String lines = hasZones ? "the setback and zones are dotted." : "the setback is dotted.";
+    return layout.screwPoints().isEmpty()
+        ? lines
+        : lines + " A small diamond is a place for a screw.";
   }
 
   private void tintTimber() {
@@ -191,6 +211,18 @@ public final class FacetView {
       for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
         sketch.outline(Layers.SETBACK, Sketch.vertices(area.getInteriorRingN(hole), frame));
       }
+    }
+  }
+
+  /** Zones on the side that is climbed on, and the screw points in them. */
+  private void drawZones() {
+    if (side == Face.FRONT) {
+      for (Zone zone : checked.layout().wall().zones(facet)) {
+        for (Polygon part : Shapes.sharedAreas(zone.shape(), facet.outline())) {
+          sketch.outline(Layers.ZONES, Sketch.vertices(part.getExteriorRing(), frame));
+        }
+      }
+      layout.screwPoints().forEach(point -> sketch.screwPoint(frame.at(point.centre())));
     }
   }
 

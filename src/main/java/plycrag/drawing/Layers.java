@@ -13,6 +13,8 @@ final class Layers {
   static final Layer HOLES = notCut("HOLES", Pen.FINE);
   static final Layer FLANGES = notCut("FLANGES", new Pen(0.18, Dash.SOLID, Ink.BLACK));
   static final Layer SCREWS = notCut("SCREWS", Pen.FINE);
+  static final Layer SCREW_POINTS = notCut("SCREW_POINTS", Pen.FINE);
+  static final Layer ZONES = notCut("ZONES", Pen.LIMIT);
   static final Layer BEHIND = notCut("BEHIND", Pen.BEHIND);
   static final Layer SETBACK = notCut("SETBACK", Pen.LIMIT);
   static final Layer DIMENSIONS = notCut("DIMENSIONS", Pen.FINE);

@@ -17,8 +17,10 @@ import plycrag.layout.Insert;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
 import plycrag.layout.Screw;
+import plycrag.layout.ScrewPoint;
 import plycrag.params.InsertParameters;
 import plycrag.wall.Facet;
+import plycrag.wall.Zone;
 
 /** The layout as geometries in (u, v), for other programs. */
 public final class LayoutMap {
@@ -29,7 +31,9 @@ public final class LayoutMap {
     this.checked = checked;
   }
 
-  /** Every facet with its pieces, members, fastener lines, screws and inserts. */
+  /**
+   * Every facet with its pieces, members, fastener lines, screws, inserts, screw points and zones.
+   */
   public static FeatureMap of(CheckedLayout checked) {
     LayoutMap map = new LayoutMap(checked);
     checked.layout().facets().forEach(map::add);
@@ -49,6 +53,16 @@ public final class LayoutMap {
     layout.members().forEach(member -> add(layout.facet(), member));
     layout.fastenerLines().forEach(line -> add(facet, line));
     layout.inserts().forEach(one -> add(facet, one, insert));
+    layout.screwPoints().forEach(point -> add(facet, point));
+    for (Zone zone : checked.layout().wall().zones(layout.facet())) {
+      add(zone.shape(), properties(facet, zone.name(), "zone"));
+    }
+  }
+
+  private void add(String facet, ScrewPoint point) {
+    Map<String, Cell> properties = properties(facet, point.mark(), "screw-point");
+    point.member().ifPresent(member -> properties.put("member", Cell.of(member)));
+    add(point.centre(), properties);
   }
 
   /** A member where it touches the back of the sheets; none of one that lies below them. */

@@ -13,7 +13,6 @@ import plycrag.document.Xy;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
-import plycrag.params.InsertParameters.Pattern;
 import plycrag.params.SheetParameters.Grain;
 import plycrag.units.Tape;
 
@@ -81,8 +80,8 @@ public final class SheetView {
 
   /** The lines of holes; scattered holes stand in none, their places are in the marking out. */
   private List<Double> readings(Function<MachinedHole, Double> place) {
-    boolean scattered = checked.layout().wall().inserts().pattern() == Pattern.SCATTER;
-    return scattered ? List.of() : sheet.inserts().stream().map(place).toList();
+    boolean inLines = checked.layout().wall().hasLinesOnly();
+    return !inLines ? List.of() : sheet.inserts().stream().map(place).toList();
   }
 
   private boolean grainRunsAcross() {

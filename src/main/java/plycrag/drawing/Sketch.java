@@ -115,6 +115,15 @@ final class Sketch {
     line(Layers.SCREWS, centre.plus(-arm, arm), centre.plus(arm, -arm));
   }
 
+  /** A small square on a corner: where a screw may go. */
+  void screwPoint(Xy centre) {
+    double arm = paper(CROSS) * 0.7;
+    outline(
+        Layers.SCREW_POINTS,
+        List.of(
+            centre.plus(-arm, 0), centre.plus(0, -arm), centre.plus(arm, 0), centre.plus(0, arm)));
+  }
+
   void label(Layer layer, Xy at, String text, double height, Anchor anchor) {
     shapes.add(new Shape.Label(layer, at, text, height, anchor, 0));
   }

@@ -12,8 +12,8 @@ import plycrag.layout.setout.Result;
 import plycrag.layout.setout.SetLine;
 import plycrag.layout.setout.SetOut;
 import plycrag.layout.setout.Task;
-import plycrag.params.InsertParameters;
 import plycrag.params.InsertParameters.WhenBlocked;
+import plycrag.params.PatternParameters;
 import plycrag.units.Tape;
 
 /**
@@ -32,8 +32,7 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
     members = List.copyOf(members);
   }
 
-  static AxisSetOut of(
-      AxisTask axis, Axis lines, List<Double> wanted, WhenBlocked whenBlocked, Tape tape) {
+  static AxisSetOut of(AxisTask axis, List<Double> wanted, WhenBlocked whenBlocked, Tape tape) {
     Task task = axis.task(wanted);
     Mode mode = mode(whenBlocked);
     Result result =
@@ -45,7 +44,7 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
         result.lines().stream()
             .map(line -> tape.snap(line.place().orElse(line.line().wanted() + shift)))
             .toList();
-    return new AxisSetOut(lines, task, result, places, axis.movable());
+    return new AxisSetOut(axis.lines(), task, result, places, axis.movable());
   }
 
   private static Mode mode(WhenBlocked whenBlocked) {
@@ -91,7 +90,7 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
   }
 
   /** What is to be told. */
-  Setting.OfAxis told(InsertParameters inserts) {
+  Setting.OfAxis told(PatternParameters pattern) {
     List<Setting.LineMove> moves = new ArrayList<>();
     for (int line = 0; line < places.size(); line++) {
       SetLine set = result.lines().get(line);
@@ -117,16 +116,21 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
         places.size(),
         members,
         settled(),
-        isBlocked && isEven(inserts) ? Optional.of(advice(inserts)) : Optional.empty());
+        isBlocked && isEven(pattern) ? Optional.of(advice(pattern)) : Optional.empty());
   }
 
-  private boolean isEven(InsertParameters inserts) {
-    return inserts.pattern() == InsertParameters.Pattern.GRID
-        && (lines == Axis.UP || !inserts.fades());
+  /** What is to be told of the members alone. */
+  Setting.OfAxis membersTold() {
+    return new Setting.OfAxis(
+        lines, List.of(), places.size(), members, settled(), Optional.empty());
   }
 
-  private Setting.Advice advice(InsertParameters inserts) {
-    double pitch = lines == Axis.UP ? inserts.pitchAcross() : inserts.pitchUp();
+  private boolean isEven(PatternParameters pattern) {
+    return pattern.kind() == PatternParameters.Kind.GRID && (lines == Axis.UP || !pattern.fades());
+  }
+
+  private Setting.Advice advice(PatternParameters pattern) {
+    double pitch = lines == Axis.UP ? pattern.pitchAcross() : pattern.pitchUp();
     double start = task.lines().get(0).wanted();
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.POSITIVE_INFINITY;

@@ -11,7 +11,8 @@ import plycrag.wall.Facet;
  * @param fastenerLines piece by piece
  * @param inserts row by row from the bottom, left to right
  * @param omissions inserts that were asked for and left out
- * @param setting how the inserts came to their places
+ * @param screwPoints where holds may be screwed on, zone by zone
+ * @param settings how the inserts came to their places: of its own pattern, then zone by zone
  * @param surroundings what stands around the inserts
  */
 public record FacetLayout(
@@ -20,7 +21,8 @@ public record FacetLayout(
     List<FastenerLine> fastenerLines,
     List<Insert> inserts,
     List<Omission> omissions,
-    Setting setting,
+    List<ScrewPoint> screwPoints,
+    List<Setting> settings,
     InsertSurroundings surroundings) {
 
   /** Copies the lists. */
@@ -29,6 +31,8 @@ public record FacetLayout(
     fastenerLines = List.copyOf(fastenerLines);
     inserts = List.copyOf(inserts);
     omissions = List.copyOf(omissions);
+    screwPoints = List.copyOf(screwPoints);
+    settings = List.copyOf(settings);
   }
 
   /** The facet. */

@@ -4,58 +4,53 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
-import plycrag.geometry.Shapes;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.layout.scatter.Fade;
-import plycrag.params.InsertParameters;
-import plycrag.params.InsertParameters.Pattern;
-import plycrag.params.InsertParameters.Symmetry;
+import plycrag.params.PatternParameters;
+import plycrag.params.PatternParameters.Symmetry;
 import plycrag.units.Tape;
-import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /** The columns and rows that a pattern asks for, on the marking grid, and where it has inserts. */
 final class InsertPattern {
   private static final double TOLERANCE = 1e-6;
 
-  private final InsertParameters inserts;
-  private final Facet facet;
+  private final PatternParameters pattern;
+  private final Envelope box;
   private final Tape tape;
 
   /** The area of a stock sheet, mm². */
   private final double sheet;
 
-  private InsertPattern(Wall wall, Facet facet) {
-    this.inserts = wall.inserts();
+  private InsertPattern(PatternArea area) {
+    Wall wall = area.wall();
+    this.pattern = area.pattern();
     this.sheet = wall.sheet().length() * wall.sheet().width();
-    this.facet = facet;
+    this.box = area.box();
     this.tape = wall.tape();
   }
 
-  /** The lines and the places on them where an insert is asked for. */
-  static PatternLines of(Wall wall, Facet facet) {
-    PatternLines lines = new InsertPattern(wall, facet).lines();
-    return facet.isRectangle() && facet.cutouts().isEmpty()
-        ? lines
-        : lines.where(insert -> isOn(facet, insert, wall.inserts()));
-  }
-
-  /**
-   * On other shapes lines go on past slants and openings; grids keep the setback from those, given
-   * lines are only left out where there is no face.
-   */
-  private static boolean isOn(Facet facet, Insert insert, InsertParameters inserts) {
-    double setback = inserts.pattern() == Pattern.LINES ? 0 : inserts.setback();
-    return -Shapes.distance(insert.centre(), facet.outline()) >= setback - TOLERANCE;
+  /** The lines and the places on them where a hole is asked for. */
+  static PatternLines of(PatternArea area) {
+    return new InsertPattern(area).lines().where(hole -> area.asksFor(hole.centre()));
   }
 
   private PatternLines lines() {
-    return switch (inserts.pattern()) {
-      case LINES -> at(snapped(inserts.rows()), row -> snapped(inserts.columns()));
+    return switch (pattern.kind()) {
+      case LINES -> at(given(Axis.ACROSS), row -> given(Axis.UP));
       case GRID -> at(rows(), row -> columns(0));
       case DENSITY -> dense();
-      case SCATTER -> throw new IllegalStateException("a scatter has no lines");
-      case OFFSET -> at(rows(), row -> columns(row % 2 == 0 ? 0 : inserts.pitchAcross() / 2));
+      case OFFSET -> at(rows(), row -> columns(row % 2 == 0 ? 0 : pattern.pitchAcross() / 2));
+      case SCATTER, FILE, NONE -> throw new IllegalStateException("a pattern without lines");
     };
+  }
+
+  private List<Double> given(Axis lines) {
+    return lines == Axis.UP
+        ? pattern.columns().stream().map(place -> tape.snap(box.getMinX() + place)).toList()
+        : pattern.rows().stream().map(place -> tape.snap(box.getMinY() + place)).toList();
   }
 
   private interface Columns {
@@ -78,15 +73,16 @@ final class InsertPattern {
   }
 
   private List<Double> rows() {
-    double last = facet.length() - inserts.setback();
-    return inserts.fades() ? fading(last) : steps(inserts.setback(), inserts.pitchUp(), last);
+    double first = box.getMinY() + pattern.setback();
+    double last = box.getMaxY() - pattern.setback();
+    return pattern.fades() ? fading(first, last) : steps(first, pattern.pitchUp(), last);
   }
 
   /** Rows from the setback up, each as far above the one below as the pitch is there. */
-  private List<Double> fading(double last) {
-    Fade pitch = new Fade(0, inserts.pitchUp(), facet.length(), inserts.topPitchUp());
+  private List<Double> fading(double first, double last) {
+    Fade pitch = new Fade(box.getMinY(), pattern.pitchUp(), box.getMaxY(), pattern.topPitchUp());
     List<Double> places = new ArrayList<>();
-    double place = tape.snap(inserts.setback());
+    double place = tape.snap(first);
     while (place <= last + TOLERANCE) {
       places.add(place);
       place = tape.snap(place + pitch.at(place));
@@ -94,25 +90,23 @@ final class InsertPattern {
     return places;
   }
 
-  private List<Double> columns(double shift) {
-    return columns(shift, inserts.pitchAcross());
-  }
-
   /** Columns from the left setback, or about the middle of the width. */
-  private List<Double> columns(double shift, double pitch) {
-    double last = facet.width() - inserts.setback();
-    if (inserts.symmetry() == Symmetry.NONE) {
-      return steps(inserts.setback() + shift, pitch, last);
+  private List<Double> columns(double shift) {
+    double pitch = pattern.pitchAcross();
+    double last = box.getMaxX() - pattern.setback();
+    if (pattern.symmetry() == Symmetry.NONE) {
+      return steps(box.getMinX() + pattern.setback() + shift, pitch, last);
     }
-    double half = Math.max(0, facet.width() / 2 - inserts.setback());
-    double first = facet.width() / 2 - Math.floor(half / pitch + TOLERANCE) * pitch;
-    double from = first - shift < inserts.setback() - TOLERANCE ? first + shift : first - shift;
-    List<Double> left = steps(from, pitch, facet.width() / 2 - TOLERANCE);
+    double middle = box.centre().getX();
+    double half = Math.max(0, box.getWidth() / 2 - pattern.setback());
+    double first = middle - Math.floor(half / pitch + TOLERANCE) * pitch;
+    boolean isOut = first - shift < box.getMinX() + pattern.setback() - TOLERANCE;
+    List<Double> left = steps(isOut ? first + shift : first - shift, pitch, middle - TOLERANCE);
     List<Double> places = new ArrayList<>(left);
     if (shift == 0) {
-      places.add(tape.snap(facet.width() / 2));
+      places.add(tape.snap(middle));
     }
-    left.forEach(place -> places.add(tape.snap(facet.width() - place)));
+    left.forEach(place -> places.add(tape.snap(box.getMinX() + box.getMaxX() - place)));
     Collections.sort(places);
     return places;
   }
@@ -122,24 +116,38 @@ final class InsertPattern {
    * many columns, and then so many rows as come nearest to the inserts asked for.
    */
   private PatternLines dense() {
-    double across = facet.width() - 2 * inserts.setback();
-    double up = facet.length() - 2 * inserts.setback();
-    double wanted = inserts.density().on(facet.outline().getArea(), sheet);
-    double box = wanted * facet.width() * facet.length() / facet.outline().getArea();
-    double pitch = Math.sqrt(facet.width() * facet.length() / box);
+    double wanted = pattern.density().on(box.getArea(), sheet);
+    double pitch = Math.sqrt(box.getArea() / wanted);
+    double across = box.getWidth() - 2 * pattern.setback();
     int columns = (int) Math.max(1, Math.round(across / pitch) + 1);
-    int rows = (int) Math.max(1, Math.round(box / columns));
-    return at(even(rows, up), row -> even(columns, across));
+    int rows = (int) Math.max(1, Math.round(wanted / columns));
+    return at(upward(rows), row -> even(columns));
   }
 
-  private List<Double> even(int count, double span) {
-    Marking marking = new Marking(tape, span + 2 * inserts.setback());
-    List<Double> places = new ArrayList<>();
-    for (int at = 0; at < count; at++) {
-      double part = count == 1 ? 0.5 : (double) at / (count - 1);
-      places.add(marking.snap(inserts.setback() + part * span));
-    }
-    return places;
+  private List<Double> even(int count) {
+    Marking marking = new Marking(tape, box.getMinX() + box.getMaxX());
+    double span = box.getWidth() - 2 * pattern.setback();
+    return parts(count)
+        .map(part -> marking.snap(box.getMinX() + pattern.setback() + part * span))
+        .boxed()
+        .toList();
+  }
+
+  /** Rows so far apart that as many inserts stand around each place as the density is there. */
+  private List<Double> upward(int count) {
+    Marking marking = new Marking(tape, box.getMinY() + box.getMaxY());
+    double span = box.getHeight() - 2 * pattern.setback();
+    return parts(count)
+        .map(part -> pattern.density().height(part))
+        .map(height -> marking.snap(box.getMinY() + pattern.setback() + height * span))
+        .boxed()
+        .toList();
+  }
+
+  /** So many places evenly from 0 to 1; a single one is in the middle. */
+  private static DoubleStream parts(int count) {
+    return IntStream.range(0, count)
+        .mapToDouble(at -> count == 1 ? 0.5 : (double) at / (count - 1));
   }
 
   private List<Double> steps(double first, double pitch, double last) {
@@ -148,9 +156,5 @@ final class InsertPattern {
       places.add(tape.snap(first + step * pitch));
     }
     return places;
-  }
-
-  private List<Double> snapped(List<Double> places) {
-    return places.stream().map(tape::snap).toList();
   }
 }

@@ -53,6 +53,11 @@ public record Layout(
     return facets.stream().flatMap(facet -> facet.inserts().stream()).toList();
   }
 
+  /** All places where holds may be screwed on, facet by facet. */
+  public List<ScrewPoint> screwPoints() {
+    return facets.stream().flatMap(facet -> facet.screwPoints().stream()).toList();
+  }
+
   /** All screws through sheets, facet by facet. */
   public List<Screw> screws() {
     return facets.stream().flatMap(facet -> facet.screws().stream()).toList();

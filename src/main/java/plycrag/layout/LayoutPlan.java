@@ -3,7 +3,6 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plycrag.params.InsertParameters.Pattern;
 import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.params.SheetParameters.Lay;
 import plycrag.wall.Facet;
@@ -14,8 +13,9 @@ import plycrag.wall.Wall;
  *
  * <ol>
  *   <li>Every facet's pieces, and its frame with the members between others evenly apart.
- *   <li>Columns and rows against that frame, and its movable members with them.
+ *   <li>The facets' columns and rows against that frame, and its movable members with them.
  *   <li>The frame with the members where they were set out, and its joints.
+ *   <li>The inserts of zones and of lists, against that frame.
  *   <li>Screws, which slide off the inserts; and what becomes of inserts still blocked.
  *   <li>What holds the frame up.
  *   <li>The pieces on stock sheets.
@@ -24,13 +24,15 @@ import plycrag.wall.Wall;
 public final class LayoutPlan {
   private final Wall wall;
   private final List<Tiling> tilings;
+  private final List<List<PatternArea>> areas;
   private final List<Framing> framings;
   private final List<FramedFacet> frames;
-  private final List<Optional<FacetSetOut>> setOuts;
+  private final List<Optional<AreaSetOut>> setOuts;
 
   private LayoutPlan(Wall wall) {
     this.wall = wall;
     this.tilings = tilings(wall);
+    this.areas = areas(wall);
     this.framings = framings(wall, tilings);
     List<FramePlan> plans = framings.stream().map(Framing::plan).toList();
     List<FramedFacet> first = framed(plans);
@@ -48,7 +50,7 @@ public final class LayoutPlan {
     List<List<Joint>> joints = Joints.of(wall, frames);
     List<FacetLayout> facets = new ArrayList<>();
     for (int at = 0; at < frames.size(); at++) {
-      facets.add(facet(frames.get(at), setOuts.get(at), joints.get(at)));
+      facets.add(facet(at, joints.get(at)));
     }
     List<Lay> lays = tilings.stream().map(Tiling::lay).toList();
     int last = joints.stream().mapToInt(List::size).sum();
@@ -92,15 +94,21 @@ public final class LayoutPlan {
     return framed;
   }
 
-  private List<Optional<FacetSetOut>> setOuts(List<FramePlan> plans, List<FramedFacet> first) {
-    List<Optional<FacetSetOut>> setOuts = new ArrayList<>();
+  private static List<List<PatternArea>> areas(Wall wall) {
+    return wall.facets().stream().map(facet -> PatternArea.of(wall, facet)).toList();
+  }
+
+  /** The facets' own patterns set out, where members move for them. */
+  private List<Optional<AreaSetOut>> setOuts(List<FramePlan> plans, List<FramedFacet> first) {
+    List<Optional<AreaSetOut>> setOuts = new ArrayList<>();
     for (int at = 0; at < first.size(); at++) {
+      PatternArea own = areas.get(at).get(0);
       FramedFacet frame = first.get(at);
       setOuts.add(
-          wall.inserts().pattern() == Pattern.SCATTER
-              ? Optional.empty()
-              : Optional.of(
-                  FacetSetOut.of(wall, plans.get(at), frame, Neighbour.of(frame, first, wall))));
+          own.isSetOutWithMembers()
+              ? Optional.of(
+                  AreaSetOut.ofFacet(own, frame, plans.get(at), Neighbour.of(frame, first, wall)))
+              : Optional.empty());
     }
     return setOuts;
   }
@@ -114,35 +122,26 @@ public final class LayoutPlan {
     return settled;
   }
 
-  private FacetLayout facet(FramedFacet frame, Optional<FacetSetOut> setOut, List<Joint> joints) {
+  private FacetLayout facet(int at, List<Joint> joints) {
+    FramedFacet frame = frames.get(at);
     List<Neighbour> neighbours = Neighbour.of(frame, frames, wall);
     InsertSurroundings bare = new InsertSurroundings(wall, frame, neighbours, List.of());
-    Optional<FacetSetOut> salvaged = setOut.map(one -> salvaged(one, bare));
+    AskedInserts asked = AskedInserts.of(areas.get(at), setOuts.get(at), frame, neighbours, bare);
     InsertSelection unscrewed =
-        InsertSelection.of(
-            salvaged
-                .map(one -> one.lines().inserts())
-                .orElseGet(() -> new ScatterPattern(wall, frame).inserts()),
-            wall.inserts().whenBlocked(),
-            bare);
+        InsertSelection.of(asked.inserts(), wall.inserts().whenBlocked(), bare);
     MarkedHoles marked =
         MarkedHoles.of(frame.facet(), unscrewed.asked(), lines(frame, unscrewed), wall.tape());
     InsertSurroundings around = new InsertSurroundings(wall, frame, neighbours, marked.screws());
     InsertSelection selection = unscrewed.again(marked.inserts(), around);
-    Setting setting =
-        salvaged
-            .map(one -> one.told(wall.inserts()))
-            .orElseGet(() -> new Setting(List.of(), unscrewed.asked().size(), 0));
     return new FacetLayout(
-        frame, joints, marked.lines(), selection.kept(), selection.omissions(), setting, around);
-  }
-
-  private FacetSetOut salvaged(FacetSetOut setOut, InsertSurroundings surroundings) {
-    return switch (wall.inserts().whenBlocked()) {
-      case REPORT, DROP, SHIFT -> setOut;
-      case NUDGE, SOLVE ->
-          new Salvage(wall.inserts(), surroundings.reach(), surroundings, wall.tape()).of(setOut);
-    };
+        frame,
+        joints,
+        marked.lines(),
+        selection.kept(),
+        selection.omissions(),
+        ScrewPoints.of(wall, frame, selection.kept(), marked.screws()),
+        asked.settings(),
+        around);
   }
 
   /** The screws; where nothing is to be changed they do not slide either. */

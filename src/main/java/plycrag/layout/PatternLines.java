@@ -1,7 +1,10 @@
 package plycrag.layout;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Shapes;
 
 /**
@@ -25,6 +28,26 @@ record PatternLines(List<Double> columns, List<Double> rows, List<Cell> cells) {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
     cells = List.copyOf(cells);
+  }
+
+  /** A column and a row through each of some places. */
+  static PatternLines through(List<Point> places) {
+    List<Double> columns = ascending(places.stream().map(Point::getX));
+    List<Double> rows = ascending(places.stream().map(Point::getY));
+    return new PatternLines(
+        columns,
+        rows,
+        places.stream()
+            .map(
+                place ->
+                    new Cell(
+                        Collections.binarySearch(columns, place.getX()),
+                        Collections.binarySearch(rows, place.getY())))
+            .toList());
+  }
+
+  private static List<Double> ascending(Stream<Double> places) {
+    return places.distinct().sorted().toList();
   }
 
   /** The lines that run a way. */

@@ -6,6 +6,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Shapes;
 import plycrag.params.InsertParameters;
+import plycrag.params.PatternParameters.Symmetry;
 import plycrag.units.Tape;
 
 /**
@@ -20,13 +21,13 @@ import plycrag.units.Tape;
 record Salvage(InsertParameters inserts, double least, InsertSurroundings surroundings, Tape tape) {
 
   /** A set-out with as many inserts kept as single moves of its unclear lines allow. */
-  FacetSetOut of(FacetSetOut setOut) {
-    boolean isMirrored = inserts.symmetry() == InsertParameters.Symmetry.LEFT_RIGHT;
+  AreaSetOut of(AreaSetOut setOut) {
+    boolean isMirrored = setOut.area().pattern().symmetry() == Symmetry.LEFT_RIGHT;
     return along(Axis.ACROSS, isMirrored ? setOut : along(Axis.UP, setOut));
   }
 
-  private FacetSetOut along(Axis axis, FacetSetOut setOut) {
-    FacetSetOut best = setOut;
+  private AreaSetOut along(Axis axis, AreaSetOut setOut) {
+    AreaSetOut best = setOut;
     for (int line : setOut.along(axis).unclear()) {
       AxisSetOut now = best.along(axis);
       List<Insert> asked = best.lines().on(axis, line);

@@ -2,19 +2,39 @@ package plycrag.layout;
 
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Point;
+import plycrag.params.PatternParameters;
 
 /**
- * How the pattern of a facet came to its places.
+ * How the pattern of a facet, or of a zone of it, came to its places.
  *
+ * @param zone its name; empty for the facet's own pattern
+ * @param pattern how inserts are set out
  * @param axes the columns, then the rows; none of a pattern without lines
+ * @param moves of single inserts that stand in no line
  * @param asked inserts that the pattern asks for
  * @param blocked those of them with something in their way, had nothing been moved
  */
-public record Setting(List<OfAxis> axes, int asked, int blocked) {
-  /** Copies the list. */
+public record Setting(
+    String zone,
+    PatternParameters pattern,
+    List<OfAxis> axes,
+    List<Move> moves,
+    int asked,
+    int blocked) {
+  /** Copies the lists. */
   public Setting {
     axes = List.copyOf(axes);
+    moves = List.copyOf(moves);
   }
+
+  /**
+   * A single insert that moved.
+   *
+   * @param wanted where it was asked for
+   * @param place where it is
+   */
+  public record Move(Point wanted, Point place) {}
 
   /**
    * The columns or the rows.

@@ -7,7 +7,7 @@
  *   <li>{@link plycrag.layout.Tiling}: pieces and the seams between them;
  *   <li>{@link plycrag.layout.Framing}: plates, rakes, studs, the timber round openings, blocking;
  *   <li>{@link plycrag.layout.Fastening}: screws wherever a piece bears on a member;
- *   <li>{@link plycrag.layout.InsertPattern}: the places asked for;
+ *   <li>{@link plycrag.layout.AskedInserts}: the places asked for, of a facet and of its zones;
  *   <li>{@link plycrag.layout.InsertSelection}: what becomes of those that are blocked;
  *   <li>{@link plycrag.layout.nest}: every piece on a stock sheet.
  * </ol>

@@ -33,7 +33,8 @@ record Contents(Map<String, List<Values>> tables) {
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
     SupportTable.check(in(SupportTable.TABLE), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
-    InsertTable.checkLines(in(InsertTable.TABLE), context.faults());
+    InsertTable.check(in(InsertTable.TABLE), context.faults());
+    ZoneTable.check(tables.get(ZoneTable.TABLE.name()), facetNames(), context.faults());
     ToolTable.check(tables.get(ToolTable.TABLE.name()), context.faults());
     KeepOutTable.check(tables.get(KeepOutTable.TABLE.name()), context.faults());
     ControllerKeys.check(in(MachineTable.TABLE), context.faults());
@@ -54,6 +55,7 @@ record Contents(Map<String, List<Values>> tables) {
     FrameParameters frame = FrameTable.record(in(FrameTable.TABLE));
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
     ClearanceParameters clearance = ClearanceTable.record(in(ClearanceTable.TABLE), screws);
+    InsertParameters inserts = InsertTable.record(in(InsertTable.TABLE));
     ScrewReach reach = ScrewReach.throughSheet(sheet.thickness(), frame, clearance);
     return new Parameters(
         WallTable.record(in(WallTable.TABLE), stem),
@@ -68,7 +70,12 @@ record Contents(Map<String, List<Values>> tables) {
         JointTable.record(in(JointTable.TABLE), frame.breadth()),
         StockTable.record(in(StockTable.TABLE)),
         StockTable.buying(in(StockTable.TABLE)),
-        InsertTable.record(in(InsertTable.TABLE)),
+        inserts,
+        ZoneTable.records(
+            tables.get(ZoneTable.TABLE.name()),
+            facetNames(),
+            inserts.pattern(),
+            sheet.length() * sheet.width()),
         ScrewTable.reaching(in(ScrewTable.TABLE), screws, reach),
         clearance,
         MachineTable.record(

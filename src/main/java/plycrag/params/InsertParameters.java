@@ -1,20 +1,13 @@
 package plycrag.params;
 
-import java.util.List;
+import java.util.Optional;
 
 /**
  * The inserts and their pattern.
  *
- * @param pattern how they are set out
- * @param pitchAcross between neighbouring columns, mm
- * @param pitchUp between neighbouring rows, mm
- * @param topPitchUp the same at the top of a facet, mm
- * @param density for {@link Pattern#DENSITY}
- * @param symmetry whether one half of a facet mirrors the other
- * @param scattering for {@link Pattern#SCATTER}
- * @param columns for {@link Pattern#LINES}: from the facet's left edge, ascending, mm
- * @param rows for {@link Pattern#LINES}: from its lower edge, ascending, mm
- * @param setback least distance of a hole's centre from the facet's outline, mm
+ * @param pattern how they are set out over a facet, its zones apart
+ * @param positions the path of the list that tells where they are, from the parameter file's
+ *     folder; for the pattern file
  * @param kind what holds them in the sheet
  * @param flangeScrews in the flange of each that is screwed on
  * @param hole diameter, mm
@@ -26,16 +19,8 @@ import java.util.List;
  * @param greatestMove how far a column or a row may be moved then, mm
  */
 public record InsertParameters(
-    Pattern pattern,
-    double pitchAcross,
-    double pitchUp,
-    double topPitchUp,
-    Density density,
-    Symmetry symmetry,
-    Scattering scattering,
-    List<Double> columns,
-    List<Double> rows,
-    double setback,
+    PatternParameters pattern,
+    Optional<String> positions,
     Fixing kind,
     int flangeScrews,
     double hole,
@@ -46,37 +31,9 @@ public record InsertParameters(
     WhenBlocked whenBlocked,
     double greatestMove) {
 
-  /** Copies the lists. */
-  public InsertParameters {
-    columns = List.copyOf(columns);
-    rows = List.copyOf(rows);
-  }
-
-  /** Whether the rows of a grid are further apart above than below, or nearer. */
-  public boolean fades() {
-    return pitchUp != topPitchUp;
-  }
-
-  /** How inserts are set out. */
-  public enum Pattern {
-    /** Columns and rows at a pitch. */
-    GRID,
-    /** The same, every second row moved by half a pitch. */
-    OFFSET,
-    /** Columns and rows evenly apart, as many as make a number of inserts. */
-    DENSITY,
-    /** Columns and rows as listed. */
-    LINES,
-    /** Without order, no two nearer than a distance. */
-    SCATTER
-  }
-
-  /** Whether one half of a facet mirrors the other. */
-  public enum Symmetry {
-    /** It need not. */
-    NONE,
-    /** Left and right of the line up the middle of its width. */
-    LEFT_RIGHT
+  /** Least distance of a hole's centre from the facet's outline, mm. */
+  public double setback() {
+    return pattern.setback();
   }
 
   /** What holds an insert in the sheet. */

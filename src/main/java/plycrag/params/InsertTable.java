@@ -2,96 +2,19 @@ package plycrag.params;
 
 import java.util.List;
 import plycrag.params.InsertParameters.Fixing;
-import plycrag.params.InsertParameters.Pattern;
-import plycrag.params.InsertParameters.Symmetry;
 import plycrag.params.InsertParameters.WhenBlocked;
+import plycrag.params.PatternParameters.Kind;
+import plycrag.params.PatternParameters.Symmetry;
 
 /** The keys of {@code [inserts]}. */
 final class InsertTable {
-  private static final LengthListKind LINES = new LengthListKind(LengthKind.length(0, 50_000), 500);
-  private static final String NEEDED = "none: needed for lines, refused with other patterns";
-
-  static final Parameter<Pattern> PATTERN =
+  static final Parameter<String> POSITIONS =
       new Parameter<>(
-          "pattern",
-          new WordKind<>(List.of(Pattern.values())),
-          Standard.word(Pattern.GRID),
-          "How inserts are set out: a grid, every second row moved by half a pitch, as many as make a"
-              + " density, given lines, or scattered without order, clear of timber and seams.");
-  static final Parameter<Integer> DENSITY =
-      new Parameter<>(
-          "density",
-          new CountKind(new Range(1, 500), "inserts"),
-          Standard.count(25),
-          "How many inserts there are to be, for the pattern density.");
-  static final Parameter<Density.Per> DENSITY_PER =
-      new Parameter<>(
-          "density-per",
-          new WordKind<>(List.of(Density.Per.values())),
-          Standard.word(Density.Per.SQUARE_METRE),
-          "On what so many: a square metre of the facet, or as much of it as a stock sheet covers.");
-  static final Parameter<Symmetry> SYMMETRY =
-      new Parameter<>(
-          "symmetry",
-          new WordKind<>(List.of(Symmetry.values())),
-          Standard.word(Symmetry.NONE),
-          "Whether the left half of every facet mirrors the right one; studs then stay where they"
-              + " are. Not with given lines, which lie where they are given.");
-  static final Parameter<Double> SPACING =
-      new Parameter<>(
-          "scatter-spacing",
-          LengthKind.length(50, 2000),
-          Standard.length("180 mm", "7 in"),
-          "Least distance between scattered inserts; none is left out where another would fit.");
-  static final Parameter<Double> TOP_SPACING =
-      new Parameter<>(
-          "scatter-top-spacing",
-          LengthKind.length(50, 2000),
-          Standard.derived("scatter-spacing"),
-          "The same at the top of a facet, if scattered inserts are to thin out upward.");
-  static final Parameter<Integer> SEED =
-      new Parameter<>(
-          "scatter-seed",
-          new CountKind(new Range(0, 999_999), ""),
-          Standard.count(1),
-          "Another number makes another scatter.");
-  static final Parameter<Double> PITCH_ACROSS =
-      new Parameter<>(
-          "pitch-across",
-          LengthKind.length(50, 2000),
-          Standard.length("200 mm", "8 in"),
-          "Distance between neighbouring columns.");
-  static final Parameter<Double> PITCH_UP =
-      new Parameter<>(
-          "pitch-up",
-          LengthKind.length(50, 2000),
-          Standard.length("200 mm", "8 in"),
-          "Distance between neighbouring rows.");
-  static final Parameter<Double> TOP_PITCH_UP =
-      new Parameter<>(
-          "top-pitch-up",
-          LengthKind.length(50, 2000),
-          Standard.derived("pitch-up"),
-          "The same at the top of a facet, if the rows of a grid or an offset are to thin out upward:"
-              + " each row is as far above the one below as the pitch is there.");
-  static final Parameter<List<Double>> COLUMNS =
-      new Parameter<>(
-          "columns",
-          LINES,
-          Standard.derived(NEEDED),
-          "The columns, measured from the facet's left edge, for the pattern lines.");
-  static final Parameter<List<Double>> ROWS =
-      new Parameter<>(
-          "rows",
-          LINES,
-          Standard.derived(NEEDED),
-          "The rows, measured from the facet's lower edge, for the pattern lines.");
-  static final Parameter<Double> SETBACK =
-      new Parameter<>(
-          "setback",
-          LengthKind.length(0, 1000),
-          Standard.length("100 mm", "4 in"),
-          "Least distance of an insert's centre from the facet's outline; grids start there.");
+          "positions",
+          TextKind.CSV_FILE,
+          Standard.derived("none: needed for the pattern file, refused with other patterns"),
+          "The list of positions that you keep, beside this file or in a folder from there; its"
+              + " columns are facet, u and v.");
   static final Parameter<Fixing> KIND =
       new Parameter<>(
           "kind",
@@ -156,19 +79,21 @@ final class InsertTable {
           false,
           "The threaded inserts that take the holds.",
           List.of(
-              PATTERN,
-              PITCH_ACROSS,
-              PITCH_UP,
-              TOP_PITCH_UP,
-              DENSITY,
-              DENSITY_PER,
-              SYMMETRY,
-              SPACING,
-              TOP_SPACING,
-              SEED,
-              COLUMNS,
-              ROWS,
-              SETBACK,
+              PatternKeys.PATTERN,
+              PatternKeys.PITCH_ACROSS,
+              PatternKeys.PITCH_UP,
+              PatternKeys.TOP_PITCH_UP,
+              PatternKeys.DENSITY,
+              PatternKeys.TOP_DENSITY,
+              PatternKeys.DENSITY_PER,
+              PatternKeys.SYMMETRY,
+              PatternKeys.SPACING,
+              PatternKeys.TOP_SPACING,
+              PatternKeys.SEED,
+              PatternKeys.COLUMNS,
+              PatternKeys.ROWS,
+              POSITIONS,
+              PatternKeys.SETBACK,
               KIND,
               FLANGE_SCREWS,
               HOLE,
@@ -182,51 +107,51 @@ final class InsertTable {
 
   private InsertTable() {}
 
-  /** Reports lines that are missing, or that stand beside another pattern. */
-  static void checkLines(Values values, Faults faults) {
-    if (!values.isSound(PATTERN)) {
-      return;
+  /** Reports what the pattern needs and does not get, or gets and does not need. */
+  static void check(Values values, Faults faults) {
+    PatternKeys.checkLines(values, faults);
+    if (values.isSound(PatternKeys.PATTERN)) {
+      checkSymmetry(values, faults);
+      checkPositions(values, faults);
     }
-    boolean needed = values.get(PATTERN) == Pattern.LINES;
-    if (needed && values.isSound(SYMMETRY) && values.get(SYMMETRY) != Symmetry.NONE) {
+  }
+
+  private static void checkSymmetry(Values values, Faults faults) {
+    Kind pattern = values.get(PatternKeys.PATTERN);
+    boolean isGiven = pattern == Kind.LINES || pattern == Kind.FILE;
+    Parameter<Symmetry> symmetry = PatternKeys.SYMMETRY;
+    if (isGiven && values.isSound(symmetry) && values.get(symmetry) != Symmetry.NONE) {
       faults.add(
-          values.key(SYMMETRY),
-          values.spot(SYMMETRY),
-          "symmetry stands beside the pattern lines",
-          "none is allowed with given lines");
+          values.key(symmetry),
+          values.spot(symmetry),
+          "symmetry stands beside the pattern " + WordKind.word(pattern),
+          pattern == Kind.LINES
+              ? "none is allowed with given lines"
+              : "none is allowed with given positions");
     }
-    for (Parameter<?> lines : List.of(COLUMNS, ROWS)) {
-      if (needed && !values.isGiven(lines)) {
-        faults.add(
-            values.key(lines),
-            values.spot(PATTERN),
-            "no " + lines.key() + " are given",
-            "the pattern lines needs both columns and rows");
-      } else if (!needed && values.given(lines).isPresent()) {
-        faults.add(
-            values.key(lines),
-            values.spot(lines),
-            lines.key() + " stand beside the pattern " + WordKind.word(values.get(PATTERN)),
-            "columns and rows are allowed with the pattern lines alone");
-      }
+  }
+
+  private static void checkPositions(Values values, Faults faults) {
+    boolean needed = values.get(PatternKeys.PATTERN) == Kind.FILE;
+    if (needed && !values.isGiven(POSITIONS)) {
+      faults.add(
+          values.key(POSITIONS),
+          values.spot(PatternKeys.PATTERN),
+          "no list of positions is named",
+          "the pattern file needs positions, such as \"positions.csv\"");
+    } else if (!needed && values.isGiven(POSITIONS)) {
+      faults.add(
+          values.key(POSITIONS),
+          values.spot(POSITIONS),
+          "positions stand beside the pattern " + WordKind.word(values.get(PatternKeys.PATTERN)),
+          "they are allowed with the pattern file alone");
     }
   }
 
   static InsertParameters record(Values values) {
     return new InsertParameters(
-        values.get(PATTERN),
-        values.get(PITCH_ACROSS),
-        values.get(PITCH_UP),
-        values.given(TOP_PITCH_UP).orElse(values.get(PITCH_UP)),
-        new Density(values.get(DENSITY), values.get(DENSITY_PER)),
-        values.get(SYMMETRY),
-        new Scattering(
-            values.get(SPACING),
-            values.given(TOP_SPACING).orElse(values.get(SPACING)),
-            values.get(SEED)),
-        values.given(COLUMNS).orElse(List.of()),
-        values.given(ROWS).orElse(List.of()),
-        values.get(SETBACK),
+        PatternKeys.ofFacets(values),
+        values.given(POSITIONS),
         values.get(KIND),
         values.get(FLANGE_SCREWS),
         values.get(HOLE),

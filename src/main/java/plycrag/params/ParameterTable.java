@@ -17,6 +17,7 @@ final class ParameterTable {
           JointTable.TABLE,
           StockTable.TABLE,
           InsertTable.TABLE,
+          ZoneTable.TABLE,
           ScrewTable.TABLE,
           ClearanceTable.TABLE,
           SupportTable.TABLE,

@@ -20,6 +20,7 @@ public record Parameters(
     StockParameters stock,
     BuyingParameters buying,
     InsertParameters inserts,
+    List<ZoneParameters> zones,
     ScrewParameters screws,
     ClearanceParameters clearance,
     MachineParameters machine,
@@ -29,5 +30,6 @@ public record Parameters(
   public Parameters {
     cutouts = List.copyOf(cutouts);
     facets = List.copyOf(facets);
+    zones = List.copyOf(zones);
   }
 }

@@ -7,4 +7,10 @@ package plycrag.params;
  * @param topSpacing the same at its upper edge, mm
  * @param seed another one makes another pattern
  */
-public record Scattering(double spacing, double topSpacing, int seed) {}
+public record Scattering(double spacing, double topSpacing, int seed) {
+
+  /** Least distance anywhere, mm. */
+  public double least() {
+    return Math.min(spacing, topSpacing);
+  }
+}

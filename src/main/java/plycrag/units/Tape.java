@@ -68,6 +68,11 @@ public record Tape(LengthUnit unit) {
     return reading(millimetres) + " " + unit.word();
   }
 
+  /** A thing with its place: {@code the stud at 600 mm}. */
+  public String placed(String thing, double millimetres) {
+    return "the " + thing + " at " + text(millimetres);
+  }
+
   private String inches(double millimetres, String joint) {
     return inches(Math.round(snap(millimetres) / unit.markingGrid()), SIXTEENTHS, joint);
   }

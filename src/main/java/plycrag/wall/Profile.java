@@ -139,7 +139,8 @@ final class Profile {
 
   private Facet facet(Run run, int level, Sides sides) {
     FacetParameters given = run.given().get(level);
-    Optional<Polygon> wished = given.outline().map(corners -> Shapes.polygon(coordinates(corners)));
+    Optional<Polygon> wished =
+        given.outline().map(corners -> Shapes.polygon(FacetShapes.coordinates(corners)));
     Polygon bounded = sides.bounded(wished, given.width(), given.length());
     double left = bounded.getEnvelopeInternal().getMinX();
     Polygon boundary = moved(bounded, -left);
@@ -160,10 +161,6 @@ final class Profile {
       corners.add(new Coordinate(corner.x + across, corner.y));
     }
     return across == 0 ? area : Shapes.polygon(corners.subList(0, corners.size() - 1));
-  }
-
-  private static List<Coordinate> coordinates(List<plycrag.params.Corner> corners) {
-    return corners.stream().map(corner -> new Coordinate(corner.across(), corner.up())).toList();
   }
 
   private static List<Fold> folds(Run run, int level, Sides sides, Polygon boundary, double left) {
@@ -214,18 +211,7 @@ final class Profile {
   private List<Cutout> cutouts(String facet) {
     return cutouts.stream()
         .filter(cutout -> cutout.facet().equals(facet))
-        .map(cutout -> new Cutout(cutout.name(), shape(cutout.shape())))
+        .map(cutout -> new Cutout(cutout.name(), FacetShapes.polygon(cutout.shape())))
         .toList();
-  }
-
-  private static Polygon shape(CutoutParameters.Shape shape) {
-    if (shape instanceof CutoutParameters.Rectangle box) {
-      return Shapes.rectangle(
-          box.left(), box.low(), box.left() + box.width(), box.low() + box.height());
-    }
-    if (shape instanceof CutoutParameters.Circle circle) {
-      return Shapes.circle(circle.centre().across(), circle.centre().up(), circle.diameter());
-    }
-    return Shapes.polygon(coordinates(((CutoutParameters.Outline) shape).corners()));
   }
 }

@@ -2,6 +2,7 @@ package plycrag.wall;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plycrag.geometry.Trig;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.FrameParameters;
@@ -10,6 +11,8 @@ import plycrag.params.JointParameters;
 import plycrag.params.MachineParameters;
 import plycrag.params.NestingParameters;
 import plycrag.params.Parameters;
+import plycrag.params.PatternParameters.Kind;
+import plycrag.params.Position;
 import plycrag.params.RoomParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.params.SheetParameters;
@@ -17,6 +20,7 @@ import plycrag.params.StockParameters;
 import plycrag.params.SupportParameters;
 import plycrag.params.WallParameters.Behind;
 import plycrag.params.WallParameters.FoldEdges;
+import plycrag.params.ZoneParameters.Points;
 import plycrag.units.Tape;
 
 /**
@@ -35,6 +39,8 @@ import plycrag.units.Tape;
  * @param joints what holds the framing together
  * @param stock the timber that the merchant sells
  * @param inserts the pattern and the inserts
+ * @param zones parts of facets with patterns of their own
+ * @param positions where inserts are, for the pattern file
  * @param screws what holds the sheets to the frame
  * @param clearance the least distances
  * @param machine what makes the sheets
@@ -53,6 +59,8 @@ public record Wall(
     JointParameters joints,
     StockParameters stock,
     InsertParameters inserts,
+    List<Zone> zones,
+    List<Position> positions,
     ScrewParameters screws,
     ClearanceParameters clearance,
     MachineParameters machine) {
@@ -60,9 +68,11 @@ public record Wall(
   /** In thicknesses of the sheet (common practice, no source). */
   private static final double OVERHANG = 2;
 
-  /** Copies the facets. */
+  /** Copies the lists. */
   public Wall {
     facets = List.copyOf(facets);
+    zones = List.copyOf(zones);
+    positions = List.copyOf(positions);
   }
 
   /**
@@ -89,8 +99,35 @@ public record Wall(
     return support.filter(SupportParameters::hasPosts).isPresent() ? frame.depth() : 0;
   }
 
-  /** The wall that a parameter file describes. */
+  /** The zones of a facet, in their order. */
+  public List<Zone> zones(Facet facet) {
+    return zones.stream().filter(zone -> zone.facet().equals(facet.name())).toList();
+  }
+
+  /** The zones of a facet whose pattern tells the places of something, in their order. */
+  public List<Zone> zones(Facet facet, Points points) {
+    return zones(facet).stream().filter(zone -> zone.points() == points).toList();
+  }
+
+  /** Whether all inserts stand in columns and rows. */
+  public boolean hasLinesOnly() {
+    return Stream.concat(
+            Stream.of(inserts.pattern()),
+            zones.stream().filter(zone -> zone.points() == Points.INSERTS).map(Zone::pattern))
+        .allMatch(pattern -> pattern.hasLines() || pattern.kind() == Kind.NONE);
+  }
+
+  /** The wall that a parameter file describes which names no list of positions. */
   public static Wall of(Parameters parameters) {
+    return of(parameters, List.of());
+  }
+
+  /**
+   * The wall that a parameter file describes.
+   *
+   * @param positions that the list of positions tells
+   */
+  public static Wall of(Parameters parameters, List<Position> positions) {
     List<Facet> facets =
         Profile.of(parameters.facets(), parameters.cutouts(), parameters.wall().raise());
     return new Wall(
@@ -107,6 +144,8 @@ public record Wall(
         parameters.joints(),
         parameters.stock(),
         parameters.inserts(),
+        parameters.zones().stream().map(Zone::of).toList(),
+        positions,
         parameters.screws(),
         parameters.clearance(),
         parameters.machine());

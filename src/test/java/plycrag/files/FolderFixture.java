@@ -15,7 +15,10 @@ import plycrag.files.json.Manifest;
 final class FolderFixture {
   static final Manifest.Origin ORIGIN =
       new Manifest.Origin(
-          "0.1.0", new Manifest.Input("boathouse.toml", "0".repeat(64)), Optional.empty());
+          "0.1.0",
+          new Manifest.Input("boathouse.toml", "0".repeat(64)),
+          Optional.empty(),
+          Optional.empty());
 
   private FolderFixture() {}
 

@@ -91,14 +91,14 @@ class ChosenTogetherTest {
     FacetLayout solved = facet(blocked(SHEET.replace("= 600\n", "= 640\n"), "solve"));
     assertThat(solved.omissions()).isEmpty();
     assertThat(places(solved, Axis.UP)).containsExactly(100.0, 350.0, 600.0, 850.0, 1100.0);
-    Setting.OfAxis columns = solved.setting().axes().get(0);
+    Setting.OfAxis columns = solved.settings().get(0).axes().get(0);
     assertThat(columns.members()).containsExactly(600.0);
     assertThat(columns.settled()).hasSize(1).allMatch(stud -> Math.abs(stud - 600) >= 40);
   }
 
   @Example
   void tellsWhatStoodInTheWay() {
-    Setting setting = facet(blocked(SHEET, "nudge")).setting();
+    Setting setting = facet(blocked(SHEET, "nudge")).settings().get(0);
     assertThat(setting.asked()).isEqualTo(50);
     // the column of ten and the row of five share one insert
     assertThat(setting.blocked()).isEqualTo(14);
@@ -122,7 +122,7 @@ class ChosenTogetherTest {
     assertThat(Walls.laidOut(nook).facets())
         .allSatisfy(
             facet ->
-                assertThat(facet.setting().axes().get(0).moves())
+                assertThat(facet.settings().get(0).axes().get(0).moves())
                     .flatExtracting(Setting.LineMove::blockers)
                     .noneMatch(one -> one.name().contains("rake")));
   }
@@ -180,7 +180,7 @@ class ChosenTogetherTest {
   void noLineMovesFurtherThanItMay(@ForAll("walls") String toml) {
     for (String mode : List.of("shift", "nudge", "solve")) {
       Layout layout = Walls.laidOut(blocked(toml, mode));
-      for (Setting.OfAxis axis : layout.facets().get(0).setting().axes()) {
+      for (Setting.OfAxis axis : layout.facets().get(0).settings().get(0).axes()) {
         assertThat(axis.moves())
             .allMatch(
                 move -> Math.abs(move.move()) <= layout.wall().inserts().greatestMove() + 1e-6);

@@ -33,7 +33,7 @@ class PatternsTest {
   /** By hand: 2.4 by 2 m are 4.8 m², of which 25 a square metre are 120. */
   @Example
   void makesADensityOnTheFacet() {
-    Setting setting = facet(2400, 2000, "pattern = \"density\"\ndensity = 25").setting();
+    Setting setting = facet(2400, 2000, "pattern = \"density\"\ndensity = 25").settings().get(0);
     assertThat(setting.asked()).isCloseTo(120, within(6));
   }
 
@@ -41,7 +41,9 @@ class PatternsTest {
   @Example
   void makesADensityOnASheet() {
     Setting setting =
-        facet(2400, 2000, "pattern = \"density\"\ndensity = 70\ndensity-per = \"sheet\"").setting();
+        facet(2400, 2000, "pattern = \"density\"\ndensity = 70\ndensity-per = \"sheet\"")
+            .settings()
+            .get(0);
     assertThat(setting.asked()).isCloseTo(113, within(6));
   }
 
@@ -54,8 +56,8 @@ class PatternsTest {
         facet(
             width, length, "when-blocked = \"drop\"\npattern = \"density\"\ndensity = " + density);
     double wanted = density * width * length / 1e6;
-    Setting.OfAxis columns = facet.setting().axes().get(0);
-    assertThat((double) facet.setting().asked())
+    Setting.OfAxis columns = facet.settings().get(0).axes().get(0);
+    assertThat((double) facet.settings().get(0).asked())
         .isCloseTo(wanted, within(columns.count() / 2.0 + 1e-6));
   }
 
@@ -91,8 +93,8 @@ class PatternsTest {
     if (width % 2 == 0) {
       assertThat(left).isEqualTo(right);
     }
-    assertThat(facet.setting().axes().get(0).settled())
-        .isEqualTo(facet.setting().axes().get(0).members());
+    assertThat(facet.settings().get(0).axes().get(0).settled())
+        .isEqualTo(facet.settings().get(0).axes().get(0).members());
   }
 
   /**

@@ -95,16 +95,18 @@ class ParameterFileTest {
     assertThat(read.inserts())
         .isEqualTo(
             new InsertParameters(
-                InsertParameters.Pattern.GRID,
-                200,
-                200,
-                200,
-                new Density(25, Density.Per.SQUARE_METRE),
-                InsertParameters.Symmetry.NONE,
-                new Scattering(180, 180, 1),
-                List.of(),
-                List.of(),
-                100,
+                new PatternParameters(
+                    PatternParameters.Kind.GRID,
+                    200,
+                    200,
+                    200,
+                    new Density(25, 25, Density.Per.SQUARE_METRE),
+                    PatternParameters.Symmetry.NONE,
+                    new Scattering(180, 180, 1),
+                    List.of(),
+                    List.of(),
+                    100),
+                Optional.empty(),
                 InsertParameters.Fixing.HAMMER_IN,
                 3,
                 12,
@@ -206,8 +208,8 @@ class ParameterFileTest {
     InsertParameters inserts =
         good(FACET + "[inserts]\npattern = \"lines\"\ncolumns = [100, \"35 cm\"]\nrows = [0.5]\n")
             .inserts();
-    assertThat(inserts.columns()).containsExactly(100.0, 350.0);
-    assertThat(inserts.rows()).containsExactly(0.5);
+    assertThat(inserts.pattern().columns()).containsExactly(100.0, 350.0);
+    assertThat(inserts.pattern().rows()).containsExactly(0.5);
   }
 
   @ParameterizedTest

@@ -30,13 +30,16 @@ public record Manifest(Origin origin, List<Entry> files) {
    * @param version the program's version
    * @param parameters the parameter file
    * @param prices the price list that it names, if it names one
+   * @param positions the list of positions that it names, if it names one
    */
-  public record Origin(String version, Input parameters, Optional<Input> prices) {
+  public record Origin(
+      String version, Input parameters, Optional<Input> prices, Optional<Input> positions) {
     /** Rejects missing parts. */
     public Origin {
       Objects.requireNonNull(version);
       Objects.requireNonNull(parameters);
       Objects.requireNonNull(prices);
+      Objects.requireNonNull(positions);
     }
   }
 

@@ -43,11 +43,16 @@ public final class ManifestReader {
   }
 
   private Manifest.Origin origin(Object root) throws IOException {
-    boolean hasPrices = root instanceof Map<?, ?> fields && fields.containsKey("prices");
-    Optional<Manifest.Input> prices =
-        hasPrices ? Optional.of(input(field(root, "prices", Map.class))) : Optional.empty();
     return new Manifest.Origin(
-        field(root, "version", String.class), input(field(root, "parameters", Map.class)), prices);
+        field(root, "version", String.class),
+        input(field(root, "parameters", Map.class)),
+        list(root, "prices"),
+        list(root, "positions"));
+  }
+
+  private Optional<Manifest.Input> list(Object root, String name) throws IOException {
+    boolean isNamed = root instanceof Map<?, ?> fields && fields.containsKey(name);
+    return isNamed ? Optional.of(input(field(root, name, Map.class))) : Optional.empty();
   }
 
   private Manifest.Input input(Object input) throws IOException {

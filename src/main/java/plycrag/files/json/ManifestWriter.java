@@ -20,6 +20,9 @@ public final class ManifestWriter {
               if (manifest.origin().prices().isPresent()) {
                 writeInput(json, "prices", manifest.origin().prices().get());
               }
+              if (manifest.origin().positions().isPresent()) {
+                writeInput(json, "positions", manifest.origin().positions().get());
+              }
               json.writeFieldName("files");
               json.writeRawValue(files);
             })

@@ -59,7 +59,8 @@ class SeamBackedTest {
                 List.of(),
                 facet.inserts(),
                 facet.omissions(),
-                facet.setting(),
+                facet.screwPoints(),
+                facet.settings(),
                 facet.surroundings())),
         layout.support(),
         layout.sheets());

@@ -15,7 +15,10 @@ class ManifestTest {
   private static final Manifest MANIFEST =
       new Manifest(
           new Manifest.Origin(
-              "0.1.0", new Manifest.Input("boat \"house\" é.toml", SHA), Optional.empty()),
+              "0.1.0",
+              new Manifest.Input("boat \"house\" é.toml", SHA),
+              Optional.empty(),
+              Optional.empty()),
           List.of(
               new Manifest.Entry("lists/holes.csv", 1234567890123L, SHA),
               new Manifest.Entry("index.html", 0, SHA)));
@@ -84,7 +87,8 @@ class ManifestTest {
   void thePriceListStandsBesideTheParameterFile() {
     Manifest.Input prices = new Manifest.Input("prices.csv", SHA.replace('0', 'a'));
     Manifest.Origin origin =
-        new Manifest.Origin("0.1.0", MANIFEST.origin().parameters(), Optional.of(prices));
+        new Manifest.Origin(
+            "0.1.0", MANIFEST.origin().parameters(), Optional.of(prices), Optional.empty());
     Manifest priced = new Manifest(origin, MANIFEST.files());
     String text = ManifestWriter.write(priced);
     assertThat(text).contains("},\"prices\":{\"file\":\"prices.csv\",\"sha256\":\"a123");

@@ -1,0 +1,128 @@
+package plycrag.layout;
+
+import java.util.List;
+import plycrag.layout.Crossings.Crossing;
+import plycrag.layout.setout.Keepout;
+import plycrag.params.InsertParameters.WhenBlocked;
+import plycrag.wall.Wall;
+
+/**
+ * The pattern of an area with columns and rows set out, and with those of a facet its movable
+ * members.
+ *
+ * @param area whose they are
+ * @param asked what the pattern asks for
+ * @param columns set out against what runs up
+ * @param rows set out against what runs across
+ * @param blocked inserts with something in their way, had nothing been moved
+ */
+record AreaSetOut(
+    PatternArea area, PatternLines asked, AxisSetOut columns, AxisSetOut rows, int blocked) {
+
+  /**
+   * Sets out a facet.
+   *
+   * @param frame its frame as it was laid out first
+   * @param plan where its members were planned first
+   * @param neighbours the members of other facets
+   */
+  static AreaSetOut ofFacet(
+      PatternArea area, FramedFacet frame, FramePlan plan, List<Neighbour> neighbours) {
+    Wall wall = area.wall();
+    InsertSurroundings around = new InsertSurroundings(wall, frame, neighbours, List.of());
+    return of(
+        area,
+        around,
+        lines -> {
+          List<Crossing> crossings = Crossings.of(wall, plan, frame, lines);
+          List<Keepout> keepouts = AxisKeepouts.ofFacet(area, frame, plan, neighbours, lines);
+          return new AxisTask(area, lines, crossings, keepouts);
+        });
+  }
+
+  /**
+   * Sets out a zone against members that stay.
+   *
+   * @param frame the facet's frame as it is
+   * @param neighbours the members of other facets
+   */
+  static AreaSetOut ofZone(PatternArea area, FramedFacet frame, List<Neighbour> neighbours) {
+    InsertSurroundings around = new InsertSurroundings(area.wall(), frame, neighbours, List.of());
+    return of(
+        area,
+        around,
+        lines ->
+            new AxisTask(
+                area, lines, List.of(), AxisKeepouts.ofZone(area, frame, neighbours, lines)));
+  }
+
+  private interface Tasks {
+    AxisTask along(Axis lines);
+  }
+
+  private static AreaSetOut of(PatternArea area, InsertSurroundings around, Tasks tasks) {
+    PatternLines asked =
+        area.pattern().hasLines() ? InsertPattern.of(area) : PatternLines.through(area.listed());
+    int blocked =
+        (int) asked.inserts().stream().filter(one -> !around.all(one.centre()).isEmpty()).count();
+    return new AreaSetOut(
+        area,
+        asked,
+        axis(area.wall(), tasks.along(Axis.UP), asked),
+        axis(area.wall(), tasks.along(Axis.ACROSS), asked),
+        blocked);
+  }
+
+  private static AxisSetOut axis(Wall wall, AxisTask task, PatternLines asked) {
+    WhenBlocked whenBlocked = wall.inserts().whenBlocked();
+    return AxisSetOut.of(task, asked.along(task.lines()), whenBlocked, wall.tape());
+  }
+
+  /** The lines where they are now. */
+  PatternLines lines() {
+    return asked.with(Axis.UP, columns.places()).with(Axis.ACROSS, rows.places());
+  }
+
+  /** The set-out of one axis. */
+  AxisSetOut along(Axis axis) {
+    return axis == Axis.UP ? columns : rows;
+  }
+
+  /** The same with one axis set out otherwise. */
+  AreaSetOut with(AxisSetOut other) {
+    return other.lines() == Axis.UP
+        ? new AreaSetOut(area, asked, other, rows, blocked)
+        : new AreaSetOut(area, asked, columns, other, blocked);
+  }
+
+  /** A plan with the movable members where they were set out. */
+  FramePlan settled(FramePlan plan) {
+    return plan.with(columns.settled(), rows.settled());
+  }
+
+  /** The same with lines that no place clears all along where they keep most inserts. */
+  AreaSetOut salvaged(InsertSurroundings around) {
+    Wall wall = area.wall();
+    return switch (wall.inserts().whenBlocked()) {
+      case REPORT, DROP, SHIFT -> this;
+      case NUDGE, SOLVE ->
+          new Salvage(wall.inserts(), around.reach(), around, wall.tape()).of(this);
+    };
+  }
+
+  /** What is to be told of the members alone, where inserts then find their places one by one. */
+  List<Setting.OfAxis> membersTold() {
+    return List.of(columns.membersTold(), rows.membersTold());
+  }
+
+  /** What is to be told of it. */
+  Setting told() {
+    return new Setting(
+        area.name(),
+        area.pattern(),
+        List.of(columns.told(area.pattern()), rows.told(area.pattern())),
+        List.of(),
+        asked.cells().size(),
+        blocked);
+  }
+}
