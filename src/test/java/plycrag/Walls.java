@@ -2,12 +2,17 @@ package plycrag;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
+import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.layout.Layout;
 import plycrag.layout.LayoutPlan;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
+import plycrag.params.Position;
+import plycrag.params.PositionFile;
+import plycrag.params.PositionReading;
 import plycrag.params.Reading;
 import plycrag.wall.Wall;
 
@@ -22,9 +27,20 @@ public final class Walls {
     return reading.parameters().orElseThrow();
   }
 
-  /** The layout of a text's wall. */
+  /** The layout of a text's wall; a list of positions that it names lies beside the samples. */
   public static Layout laidOut(String toml) {
-    return LayoutPlan.of(Wall.of(parameters(toml)));
+    Parameters parameters = parameters(toml);
+    return LayoutPlan.of(Wall.of(parameters, positions(parameters)));
+  }
+
+  private static List<Position> positions(Parameters parameters) {
+    return parameters
+        .inserts()
+        .positions()
+        .map(file -> TestFiles.read(Path.of("params", file)))
+        .map(text -> PositionFile.read("list.csv", TestFiles.bytes(text), parameters))
+        .flatMap(PositionReading::positions)
+        .orElse(List.of());
   }
 
   /** A text whose pattern stays where it asks to be, unless it says otherwise itself. */

@@ -61,10 +61,7 @@ record AskedInserts(List<Insert> inserts, List<Setting> settings) {
 
   /** Those of a pattern without lines, for which members may have moved all the same. */
   private static AskedInserts of(
-      PatternArea area,
-      Optional<AreaSetOut> setOut,
-      FramedFacet frame,
-      InsertSurroundings around) {
+      PatternArea area, Optional<AreaSetOut> setOut, FramedFacet frame, InsertSurroundings around) {
     return switch (area.pattern().kind()) {
       case SCATTER -> scattered(area, new ScatterPattern(area, frame).inserts());
       case FILE -> placed(area, setOut, new PlacedPattern(area, around));

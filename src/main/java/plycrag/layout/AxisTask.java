@@ -35,7 +35,7 @@ record AxisTask(PatternArea area, Axis lines, List<Crossing> crossings, List<Kee
     List<plycrag.layout.setout.Member> fixed = new ArrayList<>();
     List<Bay> bays = new ArrayList<>();
     List<plycrag.layout.setout.Member> free = new ArrayList<>();
-    for (Crossing crossing : crossings) {
+    for (Crossing crossing : Crossings.keepingOffEachOther(crossings)) {
       if (crossing.isMovable()) {
         free.add(crossing.member());
       } else {

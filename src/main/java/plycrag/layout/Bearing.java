@@ -21,12 +21,35 @@ record Bearing(Piece piece, Polygon core, Member member, Polygon area) {
 
   private static final double TOLERANCE = 1e-6;
 
+  /** The coarsest marking grid, a sixteenth of an inch, mm. */
+  private static final double READING = 25.4 / 16;
+
   /** Where a piece bears on a member. */
   static List<Bearing> of(Piece piece, Polygon core, Member member) {
     return Shapes.sharedAreas(piece.back(), member.footprint()).stream()
         .map(area -> new Bearing(piece, core, member, area))
         .filter(bearing -> bearing.along().size() >= LEAST && bearing.beside().size() >= LEAST)
         .toList();
+  }
+
+  /**
+   * Whether square timber along the side of this one, which leans or lies in a fold, takes its
+   * place.
+   */
+  boolean isRelievedBy(Bearing other) {
+    return member.hold() == Hold.EDGE
+        && other.member().hold() == Hold.EDGE
+        && other.direction().isParallel(direction())
+        && isBeside(other);
+  }
+
+  /** Whether another member lies along the side of this one, but for what a tape cannot read. */
+  private boolean isBeside(Bearing other) {
+    Span along = direction().span(other.area());
+    boolean shares = along.low() < along().high() && along().low() < along.high();
+    return shares
+        && !member.mark().equals(other.member().mark())
+        && member.footprint().distance(other.member().footprint()) <= READING;
   }
 
   /** The way the member runs. */

@@ -38,7 +38,7 @@ final class Crossings {
    * @param lines the way the lines run
    */
   static List<Crossing> of(Wall wall, FramePlan plan, FramedFacet frame, Axis lines) {
-    return keepingOffEachOther(new Crossings(wall, plan, frame, lines).crossings());
+    return new Crossings(wall, plan, frame, lines).crossings();
   }
 
   private List<Crossing> crossings() {
@@ -53,8 +53,10 @@ final class Crossings {
     return crossings;
   }
 
-  /** Members that overlap are none of the set-out's business: a rule tells of them. */
-  private static List<Crossing> keepingOffEachOther(List<Crossing> crossings) {
+  /**
+   * Members that overlap are none of the set-out's business: all stay, and a rule tells of them.
+   */
+  static List<Crossing> keepingOffEachOther(List<Crossing> crossings) {
     for (int next = 1; next < crossings.size(); next++) {
       Crossing low = crossings.get(next - 1);
       Crossing high = crossings.get(next);

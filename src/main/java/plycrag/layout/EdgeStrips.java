@@ -27,7 +27,7 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
         .toList();
   }
 
-  /** Along slanting sides. */
+  /** Along slanting sides; where those have no room for screws, with a square one beside each. */
   List<Strip> rakes() {
     return strips(Role.RAKE);
   }
@@ -38,6 +38,9 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
     for (int side = 0; side < edges.size(); side++) {
       if (role == role(edges.get(side))) {
         strips.add(strip(side, edges, role));
+      }
+      if (role == Role.RAKE && role == role(edges.get(side)) && cuts.get(side).crowded()) {
+        strips.add(beside(side, edges));
       }
     }
     return strips;
@@ -52,13 +55,33 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
   }
 
   private Strip strip(int side, List<LineString> edges, Role role) {
-    LineString edge = edges.get(side);
     FoldCut cut = cuts.get(side);
+    Lie lie = new Lie(0, cut.breadth(frame.breadth()), cut.depth(frame.depth()), cut.slope());
+    return strip(side, edges, role, lie);
+  }
+
+  /** A square rake beside one that leans. */
+  private Strip beside(int side, List<LineString> edges) {
+    double from = cuts.get(side).breadth(frame.breadth());
+    return strip(side, edges, Role.RAKE, new Lie(from, frame.breadth(), frame.depth(), 0));
+  }
+
+  /**
+   * How timber lies along a side.
+   *
+   * @param from where it begins, inward, mm
+   * @param breadth against the sheets' back, mm
+   * @param depth behind it, mm
+   * @param slope how far it goes outward for each millimetre behind
+   */
+  private record Lie(double from, double breadth, double depth, double slope) {}
+
+  private Strip strip(int side, List<LineString> edges, Role role, Lie lie) {
+    LineString edge = edges.get(side);
     int count = edges.size();
     Coordinate from = edge.getCoordinateN(0);
     Coordinate to = edge.getCoordinateN(1);
-    double breadth = cut.breadth(frame.breadth());
-    double reach = 20 * breadth;
+    double reach = 20 * lie.breadth();
     double before = turnsLeft(edges.get((side + count - 1) % count), edge) ? reach : 0;
     double after = turnsLeft(edge, edges.get((side + 1) % count)) ? reach : 0;
     double length = from.distance(to);
@@ -66,9 +89,12 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
     double dv = (to.y - from.y) / length;
     Coordinate low = new Coordinate(from.x - before * du, from.y - before * dv);
     Coordinate high = new Coordinate(to.x + after * du, to.y + after * dv);
-    List<Coordinate> corners = new ArrayList<>(List.of(low, high));
-    corners.add(new Coordinate(high.x - breadth * dv, high.y + breadth * du));
-    corners.add(new Coordinate(low.x - breadth * dv, low.y + breadth * du));
+    List<Coordinate> corners = new ArrayList<>();
+    double inner = lie.from() + lie.breadth();
+    corners.add(new Coordinate(low.x - lie.from() * dv, low.y + lie.from() * du));
+    corners.add(new Coordinate(high.x - lie.from() * dv, high.y + lie.from() * du));
+    corners.add(new Coordinate(high.x - inner * dv, high.y + inner * du));
+    corners.add(new Coordinate(low.x - inner * dv, low.y + inner * du));
     Direction direction = Direction.of(edge);
     Direction across = direction.across();
     boolean outwardIsUp = dv * across.u() - du * across.v() > 0;
@@ -77,8 +103,8 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
         Hold.EDGE,
         direction,
         Shapes.polygon(corners),
-        cut.depth(frame.depth()),
-        outwardIsUp ? cut.slope() : -cut.slope() + 0.0);
+        lie.depth(),
+        outwardIsUp ? lie.slope() : -lie.slope() + 0.0);
   }
 
   private static boolean turnsLeft(LineString edge, LineString next) {

@@ -2,6 +2,8 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
@@ -12,7 +14,10 @@ import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
 import plycrag.wall.Wall;
 
-/** Screws the sheets to the frame: a fastener line wherever a piece bears on a member. */
+/**
+ * Screws the sheets to the frame: a fastener line wherever a piece bears on a member. Timber at a
+ * fold that has no room for screws leaves them to square timber that lies beside it.
+ */
 final class Fastening {
   private final ScrewSpacing spacing;
   private final SpatialIndex<Member> members;
@@ -39,24 +44,35 @@ final class Fastening {
 
   private List<FastenerLine> lines(Piece piece) {
     Polygon core = piece.core();
-    List<FastenerLine> lines = new ArrayList<>();
+    List<Bearing> bearings = new ArrayList<>();
     for (Member member : members.near(piece.box(), 0)) {
-      for (Bearing bearing : Bearing.of(piece, core, member)) {
-        FastenerLine line = line(bearing);
-        if (!line.screws().isEmpty()) {
-          lines.add(line);
-        }
+      bearings.addAll(Bearing.of(piece, core, member));
+    }
+    Map<Boolean, List<Bearing>> byRoom =
+        bearings.stream()
+            .collect(Collectors.partitioningBy(one -> spacing.roomAcross(one).isPresent()));
+    List<Bearing> crowded =
+        byRoom.get(false).stream()
+            .filter(bearing -> byRoom.get(true).stream().anyMatch(bearing::isRelievedBy))
+            .toList();
+    List<FastenerLine> lines = new ArrayList<>();
+    for (Bearing bearing : bearings) {
+      boolean relieves = crowded.stream().anyMatch(one -> one.isRelievedBy(bearing));
+      FastenerLine line =
+          line(bearing, relieves ? spacing.screws().edgeSpacing() : spacing.greatest(bearing));
+      if (!crowded.contains(bearing) && !line.screws().isEmpty()) {
+        lines.add(line);
       }
     }
     return lines;
   }
 
-  private FastenerLine line(Bearing bearing) {
+  private FastenerLine line(Bearing bearing, double greatest) {
     String piece = bearing.piece().mark();
     String member = bearing.member().mark();
     double across = spacing.across(bearing);
     List<Screw> screws = new ArrayList<>();
-    for (Point place : spacing.along(bearing, across, taken(bearing, across))) {
+    for (Point place : spacing.along(bearing, across, greatest, taken(bearing, across))) {
       screws.add(new Screw("", piece, member, place));
     }
     return new FastenerLine(piece, member, middle(bearing, across), screws);

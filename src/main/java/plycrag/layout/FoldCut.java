@@ -17,19 +17,44 @@ import plycrag.wall.Wall;
  * @param mitred whether cuts follow that plane
  * @param thickness of the sheets, mm
  * @param depth from the climbing face to the back of the frame, mm
+ * @param crowded whether timber there has no room for the sheet's screws, so that more must stand
+ *     beside it for them
  */
-record FoldCut(double bevel, boolean mitred, double thickness, double depth) {
+record FoldCut(double bevel, boolean mitred, double thickness, double depth, boolean crowded) {
   /** Timber is ripped no further from square (a choice, no source), degrees. */
   private static final double STEEPEST_RIP = 30;
 
   /** The cut at a side of a facet; a square one flush with it if there is no fold. */
   static FoldCut at(Optional<Fold> fold, Wall wall) {
     double thickness = wall.sheet().thickness();
-    return new FoldCut(
-        fold.map(Fold::bevel).orElse(0.0),
-        wall.foldEdges() == FoldEdges.MITRED,
-        thickness,
-        thickness + wall.frame().depth());
+    FoldCut cut =
+        new FoldCut(
+            fold.map(Fold::bevel).orElse(0.0),
+            wall.foldEdges() == FoldEdges.MITRED,
+            thickness,
+            thickness + wall.frame().depth(),
+            false);
+    return fold.isEmpty() || cut.hasRoom(wall)
+        ? cut
+        : new FoldCut(cut.bevel, cut.mitred, cut.thickness, cut.depth, true);
+  }
+
+  /** The cut at a side that meets nothing. */
+  static FoldCut none() {
+    return new FoldCut(0, true, 0, 0, false);
+  }
+
+  /**
+   * Whether a screw keeps off the sheet's edge and off both sides of the timber, all the way in.
+   */
+  private boolean hasRoom(Wall wall) {
+    double within = Math.min(wall.screws().length() - thickness, wall.frame().depth()) * slope();
+    double inner = timber() - breadth(wall.frame().breadth()) + Math.max(0, within);
+    double outer = timber() + Math.min(0, within);
+    double toSide = wall.clearance().screwToMemberEdge();
+    double most =
+        Math.min(Math.min(front(), back()) - wall.clearance().screwToSheetEdge(), outer - toSide);
+    return most - inner - toSide >= wall.tape().unit().markingGrid();
   }
 
   /** How far the sheet's front face goes beyond the facet's side, mm. */

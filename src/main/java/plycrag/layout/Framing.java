@@ -119,6 +119,7 @@ final class Framing {
       Backing backing = Backing.from(0, frame, Hold.EDGE);
       asked.add(new BlockingRows.Row(backing, across.low(), across.high()));
     }
+    crowdedRows().forEach(row -> asked.add(new BlockingRows.Row(row, across.low(), across.high())));
     for (Seam seam : seams) {
       if (seam.axis() == Axis.ACROSS) {
         boolean whole = seam.low() <= 0 && seam.high() >= facet.width();
@@ -131,6 +132,21 @@ final class Framing {
     return asked;
   }
 
+  /** Beside plates at folds that have no room for screws. */
+  private List<Backing> crowdedRows() {
+    Envelope box = area.getEnvelopeInternal();
+    List<Backing> rows = new ArrayList<>();
+    if (cut(Fold.Place.BELOW).crowded()) {
+      double low = box.getMinY() + cut(Fold.Place.BELOW).breadth(frame.breadth());
+      rows.add(Backing.from(low, frame, Hold.EDGE));
+    }
+    if (cut(Fold.Place.ABOVE).crowded()) {
+      double high = box.getMaxY() - cut(Fold.Place.ABOVE).breadth(frame.breadth());
+      rows.add(Backing.from(high - frame.breadth(), frame, Hold.EDGE));
+    }
+    return rows;
+  }
+
   private Course.Span plateMiddles() {
     Envelope box = area.getEnvelopeInternal();
     return new Course.Span(
@@ -139,10 +155,7 @@ final class Framing {
   }
 
   private FoldCut cut(Fold.Place place) {
-    return facet
-        .fold(place)
-        .map(fold -> cuts.sides().get(fold.side()))
-        .orElse(new FoldCut(0, true, 0, 0));
+    return facet.fold(place).map(fold -> cuts.sides().get(fold.side())).orElse(FoldCut.none());
   }
 
   private static List<Member> marked(Ground ground, MemberNumbers numbers) {

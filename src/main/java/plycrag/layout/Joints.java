@@ -72,7 +72,15 @@ final class Joints {
     boolean parallel = member.direction().isParallel(other.direction());
     Joint.Kind splice = member.role().isUpright() ? Joint.Kind.STUD_SPLICE : Joint.Kind.SPLICE;
     Joint.Kind together = parallel ? splice : Joint.Kind.END;
-    return joint(ends ? together : Joint.Kind.SIDE, member, other, contact.get());
+    return ends || liesFlat(member, other)
+        ? joint(ends ? together : Joint.Kind.SIDE, member, other, contact.get())
+        : Optional.empty();
+  }
+
+  /** Whether the sides of two members touch behind the sheets as well, and not in a line only. */
+  private static boolean liesFlat(Member member, Member other) {
+    double behind = Math.min(member.depth(), other.depth()) / 2;
+    return member.section(behind).distance(other.section(behind)) < Contact.TOUCH;
   }
 
   private static Optional<Joint> joint(

@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
@@ -56,8 +57,13 @@ record ScrewSpacing(
         wall.overhang(facet));
   }
 
-  /** The line's place across the member, mm. */
+  /** The line's place across the member, mm: its middle where screws have no room. */
   double across(Bearing bearing) {
+    return roomAcross(bearing).orElseGet(() -> snapped(bearing.beside().middle(), bearing));
+  }
+
+  /** Where across the member a line of screws keeps all its distances, mm, if it does anywhere. */
+  OptionalDouble roomAcross(Bearing bearing) {
     Direction across = bearing.direction().across();
     double distance = clearance.screwToSheetEdge() + OFF_LINE * marking(bearing);
     double least = Double.NEGATIVE_INFINITY;
@@ -78,8 +84,8 @@ record ScrewSpacing(
       place = Math.max(least, Math.min(place, most));
     }
     return least <= most && isInside(place, bearing)
-        ? place
-        : snapped(bearing.beside().middle(), bearing);
+        ? OptionalDouble.of(place)
+        : OptionalDouble.empty();
   }
 
   /** Whether a core, which lies on the left of its edges, is on the upper side of one. */
@@ -129,21 +135,27 @@ record ScrewSpacing(
    * The screws, in order along the member.
    *
    * @param across the line's place, mm
+   * @param spacing the greatest, mm
    * @param taken by inserts along it, from which screws slide
    */
-  List<Point> along(Bearing bearing, double across, List<Span> taken) {
+  List<Point> along(Bearing bearing, double across, double spacing, List<Span> taken) {
     List<Double> places = new ArrayList<>();
     Span bearer = bearing.along();
     for (Span stretch : stretches(bearing, across)) {
       boolean touches = stretch.low() < bearer.high() && bearer.low() < stretch.high();
       if (touches) {
-        places.addAll(even(stretch, bearing, taken));
+        places.addAll(even(stretch, bearing, tape.snapDown(spacing), taken));
       }
     }
     if (places.isEmpty() && bearing.area().isRectangle()) {
       places.add(tape.snap(bearer.middle()));
     }
     return places.stream().map(place -> point(place, across, bearing)).toList();
+  }
+
+  /** The greatest spacing on a bearing by itself, mm. */
+  double greatest(Bearing bearing) {
+    return bearing.isAtEdge(overhang) ? screws.edgeSpacing() : screws.fieldSpacing();
   }
 
   private Point point(double along, double across, Bearing bearing) {
@@ -213,14 +225,12 @@ record ScrewSpacing(
     return clear;
   }
 
-  private List<Double> even(Span stretch, Bearing bearing, List<Span> taken) {
+  private List<Double> even(Span stretch, Bearing bearing, double greatest, List<Span> taken) {
     double first = up(stretch.low(), bearing);
     double last = down(stretch.high(), bearing);
     if (last < first) {
       return List.of();
     }
-    double greatest =
-        tape.snapDown(bearing.isAtEdge(overhang) ? screws.edgeSpacing() : screws.fieldSpacing());
     int gaps = (int) Math.ceil((last - first) / greatest - TOLERANCE);
     List<Double> places = new ArrayList<>();
     for (int at = 0; at < gaps; at++) {

@@ -55,7 +55,7 @@ record StudPlan(List<Stud> studs) {
       return new Station(place, List.of());
     }
 
-    /** At an upright side. */
+    /** At an upright side; where timber that leans has no room for screws, with a square stud. */
     static Station edge(double place, boolean isRight, FoldCut cut, FrameParameters frame) {
       List<Stud> studs = new ArrayList<>();
       int count = frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
@@ -65,6 +65,11 @@ record StudPlan(List<Stud> studs) {
       for (int at = 0; at < count; at++) {
         double low = isRight ? place - (at + 1) * breadth : place + at * breadth;
         studs.add(new Stud(low, low + breadth, depth, Hold.EDGE, lean));
+      }
+      if (cut.crowded()) {
+        Stud last = studs.get(count - 1);
+        double beside = isRight ? last.low() - frame.breadth() : last.high();
+        studs.add(Stud.of(Backing.from(beside, frame, Hold.EDGE)));
       }
       if (isRight) {
         Collections.reverse(studs);
