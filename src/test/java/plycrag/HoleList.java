@@ -16,9 +16,16 @@ import org.apache.commons.csv.CSVRecord;
  */
 public record HoleList(List<Row> rows) {
 
-  /** A hole: sheet, place on it, diameter and depth in mm. */
+  /** A hole: what for, sheet, place on it, diameter and depth in mm. */
   public record Row(
-      String mark, String sheet, String side, double x, double y, double diameter, double depth) {}
+      String mark,
+      String kind,
+      String sheet,
+      String side,
+      double x,
+      double y,
+      double diameter,
+      double depth) {}
 
   /** Reads the list of a folder. */
   public static HoleList of(Path folder) {
@@ -42,6 +49,7 @@ public record HoleList(List<Row> rows) {
   private static Row row(CSVRecord cells) {
     return new Row(
         cells.get("mark"),
+        cells.get("kind"),
         cells.get("sheet"),
         cells.get("side"),
         number(cells, "sheet_x_mm"),
@@ -52,6 +60,11 @@ public record HoleList(List<Row> rows) {
 
   private static double number(CSVRecord cells, String column) {
     return Double.parseDouble(cells.get(column));
+  }
+
+  /** The holes for inserts of one face of a sheet. */
+  public List<Row> inserts(String sheet, String side) {
+    return on(sheet, side).stream().filter(row -> row.kind().equals("insert")).toList();
   }
 
   /** The holes of one face of a sheet. */

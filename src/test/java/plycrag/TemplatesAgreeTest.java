@@ -43,7 +43,7 @@ class TemplatesAgreeTest {
     }
     String sheet = file.getFileName().toString().replaceAll("sheet-|\\.svg", "");
     List<Hole> listed =
-        HoleList.of(file.getParent().getParent()).on(sheet, "front").stream()
+        HoleList.of(file.getParent().getParent()).inserts(sheet, "front").stream()
             .map(row -> new Hole(row.x(), row.y(), row.diameter()))
             .toList();
     assertThat(fromFirst(drawn)).containsExactlyInAnyOrderElementsOf(fromFirst(listed));

@@ -41,7 +41,7 @@ class TilesAgreeTest {
     List<PdfWords.Word> words = PdfWords.of(bytes);
     List<String> pages = LittlePdf.of(bytes).contents();
     String sheet = file.getFileName().toString().replaceAll("sheet-|\\.pdf", "");
-    List<HoleList.Row> listed = HoleList.of(file.getParent().getParent()).on(sheet, "front");
+    List<HoleList.Row> listed = HoleList.of(file.getParent().getParent()).inserts(sheet, "front");
     Set<HoleList.Row> shown = new LinkedHashSet<>();
     for (int page = 2; page <= pages.size(); page++) {
       int number = page;

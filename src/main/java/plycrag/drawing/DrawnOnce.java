@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
+import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
@@ -44,7 +45,16 @@ final class DrawnOnce {
     if (shape instanceof Shape.Line line) {
       return chain(line, List.of(line.from(), line.to()));
     }
-    return shape instanceof Shape.Path path ? chain(path, path.points()) : List.of(shape);
+    return shape instanceof Shape.Path path ? chain(closed(path), path.points()) : List.of(shape);
+  }
+
+  /** Readers take a path that ends where it begins for an outline that was left open. */
+  private static Shape closed(Shape.Path path) {
+    List<Xy> points = path.points();
+    int last = points.size() - 1;
+    return last > 2 && points.get(0).equals(points.get(last))
+        ? new Shape.Outline(path.layer(), points.subList(0, last), Fill.NONE)
+        : path;
   }
 
   private List<Shape> chain(Shape shape, List<Xy> points) {

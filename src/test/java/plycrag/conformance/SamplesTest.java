@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,10 +34,6 @@ class SamplesTest {
     return TestFiles.list(SAMPLES, ".dxf").stream();
   }
 
-  static Stream<Path> programs() {
-    return TestFiles.list(SAMPLES, ".ngc").stream();
-  }
-
   static Stream<Path> pictures() {
     return TestFiles.list(SAMPLES, ".svg").stream();
   }
@@ -48,33 +44,41 @@ class SamplesTest {
     assertThat(EzdxfAudit.complaints(drawing)).isEmpty();
   }
 
-  /** Place, depth and count of what the interpreter drills equal the list's. */
+  static Stream<Path> folders() {
+    return TestFiles.samples().stream()
+        .map(file -> SAMPLES.resolve(file.getFileName().toString().replace(".toml", "")));
+  }
+
+  /**
+   * Place, depth and count of what the interpreter drills or bores equal the list's. What it leaves
+   * elsewhere it cuts on its way round a piece; {@link OutlinesTest} looks at that.
+   */
   @ParameterizedTest
-  @MethodSource("programs")
-  void rs274DrillsTheHolesOfTheList(Path program) {
-    List<String> name =
-        Pattern.compile("-").splitAsStream(program.getFileName().toString()).toList();
-    List<HoleList.Row> rows =
-        HoleList.of(program.getParent().getParent()).on(name.get(1), name.get(2));
-    List<NgcReader.Hole> holes =
-        Rs274.holes(program).stream()
-            .sorted(
-                Comparator.comparingDouble(NgcReader.Hole::y)
-                    .thenComparingDouble(NgcReader.Hole::x))
+  @MethodSource("folders")
+  void rs274MakesTheHolesOfTheList(Path folder) {
+    List<String> listed =
+        HoleList.of(folder).rows().stream()
+            .map(row -> row.sheet() + " " + place(row.x(), row.y()))
             .toList();
-    List<HoleList.Row> sorted =
-        rows.stream()
-            .sorted(
-                Comparator.comparingDouble(HoleList.Row::y).thenComparingDouble(HoleList.Row::x))
-            .toList();
-    assertThat(holes).hasSameSizeAs(sorted).isNotEmpty();
-    double breakthrough = breakthrough(program);
-    for (int at = 0; at < holes.size(); at++) {
-      assertThat(holes.get(at).x()).isCloseTo(sorted.get(at).x(), within(0.001));
-      assertThat(holes.get(at).y()).isCloseTo(sorted.get(at).y(), within(0.001));
-      assertThat(-holes.get(at).bottom()).isCloseTo(breakthrough, within(0.001));
-      assertThat(sorted.get(at).depth()).isCloseTo(thickness(program), within(0.001));
+    List<String> made = new ArrayList<>();
+    for (Path program : TestFiles.list(folder.resolve("cnc"), ".ngc")) {
+      String sheet = program.getFileName().toString().split("-", -1)[1];
+      boolean cutsOut = TestFiles.read(program).contains("(OUTLINES ");
+      for (NgcReader.Hole hole : Rs274.left(program, "MM")) {
+        String place = sheet + " " + place(hole.x(), hole.y());
+        if (!cutsOut || listed.contains(place)) {
+          made.add(place);
+          assertThat(-hole.bottom()).isCloseTo(breakthrough(program), within(0.001));
+        }
+      }
+      assertThat(HoleList.of(folder).rows())
+          .allMatch(row -> Math.abs(row.depth() - thickness(program)) < 0.001);
     }
+    assertThat(made).isNotEmpty().containsExactlyInAnyOrderElementsOf(listed);
+  }
+
+  private static String place(double x, double y) {
+    return Math.round(x * 1000) + "/" + Math.round(y * 1000);
   }
 
   /** Z0 is the spoilboard in the samples: a through hole ends the breakthrough below it. */

@@ -23,6 +23,7 @@ public final class NgcReader {
 
   private final List<String> comments = new ArrayList<>();
   private final List<Hole> holes = new ArrayList<>();
+  private final List<Hole> left = new ArrayList<>();
   private final List<Double> travelHeights = new ArrayList<>();
   private final Set<String> modes = new TreeSet<>();
   private Double x;
@@ -63,6 +64,11 @@ public final class NgcReader {
   /** The holes in the order in which they are drilled. */
   public List<Hole> holes() {
     return List.copyOf(holes);
+  }
+
+  /** Where the tool came out of the work, in order: the centre of a hole, or a place of a cut. */
+  public List<Hole> left() {
+    return List.copyOf(left);
   }
 
   /** What stands in parentheses. */
@@ -137,6 +143,9 @@ public final class NgcReader {
   private void rapid(Map<Character, Double> values, String line) {
     if (values.keySet().equals(Set.of('Z'))) {
       check(!inHole || values.get('Z') > z, "a rapid down in a hole", line);
+      if (inHole) {
+        left.add(new Hole(x, y, z));
+      }
       z = values.get('Z');
       inHole = false;
     } else {
@@ -149,14 +158,26 @@ public final class NgcReader {
   }
 
   private void feed(Map<Character, Double> values, String line) {
-    check(values.keySet().equals(Set.of('Z', 'F')), "a plunge is Z and F", line);
     check(turning && waited, "the spindle is not at speed", line);
+    if (values.containsKey('X')) {
+      cut(values, line);
+      return;
+    }
+    check(values.keySet().equals(Set.of('Z', 'F')), "a plunge is Z and F", line);
     check(x != null && z != null && values.get('Z') < z, "not down from a known place", line);
     feed = values.get('F');
     check(feed > 0, "no feed", line);
     z = values.get('Z');
     inHole = true;
     holes.add(new Hole(x, y, z));
+  }
+
+  private void cut(Map<Character, Double> values, String line) {
+    check(values.containsKey('Y') && values.getOrDefault('F', 0.0) > 0, "X, Y and F", line);
+    check(inHole, "a cut across before a plunge", line);
+    x = values.get('X');
+    y = values.get('Y');
+    z = values.getOrDefault('Z', z);
   }
 
   private static void check(boolean holds, String fault, String line) {
