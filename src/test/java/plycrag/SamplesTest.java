@@ -88,7 +88,9 @@ class SamplesTest {
       assertThat(program.comments())
           .startsWith(program.comments().get(0))
           .contains("Z0 SPOILBOARD");
-      boolean cutsOut = program.comments().stream().anyMatch(one -> one.startsWith("OUTLINES"));
+      boolean cutsOut =
+          program.comments().stream()
+              .anyMatch(one -> one.startsWith("OUTLINES") || one.startsWith("MARKS"));
       program.left().stream()
           .map(hole -> sheet + " " + place(hole.x(), hole.y()))
           .filter(place -> !cutsOut || listed.contains(place))

@@ -17,6 +17,8 @@ import plycrag.layout.Face;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.PartMark;
+import plycrag.layout.PartMarks;
 import plycrag.machining.replay.Bench;
 import plycrag.machining.replay.Cutter;
 import plycrag.machining.replay.Expected;
@@ -51,7 +53,7 @@ final class ProgramCheck {
     this.layout = layout;
     this.machine = machine;
     this.heights = heights(layout.wall().sheet().thickness(), machine);
-    this.tools = ToolBox.of(machine, layout.holes().stream().map(MachinedHole::diameter).toList());
+    this.tools = ToolBox.of(machine, layout.bores());
     this.cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
   }
 
@@ -117,7 +119,7 @@ final class ProgramCheck {
     return new SelfCheck(Understood.by(machine.controller()), bench(sheet))
         .faults(
             "sheet " + sheet.mark() + ", " + face.word(),
-            new Expected(holes, contours(sheet, face), area(sheet)),
+            new Expected(holes, contours(sheet, face), marks(sheet, face), area(sheet)),
             programs.stream().map(one -> program(one, sheet)).toList());
   }
 
@@ -127,6 +129,23 @@ final class ProgramCheck {
         .map(tool -> new ExpectedContours(machine.routing(), heights, tool.diameter()))
         .map(all -> all.of(sheet, corner(sheet)))
         .orElse(List.of());
+  }
+
+  private List<Expected.Mark> marks(LaidSheet sheet, Face face) {
+    Coordinate corner = corner(sheet);
+    return machine.marks().stream()
+        .filter(wanted -> face == sheet.faceUp())
+        .flatMap(
+            wanted ->
+                PartMarks.of(layout.wall(), sheet).stream()
+                    .map(mark -> expected(mark, corner, heights.top() - wanted.depth())))
+        .toList();
+  }
+
+  private static Expected.Mark expected(PartMark mark, Coordinate corner, double bottom) {
+    Envelope box = mark.box();
+    box.translate(-corner.x, -corner.y);
+    return new Expected.Mark("the mark of piece " + mark.piece(), box, bottom);
   }
 
   /** The sheet, counted from where X and Y are zero. */
@@ -187,16 +206,22 @@ final class ProgramCheck {
     return new Program(file.path(), text, several ? inOrder(sheet) : List.of(cutter(tool)));
   }
 
-  /** What a sheet's holes ask for: drills first, then by number; last what cuts outlines. */
+  /** What a sheet asks for: drills first, then by kind and number; last what cuts outlines. */
   private List<Cutter> inOrder(LaidSheet sheet) {
     Stream<ToolParameters> forHoles =
-        sheet.holes().stream()
-            .flatMap(hole -> tools.forHole(hole.diameter(), reach(hole)).stream())
+        Stream.concat(
+                sheet.holes().stream().flatMap(hole -> hole.tool(tools, reach(hole)).stream()),
+                engraver(sheet).stream())
             .filter(tool -> !cutter.equals(Optional.of(tool)))
             .distinct()
             .sorted(
                 Comparator.comparing(ToolParameters::kind).thenComparing(ToolParameters::number));
     return Stream.concat(forHoles, cutter.stream()).map(ProgramCheck::cutter).toList();
+  }
+
+  private Optional<ToolParameters> engraver(LaidSheet sheet) {
+    boolean writes = !PartMarks.of(layout.wall(), sheet).isEmpty();
+    return ToolBox.engraver(machine).filter(tool -> writes);
   }
 
   private double reach(MachinedHole hole) {
@@ -215,7 +240,12 @@ final class ProgramCheck {
 
   private static Cutter cutter(ToolParameters tool) {
     Cutter.Feeds feeds = new Cutter.Feeds(tool.feeds().plunge(), tool.feeds().cut());
-    boolean sideways = tool.kind() == ToolParameters.Kind.END_MILL;
-    return new Cutter(tool.number(), tool.diameter(), sideways, tool.speed(), feeds);
+    boolean engraves = tool.kind() == ToolParameters.Kind.ENGRAVER;
+    boolean sideways = engraves || tool.kind() == ToolParameters.Kind.END_MILL;
+    Cutter plain = new Cutter(tool.number(), tool.diameter(), sideways, tool.speed(), feeds);
+    boolean tapers = engraves || tool.kind() == ToolParameters.Kind.COUNTERSINK;
+    return tapers
+        ? plain.tapering(new Cutter.Taper(tool.point().tip(), tool.point().angle()))
+        : plain;
   }
 }

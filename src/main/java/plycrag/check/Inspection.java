@@ -18,6 +18,7 @@ import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.SeamTolerance;
 import plycrag.check.clearance.Setback;
 import plycrag.check.making.CornersClose;
+import plycrag.check.making.Countersinks;
 import plycrag.check.making.CutoutsFit;
 import plycrag.check.making.HoleTools;
 import plycrag.check.making.InsertsFit;
@@ -26,6 +27,7 @@ import plycrag.check.making.JointScrewLength;
 import plycrag.check.making.KeepOutsKept;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.OutlineTool;
+import plycrag.check.making.PiecesMarked;
 import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.ScrewSold;
@@ -70,6 +72,8 @@ public final class Inspection {
           new MemberWithinStock(),
           new PlateOnFloor(),
           new HoleTools(),
+          new Countersinks(),
+          new PiecesMarked(),
           new OutlineTool(),
           new KeepOutsKept(),
           new WithinTravel(),

@@ -4,6 +4,7 @@ import plycrag.document.Dash;
 import plycrag.document.Ink;
 import plycrag.document.Layer;
 import plycrag.document.Pen;
+import plycrag.layout.MachinedHole;
 import plycrag.units.Decimal;
 
 /** The layers there are. */
@@ -37,9 +38,20 @@ final class Layers {
   private Layers() {}
 
   /** Through holes of a diameter: {@code BORE_12_0_THROUGH}. */
-  static Layer bore(double diameter) {
-    String size = Decimal.of(diameter, 4).replace('.', '_');
-    return new Layer("BORE_" + (size.contains("_") ? size : size + "_0") + "_THROUGH", Pen.PART);
+  private static Layer bore(double diameter) {
+    return new Layer("BORE_" + size(diameter) + "_THROUGH", Pen.PART);
+  }
+
+  /** What makes a hole: through, or a cone with its diameter on the face and its depth. */
+  static Layer of(MachinedHole hole) {
+    return hole.isSunk()
+        ? new Layer("SINK_" + size(hole.diameter()) + "_DEPTH_" + size(hole.depth()), Pen.PART)
+        : bore(hole.diameter());
+  }
+
+  private static String size(double length) {
+    String size = Decimal.of(length, 4).replace('.', '_');
+    return size.contains("_") ? size : size + "_0";
   }
 
   private static Layer notCut(String name, Pen pen) {

@@ -19,7 +19,7 @@ public final class SheetCut {
     Sketch sketch = new Sketch(1);
     sheet.pieces().forEach(laid -> SheetOutline.of(laid).drawCut(sketch, Layers.CUT));
     for (MachinedHole hole : sheet.holes()) {
-      sketch.circle(Layers.bore(hole.diameter()), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
+      sketch.circle(Layers.of(hole), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
     }
     TitleLines.stamp(checked, sketch, Layers.STAMP, new Xy(20, 20));
     return sketch.drawing(

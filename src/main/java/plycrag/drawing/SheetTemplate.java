@@ -46,9 +46,9 @@ public final class SheetTemplate {
       outline.drawFront(sketch);
     }
     for (MachinedHole hole : sheet.holes()) {
-      Xy centre = new Xy(hole.x(), hole.y());
-      sketch.hole(centre, hole.diameter());
+      sketch.hole(hole);
       if (hole.kind() == Kind.INSERT) {
+        Xy centre = new Xy(hole.x(), hole.y());
         double beside = hole.diameter() / 2;
         sketch.label(
             Layers.TEXT,

@@ -45,7 +45,7 @@ public final class SheetView {
       outline.drawFront(sketch);
     }
     for (MachinedHole hole : sheet.holes()) {
-      sketch.hole(new Xy(hole.x(), hole.y()), hole.diameter());
+      sketch.hole(hole);
     }
     Datum.outside(sketch, new Xy(0, 0), 1);
     drawDimensions();

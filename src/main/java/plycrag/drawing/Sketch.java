@@ -13,6 +13,7 @@ import plycrag.document.Layer;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
+import plycrag.layout.MachinedHole;
 
 /**
  * Collects the shapes of one drawing; lengths on paper are turned into the model's by its scale.
@@ -87,6 +88,16 @@ final class Sketch {
   void hole(Xy centre, double diameter) {
     circle(Layers.HOLES, centre, diameter / 2);
     cross(centre, paper(CROSS));
+  }
+
+  /** A hole of a sheet; a cone has no cross beside that of the hole that it widens. */
+  void hole(MachinedHole hole) {
+    Xy centre = new Xy(hole.x(), hole.y());
+    if (hole.isSunk()) {
+      circle(Layers.HOLES, centre, hole.diameter() / 2);
+    } else {
+      hole(centre, hole.diameter());
+    }
   }
 
   /** A small upright cross, as an area: who reads a circle by program knows its centre. */

@@ -63,6 +63,15 @@ public record Layout(
     return facets.stream().flatMap(facet -> facet.screws().stream()).toList();
   }
 
+  /** The diameters of all holes that a drill could make, mm. */
+  public List<Double> bores() {
+    return holes().stream()
+        .filter(hole -> !hole.isSunk())
+        .map(MachinedHole::diameter)
+        .distinct()
+        .toList();
+  }
+
   /** All holes, sheet by sheet. */
   public List<MachinedHole> holes() {
     return sheets.stream().flatMap(sheet -> sheet.holes().stream()).toList();

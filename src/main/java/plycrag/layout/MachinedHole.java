@@ -1,6 +1,9 @@
 package plycrag.layout;
 
+import java.util.Optional;
 import org.locationtech.jts.geom.Point;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
 
 /**
  * A hole that a machine makes, or a hand with a drill.
@@ -35,7 +38,9 @@ public record MachinedHole(
     /** The barrel of a threaded insert. */
     INSERT("insert"),
     /** The thread of a screw, which is not to bite in the sheet. */
-    SCREW("screw");
+    SCREW("screw"),
+    /** The head of a screw, a cone of the hole's diameter on the face. */
+    COUNTERSINK("countersink");
 
     private final String word;
 
@@ -47,5 +52,24 @@ public record MachinedHole(
     public String word() {
       return word;
     }
+  }
+
+  /** The same from a face, so deep, mm. */
+  MachinedHole from(Face face, double newDepth) {
+    return new MachinedHole(mark, facet, piece, sheet, kind, place, x, y, diameter, newDepth, face);
+  }
+
+  /** Whether it is a cone at the end of another hole. */
+  public boolean isSunk() {
+    return kind == Kind.COUNTERSINK;
+  }
+
+  /**
+   * What makes it, if one of the tools does.
+   *
+   * @param reach how far the tool goes below the sheet's top, breakthrough included, mm
+   */
+  public Optional<ToolParameters> tool(ToolBox tools, double reach) {
+    return isSunk() ? tools.forHead(diameter) : tools.forHole(diameter, reach);
   }
 }

@@ -18,6 +18,8 @@ import plycrag.layout.nest.StockSheet;
 import plycrag.params.NestingParameters;
 import plycrag.params.NestingParameters.FaceUp;
 import plycrag.params.NestingParameters.Grain;
+import plycrag.params.ScrewHoleParameters;
+import plycrag.params.ScrewHoleParameters.Sink;
 import plycrag.params.SheetParameters.Lay;
 import plycrag.wall.Wall;
 
@@ -99,10 +101,7 @@ final class SheetPlan {
       laid.add(one);
       HoleOnSheet hole = new HoleOnSheet(one, stock.mark());
       piece.inserts().forEach(insert -> holes.add(hole.of(insert)));
-      wall.machine()
-          .screwHole()
-          .ifPresent(
-              diameter -> piece.screws().forEach(screw -> holes.add(hole.of(screw, diameter))));
+      wall.machine().screwHoles().ifPresent(wanted -> holes.addAll(hole.of(piece, wanted)));
     }
     return new LaidSheet(stock, faceUp, laid, holes);
   }
@@ -121,8 +120,20 @@ final class SheetPlan {
       return through(Kind.INSERT, insert.mark(), insert.centre(), wall.inserts().hole());
     }
 
-    MachinedHole of(Screw screw, double diameter) {
-      return through(Kind.SCREW, screw.mark(), screw.centre(), diameter);
+    /** For all screws of a piece, each with its head where heads are let in. */
+    List<MachinedHole> of(PieceOnFacet piece, ScrewHoleParameters wanted) {
+      List<MachinedHole> all = new ArrayList<>();
+      for (Screw screw : piece.screws()) {
+        all.add(through(Kind.SCREW, screw.mark(), screw.centre(), wanted.diameter()));
+        wanted.sink().ifPresent(sink -> all.add(sunk(screw, sink)));
+      }
+      return all;
+    }
+
+    /** Heads lie in the climbing face, whichever is up. */
+    private MachinedHole sunk(Screw screw, Sink sink) {
+      MachinedHole hole = through(Kind.COUNTERSINK, screw.mark(), screw.centre(), sink.head());
+      return hole.from(Face.FRONT, Sinking.depth(wall.machine(), sink));
     }
 
     private MachinedHole through(Kind kind, String mark, Point place, double diameter) {

@@ -14,6 +14,8 @@ import plycrag.document.ToolUse;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.PartMark;
+import plycrag.layout.PartMarks;
 import plycrag.params.ControllerParameters.ToolChange;
 import plycrag.params.MachineParameters;
 import plycrag.params.ToolBox;
@@ -37,6 +39,7 @@ public final class DrillPrograms {
   private final ToolBox tools;
   private final OutlineMoves outlineMoves;
   private final Optional<ToolParameters> cutter;
+  private final Optional<ToolParameters> engraver;
 
   private DrillPrograms(ApprovedLayout approved, MachineParameters machine) {
     this.layout = approved.layout();
@@ -45,9 +48,10 @@ public final class DrillPrograms {
     this.heights = DrillHeights.of(machine, thickness);
     this.text = new ProgramText(layout.wall().name(), machine, thickness);
     this.holeMoves = new HoleMoves(heights, thickness, machine.controller().arcs());
-    this.tools = ToolBox.of(machine, layout.holes().stream().map(MachinedHole::diameter).toList());
+    this.tools = ToolBox.of(machine, layout.bores());
     this.outlineMoves = new OutlineMoves(machine.routing(), heights, thickness);
     this.cutter = ToolBox.cutter(machine, thickness);
+    this.engraver = ToolBox.engraver(machine);
   }
 
   /** The programs, sheet by sheet; none for a sheet on which nothing is done. */
@@ -71,31 +75,36 @@ public final class DrillPrograms {
         sheet.holes().stream()
             .collect(
                 Collectors.groupingBy(this::tool, () -> new TreeMap<>(ORDER), Collectors.toList()));
+    engraver.ifPresent(tool -> byTool.put(tool, List.of()));
     List<ToolWork> works = new ArrayList<>();
     byTool.forEach(
         (tool, holes) -> {
-          if (!cutter.filter(tool::equals).isPresent()) {
+          if (!cutter.equals(Optional.of(tool))) {
             works.add(work(tool, holes, sheet));
           }
         });
     cutter
         .map(tool -> work(tool, byTool.getOrDefault(tool, List.of()), sheet))
-        .filter(work -> !work.cuts().isEmpty())
         .ifPresent(works::add);
-    return works;
+    return works.stream().filter(work -> !work.cuts().isEmpty()).toList();
   }
 
   private ToolParameters tool(MachinedHole hole) {
     double depth = heights.top() - heights.bottom(hole.depth(), thickness);
-    return tools.forHole(hole.diameter(), depth).orElseThrow();
+    return hole.tool(tools, depth).orElseThrow();
   }
 
   private ToolWork work(ToolParameters tool, List<MachinedHole> holes, LaidSheet sheet) {
     SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
     ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.speed(), holes.size());
     List<Move> cuts = new ArrayList<>(holeMoves.of(tool, holes, origin));
-    if (cutter.filter(tool::equals).isPresent()) {
+    if (cutter.equals(Optional.of(tool))) {
       cuts.addAll(outlineMoves.of(tool, sheet, origin));
+    }
+    if (engraver.equals(Optional.of(tool))) {
+      double depth = machine.marks().orElseThrow().depth();
+      List<PartMark> marks = PartMarks.of(layout.wall(), sheet);
+      cuts.addAll(new MarkMoves(tool, heights, depth).of(marks, origin));
     }
     LiftedOver lifted = new LiftedOver(machine.keepOuts(), tool.diameter() / 2, heights.safe());
     return new ToolWork(use, lifted.of(cuts, origin));

@@ -8,6 +8,7 @@ import plycrag.layout.LaidSheet;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
 import plycrag.params.RoutingParameters;
+import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
 import plycrag.units.Decimal;
 
@@ -30,6 +31,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
     remarks.add(
         "Sheet " + length(thickness) + " thick, breakthrough " + length(machine.breakthrough()));
     remarks.addAll(works.stream().map(work -> work.use().tool()).toList());
+    marks(works).ifPresent(remarks::add);
     outlines().ifPresent(remarks::add);
     remarks.add(holes(works) + "all lengths in " + machine.controller().unit().plural());
     remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
@@ -39,6 +41,16 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
 
   private static String holes(List<ToolWork> works) {
     return "Holes " + works.stream().mapToInt(work -> work.use().holes()).sum() + ", ";
+  }
+
+  private Optional<String> marks(List<ToolWork> works) {
+    Optional<Integer> engraver = ToolBox.engraver(machine).map(ToolParameters::number);
+    boolean writes =
+        works.stream().anyMatch(work -> engraver.equals(Optional.of(work.use().number())));
+    return machine
+        .marks()
+        .filter(wanted -> writes)
+        .map(wanted -> "Marks engraved " + length(wanted.depth()) + " deep");
   }
 
   private Optional<String> outlines() {
@@ -61,7 +73,11 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
   /** A tool in words. */
   String tool(ToolParameters tool) {
     String kind = tool.kind().words();
-    return "Tool T" + tool.number() + ", " + kind + ", diameter " + length(tool.diameter());
+    String name = "Tool T" + tool.number() + ", " + kind + ", diameter " + length(tool.diameter());
+    return switch (tool.kind()) {
+      case COUNTERSINK, ENGRAVER -> name + ", " + Decimal.of(tool.point().angle(), 1) + " degrees";
+      case DRILL, END_MILL -> name;
+    };
   }
 
   private String length(double length) {

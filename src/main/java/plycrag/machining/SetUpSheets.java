@@ -123,20 +123,12 @@ public final class SetUpSheets {
                 + " mm from hole to hole; "
                 + mm(machine.safeHeight())
                 + " mm first and last, which must clear every clamp"));
-    rows.add(row("Holes", holes(sheet)));
+    SheetWork work = new SheetWork(layout.wall(), sheet);
+    rows.add(row("Holes", work.holes()));
+    work.heads().ifPresent(heads -> rows.add(row("Heads let in", heads)));
+    work.marks().ifPresent(marks -> rows.add(row("Marks engraved", marks)));
     machine.keepOuts().forEach(place -> rows.add(row("Keep out", words(place, origin))));
     return rows;
-  }
-
-  private static String holes(LaidSheet sheet) {
-    int screws = sheet.holes().size() - sheet.inserts().size();
-    String inserts = sheet.inserts().size() + " for inserts";
-    return screws == 0
-        ? inserts
-        : inserts
-            + ", "
-            + screws
-            + " for screws to pass through; drill the pilot holes in the timber by hand";
   }
 
   private static String words(KeepOut place, SheetOrigin origin) {
@@ -172,7 +164,10 @@ public final class SetUpSheets {
             .marks(sheet).stream()
                 .filter(mark -> !mark.equals(sheet.mark()))
                 .collect(Collectors.joining(", "));
-    return others.isEmpty() ? "none: this one alone" : others + ": laid, drilled and cut the same";
+    String but = machine.marks().isPresent() ? ", but for the marks engraved" : "";
+    return others.isEmpty()
+        ? "none: this one alone"
+        : others + ": laid, drilled and cut the same" + but;
   }
 
   private Block programs(List<ProgramFile> programs) {

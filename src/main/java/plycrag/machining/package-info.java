@@ -6,15 +6,17 @@
  * with a tool of its own diameter, in one go or in pecks, or bored in a spiral with a narrower end
  * mill (Spiral), with arcs or with straight moves that stay within a stated error of them. Drills
  * come before end mills; the order of one tool's holes is a short way from the sheet's corner
- * (TourSearch), never longer than nearest neighbour's. Places are counted from the corner of the
- * sheet that the machine asks for. On request the first end mill that reaches then cuts openings
- * and pieces out, beside their sides by its radius, in passes, held by tabs or a skin
- * (OutlineMoves). Ways over places to keep out of are lifted to the safe height (LiftedOver). A
- * page for each sheet and face tells who sets up the machine what to load, zero and measure
+ * (TourSearch), never longer than nearest neighbour's. Heads of screws are let in by a countersink,
+ * as deep as its point is as wide as they are; marks of pieces are engraved in single strokes
+ * (StrokeFont) in the face that lies up, where layout found room for them. Places are counted from
+ * the corner of the sheet that the machine asks for. On request the first end mill that reaches
+ * then cuts openings and pieces out, beside their sides by its radius, in passes, held by tabs or a
+ * skin (OutlineMoves). Ways over places to keep out of are lifted to the safe height (LiftedOver).
+ * A page for each sheet and face tells who sets up the machine what to load, zero and measure
  * (SetUpSheets).
  *
  * <p>Guarantees: the first motion raises Z alone; the spindle turns before any cut; nothing moves
  * across below the clearance height but to cut. Leaves out: how a controller spells it, faces
- * worked on both sides, countersinks, flange recesses and engraved marks.
+ * worked on both sides, and flange recesses.
  */
 package plycrag.machining;

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param plungeFeed mm/min
  * @param dwell from spindle start to the first hole, seconds
  * @param origin the corner of the sheet where X and Y are zero
- * @param screwHole diameter of the clearance holes for screws, mm; empty if none are drilled
+ * @param screwHoles the clearance holes for screws; empty if none are drilled
+ * @param marks how pieces are marked; empty if by hand
  * @param limits what it can do
  * @param controller what its controller understands
  * @param routing how pieces are cut from their sheets
@@ -30,7 +31,8 @@ public record MachineParameters(
     double plungeFeed,
     double dwell,
     Origin origin,
-    Optional<Double> screwHole,
+    Optional<ScrewHoleParameters> screwHoles,
+    Optional<MarkParameters> marks,
     MachineLimits limits,
     ControllerParameters controller,
     RoutingParameters routing,

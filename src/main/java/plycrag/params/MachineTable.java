@@ -110,6 +110,7 @@ final class MachineTable {
                       LEAST_SPEED,
                       GREATEST_SPEED),
                   ScrewHoleKeys.ALL,
+                  MarkKeys.ALL,
                   ControllerKeys.ALL,
                   RoutingKeys.ALL)
               .<Parameter<?>>flatMap(List::stream)
@@ -139,7 +140,8 @@ final class MachineTable {
         values.get(PLUNGE_FEED),
         values.get(DWELL),
         values.get(ORIGIN),
-        ScrewHoleKeys.diameter(values, screws),
+        ScrewHoleKeys.record(values, screws),
+        MarkKeys.record(values),
         limits(values),
         ControllerKeys.record(values),
         RoutingKeys.record(values),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import plycrag.params.ToolParameters.Feeds;
 import plycrag.params.ToolParameters.Kind;
+import plycrag.params.ToolParameters.Point;
 
 /**
  * The tools of a machine, and which of them makes a hole.
@@ -23,6 +24,9 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
   private static final double WIDEST_CUTTER = 0.9;
 
   private static final double TOLERANCE = 1e-6;
+
+  /** Of tools whose point nothing depends on. */
+  private static final Point UNTAPERED = new Point(180, 0);
 
   /** Copies the tools. */
   public ToolBox {
@@ -54,7 +58,8 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
         machine.limits().spindle(),
         new Feeds(machine.plungeFeed(), machine.plungeFeed()),
         Optional.empty(),
-        diameter);
+        diameter,
+        UNTAPERED);
   }
 
   /** Whether the machine drives a tool no faster or slower than both bear. */
@@ -100,6 +105,37 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
         .findFirst();
   }
 
+  /**
+   * What lets the head of a screw in: the narrowest countersink that is as wide, and may turn so if
+   * one may.
+   *
+   * @param head its diameter, mm
+   */
+  public Optional<ToolParameters> forHead(double head) {
+    return tools.stream()
+        .filter(tool -> tool.kind() == Kind.COUNTERSINK)
+        .filter(tool -> tool.diameter() >= head - TOLERANCE && tool.point().tip() < head)
+        .min(
+            Comparator.comparing((ToolParameters tool) -> !turns(tool))
+                .thenComparingDouble(ToolParameters::diameter));
+  }
+
+  /**
+   * What writes: the first engraver told that reaches and may turn so.
+   *
+   * @param depth of the letters, mm
+   */
+  public Optional<ToolParameters> forMarks(double depth) {
+    return tools.stream()
+        .filter(tool -> tool.kind() == Kind.ENGRAVER && turns(tool) && reaches(tool, depth))
+        .findFirst();
+  }
+
+  /** What engraves a machine's marks, if they are asked for and it holds one. */
+  public static Optional<ToolParameters> engraver(MachineParameters machine) {
+    return machine.marks().flatMap(marks -> of(machine, List.of()).forMarks(marks.depth()));
+  }
+
   /** What could make a hole if it reached and might turn so, best first. */
   public List<ToolParameters> candidates(double diameter) {
     return tools.stream()
@@ -111,8 +147,10 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
   }
 
   private static boolean makes(ToolParameters tool, double diameter) {
-    return tool.kind() == Kind.DRILL
-        ? Math.abs(tool.diameter() - diameter) < TOLERANCE
-        : tool.diameter() <= WIDEST_CUTTER * diameter;
+    return switch (tool.kind()) {
+      case DRILL -> Math.abs(tool.diameter() - diameter) < TOLERANCE;
+      case END_MILL -> tool.diameter() <= WIDEST_CUTTER * diameter;
+      case COUNTERSINK, ENGRAVER -> false;
+    };
   }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param feeds how fast it goes through the work
  * @param peck how deep a drill goes before it comes out to clear its chips, mm; empty in one go
  * @param passDepth how deep an end mill cuts at a time, mm
+ * @param point the shape of a tool that tapers
  */
 public record ToolParameters(
     int number,
@@ -24,12 +25,17 @@ public record ToolParameters(
     SpeedRange speeds,
     Feeds feeds,
     Optional<Double> peck,
-    double passDepth) {
+    double passDepth,
+    Point point) {
 
   /** What a tool is. */
   public enum Kind {
     /** Goes straight down and makes holes of its own diameter. */
     DRILL("drill"),
+    /** Goes straight down into a hole and widens it to a cone. */
+    COUNTERSINK("countersink"),
+    /** Tapers to a point and cuts thin lines. */
+    ENGRAVER("engraver"),
     /** Goes down slowly and cuts sideways. */
     END_MILL("end mill");
 
@@ -52,6 +58,14 @@ public record ToolParameters(
    * @param cut sideways, mm/min
    */
   public record Feeds(double plunge, double cut) {}
+
+  /**
+   * How a tool tapers.
+   *
+   * @param angle between its sides, degrees
+   * @param tip how wide it is at its end, mm
+   */
+  public record Point(double angle, double tip) {}
 
   /** How a person names it, with its number. */
   public String name() {

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import plycrag.params.ToolParameters.Feeds;
 import plycrag.params.ToolParameters.Kind;
+import plycrag.params.ToolParameters.Point;
 
 /** The keys of {@code [[tool]]}. */
 final class ToolTable {
@@ -22,8 +23,8 @@ final class ToolTable {
           "kind",
           new WordKind<>(List.of(Kind.values())),
           Standard.word(Kind.DRILL),
-          "A drill makes holes of its own diameter; an end mill cuts sideways and bores wider holes"
-              + " in a spiral.");
+          "A drill makes holes of its own diameter; a countersink lets heads of screws in; an"
+              + " engraver writes; an end mill cuts sideways and bores wider holes in a spiral.");
   static final Parameter<Double> DIAMETER =
       new Parameter<>("diameter", LengthKind.length(1, 60), Needed.NONE, "Its diameter.");
   static final Parameter<Double> LENGTH =
@@ -61,7 +62,7 @@ final class ToolTable {
           "cut-feed",
           LengthKind.feed(10, 40_000),
           Standard.feed("1500 mm", "60 in"),
-          "How fast an end mill goes sideways.");
+          "How fast an end mill or an engraver goes sideways.");
   static final Parameter<Double> PECK =
       new Parameter<>(
           "peck",
@@ -75,6 +76,19 @@ final class ToolTable {
           LengthKind.length(0.2, 60),
           Standard.derived("its diameter"),
           "How deep an end mill cuts at a time.");
+
+  static final Parameter<Double> POINT_ANGLE =
+      new Parameter<>(
+          "point-angle",
+          new NumberKind(new Range(20, 150), "degrees"),
+          Standard.number(90),
+          "The angle between the sides of a tool that tapers; for heads of screws theirs.");
+  static final Parameter<Double> TIP_DIAMETER =
+      new Parameter<>(
+          "tip-diameter",
+          LengthKind.length(0, 30),
+          Standard.length("0 mm", "0 in"),
+          "How wide a tool that tapers is at its end.");
 
   static final TableSpec TABLE =
       new TableSpec(
@@ -93,7 +107,9 @@ final class ToolTable {
               PLUNGE_FEED,
               CUT_FEED,
               PECK,
-              PASS_DEPTH),
+              PASS_DEPTH,
+              POINT_ANGLE,
+              TIP_DIAMETER),
           List.of(new AtLeast(GREATEST_SPEED, LEAST_SPEED)));
 
   private ToolTable() {}
@@ -138,6 +154,7 @@ final class ToolTable {
             tool.given(PLUNGE_FEED).orElse(machine.get(MachineTable.PLUNGE_FEED)),
             tool.get(CUT_FEED)),
         tool.given(PECK),
-        tool.given(PASS_DEPTH).orElse(diameter));
+        tool.given(PASS_DEPTH).orElse(diameter),
+        new Point(tool.get(POINT_ANGLE), tool.get(TIP_DIAMETER)));
   }
 }

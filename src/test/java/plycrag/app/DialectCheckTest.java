@@ -18,6 +18,31 @@ class DialectCheckTest {
       "[[tool]]\nkind = \"end-mill\"\ndiameter = 6\nlength = 22\nspeed = 18000\n";
   private static final String SMALL =
       "[[tool]]\nkind = \"end-mill\"\ndiameter = 3\nlength = 22\nspeed = 18000\n";
+  private static final String SUNK =
+      """
+      screw-holes = "countersunk"
+      [[tool]]
+      diameter = 5
+      length = 30
+      [[tool]]
+      kind = "countersink"
+      diameter = 12
+      length = 10
+      point-angle = 82
+      tip-diameter = 0.5
+      """
+          + MILL;
+  private static final String MARKED =
+      """
+      marks = "engraved"
+      [[tool]]
+      kind = "engraver"
+      diameter = 6
+      length = 6
+      point-angle = 60
+      tip-diameter = 0.2
+      """
+          + MILL;
   private static final String PECKING = "[[tool]]\ndiameter = 12\nlength = 30\npeck = 9\n";
 
   @ParameterizedTest
@@ -44,6 +69,14 @@ class DialectCheckTest {
         "arcs = true\nprogram-unit = \"in\"\ntool-change = \"word\"\n" + MILL,
         "outlines = \"tabs\"\n" + MILL,
         "screw-holes = \"through\"\n",
+        SUNK,
+        MARKED,
+        "arcs = true\nprogram-unit = \"in\"\ntool-change = \"pause\"\n" + MARKED,
+        "outlines = \"skin\"\ntool-change = \"word\"\norigin = \"lower-right\"\n"
+            + MARKED
+            + "[nesting]\nface-up = \"back\"\n",
+        "arcs = true\nprogram-unit = \"in\"\ntool-change = \"word\"\n" + SUNK,
+        "drill-cycles = \"canned\"\ntool-change = \"pause\"\nz-zero = \"sheet-top\"\n" + SUNK,
         "outlines = \"skin\"\ncut-direction = \"conventional\"\norigin = \"upper-left\"\n" + MILL,
         "outlines = \"tabs\"\nprogram-unit = \"in\"\ntool-change = \"pause\"\n" + PECKING + MILL,
         "outlines = \"tabs\"\ntool-change = \"word\"\n[nesting]\nface-up = \"back\"\n" + MILL

@@ -83,7 +83,10 @@ class OutlinesTest {
     String drawing = text(named(files, "drawings/sheet-S1-front.dxf"));
     HoleList list = HoleList.of(new StringReader(text(named(files, "lists/holes.csv"))));
     List<CutPath> outlines = withoutHoles(paths, list.on("S1", "front"));
+    List<CutPath> letters = outlines.stream().filter(OutlinesTest::isShallow).toList();
+    outlines.removeAll(letters);
     kept(drawing).forEach(piece -> assertCutOut(piece, outlines, dialect.contains("skin")));
+    assertWritten(letters, list.on("S1", "front"));
   }
 
   /** Counted from the sheet's lower left corner and from the board. */
@@ -97,23 +100,43 @@ class OutlinesTest {
             .toList());
   }
 
-  /** Each hole of the list is made once, of its size, down to the floor; what is left over. */
+  /** Each hole of the list is made once, of its size and depth; what is left over. */
   private static List<CutPath> withoutHoles(List<CutPath> paths, List<HoleList.Row> rows) {
     List<CutPath> left = new ArrayList<>(paths);
     assertThat(rows).isNotEmpty();
     for (HoleList.Row row : rows) {
       Coordinate centre = new Coordinate(row.x(), row.y());
+      double bottom = row.depth() < THICKNESS ? THICKNESS - row.depth() : FLOOR;
       List<CutPath> own =
-          left.stream().filter(path -> path.farthest(centre) < row.diameter() / 2).toList();
+          left.stream()
+              .filter(path -> path.farthest(centre) < row.diameter() / 2)
+              .filter(path -> Math.abs(path.lowest() - bottom) < DEPTH)
+              .toList();
       assertThat(own).as(row.mark()).hasSize(1);
       CutPath made = own.get(0);
       assertThat(made.last().distance(centre)).isLessThan(DEPTH);
-      assertThat(made.lowest()).isCloseTo(FLOOR, within(DEPTH));
       double reach = made.isRouted() ? row.diameter() / 2 - RADIUS : 0;
       assertThat(made.farthest(centre)).as(row.mark()).isCloseTo(reach, within(SIZE));
       left.removeAll(own);
     }
     return left;
+  }
+
+  private static boolean isShallow(CutPath path) {
+    return path.lowest() > THICKNESS - 1;
+  }
+
+  /** Letters of 12 mm, 0.4 mm deep, on one line and apart from all holes. */
+  private static void assertWritten(List<CutPath> letters, List<HoleList.Row> rows) {
+    assertThat(letters).hasSizeGreaterThan(5);
+    assertThat(letters).allMatch(path -> Math.abs(path.lowest() - 17.6) < DEPTH);
+    Geometry written = CutPath.swept(letters, 0.1, THICKNESS);
+    assertThat(written.getEnvelopeInternal().getHeight()).isCloseTo(12.2, within(SIZE));
+    for (HoleList.Row row : rows) {
+      assertThat(written.distance(FACTORY.createPoint(new Coordinate(row.x(), row.y()))))
+          .as(row.mark())
+          .isGreaterThan(row.diameter() / 2 + 3);
+    }
   }
 
   /** The pieces of a drawing: what lies within an outline, openings left out. */

@@ -66,6 +66,37 @@ class ScrewHolesTest {
     assertThat(hole.y()).isEqualTo(screw.centre().getY());
   }
 
+  /** A head of 9 mm in a cone of 90° goes 4.5 mm deep, once over every screw's hole, after it. */
+  @Test
+  void haveTheirHeadsLetInWhereAskedFor() {
+    String tools =
+        """
+        [[tool]]
+        diameter = 5
+        length = 30
+        [[tool]]
+        kind = "countersink"
+        diameter = 12
+        length = 10
+        [[tool]]
+        diameter = 12
+        length = 30
+        """;
+    String toml = WALL.formatted("countersunk").replace("\"back\"", "\"front\"") + tools;
+    ApprovedLayout approved = (ApprovedLayout) Walls.judged(toml);
+    List<MachinedHole> sunk =
+        approved.layout().holes().stream().filter(hole -> hole.kind() == Kind.COUNTERSINK).toList();
+    assertThat(sunk)
+        .hasSameSizeAs(approved.layout().screws())
+        .allMatch(hole -> hole.diameter() == 9 && Math.abs(hole.depth() - 4.5) < 1e-9);
+    List<DrillProgram> programs = DrillPrograms.of(approved, Walls.parameters(toml).machine());
+    assertThat(programs).extracting(DrillProgram::tool).containsExactly(1, 3, 2);
+    assertThat(programs.get(2).remarks()).contains("Tool T2, countersink, diameter 12, 90 degrees");
+    assertThat(programs.get(2).moves().stream().filter(Move.DrillCycle.class::isInstance))
+        .hasSameSizeAs(sunk)
+        .allMatch(move -> Math.abs(((Move.DrillCycle) move).bottom() - 13.5) < 1e-9);
+  }
+
   /** Tools count by diameter, the screws' first. */
   @Test
   void haveAProgramOfTheirOwn() {

@@ -29,7 +29,8 @@ class SpiralTest {
         new SpeedRange(8000, 24_000),
         new ToolParameters.Feeds(300, 1500),
         Optional.empty(),
-        passDepth);
+        passDepth,
+        new ToolParameters.Point(180, 0));
   }
 
   private static List<Move> bored(ToolParameters tool, boolean arcs) {

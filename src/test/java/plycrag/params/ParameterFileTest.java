@@ -128,6 +128,7 @@ class ParameterFileTest {
                 3,
                 MachineParameters.Origin.LOWER_LEFT,
                 Optional.empty(),
+                Optional.empty(),
                 new MachineLimits(
                     new MachineLimits.Travel(Optional.empty(), Optional.empty(), Optional.empty()),
                     5000,

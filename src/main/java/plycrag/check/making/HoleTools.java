@@ -13,7 +13,6 @@ import plycrag.layout.MachinedHole;
 import plycrag.params.MachineParameters;
 import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
-import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
 /** Every hole can be made with a tool that the machine holds, at a speed that the tool bears. */
@@ -34,6 +33,7 @@ public final class HoleTools implements Rule {
     MachineParameters machine = layout.wall().machine();
     TreeMap<Double, List<MachinedHole>> byDiameter =
         layout.holes().stream()
+            .filter(hole -> !hole.isSunk())
             .collect(
                 Collectors.groupingBy(MachinedHole::diameter, TreeMap::new, Collectors.toList()));
     Judge judge = new Judge(ToolBox.of(machine, byDiameter.keySet()), layout.wall().tape(), name());
@@ -95,24 +95,8 @@ public final class HoleTools implements Rule {
 
     private Finding tooFast(String what, ToolParameters tool) {
       return error(
-          what
-              + ": "
-              + tool.name()
-              + " would turn at "
-              + rpm(tool.speed())
-              + "; it bears "
-              + range(tool.speeds().least(), tool.speeds().greatest())
-              + " and the spindle turns at "
-              + range(tools.spindle().least(), tools.spindle().greatest()),
+          what + ": " + DrivenSpeed.words(tool, tools.spindle()),
           "set a speed that both allow ([[tool]] speed), or add an end mill to bore the holes");
-    }
-
-    private static String range(double least, double greatest) {
-      return Decimal.of(least, 0) + " to " + rpm(greatest);
-    }
-
-    private static String rpm(double speed) {
-      return Decimal.of(speed, 0) + " rpm";
     }
 
     private Finding error(String sentence, String suggestion) {

@@ -70,12 +70,20 @@ public final class KeepOutsKept implements Rule {
   private List<Finding> holes(LaidSheet sheet, KeepOut place, Polygon area, Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
-      double apart = Shapes.distance(Shapes.point(hole.x(), hole.y()), area) - hole.diameter() / 2;
+      double apart = Shapes.distance(Shapes.point(hole.x(), hole.y()), area) - radius(hole, layout);
       if (apart < 0) {
         findings.add(meets(hole, place, apart, layout));
       }
     }
     return findings;
+  }
+
+  /** Of the hole, or of the tool above it where that is wider, mm. */
+  private static double radius(MachinedHole hole, Layout layout) {
+    MachineParameters machine = layout.wall().machine();
+    ToolBox tools = new ToolBox(machine.tools(), machine.limits().spindle());
+    double sinker = tools.forHead(hole.diameter()).map(ToolParameters::diameter).orElse(0.0);
+    return Math.max(hole.diameter(), hole.isSunk() ? sinker : 0) / 2;
   }
 
   private Finding meets(MachinedHole hole, KeepOut place, double apart, Layout layout) {

@@ -57,7 +57,7 @@ final class Boring {
           new MadeHole(
               visit,
               visit.start().coordinate(),
-              visit.cutter().diameter(),
+              visit.cutter().width(heights.top() - lowest),
               lowest,
               strokes(visit, lowest)));
     }

@@ -10,20 +10,22 @@ import org.locationtech.jts.geom.Polygon;
  * What the programs of one face of a sheet are to make together, as it lies on the machine.
  *
  * @param holes each made once
- * @param contours each cut all round; without any, nothing may be cut sideways but holes
+ * @param contours each cut all round; without any, nothing may be cut sideways but holes and marks
+ * @param marks each engraved
  * @param sheet whose edges need no cut where contours lie on them
  */
-public record Expected(List<Hole> holes, List<Contour> contours, Envelope sheet) {
+public record Expected(List<Hole> holes, List<Contour> contours, List<Mark> marks, Envelope sheet) {
   /** Copies the lists and the box. */
   public Expected {
     holes = List.copyOf(holes);
     contours = List.copyOf(contours);
+    marks = List.copyOf(marks);
     sheet = sheet.copy();
   }
 
   /** Contours none of which lies on an edge of the sheet. */
   public Expected(List<Hole> holes, List<Contour> contours) {
-    this(holes, contours, new Envelope());
+    this(holes, contours, List.of(), new Envelope());
   }
 
   /** Whether a place lies on an edge of the sheet. */
@@ -57,6 +59,20 @@ public record Expected(List<Hole> holes, List<Contour> contours, Envelope sheet)
    */
   public record Contour(
       String mark, Polygon area, boolean keeps, double bottom, Optional<Bridges> bridges) {}
+
+  /**
+   * Letters in the face of a piece.
+   *
+   * @param mark for faults
+   * @param box around them: they reach its upper and its lower edge, and go nowhere beyond
+   * @param bottom Z to which they are cut, mm
+   */
+  public record Mark(String mark, Envelope box, double bottom) {
+    /** Copies the box. */
+    public Mark {
+      box = box.copy();
+    }
+  }
 
   /**
    * Short stretches that are left standing.

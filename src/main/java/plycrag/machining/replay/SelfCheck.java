@@ -47,6 +47,7 @@ public record SelfCheck(Dialect dialect, Bench bench) {
       Boring.of(visit, bench.heights()).ifPresentOrElse(holes::add, () -> routed.add(visit));
     }
     List<Fault> faults = new ArrayList<>(HoleCheck.faults(face, expected.holes(), holes));
+    faults.addAll(MarkCheck.faults(face, expected.marks(), routed));
     faults.addAll(ContourCheck.faults(face, expected, routed));
     return faults;
   }

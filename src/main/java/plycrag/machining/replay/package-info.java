@@ -20,6 +20,8 @@
  *       end at the safe height with a standing spindle.
  *   <li>Boring recognises holes in what was cut: plunged, or bored in rounds of arcs or short moves
  *       with a smaller cutter, measured at the ends of the moves.
+ *   <li>MarkCheck: letters are thin lines of a pointed tool within their box, to their depth, and
+ *       fill it from the line to the height of capitals.
  *   <li>HoleCheck: every hole once, its centre and its bottom within 0.003 mm, its diameter within
  *       0.01 mm.
  *   <li>ContourCheck: what is cut otherwise belongs to a contour, leaves its piece whole within
@@ -30,6 +32,7 @@
  *
  * <p>All faults are told, each with its program, its line and a sentence. Leaves out: whether a
  * feed or a depth of cut suits the wood, which way round a contour is cut, whether cutting a
- * contour frees a piece too early, and moves that a controller makes of its own accord.
+ * contour frees a piece too early, what letters say, and moves that a controller makes of its own
+ * accord.
  */
 package plycrag.machining.replay;

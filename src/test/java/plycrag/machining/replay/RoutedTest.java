@@ -155,7 +155,8 @@ class RoutedTest {
     Expected.Contour end =
         new Expected.Contour(
             "piece P1", Shapes.rectangle(0, 0, 400, 1220), true, -18.5, Optional.empty());
-    Expected expected = new Expected(List.of(), List.of(end), new Envelope(0, 1200, 0, 1220));
+    Expected expected =
+        new Expected(List.of(), List.of(end), List.of(), new Envelope(0, 1200, 0, 1220));
     String across = "G0 X403 Y-5\nG0 Z5\nG1 Z-18.5 F600\nG1 Y1225\n";
     assertThat(faults(expected, across)).isEmpty();
     assertThat(faults(expected, across.replace("1225", "1000")))

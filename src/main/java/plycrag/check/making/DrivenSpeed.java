@@ -1,0 +1,28 @@
+package plycrag.check.making;
+
+import plycrag.params.SpeedRange;
+import plycrag.params.ToolParameters;
+import plycrag.units.Decimal;
+
+/** Tells of a tool that is driven outside of what it or the spindle bears. */
+final class DrivenSpeed {
+  private DrivenSpeed() {}
+
+  static String words(ToolParameters tool, SpeedRange spindle) {
+    return tool.name()
+        + " would turn at "
+        + rpm(tool.speed())
+        + "; it bears "
+        + range(tool.speeds())
+        + " and the spindle turns at "
+        + range(spindle);
+  }
+
+  private static String range(SpeedRange range) {
+    return Decimal.of(range.least(), 0) + " to " + rpm(range.greatest());
+  }
+
+  private static String rpm(double speed) {
+    return Decimal.of(speed, 0) + " rpm";
+  }
+}

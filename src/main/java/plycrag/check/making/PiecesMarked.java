@@ -1,0 +1,104 @@
+package plycrag.check.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.finding.Severity;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.layout.PartMark;
+import plycrag.layout.PartMarks;
+import plycrag.params.MachineParameters;
+import plycrag.params.MarkParameters;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
+import plycrag.params.ToolParameters.Kind;
+import plycrag.units.Tape;
+
+/** Where marks are engraved, a tool writes them and every piece has room for its own. */
+public final class PiecesMarked implements Rule {
+
+  @Override
+  public String name() {
+    return "part-mark";
+  }
+
+  @Override
+  public String promise() {
+    return "Marks that a machine engraves have a tool, and every piece has room for its own.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    return layout.wall().machine().marks().stream()
+        .flatMap(wanted -> findings(layout, wanted).stream())
+        .toList();
+  }
+
+  private List<Finding> findings(Layout layout, MarkParameters wanted) {
+    List<Finding> findings = new ArrayList<>();
+    MachineParameters machine = layout.wall().machine();
+    Tape tape = layout.wall().tape();
+    if (ToolBox.engraver(machine).isEmpty()) {
+      findings.add(noTool(machine, wanted, tape));
+    }
+    findings.addAll(noRoom(layout));
+    return findings;
+  }
+
+  private Finding noTool(MachineParameters machine, MarkParameters wanted, Tape tape) {
+    WholeWall error = new WholeWall(name(), Severity.ERROR);
+    Optional<ToolParameters> told =
+        machine.tools().stream().filter(tool -> tool.kind() == Kind.ENGRAVER).findFirst();
+    if (told.isEmpty()) {
+      return error.finding(
+          "marks are to be engraved, and no engraver is told",
+          "add a [[tool]] of kind engraver, or set [machine] marks to none");
+    }
+    ToolParameters tool = told.get();
+    return ToolBox.reaches(tool, wanted.depth())
+        ? error.finding(
+            DrivenSpeed.words(tool, machine.limits().spindle()),
+            "set a speed that both allow ([[tool]] speed)")
+        : error.finding(
+            tool.name(),
+            "",
+            new Measure(tool.length(), wanted.depth()),
+            tool.name()
+                + " reaches "
+                + tape.size(tool.length())
+                + " deep and marks are "
+                + tape.size(wanted.depth())
+                + " deep",
+            "make marks shallower ([machine] mark-depth)");
+  }
+
+  private List<Finding> noRoom(Layout layout) {
+    return layout.sheets().stream()
+        .flatMap(sheet -> unmarked(layout, sheet).stream())
+        .map(
+            piece ->
+                new WholeWall(name(), Severity.WARNING)
+                    .finding(
+                        "piece " + piece + " has no room for its mark",
+                        "make marks smaller ([machine] mark-height), or write it by hand"))
+        .toList();
+  }
+
+  private static List<String> unmarked(Layout layout, LaidSheet sheet) {
+    Set<String> marked =
+        PartMarks.of(layout.wall(), sheet).stream()
+            .map(PartMark::piece)
+            .collect(Collectors.toSet());
+    return sheet.pieces().stream()
+        .map(laid -> laid.piece().mark())
+        .filter(mark -> !marked.contains(mark))
+        .toList();
+  }
+}

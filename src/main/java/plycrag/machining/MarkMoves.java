@@ -1,0 +1,50 @@
+package plycrag.machining;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import plycrag.document.Move;
+import plycrag.document.Xy;
+import plycrag.document.Xyz;
+import plycrag.layout.PartMark;
+import plycrag.machining.StrokeFont.Stroke;
+import plycrag.params.ToolParameters;
+
+/**
+ * How an engraver writes: down at the beginning of every stroke, along it, and up.
+ *
+ * @param tool an engraver
+ * @param heights of the program
+ * @param depth of the letters, mm
+ */
+record MarkMoves(ToolParameters tool, DrillHeights heights, double depth) {
+
+  /** The moves for marks, from the first way across until the tool is clear again. */
+  List<Move> of(List<PartMark> marks, SheetOrigin origin) {
+    List<Move> moves = new ArrayList<>();
+    for (PartMark mark : marks) {
+      for (Stroke stroke : StrokeFont.strokes(mark.text(), mark.height())) {
+        moves.addAll(stroke(stroke.points().stream().map(at -> place(mark, at, origin)).toList()));
+      }
+    }
+    return moves;
+  }
+
+  private static Xy place(PartMark mark, Xy inText, SheetOrigin origin) {
+    Coordinate onSheet = mark.at(inText.x(), inText.y());
+    return origin.from(onSheet.x, onSheet.y);
+  }
+
+  private List<Move> stroke(List<Xy> way) {
+    double bottom = heights.top() - depth;
+    List<Move> moves = new ArrayList<>();
+    moves.add(new Move.RapidXy(way.get(0).x(), way.get(0).y()));
+    moves.add(new Move.RapidZ(heights.clear()));
+    moves.add(new Move.Plunge(bottom, tool.feeds().plunge()));
+    for (Xy to : way.subList(1, way.size())) {
+      moves.add(new Move.Cut(new Xyz(to.x(), to.y(), bottom), tool.feeds().cut()));
+    }
+    moves.add(new Move.RapidZ(heights.clear()));
+    return moves;
+  }
+}
