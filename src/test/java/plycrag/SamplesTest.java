@@ -89,8 +89,7 @@ class SamplesTest {
           .startsWith(program.comments().get(0))
           .contains("Z0 SPOILBOARD");
       boolean cutsOut =
-          program.comments().stream()
-              .anyMatch(one -> one.startsWith("OUTLINES") || one.startsWith("MARKS"));
+          program.comments().stream().anyMatch(one -> one.matches("(OUTLINES|MARKS|FIRST FACE).*"));
       program.left().stream()
           .map(hole -> sheet + " " + place(hole.x(), hole.y()))
           .filter(place -> !cutsOut || listed.contains(place))

@@ -13,12 +13,11 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.files.OutputFile;
 import plycrag.geometry.Contours;
-import plycrag.layout.Face;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
 import plycrag.layout.PartMark;
-import plycrag.layout.PartMarks;
+import plycrag.layout.WorkedFace;
 import plycrag.machining.replay.Bench;
 import plycrag.machining.replay.Cutter;
 import plycrag.machining.replay.Expected;
@@ -93,11 +92,10 @@ final class ProgramCheck {
     List<Fault> faults = new ArrayList<>();
     List<OutputFile> left = new ArrayList<>(programs);
     for (LaidSheet sheet : layout.sheets()) {
-      for (Face face : Face.values()) {
-        List<OutputFile> own =
-            programs.stream().filter(one -> isFor(one, sheet.mark(), face)).toList();
+      for (WorkedFace face : WorkedFace.of(layout.wall(), sheet)) {
+        List<OutputFile> own = programs.stream().filter(one -> isFor(one, face.sheet())).toList();
         left.removeAll(own);
-        faults.addAll(faults(sheet, face, own));
+        faults.addAll(faults(face, own));
       }
     }
     return Stream.concat(
@@ -105,39 +103,42 @@ final class ProgramCheck {
         .toList();
   }
 
-  private static boolean isFor(OutputFile program, String sheet, Face face) {
+  private static boolean isFor(OutputFile program, LaidSheet sheet) {
     Matcher name = NAME.matcher(program.path());
-    return name.matches() && name.group(1).equals(sheet) && name.group(2).equals(face.word());
+    return name.matches()
+        && name.group(1).equals(sheet.mark())
+        && name.group(2).equals(sheet.faceUp().word());
   }
 
-  private List<Fault> faults(LaidSheet sheet, Face face, List<OutputFile> programs) {
+  private List<Fault> faults(WorkedFace face, List<OutputFile> programs) {
+    LaidSheet sheet = face.sheet();
     List<Expected.Hole> holes =
         sheet.holes().stream()
-            .filter(hole -> hole.side() == face)
+            .filter(hole -> hole.side() == sheet.faceUp())
             .map(hole -> expected(hole, corner(sheet)))
             .toList();
-    return new SelfCheck(Understood.by(machine.controller()), bench(sheet))
+    return new SelfCheck(Understood.by(machine.controller()), bench(face))
         .faults(
-            "sheet " + sheet.mark() + ", " + face.word(),
-            new Expected(holes, contours(sheet, face), marks(sheet, face), area(sheet)),
-            programs.stream().map(one -> program(one, sheet)).toList());
+            "sheet " + sheet.mark() + ", " + sheet.faceUp().word(),
+            new Expected(holes, contours(face), marks(face), area(sheet)),
+            programs.stream().map(one -> program(one, face)).toList());
   }
 
-  private List<Expected.Contour> contours(LaidSheet sheet, Face face) {
+  private List<Expected.Contour> contours(WorkedFace face) {
+    LaidSheet sheet = face.sheet();
     return cutter
-        .filter(tool -> face == sheet.faceUp())
+        .filter(tool -> face.isLast())
         .map(tool -> new ExpectedContours(machine.routing(), heights, tool.diameter()))
         .map(all -> all.of(sheet, corner(sheet)))
         .orElse(List.of());
   }
 
-  private List<Expected.Mark> marks(LaidSheet sheet, Face face) {
-    Coordinate corner = corner(sheet);
+  private List<Expected.Mark> marks(WorkedFace face) {
+    Coordinate corner = corner(face.sheet());
     return machine.marks().stream()
-        .filter(wanted -> face == sheet.faceUp())
         .flatMap(
             wanted ->
-                PartMarks.of(layout.wall(), sheet).stream()
+                face.marks().stream()
                     .map(mark -> expected(mark, corner, heights.top() - wanted.depth())))
         .toList();
   }
@@ -156,11 +157,27 @@ final class ProgramCheck {
     return area;
   }
 
-  private Bench bench(LaidSheet sheet) {
+  private Bench bench(WorkedFace face) {
+    LaidSheet sheet = face.sheet();
     Envelope travel = area(sheet);
     travel.expandBy(cutter.map(tool -> Contours.farthest(tool.diameter())).orElse(0.0));
     String zero = machine.zZero() == ZZero.SPOILBOARD ? "Z0 SPOILBOARD" : "Z0 SHEET TOP";
-    return new Bench(heights, travel, keepOuts(corner(sheet)), machine.dwell(), zero);
+    return new Bench(heights(sheet), travel, keepOuts(corner(sheet)), machine.dwell(), zero);
+  }
+
+  /** Holes for pins go deeper into the board than all else. */
+  private Heights heights(LaidSheet sheet) {
+    double lowest = sheet.holes().stream().mapToDouble(this::bottom).min().orElse(heights.floor());
+    return new Heights(
+        heights.top(),
+        heights.bottom(),
+        Math.min(lowest, heights.floor()),
+        heights.clearance(),
+        heights.safe());
+  }
+
+  private double bottom(MachinedHole hole) {
+    return heights.top() - reach(hole);
   }
 
   private List<Envelope> keepOuts(Coordinate corner) {
@@ -188,40 +205,38 @@ final class ProgramCheck {
   }
 
   private Expected.Hole expected(MachinedHole hole, Coordinate corner) {
-    double bottom = heights.top() - hole.depth();
-    boolean through = bottom <= heights.bottom();
     return new Expected.Hole(
-        hole.mark(),
-        hole.x() - corner.x,
-        hole.y() - corner.y,
-        hole.diameter(),
-        through ? heights.floor() : bottom);
+        hole.mark(), hole.x() - corner.x, hole.y() - corner.y, hole.diameter(), bottom(hole));
   }
 
-  private Program program(OutputFile file, LaidSheet sheet) {
+  private Program program(OutputFile file, WorkedFace face) {
     Matcher name = NAME.matcher(file.path());
     int tool = name.matches() ? Integer.parseInt(name.group(3)) : 0;
     String text = new String(file.content(), StandardCharsets.UTF_8);
     boolean several = machine.controller().toolChange() != ToolChange.PROGRAM;
-    return new Program(file.path(), text, several ? inOrder(sheet) : List.of(cutter(tool)));
+    return new Program(file.path(), text, several ? inOrder(face) : List.of(cutter(tool)));
   }
 
   /** What a sheet asks for: drills first, then by kind and number; last what cuts outlines. */
-  private List<Cutter> inOrder(LaidSheet sheet) {
+  private List<Cutter> inOrder(WorkedFace face) {
     Stream<ToolParameters> forHoles =
         Stream.concat(
-                sheet.holes().stream().flatMap(hole -> hole.tool(tools, reach(hole)).stream()),
-                engraver(sheet).stream())
+                face.sheet().holes().stream()
+                    .flatMap(hole -> hole.tool(tools, reach(hole)).stream()),
+                ToolBox.engraver(machine).filter(tool -> !face.marks().isEmpty()).stream())
             .filter(tool -> !cutter.equals(Optional.of(tool)))
             .distinct()
             .sorted(
                 Comparator.comparing(ToolParameters::kind).thenComparing(ToolParameters::number));
-    return Stream.concat(forHoles, cutter.stream()).map(ProgramCheck::cutter).toList();
+    Stream<ToolParameters> last = cutter.filter(tool -> makesLast(tool, face)).stream();
+    return Stream.concat(forHoles, last).map(ProgramCheck::cutter).toList();
   }
 
-  private Optional<ToolParameters> engraver(LaidSheet sheet) {
-    boolean writes = !PartMarks.of(layout.wall(), sheet).isEmpty();
-    return ToolBox.engraver(machine).filter(tool -> writes);
+  /** On a face that is not cut out yet, what cuts outlines may still make holes. */
+  private boolean makesLast(ToolParameters tool, WorkedFace face) {
+    return face.isLast()
+        || face.sheet().holes().stream()
+            .anyMatch(hole -> hole.tool(tools, reach(hole)).equals(Optional.of(tool)));
   }
 
   private double reach(MachinedHole hole) {

@@ -28,6 +28,7 @@ import plycrag.check.making.KeepOutsKept;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.OutlineTool;
 import plycrag.check.making.PiecesMarked;
+import plycrag.check.making.PinsFit;
 import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.ScrewSold;
@@ -74,6 +75,7 @@ public final class Inspection {
           new HoleTools(),
           new Countersinks(),
           new PiecesMarked(),
+          new PinsFit(),
           new OutlineTool(),
           new KeepOutsKept(),
           new WithinTravel(),

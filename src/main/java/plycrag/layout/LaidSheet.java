@@ -20,6 +20,20 @@ public record LaidSheet(
     holes = List.copyOf(holes);
   }
 
+  /** The same turned over from left to right; its holes are where they come out. */
+  LaidSheet turnedOver() {
+    double width = stock.width();
+    return new LaidSheet(
+        stock,
+        faceUp == Face.FRONT ? Face.BACK : Face.FRONT,
+        pieces.stream()
+            .map(
+                laid ->
+                    new LaidPiece(laid.piece(), laid.facet(), laid.placement().turnedOver(width)))
+            .toList(),
+        holes.stream().map(hole -> hole.turnedOver(width)).toList());
+  }
+
   /** The sheet's mark. */
   public String mark() {
     return stock.mark();

@@ -40,7 +40,9 @@ public record MachinedHole(
     /** The thread of a screw, which is not to bite in the sheet. */
     SCREW("screw"),
     /** The head of a screw, a cone of the hole's diameter on the face. */
-    COUNTERSINK("countersink");
+    COUNTERSINK("countersink"),
+    /** A pin on which the sheet is turned over; it is in no piece, and its place is the sheet's. */
+    PIN("pin");
 
     private final String word;
 
@@ -52,6 +54,12 @@ public record MachinedHole(
     public String word() {
       return word;
     }
+  }
+
+  /** The same once the sheet is turned over from left to right, mm. */
+  MachinedHole turnedOver(double width) {
+    return new MachinedHole(
+        mark, facet, piece, sheet, kind, place, width - x, y, diameter, depth, side);
   }
 
   /** The same from a face, so deep, mm. */

@@ -21,7 +21,7 @@ import plycrag.wall.Wall;
  * alone where there is no room for both. Places are tried row by row from the piece's lower left,
  * half a letter apart.
  */
-public final class PartMarks {
+final class PartMarks {
   /** What stays between a letter and an edge or a hole, mm. */
   private static final double APART = 4;
 
@@ -36,7 +36,7 @@ public final class PartMarks {
   }
 
   /** The marks on a sheet, piece by piece; none where none are asked for or there is no room. */
-  public static List<PartMark> of(Wall wall, LaidSheet sheet) {
+  static List<PartMark> of(Wall wall, LaidSheet sheet) {
     return wall.machine().marks().stream()
         .map(wanted -> new PartMarks(wall, wanted, sheet))
         .flatMap(marks -> sheet.pieces().stream().flatMap(laid -> marks.mark(laid).stream()))

@@ -11,11 +11,9 @@ import plycrag.check.ApprovedLayout;
 import plycrag.document.DrillProgram;
 import plycrag.document.Move;
 import plycrag.document.ToolUse;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
-import plycrag.layout.PartMark;
-import plycrag.layout.PartMarks;
+import plycrag.layout.WorkedFace;
 import plycrag.params.ControllerParameters.ToolChange;
 import plycrag.params.MachineParameters;
 import plycrag.params.ToolBox;
@@ -54,37 +52,40 @@ public final class DrillPrograms {
     this.engraver = ToolBox.engraver(machine);
   }
 
-  /** The programs, sheet by sheet; none for a sheet on which nothing is done. */
+  /** The programs, sheet by sheet and face by face; none for a face on which nothing is done. */
   public static List<DrillProgram> of(ApprovedLayout approved, MachineParameters machine) {
     DrillPrograms all = new DrillPrograms(approved, machine);
-    return all.layout.sheets().stream().flatMap(sheet -> all.programs(sheet).stream()).toList();
+    return all.layout.sheets().stream()
+        .flatMap(sheet -> WorkedFace.of(all.layout.wall(), sheet).stream())
+        .flatMap(face -> all.programs(face).stream())
+        .toList();
   }
 
-  private List<DrillProgram> programs(LaidSheet sheet) {
-    List<ToolWork> works = works(sheet);
+  private List<DrillProgram> programs(WorkedFace face) {
+    List<ToolWork> works = works(face);
     if (works.isEmpty()) {
       return List.of();
     }
     return machine.controller().toolChange() == ToolChange.PROGRAM
-        ? works.stream().map(work -> program(sheet, List.of(work))).toList()
-        : List.of(program(sheet, works));
+        ? works.stream().map(work -> program(face, List.of(work))).toList()
+        : List.of(program(face, works));
   }
 
-  private List<ToolWork> works(LaidSheet sheet) {
+  private List<ToolWork> works(WorkedFace face) {
     Map<ToolParameters, List<MachinedHole>> byTool =
-        sheet.holes().stream()
+        face.sheet().holes().stream()
             .collect(
                 Collectors.groupingBy(this::tool, () -> new TreeMap<>(ORDER), Collectors.toList()));
-    engraver.ifPresent(tool -> byTool.put(tool, List.of()));
+    engraver.filter(tool -> !face.marks().isEmpty()).ifPresent(tool -> byTool.put(tool, List.of()));
     List<ToolWork> works = new ArrayList<>();
     byTool.forEach(
         (tool, holes) -> {
           if (!cutter.equals(Optional.of(tool))) {
-            works.add(work(tool, holes, sheet));
+            works.add(work(tool, holes, face));
           }
         });
     cutter
-        .map(tool -> work(tool, byTool.getOrDefault(tool, List.of()), sheet))
+        .map(tool -> work(tool, byTool.getOrDefault(tool, List.of()), face))
         .ifPresent(works::add);
     return works.stream().filter(work -> !work.cuts().isEmpty()).toList();
   }
@@ -94,28 +95,27 @@ public final class DrillPrograms {
     return hole.tool(tools, depth).orElseThrow();
   }
 
-  private ToolWork work(ToolParameters tool, List<MachinedHole> holes, LaidSheet sheet) {
-    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
+  private ToolWork work(ToolParameters tool, List<MachinedHole> holes, WorkedFace face) {
+    SheetOrigin origin = SheetOrigin.of(machine.origin(), face.sheet().stock());
     ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.speed(), holes.size());
     List<Move> cuts = new ArrayList<>(holeMoves.of(tool, holes, origin));
-    if (cutter.equals(Optional.of(tool))) {
-      cuts.addAll(outlineMoves.of(tool, sheet, origin));
+    if (face.isLast() && cutter.equals(Optional.of(tool))) {
+      cuts.addAll(outlineMoves.of(tool, face.sheet(), origin));
     }
     if (engraver.equals(Optional.of(tool))) {
       double depth = machine.marks().orElseThrow().depth();
-      List<PartMark> marks = PartMarks.of(layout.wall(), sheet);
-      cuts.addAll(new MarkMoves(tool, heights, depth).of(marks, origin));
+      cuts.addAll(new MarkMoves(tool, heights, depth).of(face.marks(), origin));
     }
     LiftedOver lifted = new LiftedOver(machine.keepOuts(), tool.diameter() / 2, heights.safe());
     return new ToolWork(use, lifted.of(cuts, origin));
   }
 
-  private DrillProgram program(LaidSheet sheet, List<ToolWork> works) {
+  private DrillProgram program(WorkedFace face, List<ToolWork> works) {
     return new DrillProgram(
-        sheet.mark(),
-        sheet.faceUp().word(),
+        face.sheet().mark(),
+        face.sheet().faceUp().word(),
         works.get(0).use().number(),
-        text.remarks(sheet, works),
+        text.remarks(face, works),
         moves(works),
         works.stream().map(ToolWork::use).toList());
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plycrag.layout.LaidSheet;
+import plycrag.layout.WorkedFace;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
 import plycrag.params.RoutingParameters;
@@ -21,7 +22,8 @@ import plycrag.units.Decimal;
 record ProgramText(String wall, MachineParameters machine, double thickness) {
 
   /** The remarks, in order. */
-  List<String> remarks(LaidSheet sheet, List<ToolWork> works) {
+  List<String> remarks(WorkedFace face, List<ToolWork> works) {
+    LaidSheet sheet = face.sheet();
     SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
     List<String> remarks = new ArrayList<>();
     remarks.add(PlainName.of(wall));
@@ -32,7 +34,8 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
         "Sheet " + length(thickness) + " thick, breakthrough " + length(machine.breakthrough()));
     remarks.addAll(works.stream().map(work -> work.use().tool()).toList());
     marks(works).ifPresent(remarks::add);
-    outlines().ifPresent(remarks::add);
+    turning(face).ifPresent(remarks::add);
+    outlines().filter(words -> face.isLast()).ifPresent(remarks::add);
     remarks.add(holes(works) + "all lengths in " + machine.controller().unit().plural());
     remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
     remarks.add("Caution: run above the work first");
@@ -41,6 +44,16 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
 
   private static String holes(List<ToolWork> works) {
     return "Holes " + works.stream().mapToInt(work -> work.use().holes()).sum() + ", ";
+  }
+
+  private Optional<String> turning(WorkedFace face) {
+    double axis = face.axis() - SheetOrigin.of(machine.origin(), face.sheet().stock()).x();
+    return switch (face.order()) {
+      case ONLY -> Optional.empty();
+      case FIRST ->
+          Optional.of("First face. Afterwards turn over left to right about X " + length(axis));
+      case SECOND -> Optional.of("Second face, on pins, turned over about X " + length(axis));
+    };
   }
 
   private Optional<String> marks(List<ToolWork> works) {

@@ -15,6 +15,8 @@ import plycrag.document.Xy;
 import plycrag.layout.AlikeSheets;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
+import plycrag.layout.WorkedFace;
+import plycrag.layout.WorkedFace.Order;
 import plycrag.params.KeepOut;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
@@ -28,6 +30,9 @@ public final class SetUpSheets {
   private static final String FOOTER =
       "For bouldering only. Never run a program that was changed by hand: its SHA-256 would no"
           + " longer be the one printed here.";
+
+  private static final String TURNED =
+      " The line of dashes and dots is the one about which the sheet is turned over.";
 
   private final Layout layout;
   private final MachineParameters machine;
@@ -52,18 +57,23 @@ public final class SetUpSheets {
   public static List<SetUp> of(ApprovedLayout approved, List<ProgramFile> files) {
     SetUpSheets all = new SetUpSheets(approved, files);
     return all.layout.sheets().stream()
-        .filter(sheet -> !all.on(sheet.mark()).isEmpty())
+        .flatMap(sheet -> WorkedFace.of(all.layout.wall(), sheet).stream())
+        .filter(face -> !all.on(face).isEmpty())
         .map(all::setUp)
         .toList();
   }
 
-  private List<ProgramFile> on(String sheet) {
-    return files.stream().filter(file -> file.program().sheet().equals(sheet)).toList();
+  private List<ProgramFile> on(WorkedFace face) {
+    return files.stream()
+        .filter(file -> file.program().sheet().equals(face.sheet().mark()))
+        .filter(file -> file.program().side().equals(face.sheet().faceUp().word()))
+        .toList();
   }
 
-  private SetUp setUp(LaidSheet sheet) {
-    List<ProgramFile> programs = on(sheet.mark());
-    String side = programs.get(0).program().side();
+  private SetUp setUp(WorkedFace face) {
+    List<ProgramFile> programs = on(face);
+    LaidSheet sheet = face.sheet();
+    String side = sheet.faceUp().word();
     Book page =
         new Book(
             layout.wall().name() + ": sheet " + sheet.mark(),
@@ -71,7 +81,7 @@ public final class SetUpSheets {
             "",
             FOOTER,
             List.of(
-                new Section("The sheet on the machine", onMachine(sheet, side, programs)),
+                new Section("The sheet on the machine", onMachine(face, programs)),
                 new Section(
                     "Programs, in this order",
                     List.of(programs(programs), boxes(programs), hashes(programs))),
@@ -80,20 +90,23 @@ public final class SetUpSheets {
     return new SetUp(sheet.mark(), side, page);
   }
 
-  private List<Block> onMachine(LaidSheet sheet, String side, List<ProgramFile> programs) {
+  private List<Block> onMachine(WorkedFace face, List<ProgramFile> programs) {
+    LaidSheet sheet = face.sheet();
     SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
     return List.of(
         new Book.Figure(
-            new TourPicture(sheet, origin, machine.keepOuts()).of(programs),
+            new TourPicture(face, origin, machine.keepOuts()).of(programs),
             "The sheet as it lies on the machine, "
-                + side
+                + sheet.faceUp().word()
                 + " face up. X and Y are zero at the corner with the black triangle; the dashes are"
-                + " the tool's way from hole to hole; crossed boxes are kept out of."),
-        new Book.Listing(
-            new Table("Setting up", List.of("what", "how"), settings(sheet, side, origin))));
+                + " the tool's way from hole to hole; crossed boxes are kept out of."
+                + (face.order() == Order.ONLY ? "" : TURNED)),
+        new Book.Listing(new Table("Setting up", List.of("what", "how"), settings(face, origin))));
   }
 
-  private List<List<Cell>> settings(LaidSheet sheet, String side, SheetOrigin origin) {
+  private List<List<Cell>> settings(WorkedFace face, SheetOrigin origin) {
+    LaidSheet sheet = face.sheet();
+    SheetWork work = new SheetWork(layout.wall(), face);
     double thickness = layout.wall().sheet().thickness();
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("Sheet", sheet.mark() + ", with " + pieces(sheet)));
@@ -107,7 +120,8 @@ public final class SetUpSheets {
                 + " × "
                 + mm(thickness)
                 + " mm thick, measured"));
-    rows.add(row("Face up", side));
+    rows.add(row("Face up", sheet.faceUp().word()));
+    work.turning().ifPresent(turning -> rows.add(row("Both faces", turning)));
     rows.add(row("X0 Y0", origin.words() + " corner of the sheet"));
     rows.add(
         row(
@@ -123,7 +137,6 @@ public final class SetUpSheets {
                 + " mm from hole to hole; "
                 + mm(machine.safeHeight())
                 + " mm first and last, which must clear every clamp"));
-    SheetWork work = new SheetWork(layout.wall(), sheet);
     rows.add(row("Holes", work.holes()));
     work.heads().ifPresent(heads -> rows.add(row("Heads let in", heads)));
     work.marks().ifPresent(marks -> rows.add(row("Marks engraved", marks)));
@@ -161,13 +174,20 @@ public final class SetUpSheets {
   private String twins(LaidSheet sheet) {
     String others =
         new AlikeSheets(layout.sheets())
-            .marks(sheet).stream()
+            .marks(laid(sheet.mark())).stream()
                 .filter(mark -> !mark.equals(sheet.mark()))
                 .collect(Collectors.joining(", "));
     String but = machine.marks().isPresent() ? ", but for the marks engraved" : "";
     return others.isEmpty()
         ? "none: this one alone"
         : others + ": laid, drilled and cut the same" + but;
+  }
+
+  private LaidSheet laid(String mark) {
+    return layout.sheets().stream()
+        .filter(sheet -> sheet.mark().equals(mark))
+        .findFirst()
+        .orElseThrow();
   }
 
   private Block programs(List<ProgramFile> programs) {

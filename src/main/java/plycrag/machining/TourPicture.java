@@ -14,12 +14,15 @@ import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.WorkedFace;
+import plycrag.layout.WorkedFace.Order;
 import plycrag.machining.Playback.Way;
 import plycrag.params.KeepOut;
 
 /**
  * The sheet as it lies on the machine: its holes, the corner where X and Y are zero, and the way of
- * the tool, across in thin dashes and cutting in a full line.
+ * the tool, across in thin dashes and cutting in a full line; of a sheet that is worked on both
+ * faces also the line about which it is turned over.
  */
 final class TourPicture {
   private static final Layer SHEET = new Layer("SHEET", Pen.OUTLINE);
@@ -27,20 +30,23 @@ final class TourPicture {
   private static final Layer WAY = new Layer("WAY", new Pen(0.18, Dash.DASHED, Ink.BLACK));
   private static final Layer CUTS = new Layer("CUTS", Pen.PART);
   private static final Layer KEEP_OUT = new Layer("KEEP_OUT", Pen.PART);
+  private static final Layer AXIS = new Layer("AXIS", Pen.CENTRE);
   private static final Layer TEXT = new Layer("TEXT", Pen.FINE);
   private static final double WIDTH = 150;
   private static final double MARGIN = 12;
   private static final double LEG = 4;
   private static final double CAPITALS = 3.5;
 
+  private final WorkedFace face;
   private final LaidSheet sheet;
   private final SheetOrigin origin;
   private final List<KeepOut> keepOuts;
   private final int scale;
   private final List<Shape> shapes = new ArrayList<>();
 
-  TourPicture(LaidSheet sheet, SheetOrigin origin, List<KeepOut> keepOuts) {
-    this.sheet = sheet;
+  TourPicture(WorkedFace face, SheetOrigin origin, List<KeepOut> keepOuts) {
+    this.face = face;
+    this.sheet = face.sheet();
     this.origin = origin;
     this.keepOuts = List.copyOf(keepOuts);
     double largest = Math.max(sheet.stock().width(), sheet.stock().height());
@@ -62,6 +68,11 @@ final class TourPicture {
           new Shape.Circle(HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2, Fill.PAPER));
     }
     keepOuts.forEach(this::addKeepOut);
+    if (face.order() != Order.ONLY) {
+      shapes.add(
+          new Shape.Line(
+              AXIS, new Xy(face.axis(), 0), new Xy(face.axis(), sheet.stock().height())));
+    }
     addDatum();
     double around = paper(MARGIN);
     return new Drawing(

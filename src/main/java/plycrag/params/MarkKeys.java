@@ -2,13 +2,15 @@ package plycrag.params;
 
 import java.util.List;
 import java.util.Optional;
+import plycrag.params.MarkParameters.Pins;
 
 /** The keys of {@code [machine]} that say whether it engraves the marks of pieces. */
 final class MarkKeys {
   /** How pieces are marked. */
   enum Marks {
     NONE,
-    ENGRAVED
+    ENGRAVED,
+    BEHIND
   }
 
   static final Parameter<Marks> MARKS =
@@ -16,8 +18,9 @@ final class MarkKeys {
           "marks",
           new WordKind<>(List.of(Marks.values())),
           Standard.word(Marks.NONE),
-          "Whether the machine engraves every piece's mark and facet in the face that lies up. With"
-              + " `[nesting]` `face-up = \"back\"` they stand behind the wall, where nobody climbs.");
+          "Whether the machine engraves every piece's mark and facet: in the face that lies up, or"
+              + " behind the wall, where nobody climbs. Sheets whose front lies up are then worked"
+              + " on both faces, the back first, and turned over on two pins.");
   static final Parameter<Double> MARK_HEIGHT =
       new Parameter<>(
           "mark-height",
@@ -31,7 +34,21 @@ final class MarkKeys {
           Standard.length("0.4 mm", "1/64 in"),
           "How deep they are.");
 
-  static final List<Parameter<?>> ALL = List.of(MARKS, MARK_HEIGHT, MARK_DEPTH);
+  static final Parameter<Double> PIN_DIAMETER =
+      new Parameter<>(
+          "pin-diameter",
+          LengthKind.length(3, 20),
+          Standard.length("6 mm", "1/4 in"),
+          "Diameter of the pins that a sheet is turned over on, and of their holes.");
+  static final Parameter<Double> PIN_DEPTH =
+      new Parameter<>(
+          "pin-depth",
+          LengthKind.length(2, 30),
+          Standard.length("8 mm", "5/16 in"),
+          "How much deeper than others their holes go into the board under the sheet.");
+
+  static final List<Parameter<?>> ALL =
+      List.of(MARKS, MARK_HEIGHT, MARK_DEPTH, PIN_DIAMETER, PIN_DEPTH);
 
   private MarkKeys() {}
 
@@ -39,6 +56,11 @@ final class MarkKeys {
   static Optional<MarkParameters> record(Values values) {
     return values.get(MARKS) == Marks.NONE
         ? Optional.empty()
-        : Optional.of(new MarkParameters(values.get(MARK_HEIGHT), values.get(MARK_DEPTH)));
+        : Optional.of(
+            new MarkParameters(
+                values.get(MARK_HEIGHT),
+                values.get(MARK_DEPTH),
+                values.get(MARKS) == Marks.BEHIND,
+                new Pins(values.get(PIN_DIAMETER), values.get(PIN_DEPTH))));
   }
 }

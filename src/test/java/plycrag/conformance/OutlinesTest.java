@@ -70,9 +70,20 @@ class OutlinesTest {
             .replaceFirst("outlines = \"tabs\"", dialect);
     Design.Judged judged = (Design.Judged) Design.of("plank-store.toml", TestFiles.bytes(text));
     List<OutputFile> files = Deliverable.of(judged);
+    String drawing = text(named(files, "drawings/sheet-S1-front.dxf"));
+    HoleList list = HoleList.of(new StringReader(text(named(files, "lists/holes.csv"))));
+    List<CutPath> outlines = withoutHoles(paths(files, "front", dialect), list.on("S1", "front"));
+    kept(drawing).forEach(piece -> assertCutOut(piece, outlines, dialect.contains("skin")));
+    List<CutPath> back =
+        paths(files, "back", dialect).stream().map(OutlinesTest::turnedOver).toList();
+    assertPinned(back.stream().filter(path -> !isShallow(path)).toList(), kept(drawing));
+    assertWritten(back.stream().filter(OutlinesTest::isShallow).toList(), list.on("S1", "front"));
+  }
+
+  private List<CutPath> paths(List<OutputFile> files, String side, String dialect) {
     List<CutPath> paths = new ArrayList<>();
     for (OutputFile file : files) {
-      if (file.path().endsWith(".ngc")) {
+      if (file.path().matches("cnc/sheet-S1-" + side + "-t[0-9]+\\.ngc")) {
         Path program = folder.resolve("test.ngc");
         Tools.write(program, text(file));
         CutPath.of(program, dialect.contains("program-unit")).stream()
@@ -80,13 +91,28 @@ class OutlinesTest {
             .forEach(paths::add);
       }
     }
-    String drawing = text(named(files, "drawings/sheet-S1-front.dxf"));
-    HoleList list = HoleList.of(new StringReader(text(named(files, "lists/holes.csv"))));
-    List<CutPath> outlines = withoutHoles(paths, list.on("S1", "front"));
-    List<CutPath> letters = outlines.stream().filter(OutlinesTest::isShallow).toList();
-    outlines.removeAll(letters);
-    kept(drawing).forEach(piece -> assertCutOut(piece, outlines, dialect.contains("skin")));
-    assertWritten(letters, list.on("S1", "front"));
+    return paths;
+  }
+
+  /** As one sees it from the front: left and right change places about the middle of 2440 mm. */
+  private static CutPath turnedOver(CutPath path) {
+    return new CutPath(
+        path.places().stream()
+            .map(place -> new Coordinate(2440 - place.x, place.y, place.z))
+            .toList());
+  }
+
+  /** Two pins on the middle line, 8 mm deeper than other holes, in the waste. */
+  private static void assertPinned(List<CutPath> pins, List<Geometry> pieces) {
+    assertThat(pins).hasSize(2);
+    for (CutPath pin : pins) {
+      assertThat(pin.isRouted()).isFalse();
+      assertThat(pin.last().x).isCloseTo(1220, within(DEPTH));
+      assertThat(pin.lowest()).isCloseTo(FLOOR - 8, within(DEPTH));
+      Geometry hole = FACTORY.createPoint(pin.last()).buffer(3 + 2 * RADIUS);
+      assertThat(pieces).noneMatch(hole::intersects);
+    }
+    assertThat(pins.get(0).last().distance(pins.get(1).last())).isGreaterThan(610);
   }
 
   /** Counted from the sheet's lower left corner and from the board. */

@@ -63,7 +63,7 @@ class SamplesTest {
     List<String> made = new ArrayList<>();
     for (Path program : TestFiles.list(folder.resolve("cnc"), ".ngc")) {
       String sheet = program.getFileName().toString().split("-", -1)[1];
-      boolean cutsOut = TestFiles.read(program).matches("(?s).*\\((OUTLINES|MARKS) .*");
+      boolean cutsOut = TestFiles.read(program).matches("(?s).*\\((OUTLINES|MARKS|FIRST FACE).*");
       double through = thickness(program) + breakthrough(program);
       for (NgcReader.Hole hole : Rs274.left(program, "MM")) {
         double depth = thickness(program) - hole.bottom();

@@ -13,7 +13,7 @@ import plycrag.finding.Severity;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.PartMark;
-import plycrag.layout.PartMarks;
+import plycrag.layout.WorkedFace;
 import plycrag.params.MachineParameters;
 import plycrag.params.MarkParameters;
 import plycrag.params.ToolBox;
@@ -93,7 +93,8 @@ public final class PiecesMarked implements Rule {
 
   private static List<String> unmarked(Layout layout, LaidSheet sheet) {
     Set<String> marked =
-        PartMarks.of(layout.wall(), sheet).stream()
+        WorkedFace.of(layout.wall(), sheet).stream()
+            .flatMap(face -> face.marks().stream())
             .map(PartMark::piece)
             .collect(Collectors.toSet());
     return sheet.pieces().stream()

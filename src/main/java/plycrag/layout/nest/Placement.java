@@ -48,6 +48,15 @@ public record Placement(boolean mirrored, Turn turn, double x, double y) {
         Shapes.onGrid(turn.x(across, v) + x), Shapes.onGrid(turn.y(across, v) + y));
   }
 
+  /**
+   * The same once the sheet is turned over from left to right.
+   *
+   * @param width of the sheet, mm
+   */
+  public Placement turnedOver(double width) {
+    return new Placement(!mirrored, turn.undone(), Shapes.onGrid(width - x), y);
+  }
+
   /** The same, turned about the sheet's origin. */
   Placement turned(Turn more) {
     return new Placement(mirrored, turn.then(more), more.x(x, y), more.y(x, y));

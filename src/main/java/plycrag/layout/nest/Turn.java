@@ -36,6 +36,12 @@ public enum Turn {
     return Arrays.stream(values()).filter(turn -> turn.degrees == sum).findFirst().orElseThrow();
   }
 
+  /** What undoes it. */
+  Turn undone() {
+    int back = (ROUND - degrees) % ROUND;
+    return Arrays.stream(values()).filter(turn -> turn.degrees == back).findFirst().orElseThrow();
+  }
+
   double x(double x, double y) {
     return cosine * x - sine * y;
   }

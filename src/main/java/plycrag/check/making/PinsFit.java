@@ -1,0 +1,84 @@
+package plycrag.check.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Severity;
+import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
+import plycrag.layout.MachinedHole;
+import plycrag.layout.WorkedFace;
+import plycrag.layout.WorkedFace.Order;
+import plycrag.params.MachineParameters;
+import plycrag.params.ToolBox;
+import plycrag.units.Tape;
+
+/**
+ * A sheet that is worked on both faces has two pins to turn over on, and a tool for their holes.
+ */
+public final class PinsFit implements Rule {
+
+  @Override
+  public String name() {
+    return "registration-pin";
+  }
+
+  @Override
+  public String promise() {
+    return "Sheets that are worked on both faces have room for two pins and a tool for their holes.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (LaidSheet sheet : layout.sheets()) {
+      WorkedFace.of(layout.wall(), sheet).stream()
+          .filter(face -> face.order() == Order.FIRST)
+          .forEach(face -> findings.addAll(findings(face.sheet(), layout)));
+    }
+    return findings.stream().distinct().toList();
+  }
+
+  private List<Finding> findings(LaidSheet back, Layout layout) {
+    if (back.holes().isEmpty()) {
+      return List.of(noRoom(back, layout));
+    }
+    MachineParameters machine = layout.wall().machine();
+    MachinedHole pin = back.holes().get(0);
+    double reach = pin.depth() + machine.breakthrough();
+    ToolBox tools = ToolBox.of(machine, layout.bores());
+    return pin.tool(tools, reach).isPresent()
+        ? List.of()
+        : List.of(noTool(pin, reach, layout.wall().tape()));
+  }
+
+  private Finding noRoom(LaidSheet back, Layout layout) {
+    double pin = layout.wall().machine().marks().orElseThrow().pins().diameter();
+    return error(
+        "sheet "
+            + back.mark()
+            + " is worked on both faces, and its upright middle line has no room for two pins of "
+            + layout.wall().tape().size(pin)
+            + " beside the pieces",
+        "leave more at the sheets' edges ([nesting] edge-trim), engrave marks in the face that lies"
+            + " up ([machine] marks), or lay the sheets with their backs up ([nesting] face-up)");
+  }
+
+  private Finding noTool(MachinedHole pin, double reach, Tape tape) {
+    return error(
+        "holes of "
+            + tape.size(pin.diameter())
+            + " for pins go "
+            + tape.size(reach)
+            + " deep, and no tool makes them at a speed that it bears",
+        "add a [[tool]] with diameter "
+            + tape.size(pin.diameter())
+            + " and that length, or change [machine] pin-diameter or pin-depth");
+  }
+
+  private Finding error(String sentence, String suggestion) {
+    return new WholeWall(name(), Severity.ERROR).finding(sentence, suggestion);
+  }
+}

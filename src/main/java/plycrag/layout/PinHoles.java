@@ -1,0 +1,96 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Shapes;
+import plycrag.layout.MachinedHole.Kind;
+import plycrag.params.KeepOut;
+import plycrag.params.MachineParameters;
+import plycrag.params.MarkParameters.Pins;
+import plycrag.params.ToolBox;
+import plycrag.params.ToolParameters;
+import plycrag.wall.Wall;
+
+/**
+ * Finds room for two pins on the upright line in the middle of a sheet, one as low and one as high
+ * as can be: in the waste, clear of what cuts the pieces out, and of places to keep out of.
+ */
+final class PinHoles {
+  /** What stays around a pin, mm. */
+  private static final double APART = 2;
+
+  /** How far apart places are tried, mm. */
+  private static final double STEP = 1;
+
+  /** Pins that stand nearer to each other let a sheet turn, of its height. */
+  private static final double SPREAD = 0.5;
+
+  private final Wall wall;
+  private final LaidSheet sheet;
+  private final Pins pins;
+  private final List<Polygon> taken = new ArrayList<>();
+
+  private PinHoles(Wall wall, LaidSheet sheet, Pins pins) {
+    this.wall = wall;
+    this.sheet = sheet;
+    this.pins = pins;
+    sheet.pieces().forEach(laid -> taken.add(laid.placement().of(laid.piece().blank())));
+  }
+
+  /** Two holes, the lower first; none where there is no room for two. */
+  static List<MachinedHole> of(Wall wall, LaidSheet sheet) {
+    Pins pins = wall.machine().marks().orElseThrow().pins();
+    return new PinHoles(wall, sheet, pins).holes();
+  }
+
+  private List<MachinedHole> holes() {
+    double margin = pins.diameter() / 2 + APART;
+    double high = sheet.stock().height() - margin;
+    List<Double> free = new ArrayList<>();
+    for (double y = Math.ceil(margin); y <= high; y += STEP) {
+      if (isFree(Shapes.point(sheet.stock().width() / 2, y))) {
+        free.add(y);
+      }
+    }
+    if (free.isEmpty()) {
+      return List.of();
+    }
+    double low = free.get(0);
+    double top = free.get(free.size() - 1);
+    return top - low < SPREAD * sheet.stock().height()
+        ? List.of()
+        : List.of(hole("pin 1", low), hole("pin 2", top));
+  }
+
+  private boolean isFree(Point place) {
+    MachineParameters machine = wall.machine();
+    double cutter =
+        ToolBox.cutter(machine, wall.sheet().thickness()).map(ToolParameters::diameter).orElse(0.0);
+    double around = pins.diameter() / 2 + APART;
+    return taken.stream().allMatch(area -> Shapes.distance(place, area) >= around + cutter)
+        && machine.keepOuts().stream()
+            .allMatch(other -> Shapes.distance(place, area(other)) >= around);
+  }
+
+  private static Polygon area(KeepOut place) {
+    return Shapes.rectangle(place.left(), place.low(), place.right(), place.high());
+  }
+
+  private MachinedHole hole(String mark, double y) {
+    double x = sheet.stock().width() / 2;
+    return new MachinedHole(
+        mark,
+        "",
+        "",
+        sheet.mark(),
+        Kind.PIN,
+        Shapes.point(x, y),
+        x,
+        y,
+        pins.diameter(),
+        wall.sheet().thickness() + pins.depth(),
+        Face.BACK);
+  }
+}

@@ -1,0 +1,60 @@
+package plycrag.check.making;
+
+import org.junit.jupiter.api.Test;
+import plycrag.check.Found;
+
+/** A piece of 1200 by 1200 mm on a sheet of 2440 by 1220 mm leaves the middle line at 1220 free. */
+class PinsFitTest {
+  private static final String BAY = Found.bay("100, 300", "100, 250");
+  private static final String MARKS = "[machine]\nmarks = \"behind\"\n";
+  private static final String TOOLS =
+      """
+      [[tool]]
+      diameter = 12
+      length = 30
+      [[tool]]
+      kind = "engraver"
+      diameter = 6
+      length = 6
+      """;
+  private static final String PIN = "[[tool]]\ndiameter = 6\nlength = 27\n";
+
+  private static Found found(String more) {
+    return Found.by("registration-pin", BAY + MARKS + more);
+  }
+
+  @Test
+  void passesWithRoomAndADrill() {
+    found(TOOLS + PIN).isNothing();
+  }
+
+  @Test
+  void passesWhereOneFaceIsWorked() {
+    Found.by("registration-pin", BAY + MARKS.replace("behind", "engraved") + TOOLS).isNothing();
+    found("[nesting]\nface-up = \"back\"\n" + TOOLS).isNothing();
+  }
+
+  /** 18 mm of sheet, 8 mm more than others, which go 0.5 mm into the board. */
+  @Test
+  void tellsOfPinsWithoutADrillThatReaches() {
+    found(TOOLS + PIN.replace("27", "26"))
+        .times(1)
+        .isError(true)
+        .says(
+            "holes of 6 mm for pins go 26.5 mm deep, and no tool makes them at a speed that it bears")
+        .suggests(
+            "add a [[tool]] with diameter 6 mm and that length, or change [machine] pin-diameter or"
+                + " pin-depth");
+  }
+
+  @Test
+  void tellsOfASheetWithoutRoomForPins() {
+    Found.by(
+            "registration-pin",
+            BAY.replaceFirst("width = 1200", "width = 2440") + MARKS + TOOLS + PIN)
+        .isError(true)
+        .says(
+            "sheet S1 is worked on both faces, and its upright middle line has no room for two pins"
+                + " of 6 mm beside the pieces");
+  }
+}
