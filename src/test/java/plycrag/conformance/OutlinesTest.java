@@ -143,7 +143,8 @@ class OutlinesTest {
       assertThat(made.last().distance(centre)).isLessThan(DEPTH);
       double reach = made.isRouted() ? row.diameter() / 2 - RADIUS : 0;
       assertThat(made.farthest(centre)).as(row.mark()).isCloseTo(reach, within(SIZE));
-      left.removeAll(own);
+      // Places are equal where X and Y are: a head over its hole is told apart by its depth.
+      left.removeIf(path -> path.equals(made) && path.lowest() == made.lowest());
     }
     return left;
   }
