@@ -12,11 +12,14 @@ public final class Rs274 {
   private static final Pattern MOVE =
       Pattern.compile("STRAIGHT_(FEED|TRAVERSE)\\((\\S+), (\\S+), (\\S+),.*");
 
+  private static final String TOOLS =
+      Path.of("src/test/resources/rs274/tools.tbl").toAbsolutePath().toString();
+
   private Rs274() {}
 
-  /** The interpreter's output. */
+  /** The interpreter's output; its machine holds tools 1 to 20, all without length. */
   public static Tools.Result interpret(Path program) {
-    return Tools.run("rs274", "-g", program.toAbsolutePath().toString());
+    return Tools.run("rs274", "-g", "-t", TOOLS, program.toAbsolutePath().toString());
   }
 
   /** The holes in the order in which they are drilled: where a feed ends. */
