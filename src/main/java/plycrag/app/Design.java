@@ -12,6 +12,7 @@ import plycrag.params.PositionReading;
 import plycrag.params.PriceList;
 import plycrag.params.PriceReading;
 import plycrag.params.Reading;
+import plycrag.stock.Shortage;
 import plycrag.wall.Wall;
 
 /** What became of a user's files: a checked layout, or what is wrong with them. */
@@ -51,8 +52,10 @@ public sealed interface Design {
       return new Unreadable(findings);
     }
     Parameters parameters = reading.parameters().orElseThrow();
+    PriceList list = prices.prices().orElseThrow();
     CheckedLayout checked =
         Inspection.of(LayoutPlan.of(Wall.of(parameters, positions.positions().orElseThrow())));
-    return new Judged(parameters, prices.prices().orElseThrow(), checked);
+    List<Finding> lacking = Shortage.of(checked, list).stream().toList();
+    return new Judged(parameters, list, Inspection.noting(checked, lacking));
   }
 }

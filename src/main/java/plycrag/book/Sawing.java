@@ -40,6 +40,9 @@ record Sawing(CheckedLayout checked, StickPlan plan) {
         + ", "
         + tape.text(plan.boughtLength())
         + " in all"
+        + (plan.lacking().isEmpty()
+            ? ""
+            : ", of which " + sticks(plan.lacking().size()) + " must be found elsewhere")
         + (atHand > 0 ? ", and uses " + sticks(atHand) + " at hand" : "")
         + ". "
         + Decimal.of(plan.waste() * 100, 1)

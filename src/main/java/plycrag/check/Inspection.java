@@ -2,6 +2,7 @@ package plycrag.check;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import plycrag.check.clearance.BarrelAgainstThickness;
 import plycrag.check.clearance.HoleOutsidePiece;
 import plycrag.check.clearance.InsertAgainstEdge;
@@ -105,6 +106,23 @@ public final class Inspection {
             .flatMap(rule -> rule.findings(layout).stream())
             .sorted(Comparator.comparing(Finding::severity))
             .toList();
+    return judged(layout, findings);
+  }
+
+  /**
+   * The same verdict with more to know, as what merchants lack, which no rule sees.
+   *
+   * @param more findings that are no errors
+   */
+  public static CheckedLayout noting(CheckedLayout checked, List<Finding> more) {
+    return judged(
+        checked.layout(),
+        Stream.concat(checked.findings().stream(), more.stream())
+            .sorted(Comparator.comparing(Finding::severity))
+            .toList());
+  }
+
+  private static CheckedLayout judged(Layout layout, List<Finding> findings) {
     boolean refused = findings.stream().anyMatch(Finding::isError);
     return refused ? new RefusedLayout(layout, findings) : new ApprovedLayout(layout, findings);
   }

@@ -94,7 +94,8 @@ public final class CuttingDiagram {
             + stick.number()
             + ": "
             + tape.text(stick.length())
-            + (stick.isAtHand() ? ", at hand" : "");
+            + (stick.isAtHand() ? ", at hand" : "")
+            + (stick.isLacking() ? ", lacking: to be found elsewhere" : "");
     double above = base + sketch.paper(BAR + 3.5);
     sketch.label(Layers.TEXT, new Xy(0, above), heading, Sketch.LARGE, Anchor.START);
     double trim = checked.layout().wall().stock().endTrim();

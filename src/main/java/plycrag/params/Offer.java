@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
  * @param price of one unit before tax; empty where the list leaves it open
  * @param tax added to the price, percent
  * @param mass of one unit, kg, if the list gives it
+ * @param available how many units there are; empty for as many as are wanted
  */
 public record Offer(
     Article article,
@@ -23,7 +24,8 @@ public record Offer(
     BigDecimal contents,
     Optional<BigDecimal> price,
     BigDecimal tax,
-    Optional<BigDecimal> mass) {
+    Optional<BigDecimal> mass,
+    Optional<Integer> available) {
   /** Sizes closer than this are the same, mm: less than any two that are sold differ by. */
   private static final double TOLERANCE = 0.05;
 

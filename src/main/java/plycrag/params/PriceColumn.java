@@ -13,7 +13,8 @@ enum PriceColumn {
   PRICE("price", true),
   CURRENCY("currency", true),
   TAX("tax", false),
-  MASS("mass", false);
+  MASS("mass", false),
+  AVAILABLE("available", false);
 
   private final String word;
   private final boolean isNeeded;

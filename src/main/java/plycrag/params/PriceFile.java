@@ -10,8 +10,9 @@ import plycrag.finding.Finding;
  * are remarks.
  *
  * <p>{@code article}, {@code unit}, {@code price} and {@code currency} are needed; {@code size},
- * {@code contents} (of a pack), {@code tax} (percent, added to the price) and {@code mass} (kg) may
- * stand. An empty price is open, not zero. All prices are in one currency.
+ * {@code contents} (of a pack), {@code tax} (percent, added to the price), {@code mass} (kg) and
+ * {@code available} (so many sticks of this length, and no more) may stand. An empty price is open,
+ * not zero. All prices are in one currency.
  */
 public final class PriceFile {
   private final Faults faults;

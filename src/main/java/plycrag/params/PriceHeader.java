@@ -57,7 +57,7 @@ record PriceHeader(Map<PriceColumn, Integer> columns) {
           "columns",
           start,
           "the first row names no column " + String.join(", ", missing),
-          "article, unit, price and currency are needed; size, contents, tax and mass may stand");
+          "article, unit, price and currency are needed; size, contents, tax, mass and available may stand");
     }
   }
 }

@@ -15,6 +15,7 @@ import plycrag.units.Printable;
  */
 record PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,4})?");
+  private static final Pattern COUNT = Pattern.compile("[0-9]{1,6}");
   private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
 
   private record Sold(Article article, List<Double> size, SaleUnit unit, BigDecimal contents) {}
@@ -26,13 +27,18 @@ record PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
     Optional<Optional<BigDecimal>> price = number(PriceColumn.PRICE);
     Optional<Optional<BigDecimal>> tax = number(PriceColumn.TAX);
     Optional<Optional<BigDecimal>> mass = number(PriceColumn.MASS);
+    Optional<Optional<Integer>> available = sold.flatMap(this::available);
     return hasCurrency && price.isPresent() && tax.isPresent() && mass.isPresent()
-        ? sold.map(what -> offer(what, price.get(), tax.get(), mass.get()))
+        ? available.map(most -> offer(sold.get(), price.get(), tax.get(), mass.get(), most))
         : Optional.empty();
   }
 
   private static Offer offer(
-      Sold sold, Optional<BigDecimal> price, Optional<BigDecimal> tax, Optional<BigDecimal> mass) {
+      Sold sold,
+      Optional<BigDecimal> price,
+      Optional<BigDecimal> tax,
+      Optional<BigDecimal> mass,
+      Optional<Integer> available) {
     return new Offer(
         sold.article(),
         sold.size(),
@@ -40,7 +46,31 @@ record PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
         sold.contents(),
         price,
         tax.orElse(BigDecimal.ZERO),
-        mass);
+        mass,
+        available);
+  }
+
+  /** How many sticks of one length there are: that alone is counted. */
+  private Optional<Optional<Integer>> available(Sold sold) {
+    CsvField field = field(PriceColumn.AVAILABLE);
+    if (field.isBlank()) {
+      return Optional.of(Optional.empty());
+    }
+    boolean isStick =
+        sold.article() == Article.TIMBER && sold.unit() == SaleUnit.PIECE && !sold.size().isEmpty();
+    if (isStick && COUNT.matcher(field.text()).matches()) {
+      return Optional.of(Optional.of(Integer.valueOf(field.text())));
+    }
+    refuse(
+        PriceColumn.AVAILABLE,
+        isStick
+            ? Printable.quoted(field.text()) + " is no number of sticks"
+            : "only sticks of one length are counted: timber by the piece, with its size",
+        isStick
+            ? "a whole number of 0 or more is allowed, or an empty field for as many as are wanted"
+            : "an empty field is allowed",
+        "");
+    return Optional.empty();
   }
 
   private Optional<Sold> sold() {

@@ -47,7 +47,7 @@ final class StockTable {
           TextKind.CSV_FILE,
           Standard.derived("none: nothing has a price"),
           "The price list that you keep, beside this file or in a folder from there; its columns"
-              + " are article, size, unit, contents, price, currency, tax and mass.");
+              + " are article, size, unit, contents, price, currency, tax, mass and available.");
   static final Parameter<Environment> ENVIRONMENT =
       new Parameter<>(
           "environment",

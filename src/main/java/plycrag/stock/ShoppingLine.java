@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plycrag.params.Offer;
 import plycrag.params.PriceList;
 
@@ -21,10 +22,42 @@ public record ShoppingLine(Want want, Optional<Deal> deal) {
     Supply supply = want.supply();
     List<Offer> offers =
         supply.article().map(article -> prices.of(article, supply.size())).orElse(List.of());
+    ScarceOffer told = ScarceOffer.of(offers);
+    if (told.scarce().isPresent()) {
+      return scarce(want, told.scarce().get(), told.others());
+    }
+    return enough(want, offers);
+  }
+
+  private static List<ShoppingLine> enough(Want want, List<Offer> offers) {
     BigDecimal all = want.amount().all();
+    Supply supply = want.supply();
     return Deal.best(offers, all, supply.length())
         .map(alone -> lines(want, PackMix.of(alone, offers, all)))
         .orElse(List.of(new ShoppingLine(want, Optional.empty())));
+  }
+
+  /** As many as there are where that is the cheapest, the rest from others or from elsewhere. */
+  private static List<ShoppingLine> scarce(Want want, Offer scarce, List<Offer> others) {
+    BigDecimal all = want.amount().all();
+    List<Offer> each = Stream.concat(Stream.of(scarce), others.stream()).toList();
+    boolean isCheapest =
+        Deal.best(each, BigDecimal.ONE, want.supply().length())
+            .map(deal -> deal.offer().equals(scarce))
+            .orElseThrow();
+    BigDecimal most = BigDecimal.valueOf(isCheapest ? scarce.available().orElseThrow() : 0);
+    BigDecimal taken = all.min(most);
+    BigDecimal rest = all.subtract(taken);
+    List<ShoppingLine> lines = new ArrayList<>();
+    if (taken.signum() > 0) {
+      lines.add(new ShoppingLine(want.taking(taken, 0), Optional.of(new Deal(scarce, taken))));
+    }
+    if (rest.signum() > 0 && others.isEmpty()) {
+      lines.add(new ShoppingLine(want.taking(rest, 0).lacking(), Optional.empty()));
+    } else if (rest.signum() > 0) {
+      lines.addAll(enough(want.taking(rest, 0), others));
+    }
+    return lines;
   }
 
   /** What each deal's packs hold, the last of them what is still wanted. */

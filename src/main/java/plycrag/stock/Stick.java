@@ -8,13 +8,34 @@ import plycrag.layout.Member;
  *
  * @param number from 1, in the order of cutting
  * @param length as sold or as it is at hand, mm
- * @param isAtHand whether it need not be bought
+ * @param source where it comes from
  * @param cuts from its left end on, the longest first
  */
-public record Stick(int number, double length, boolean isAtHand, List<Cut> cuts) {
+public record Stick(int number, double length, Source source, List<Cut> cuts) {
+
+  /** Where a stick comes from. */
+  public enum Source {
+    /** The merchant has it. */
+    BOUGHT,
+    /** It need not be bought. */
+    AT_HAND,
+    /** Sold, but no more of it are there: it is to be found elsewhere. */
+    LACKING
+  }
+
   /** Copies the cuts. */
   public Stick {
     cuts = List.copyOf(cuts);
+  }
+
+  /** Whether it need not be bought. */
+  public boolean isAtHand() {
+    return source == Source.AT_HAND;
+  }
+
+  /** Whether it is beyond what the merchant has. */
+  public boolean isLacking() {
+    return source == Source.LACKING;
   }
 
   /**

@@ -25,7 +25,8 @@ final class StickFiller {
   List<Stick> sticks(CuttingPlan plan) {
     List<CuttingPlan.Cut> ordered = new ArrayList<>(plan.patterns());
     ordered.sort(
-        Comparator.comparing((CuttingPlan.Cut cut) -> !measure.isAtHand(cut.stock()))
+        Comparator.comparing((CuttingPlan.Cut cut) -> !isAtHand(cut))
+            .thenComparing(cut -> measure.source(cut.stock()) == Stick.Source.LACKING)
             .thenComparing(cut -> -measure.stockLength(cut.stock()))
             .thenComparing(cut -> -cut.lengths().get(0)));
     List<Stick> sticks = new ArrayList<>();
@@ -37,6 +38,10 @@ final class StickFiller {
     return sticks;
   }
 
+  private boolean isAtHand(CuttingPlan.Cut cut) {
+    return measure.source(cut.stock()) == Stick.Source.AT_HAND;
+  }
+
   private Stick stick(int number, CuttingPlan.Cut cut) {
     List<Stick.Cut> cuts = new ArrayList<>();
     double offset = measure.stock().endTrim();
@@ -46,6 +51,6 @@ final class StickFiller {
       offset += member.length() + measure.stock().kerf();
     }
     int stock = cut.stock();
-    return new Stick(number, measure.stockLength(stock), measure.isAtHand(stock), cuts);
+    return new Stick(number, measure.stockLength(stock), measure.source(stock), cuts);
   }
 }

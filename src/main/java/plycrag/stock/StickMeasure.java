@@ -36,20 +36,48 @@ record StickMeasure(LengthUnit unit, StockParameters stock, StickPrices prices) 
     return length * step();
   }
 
-  /** Whether a stock of the task is at hand. */
-  boolean isAtHand(int index) {
-    return index >= stock.carried().size();
+  /**
+   * Sticks that the task knows as one stock.
+   *
+   * @param length as it was given, mm
+   * @param price in the task's unit
+   * @param limit how many there are
+   * @param isAtHand whether they need not be bought
+   */
+  private record Kind(double length, long price, int limit, boolean isAtHand) {}
+
+  /** Where sticks of the task come from; beyond its stocks are those lacking. */
+  Stick.Source source(int index) {
+    List<Kind> kinds = kinds();
+    if (index >= kinds.size()) {
+      return Stick.Source.LACKING;
+    }
+    return kinds.get(index).isAtHand() ? Stick.Source.AT_HAND : Stick.Source.BOUGHT;
   }
 
-  /** The length of a stock of the task as it was given, mm. */
+  /** The length of a stock of the task as it was given, or of one lacking, mm. */
   double stockLength(int index) {
-    return stockLengths().get(index);
+    List<Kind> kinds = kinds();
+    return kinds.get(index % kinds.size()).length();
   }
 
-  private List<Double> stockLengths() {
-    List<Double> lengths = new ArrayList<>(stock.carried());
-    stock.atHand().stream().distinct().sorted().forEach(lengths::add);
-    return lengths;
+  /** What is sold, ascending, then what is at hand. */
+  private List<Kind> kinds() {
+    List<Kind> kinds = new ArrayList<>();
+    List<Double> carried = stock.carried();
+    for (int index = 0; index < carried.size(); index++) {
+      double length = carried.get(index);
+      for (StickPrices.Tier tier : prices.of(index)) {
+        long price = prices.isKnown() ? tier.hundredths() : down(length);
+        kinds.add(new Kind(length, price, tier.limit(), false));
+      }
+    }
+    stock.atHand().stream()
+        .distinct()
+        .sorted()
+        .map(length -> new Kind(length, 0, Collections.frequency(stock.atHand(), length), true))
+        .forEach(kinds::add);
+    return kinds;
   }
 
   /** The task: what is at hand costs nothing, what is bought its price or else its length. */
@@ -58,22 +86,16 @@ record StickMeasure(LengthUnit unit, StockParameters stock, StickPrices prices) 
     members.forEach(member -> demands.merge(length(member), 1, Integer::sum));
     List<CuttingTask.Piece> pieces = new ArrayList<>();
     demands.forEach((length, demand) -> pieces.add(new CuttingTask.Piece(length, demand)));
-    List<CuttingTask.Stock> stocks = new ArrayList<>();
-    List<Double> lengths = stockLengths();
-    for (int index = 0; index < lengths.size(); index++) {
-      stocks.add(stock(index, lengths.get(index)));
-    }
+    List<CuttingTask.Stock> stocks =
+        kinds().stream()
+            .map(kind -> new CuttingTask.Stock(down(kind.length()), kind.price(), kind.limit()))
+            .toList();
     return new CuttingTask(pieces, stocks, up(stock.kerf()), up(stock.endTrim()));
   }
 
-  private CuttingTask.Stock stock(int index, double length) {
-    if (isAtHand(index)) {
-      return new CuttingTask.Stock(down(length), 0, Collections.frequency(stock.atHand(), length));
-    }
-    return prices.isKnown()
-        ? new CuttingTask.Stock(
-            down(length), prices.hundredths().get(index), CuttingTask.Stock.UNLIMITED)
-        : CuttingTask.Stock.byLength(down(length));
+  /** How many of the task's stocks are sold; those at hand come after. */
+  int sold() {
+    return (int) kinds().stream().filter(kind -> !kind.isAtHand()).count();
   }
 
   private long up(double length) {

@@ -3,7 +3,6 @@ package plycrag.stock;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
@@ -11,11 +10,12 @@ import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.params.PriceList;
 import plycrag.stock.cutting.CuttingPlan;
-import plycrag.stock.cutting.CuttingPlanner;
+import plycrag.stock.cutting.ScarceCutting;
 
 /**
  * The sticks of a wall and what is cut from them: at the least cost or, where prices are missing,
- * with the least length bought; then with the least waste.
+ * with the least length bought; then with the least waste. Of what merchants have only so many no
+ * more is taken while the rest will do; what still lacks is planned with and told.
  *
  * @param section of all of them, the smaller side first, mm
  * @param sticks in the order of cutting
@@ -45,9 +45,7 @@ public record StickPlan(String section, List<Stick> sticks, List<Member> tooLong
   static StickPlan of(String section, List<Member> members, StickMeasure measure) {
     List<Member> yielded = members.stream().filter(measure::isYielded).toList();
     List<Member> tooLong = members.stream().filter(member -> !measure.isYielded(member)).toList();
-    Optional<CuttingPlan> plan = CuttingPlanner.plan(measure.task(yielded), STEPS);
-    CuttingPlan found =
-        plan.orElseThrow(() -> new IllegalStateException("bought sticks hold every member"));
+    CuttingPlan found = ScarceCutting.plan(measure.task(yielded), measure.sold(), STEPS);
     List<Stick> sticks = new StickFiller(measure, yielded).sticks(found);
     return new StickPlan(section, sticks, tooLong, outlay(found, sticks, measure));
   }
@@ -64,7 +62,12 @@ public record StickPlan(String section, List<Stick> sticks, List<Member> tooLong
         bought, bought - measure.millimetres(plan.cost() - plan.costBound()));
   }
 
-  /** Of all bought sticks, mm. */
+  /** Those that no merchant of the price list has any more. */
+  public List<Stick> lacking() {
+    return sticks.stream().filter(Stick::isLacking).toList();
+  }
+
+  /** Of all bought sticks, those lacking among them, mm. */
   public double boughtLength() {
     return boughtLength(sticks);
   }

@@ -7,19 +7,31 @@ import java.util.Optional;
 import plycrag.layout.Layout;
 import plycrag.params.Article;
 import plycrag.params.FrameParameters;
+import plycrag.params.Offer;
 import plycrag.params.PriceList;
+import plycrag.stock.cutting.CuttingTask;
 
 /**
- * What each length of timber costs with tax.
+ * What each length of timber costs with tax, and how many sticks of it there are.
  *
- * @param currency of the prices, empty if there are none
- * @param hundredths for each length that can be carried home, ascending; empty unless all of them
- *     have a price
+ * @param currency of the prices; empty unless every length that can be carried home has a price
+ * @param lengths for each length that can be carried home, ascending, what is sold of it; empty
+ *     where nothing is known of any
  */
-record StickPrices(String currency, List<Long> hundredths) {
-  /** Copies the prices. */
+record StickPrices(String currency, List<List<Tier>> lengths) {
+  private static final Tier OPEN = new Tier(0, CuttingTask.Stock.UNLIMITED);
+
+  /**
+   * Sticks of one length at one price.
+   *
+   * @param hundredths of the currency; 0 where prices are not known
+   * @param limit how many there are
+   */
+  record Tier(long hundredths, int limit) {}
+
+  /** Copies the lengths. */
   StickPrices {
-    hundredths = List.copyOf(hundredths);
+    lengths = lengths.stream().map(List::copyOf).toList();
   }
 
   static StickPrices none() {
@@ -28,21 +40,51 @@ record StickPrices(String currency, List<Long> hundredths) {
 
   static StickPrices of(Layout layout, PriceList prices) {
     FrameParameters frame = layout.wall().frame();
-    List<Long> hundredths = new ArrayList<>();
+    List<List<Tier>> priced = new ArrayList<>();
+    List<List<Tier>> unpriced = new ArrayList<>();
     for (double length : layout.wall().stock().carried()) {
       List<Double> size = List.of(frame.breadth(), frame.depth(), length);
-      Optional<BigDecimal> cost =
-          Deal.best(prices.of(Article.TIMBER, size), BigDecimal.ONE, length).flatMap(Deal::cost);
-      if (cost.isEmpty()) {
-        return none();
-      }
-      hundredths.add(cost.get().movePointRight(2).longValueExact());
+      ScarceOffer offers = ScarceOffer.of(prices.of(Article.TIMBER, size));
+      priced.add(tiers(offers, length));
+      unpriced.add(List.of(offers.others().isEmpty() ? limited(offers) : OPEN));
     }
-    return new StickPrices(prices.currency(), hundredths);
+    return priced.stream().noneMatch(List::isEmpty)
+        ? new StickPrices(prices.currency(), priced)
+        : new StickPrices("", unpriced);
+  }
+
+  private static Tier limited(ScarceOffer offers) {
+    return offers.available().map(most -> new Tier(0, most)).orElse(OPEN);
+  }
+
+  /** What is sold of a length; nothing if what there is enough of has no price. */
+  private static List<Tier> tiers(ScarceOffer offers, double length) {
+    List<Tier> tiers = new ArrayList<>();
+    offers
+        .scarce()
+        .flatMap(scarce -> hundredths(List.of(scarce), length))
+        .ifPresent(cost -> tiers.add(new Tier(cost, offers.available().orElseThrow())));
+    if (!offers.others().isEmpty()) {
+      Optional<Long> cost = hundredths(offers.others(), length);
+      cost.ifPresent(each -> tiers.add(new Tier(each, CuttingTask.Stock.UNLIMITED)));
+      return cost.isPresent() ? tiers : List.of();
+    }
+    return tiers;
+  }
+
+  private static Optional<Long> hundredths(List<Offer> offers, double length) {
+    return Deal.best(offers, BigDecimal.ONE, length)
+        .flatMap(Deal::cost)
+        .map(cost -> cost.movePointRight(2).longValueExact());
   }
 
   /** Whether plans are counted by cost. */
   boolean isKnown() {
-    return !hundredths.isEmpty();
+    return !currency.isEmpty();
+  }
+
+  /** What is sold of a length, by its place among those that can be carried home. */
+  List<Tier> of(int index) {
+    return lengths.isEmpty() ? List.of(OPEN) : lengths.get(index);
   }
 }

@@ -43,6 +43,11 @@ public record Want(
     return new Want(group, what, size, amount, supply, other);
   }
 
+  /** The same, beyond what the price list's merchant has. */
+  Want lacking() {
+    return new Want(group, what + ", beyond what is available", size, amount, supply, note);
+  }
+
   /** As much of it. */
   Want taking(BigDecimal quantity, int spare) {
     return new Want(group, what, size, new Amount(quantity, amount.unit(), spare), supply, note);

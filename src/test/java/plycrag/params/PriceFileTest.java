@@ -25,9 +25,9 @@ class PriceFileTest {
   private static final String LIST =
       """
       # merchants, spring
-      currency,article , size,unit,contents,price,tax,mass
+      currency,article , size,unit,contents,price,tax,mass,available
 
-      EUR,timber,45 x 90 x 3000 mm,piece,,11.00,20,5.5
+      EUR,timber,45 x 90 x 3000 mm,piece,,11.00,20,5.5,12
       EUR, "timber","3 1/2 x 1 1/2 in",metre,,4.5,,
       EUR,sheet screw,,pack,200,,20
       """
@@ -56,7 +56,8 @@ class PriceFileTest {
                 BigDecimal.ONE,
                 Optional.of(new BigDecimal("11.00")),
                 new BigDecimal("20"),
-                Optional.of(new BigDecimal("5.5"))),
+                Optional.of(new BigDecimal("5.5")),
+                Optional.of(12)),
             new Offer(
                 Article.TIMBER,
                 List.of(38.1, 88.9),
@@ -64,6 +65,7 @@ class PriceFileTest {
                 BigDecimal.ONE,
                 Optional.of(new BigDecimal("4.5")),
                 BigDecimal.ZERO,
+                Optional.empty(),
                 Optional.empty()),
             new Offer(
                 Article.SHEET_SCREW,
@@ -72,6 +74,7 @@ class PriceFileTest {
                 new BigDecimal("200"),
                 Optional.empty(),
                 new BigDecimal("20"),
+                Optional.empty(),
                 Optional.empty()));
   }
 

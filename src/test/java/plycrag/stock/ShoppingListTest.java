@@ -1,6 +1,7 @@
 package plycrag.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -10,6 +11,8 @@ import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.files.csv.CsvWriter;
+import plycrag.finding.Finding;
+import plycrag.finding.Severity;
 import plycrag.params.PriceFile;
 import plycrag.params.PriceList;
 
@@ -113,6 +116,62 @@ class ShoppingListTest {
         .isEqualTo(new Outlay.OfMoney(new BigDecimal("25.00"), new BigDecimal("25.00"), "EUR"));
     assertThat(line(list(wall, cheap), "structural timber").cost())
         .contains(new BigDecimal("25.00"));
+  }
+
+  /**
+   * Five of 3000 would cost 25. There are two: they hold a stud, or two plates and a blocking; two
+   * studs and a blocking come from one of 6000. That is 26.
+   */
+  @Test
+  void theCuttingPlanTakesNoMoreThanIsAvailable() {
+    String wall = WALL + "\n[stock]\nlengths = [3000, 6000]\n";
+    PriceList two =
+        available("timber,45x90x3000mm,piece,5,EUR,2\ntimber,45x90x6000mm,piece,16,EUR,\n");
+    StickPlan plan = StickPlan.of(Walls.judged(wall), two);
+    assertThat(plan.sticks()).extracting(Stick::length).containsExactly(6000.0, 3000.0, 3000.0);
+    assertThat(plan.lacking()).isEmpty();
+    assertThat(plan.outlay())
+        .isEqualTo(new Outlay.OfMoney(new BigDecimal("26.00"), new BigDecimal("26.00"), "EUR"));
+    assertThat(Shortage.of(Walls.judged(wall), two)).isEqualTo(Optional.empty());
+  }
+
+  private static PriceList available(String rows) {
+    String header = "article,size,unit,price,currency,available\n";
+    return PriceFile.read("prices.csv", TestFiles.bytes(header + rows)).prices().orElseThrow();
+  }
+
+  /** Five sticks of 3000 hold the frame, and fewer do not; three are there. */
+  @Test
+  void whatIsShortIsToldOnceAndHasNoPrice() {
+    String wall = WALL + "\n[stock]\nlengths = [3000]\n";
+    PriceList three = available("timber,45x90x3000mm,piece,5,EUR,3\n");
+    StickPlan plan = StickPlan.of(Walls.judged(wall), three);
+    assertThat(plan.sticks()).extracting(Stick::source).hasSize(5).endsWith(Stick.Source.LACKING);
+    assertThat(plan.lacking()).hasSize(2);
+    Finding finding = Shortage.of(Walls.judged(wall), three).orElseThrow();
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+    assertThat(finding.sentence())
+        .startsWith("the price list has too few sticks of 45x90 mm: 2 sticks are short, 2 of 3000");
+    assertThat(finding.suggestion()).isNotEmpty();
+    ShoppingList list = list(wall, three);
+    assertThat(list.lines().stream().filter(line -> line.want().group().equals("timber")))
+        .extracting(line -> line.units().intValueExact(), ShoppingLine::isPriceMissing)
+        .containsExactly(tuple(3, false), tuple(2, true));
+    assertThat(Costs.of(list).total().isComplete()).isFalse();
+  }
+
+  /** Five sticks of 3 m: two by the piece at 5, three by the metre at 2, which is 6 each. */
+  @Test
+  void scarceSticksAreTakenFirstAndTheRestByTheMetre() {
+    String wall = WALL + "\n[stock]\nlengths = [3000]\n";
+    PriceList both = available("timber,45x90x3000mm,piece,5,EUR,2\ntimber,45x90 mm,metre,2,EUR,\n");
+    assertThat(StickPlan.of(Walls.judged(wall), both).outlay())
+        .isEqualTo(new Outlay.OfMoney(new BigDecimal("28.00"), new BigDecimal("28.00"), "EUR"));
+    assertThat(
+            list(wall, both).lines().stream().filter(line -> line.want().group().equals("timber")))
+        .extracting(ShoppingLine::soldAs, line -> line.cost().orElseThrow())
+        .containsExactly(
+            tuple("piece", new BigDecimal("10.00")), tuple("metre", new BigDecimal("18.00")));
   }
 
   /** Where one length has no price the plan is counted by length, as without a list. */

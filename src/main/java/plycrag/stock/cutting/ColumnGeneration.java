@@ -55,12 +55,7 @@ final class ColumnGeneration {
     this.incumbent = incumbent;
     this.effort = effort;
     this.greedy = new Greedy(packing, incumbent, effort);
-    this.unit =
-        IntStream.range(0, packing.bins().size())
-            .filter(packing::isUnlimited)
-            .mapToLong(bin -> packing.bins().get(bin).weight())
-            .min()
-            .orElseThrow();
+    this.unit = packing.unit();
   }
 
   /** Relaxes a remainder; ends early once it cannot beat the best packing known. */
@@ -73,7 +68,7 @@ final class ColumnGeneration {
       long[] values = scaled(solution.values());
       Knapsack knapsack =
           new Knapsack(packing.sizes(), values, rest.demands(), packing.greatestCapacity(), effort);
-      DualBound dual = new DualBound(packing, values, knapsack);
+      DualBound dual = new DualBound(packing, values, knapsack, rest);
       if (best == null || dual.slack(rest, 0) < best.slack(rest, 0)) {
         best = dual;
       }

@@ -11,11 +11,13 @@ final class Packing {
   private final int[] sizes;
   private final int[] demands;
   private final List<Bin> bins;
+  private final long unit;
 
-  Packing(int[] sizes, int[] demands, List<Bin> bins) {
+  Packing(int[] sizes, int[] demands, List<Bin> bins, long unit) {
     this.sizes = sizes;
     this.demands = demands;
     this.bins = bins;
+    this.unit = unit;
   }
 
   /** Falling. */
@@ -28,9 +30,14 @@ final class Packing {
     return demands;
   }
 
-  /** What they go into, at least one of them unlimited and as long as the longest. */
+  /** What they go into, at least one of them unlimited and long enough for every piece. */
   List<Bin> bins() {
     return bins;
+  }
+
+  /** The weight of an ordinary bin, neither at hand nor a last resort; linear programs use it. */
+  long unit() {
+    return unit;
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
@@ -47,11 +48,17 @@ record PackingTask(
     bins.replaceAll(bin -> new Packing.Bin(bin.capacity(), bin.weight() / divisor, bin.limit()));
     int[] sizes =
         lengths.stream().mapToInt(one -> Math.toIntExact((one + task.kerf()) / size)).toArray();
+    long unit = unit(task, stocks, bins);
     addLastResort(bins, sizes[0], task.count());
     int[] wanted = demands.values().stream().mapToInt(Integer::intValue).toArray();
     long priceStep = common(stocks.stream().mapToLong(i -> task.stocks().get(i).price()));
     return new PackingTask(
-        new Packing(sizes, wanted, List.copyOf(bins)), lengths, stocks, base, divisor, priceStep);
+        new Packing(sizes, wanted, List.copyOf(bins), unit),
+        lengths,
+        stocks,
+        base,
+        divisor,
+        priceStep);
   }
 
   private static List<Integer> useful(CuttingTask task, long shortest) {
@@ -78,13 +85,22 @@ record PackingTask(
         : Math.addExact(Math.multiplyExact(stock.price(), base), stock.length());
   }
 
+  /** Of the lightest bin that costs something; of any if none does. */
+  private static long unit(CuttingTask task, List<Integer> stocks, List<Packing.Bin> bins) {
+    return IntStream.range(0, bins.size())
+        .filter(bin -> task.stocks().get(stocks.get(bin)).price() > 0)
+        .mapToLong(bin -> bins.get(bin).weight())
+        .min()
+        .orElseGet(() -> bins.stream().mapToLong(Packing.Bin::weight).min().orElse(1));
+  }
+
   private static void addLastResort(List<Packing.Bin> bins, int greatestSize, int count) {
     int longest = bins.stream().mapToInt(Packing.Bin::capacity).max().orElse(0);
     if (longest < greatestSize) {
       throw new IllegalArgumentException("a piece is longer than every stick");
     }
     boolean isMissing =
-        bins.stream().noneMatch(bin -> bin.capacity() == longest && bin.limit() >= count);
+        bins.stream().noneMatch(bin -> bin.capacity() >= greatestSize && bin.limit() >= count);
     if (isMissing) {
       long heaviest = bins.stream().mapToLong(Packing.Bin::weight).max().orElse(1);
       bins.add(new Packing.Bin(longest, Math.multiplyExact(heaviest + 1, count), count));

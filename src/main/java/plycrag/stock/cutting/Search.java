@@ -49,7 +49,7 @@ final class Search {
     long[] values = Arrays.stream(sizes).asLongStream().toArray();
     Knapsack bySize =
         new Knapsack(sizes, values, packing.demands(), packing.greatestCapacity(), effort);
-    incumbent.raise(new DualBound(packing, values, bySize).of(all));
+    incumbent.raise(new DualBound(packing, values, bySize, all).of(all));
     Greedy greedy = new Greedy(packing, incumbent, effort);
     List<Pattern> known = new ArrayList<>();
     for (long bonus = 0; bonus <= MOST_BONUS; bonus++) {
