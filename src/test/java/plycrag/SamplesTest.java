@@ -143,9 +143,13 @@ class SamplesTest {
   void theBookStandsAlone(Path folder) {
     String page = TestFiles.read(folder.resolve("index.html"));
     assertThat(page)
-        .doesNotContainPattern("(src|href)=\"(?!#|labels\\.html\"|drawings/drawings\\.pdf\")")
+        .doesNotContainPattern("(src|href)=\"(?!#|labels\\.html\"|drawings/drawings\\.pdf\"|build-book\\.pdf\")")
         .doesNotContain("<script", "url(", "@import")
         .containsPattern("Support (not designed: frame only|set out, its strength not calculated)")
         .contains("For bouldering only");
+    for (String other : List.of("labels.html", "drawings/drawings.pdf", "build-book.pdf")) {
+      assertThat(page).contains("href=\"" + other + "\"");
+      assertThat(folder.resolve(other)).isRegularFile();
+    }
   }
 }
