@@ -143,7 +143,8 @@ class SamplesTest {
   void theBookStandsAlone(Path folder) {
     String page = TestFiles.read(folder.resolve("index.html"));
     assertThat(page)
-        .doesNotContainPattern("(src|href)=\"(?!#|labels\\.html\"|drawings/drawings\\.pdf\"|build-book\\.pdf\")")
+        .doesNotContainPattern(
+            "(src|href)=\"(?!#|labels\\.html\"|drawings/drawings\\.pdf\"|build-book\\.pdf\")")
         .doesNotContain("<script", "url(", "@import")
         .containsPattern("Support (not designed: frame only|set out, its strength not calculated)")
         .contains("For bouldering only");

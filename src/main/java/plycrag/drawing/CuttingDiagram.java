@@ -15,17 +15,18 @@ import plycrag.units.Tape;
 
 /**
  * How sticks are cut: a bar for each, to scale from its left end on, its pieces with mark and
- * length, kerfs at their width, trimmed ends and offcut hatched.
+ * length, kerfs at their width, trimmed ends and offcut hatched. It keeps to the width of a page:
+ * what is too narrow for its words has them below the bar, with a leader.
  */
 public final class CuttingDiagram {
-  /** How many sticks go on a page. */
-  private static final int A_PAGE = 7;
+  /** What sticks take of a page from top to bottom on paper, mm. */
+  private static final double A_PAGE = 150;
 
   /** Height of a bar on paper, mm. */
-  private static final double BAR = 10;
+  private static final double BAR = 12;
 
   /** From bar to bar on paper, mm; a bar's heading stands between. */
-  private static final double STEP = 19;
+  private static final double STEP = 21;
 
   /** The least width of a piece that holds its mark and length side by side on paper, mm. */
   private static final double LEAST = 7.5;
@@ -39,43 +40,75 @@ public final class CuttingDiagram {
   private final List<Stick> sticks;
   private final Tape tape;
   private final Sketch sketch;
-  private final double width;
+  private final PieceLeaders leaders;
+  private double reach;
 
-  private CuttingDiagram(CheckedLayout checked, List<Stick> sticks) {
+  private CuttingDiagram(CheckedLayout checked, List<Stick> sticks, double width) {
     this.checked = checked;
     this.sticks = sticks;
     this.tape = checked.layout().wall().tape();
-    this.width = sticks.stream().mapToDouble(Stick::length).max().orElseThrow();
-    double shortest =
-        sticks.stream()
-            .flatMap(stick -> stick.cuts().stream())
-            .mapToDouble(cut -> cut.member().length())
-            .min()
-            .orElseThrow();
-    this.sketch = new Sketch(Scale.legible(width, 1, shortest * LabelSpread.STEP / LEAST));
+    this.reach = width;
+    this.sketch = new Sketch(Scale.fitting(reach, 1));
+    this.leaders = new PieceLeaders(sketch, tape);
   }
 
   /** The diagram of some sticks of a plan, at least one. */
   public static Drawing of(CheckedLayout checked, StickPlan plan, List<Stick> sticks) {
-    return new CuttingDiagram(checked, sticks).drawing(plan);
+    return new CuttingDiagram(checked, sticks, longest(plan)).drawing(plan);
   }
 
-  /** The diagrams of all sticks of a plan, so many on each as go on a page. */
+  /** So that all pages are to one scale. */
+  private static double longest(StickPlan plan) {
+    return plan.sticks().stream().mapToDouble(Stick::length).max().orElseThrow();
+  }
+
+  /** The diagrams of all sticks of a plan, at one scale, so many on each as go on a page. */
   public static List<Drawing> pages(CheckedLayout checked, StickPlan plan) {
-    List<Stick> sticks = plan.sticks();
     List<Drawing> pages = new ArrayList<>();
-    for (int from = 0; from < sticks.size(); from += A_PAGE) {
-      int to = Math.min(from + A_PAGE, sticks.size());
-      pages.add(of(checked, plan, sticks.subList(from, to)));
+    List<Stick> left = plan.sticks();
+    while (!left.isEmpty()) {
+      int fit = new CuttingDiagram(checked, left, longest(plan)).fitting();
+      pages.add(of(checked, plan, left.subList(0, fit)));
+      left = left.subList(fit, left.size());
     }
     return pages;
   }
 
+  /** How many of the sticks go on a page, one at least. */
+  private int fitting() {
+    double used = room(sticks.get(0));
+    int fit = 1;
+    while (fit < sticks.size() && used + room(sticks.get(fit)) <= A_PAGE) {
+      used += room(sticks.get(fit));
+      fit++;
+    }
+    return fit;
+  }
+
+  /** What a stick takes on paper with its heading and what hangs below it, mm. */
+  private double room(Stick stick) {
+    return STEP + leaders.room(narrow(stick));
+  }
+
+  private List<Stick.Cut> narrow(Stick stick) {
+    return stick.cuts().stream().filter(this::isNarrow).toList();
+  }
+
+  /** Whether neither a line of words goes into a piece nor two upright ones. */
+  private boolean isNarrow(Stick.Cut cut) {
+    double width = cut.end() - cut.offset();
+    String mark = cut.member().mark();
+    String length = tape.reading(cut.member().length());
+    boolean isTall = mostly(mark, length) + MARGIN > BAR;
+    return width < sketch.paper(isTall ? mostly(mark, length) + MARGIN : LEAST);
+  }
+
   private Drawing drawing(StickPlan plan) {
     double base = 0;
+    double width = reach;
     for (Stick stick : sticks) {
-      base -= sketch.paper(STEP);
-      draw(stick, base);
+      draw(stick, base - sketch.paper(STEP));
+      base -= sketch.paper(room(stick));
     }
     List<String> notes =
         List.of(
@@ -84,7 +117,7 @@ public final class CuttingDiagram {
     double unused = sketch.paper(RunningDimensions.ROOM - 3);
     double left = Math.min(unused, width / 2);
     double low = Math.min(base + unused, -sketch.paper(1));
-    Extent view = new Extent(left, low, width + sketch.paper(BESIDE), 0);
+    Extent view = new Extent(left, low, Math.max(width + sketch.paper(BESIDE), reach), 0);
     return new ViewPage(view, false).finish(checked, sketch, "Cutting plan", notes);
   }
 
@@ -103,6 +136,7 @@ public final class CuttingDiagram {
       drawWaste(0, trim, base);
     }
     stick.cuts().forEach(cut -> drawPiece(cut, base));
+    reach = Math.max(reach, leaders.draw(narrow(stick), base));
     double end = stick.cuts().get(stick.cuts().size() - 1).end();
     if (stick.length() - end > sketch.paper(0.1)) {
       drawWaste(end, stick.length(), base);
@@ -116,15 +150,22 @@ public final class CuttingDiagram {
     double right = cut.end();
     sketch.area(Layers.TINT, corners(left, right, base), Fill.TIMBER);
     frame(Layers.PARTS, left, right, base);
+    if (!isNarrow(cut)) {
+      name(cut, base);
+    }
+  }
+
+  private void name(Stick.Cut cut, double base) {
+    double width = cut.end() - cut.offset();
     String mark = cut.member().mark();
     String length = tape.reading(cut.member().length());
-    double middle = (left + right) / 2;
+    double middle = (cut.offset() + cut.end()) / 2;
     double needed = TextSize.width(mark + " " + length, Sketch.LARGE) + 2 * MARGIN;
     double centre = base + sketch.paper(BAR / 2);
-    if (right - left >= sketch.paper(needed)) {
+    if (width >= sketch.paper(needed)) {
       sketch.label(
           Layers.TEXT, new Xy(middle, centre), mark + "  " + length, Sketch.LARGE, Anchor.MIDDLE);
-    } else if (right - left >= sketch.paper(stackedWidth(mark, length))) {
+    } else if (width >= sketch.paper(mostly(mark, length) + MARGIN)) {
       double apart = sketch.paper(2.2);
       small(new Xy(middle, centre + apart), mark);
       small(new Xy(middle, centre - apart), length);
@@ -135,10 +176,9 @@ public final class CuttingDiagram {
     }
   }
 
-  private static double stackedWidth(String mark, String length) {
-    double mostly =
-        Math.max(TextSize.width(mark, Sketch.SMALL), TextSize.width(length, Sketch.SMALL));
-    return mostly + MARGIN;
+  /** The width of the longer of two small texts on paper, mm. */
+  private static double mostly(String mark, String length) {
+    return Math.max(TextSize.width(mark, Sketch.SMALL), TextSize.width(length, Sketch.SMALL));
   }
 
   /** On the hatching where there is room, beside the bar where not. */
