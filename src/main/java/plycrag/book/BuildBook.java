@@ -289,6 +289,7 @@ public final class BuildBook {
                 + " in the sheet"
                 + pilot
                 + "."));
+    blocks.addAll(Listings.coverStrips(checked));
     for (FacetLayout facet : layout.facets()) {
       blocks.add(
           new Figure(

@@ -13,6 +13,8 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
+import plycrag.layout.CoverStrip;
+import plycrag.layout.CoverStrips;
 import plycrag.layout.EndCut;
 import plycrag.layout.Joint;
 import plycrag.stock.CutList;
@@ -55,6 +57,24 @@ final class Listings {
     String mitre = Decimal.of(Math.abs(end.mitre()), 1);
     String both = mitre.equals("0") ? tilt : tilt + " / " + mitre + "° mitre";
     return end.isPointed() ? both + ", pointed" : both;
+  }
+
+  /** What covers gaps at folds; nothing if none are left. */
+  static List<Block> coverStrips(CheckedLayout checked) {
+    Tape tape = checked.layout().wall().tape();
+    List<List<Cell>> rows = new ArrayList<>();
+    for (CoverStrip strip : CoverStrips.of(checked.layout()).strips()) {
+      rows.add(
+          List.of(
+              Cell.of(strip.mark()),
+              Cell.of(strip.over()),
+              Cell.of(tape.reading(strip.length()) + " x " + tape.text(strip.width())),
+              Cell.of(strip.from())));
+    }
+    List<String> columns = List.of("Mark", "Over the gap", "Size", "From");
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(new Listing(new Table("Cover strips", columns, rows)));
   }
 
   /** The cuts for which the saw is tilted, alike ones together; nothing if there are none. */

@@ -12,6 +12,8 @@ import plycrag.document.Extent;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
 import plycrag.layout.AlikeSheets;
+import plycrag.layout.CoverStrip;
+import plycrag.layout.CoverStrips;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.nest.SheetCutting.SawCut;
@@ -20,7 +22,7 @@ import plycrag.units.Tape;
 
 /**
  * How a sheet comes apart: its pieces with mark and size, the saw cuts numbered in their order, the
- * offcuts with their sizes; to fit a page.
+ * offcuts with their sizes, the cover strips cut from these; to fit a page.
  */
 public final class SheetSawing {
   private static final double AROUND = 0.8;
@@ -38,11 +40,13 @@ public final class SheetSawing {
   private final LaidSheet sheet;
   private final Tape tape;
   private final Sketch sketch;
+  private final List<CoverStrip.Part> strips;
   private final List<Envelope> taken = new ArrayList<>();
 
   private SheetSawing(CheckedLayout checked, LaidSheet sheet) {
     this.checked = checked;
     this.sheet = sheet;
+    this.strips = strips(checked, sheet);
     this.tape = checked.layout().wall().tape();
     this.sketch = new Sketch(Scale.fitting(sheet.stock().width(), sheet.stock().height()));
   }
@@ -55,7 +59,15 @@ public final class SheetSawing {
   /** Whether a sheet is cut at all, and not like an earlier one. */
   public static boolean isNeeded(CheckedLayout checked, LaidSheet sheet) {
     boolean first = new AlikeSheets(checked.layout().sheets()).earlier(sheet).isEmpty();
-    return first && (sheet.pieces().size() > 1 || !sheet.stock().cutting().cuts().isEmpty());
+    boolean isCut = sheet.pieces().size() > 1 || !sheet.stock().cutting().cuts().isEmpty();
+    return !strips(checked, sheet).isEmpty() || (first && isCut);
+  }
+
+  private static List<CoverStrip.Part> strips(CheckedLayout checked, LaidSheet sheet) {
+    return CoverStrips.of(checked.layout()).strips().stream()
+        .flatMap(strip -> strip.parts().stream())
+        .filter(part -> part.sheet().filter(sheet.mark()::equals).isPresent())
+        .toList();
   }
 
   private Drawing drawing() {
@@ -64,6 +76,7 @@ public final class SheetSawing {
       SheetOutline.of(laid).drawCut(sketch, Layers.OUTLINE);
       FreeSpot.addEdges(laid.placement().of(laid.piece().blank()), taken);
     }
+    strips.forEach(this::draw);
     Datum.outside(sketch, new Xy(0, 0), 1);
     List<SawCut> cuts = cuts();
     cuts.forEach(this::draw);
@@ -71,19 +84,38 @@ public final class SheetSawing {
       number(cuts.get(order - 1), String.valueOf(order));
     }
     sheet.pieces().forEach(this::label);
+    strips.forEach(this::label);
     sheet.stock().cutting().offcuts().forEach(this::label);
     Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
     String title = "Cutting sheet " + String.join(", ", marks());
     return new ViewPage(view, false).finish(checked, sketch, title, notes(cuts));
   }
 
+  /** A sheet with strips is told apart from those that are else like it. */
   private List<String> marks() {
+    if (!strips.isEmpty()) {
+      return List.of(sheet.mark());
+    }
     return new AlikeSheets(checked.layout().sheets()).marks(sheet);
   }
 
   private List<SawCut> cuts() {
     boolean saw = checked.layout().wall().nesting().cutWith() == CutWith.SAW;
     return saw ? sheet.stock().cutting().cuts() : List.of();
+  }
+
+  private void draw(CoverStrip.Part strip) {
+    Polygon area = Shapes.rectangle(strip.place());
+    sketch.outline(Layers.PARTS, corners(strip.place()));
+    FreeSpot.addEdges(area, taken);
+  }
+
+  private static List<Xy> corners(Envelope box) {
+    return List.of(
+        new Xy(box.getMinX(), box.getMinY()),
+        new Xy(box.getMaxX(), box.getMinY()),
+        new Xy(box.getMaxX(), box.getMaxY()),
+        new Xy(box.getMinX(), box.getMaxY()));
   }
 
   private void draw(SawCut cut) {
@@ -129,6 +161,18 @@ public final class SheetSawing {
     if (!write(area, mark + ": " + size(laid.box()))) {
       write(area, mark);
     }
+  }
+
+  /** In the middle of a strip, along it; strips are wide enough for a line of words. */
+  private void label(CoverStrip.Part strip) {
+    Envelope box = strip.place();
+    Xy middle = new Xy(box.centre().x, box.centre().y);
+    if (box.getWidth() >= box.getHeight()) {
+      sketch.label(Layers.TEXT, middle, strip.mark(), Sketch.SMALL, Anchor.MIDDLE);
+    } else {
+      sketch.labelUp(Layers.TEXT, middle, strip.mark(), Sketch.SMALL, Anchor.MIDDLE);
+    }
+    taken.add(box);
   }
 
   private void label(Envelope offcut) {
@@ -182,6 +226,9 @@ public final class SheetSawing {
     for (int from = 0; from < offcuts.size(); from += A_LINE) {
       List<Envelope> some = offcuts.subList(from, Math.min(from + A_LINE, offcuts.size()));
       notes.add("Offcuts: " + String.join("; ", some.stream().map(this::size).toList()) + ".");
+    }
+    for (CoverStrip.Part strip : strips) {
+      notes.add("Cover strip " + strip.mark() + ": " + size(strip.place()) + ", from an offcut.");
     }
     return notes;
   }

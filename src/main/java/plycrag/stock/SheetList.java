@@ -7,6 +7,8 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.AlikeSheets;
+import plycrag.layout.CoverStrip;
+import plycrag.layout.CoverStrips;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
@@ -15,7 +17,9 @@ import plycrag.params.NestingParameters.CutWith;
 
 /**
  * What is laid on which sheet and how it comes apart: for each sheet a row for itself, one for each
- * piece, one for each saw cut in order, one for each offcut.
+ * piece, one for each saw cut in order, one for each offcut, one for each cover strip that an
+ * offcut yields. Strips that no offcut takes lie on further sheets, whose rows come last and name
+ * none.
  */
 public final class SheetList {
   private static final List<String> COLUMNS =
@@ -37,11 +41,13 @@ public final class SheetList {
 
   private final Layout layout;
   private final AlikeSheets alike;
+  private final List<CoverStrip> strips;
   private final List<List<Cell>> rows = new ArrayList<>();
 
   private SheetList(Layout layout) {
     this.layout = layout;
     this.alike = new AlikeSheets(layout.sheets());
+    this.strips = CoverStrips.of(layout).strips();
   }
 
   /**
@@ -52,6 +58,7 @@ public final class SheetList {
   public static Table of(CheckedLayout checked) {
     SheetList list = new SheetList(checked.layout());
     checked.layout().sheets().forEach(list::add);
+    list.addFurther();
     return new Table("Sheet plan", COLUMNS, list.rows);
   }
 
@@ -67,6 +74,32 @@ public final class SheetList {
     for (Envelope offcut : sheet.stock().cutting().offcuts()) {
       add(sheet, "offcut", List.of(Cell.of(""), Cell.of(""), Cell.of("")), offcut, 0, "");
     }
+    for (CoverStrip strip : strips) {
+      for (CoverStrip.Part part : strip.parts()) {
+        if (part.sheet().filter(sheet.mark()::equals).isPresent()) {
+          add(strip, part, sheet.mark());
+        }
+      }
+    }
+  }
+
+  private void addFurther() {
+    for (CoverStrip strip : strips) {
+      for (CoverStrip.Part part : strip.parts()) {
+        if (part.sheet().isEmpty()) {
+          add(strip, part, "");
+        }
+      }
+    }
+  }
+
+  private void add(CoverStrip strip, CoverStrip.Part part, String sheet) {
+    List<Cell> which = List.of(Cell.of(""), Cell.of(part.mark()), Cell.of(strip.facet()));
+    String joined = strip.parts().size() > 1 ? ", a length of " + strip.mark() : "";
+    String note =
+        "cover strip " + strip.over() + joined + (sheet.isEmpty() ? ", from a further sheet" : "");
+    int turn = part.place().getWidth() >= part.place().getHeight() ? 0 : UPRIGHT;
+    add(List.of(Cell.of(sheet), Cell.of(""), Cell.of("strip")), which, part.place(), turn, note);
   }
 
   private void add(LaidSheet sheet, LaidPiece laid) {
@@ -90,10 +123,13 @@ public final class SheetList {
 
   private void add(
       LaidSheet sheet, String what, List<Cell> which, Envelope box, int turn, String note) {
-    List<Cell> row = new ArrayList<>();
-    row.add(Cell.of(sheet.mark()));
-    row.add(Cell.of(alike.earlier(sheet).map(LaidSheet::mark).orElse("")));
-    row.add(Cell.of(what));
+    String same = alike.earlier(sheet).map(LaidSheet::mark).orElse("");
+    List<Cell> first = List.of(Cell.of(sheet.mark()), Cell.of(same), Cell.of(what));
+    add(first, which, box, turn, note);
+  }
+
+  private void add(List<Cell> first, List<Cell> which, Envelope box, int turn, String note) {
+    List<Cell> row = new ArrayList<>(first);
     row.addAll(which);
     row.add(Cell.mm(box.getMinX()));
     row.add(Cell.mm(box.getMinY()));

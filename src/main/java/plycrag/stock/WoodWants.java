@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import plycrag.geometry.Shapes;
 import plycrag.layout.AlikeSheets;
+import plycrag.layout.CoverStrip;
+import plycrag.layout.CoverStrips;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.nest.SheetKind;
@@ -18,18 +19,14 @@ import plycrag.params.BuyingParameters.TimberWish;
 import plycrag.params.FrameParameters;
 import plycrag.stock.Want.Amount;
 import plycrag.units.Tape;
-import plycrag.wall.Facet;
-import plycrag.wall.Fold;
 
 /** The sheets and sticks of a wall. */
 final class WoodWants {
-  /** How far a cover strip lies on either sheet (common practice, no source), mm. */
-  private static final double STRIP = 30;
-
   private final Layout layout;
   private final StickPlan plan;
   private final BuyingParameters buying;
   private final Tape tape;
+  private final CoverStrips strips;
   private final List<Want> wants = new ArrayList<>();
 
   WoodWants(Layout layout, StickPlan plan, BuyingParameters buying) {
@@ -37,6 +34,7 @@ final class WoodWants {
     this.plan = plan;
     this.buying = buying;
     this.tape = layout.wall().tape();
+    this.strips = CoverStrips.of(layout);
   }
 
   List<Want> wants() {
@@ -50,6 +48,9 @@ final class WoodWants {
     Map<SheetKind, Long> kinds = new LinkedHashMap<>();
     layout.sheets().forEach(sheet -> kinds.merge(sheet.stock().kind(), 1L, Long::sum));
     kinds.forEach((kind, count) -> addSheets(kind, count.intValue()));
+    if (strips.furtherSheets() > 0) {
+      addFurther();
+    }
   }
 
   private void addSheets(SheetKind kind, int count) {
@@ -73,6 +74,18 @@ final class WoodWants {
     add("sheets", what, size, count, supply, note);
   }
 
+  /** For what no offcut takes. */
+  private void addFurther() {
+    double length = layout.wall().sheet().length();
+    double width = layout.wall().sheet().width();
+    double thickness = layout.wall().sheet().thickness();
+    Supply supply =
+        Supply.of(Article.SHEET, length, width, thickness)
+            .weighing(Bulk.plywood(length, width, thickness));
+    String what = "plywood for cover strips that no offcut takes";
+    add("sheets", what, size(length, width), strips.furtherSheets(), supply, "");
+  }
+
   /** Which of a kind are laid and drilled the same; nothing if none are. */
   private String alike(SheetKind kind) {
     AlikeSheets sheets = new AlikeSheets(layout.sheets());
@@ -87,18 +100,17 @@ final class WoodWants {
 
   /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */
   private void addCoverStrips() {
-    for (Facet facet : layout.wall().facets()) {
-      for (Fold fold : facet.folds()) {
-        double gap = layout.wall().foldGap(fold);
-        boolean once = fold.place() == Fold.Place.ABOVE || fold.place() == Fold.Place.RIGHT;
-        if (gap > 0 && once) {
-          String where = fold.isCorner() ? " to the right of facet " : " above facet ";
-          String what = "cover strip from an offcut, over the gap of " + tape.size(gap) + where;
-          double length = Shapes.outerEdges(facet.boundary()).get(fold.side()).getLength();
-          String size = size(length, tape.snapUp(2 * STRIP + gap));
-          add("sheets", what + facet.name(), size, 1, Supply.atHand(), "");
-        }
-      }
+    for (CoverStrip strip : strips.strips()) {
+      String what =
+          "cover strip "
+              + strip.mark()
+              + " over the gap of "
+              + tape.size(strip.gap())
+              + " "
+              + strip.over()
+              + ", "
+              + strip.from();
+      add("sheets", what, size(strip.length(), strip.width()), 1, Supply.atHand(), "");
     }
   }
 
