@@ -12,6 +12,7 @@ import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
 import plycrag.document.Print;
 import plycrag.document.Table;
+import plycrag.drawing.CornerDetail;
 import plycrag.drawing.CuttingDiagram;
 import plycrag.drawing.DrawingSet;
 import plycrag.drawing.ExplodedView;
@@ -140,6 +141,10 @@ public final class Deliverable {
         String fold = "fold-" + fileName(run.get(level).facet().name());
         addView(fold, "Detail", FoldDetail.of(checked, run.get(level - 1), run.get(level)));
       }
+    }
+    List<Drawing> corners = CornerDetail.all(checked);
+    for (int at = 1; at <= corners.size(); at++) {
+      addView("corner-" + at, "Detail", corners.get(at - 1));
     }
     addView("insert-and-seam", "Detail", SheetDetail.of(checked));
     if (!plan.sticks().isEmpty()) {

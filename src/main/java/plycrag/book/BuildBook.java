@@ -17,6 +17,7 @@ import plycrag.document.Book.Section;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
 import plycrag.document.Table;
+import plycrag.drawing.CornerDetail;
 import plycrag.drawing.ExplodedView;
 import plycrag.drawing.FacetView;
 import plycrag.drawing.FoldDetail;
@@ -226,6 +227,9 @@ public final class BuildBook {
         Drawing fold = FoldDetail.of(checked, run.get(level - 1), run.get(level));
         blocks.add(new Figure(fold, "How the two frames meet, and how the saw is set."));
       }
+    }
+    for (Drawing corner : CornerDetail.all(checked)) {
+      blocks.add(new Figure(corner, "How the two walls meet, and how the saw is set."));
     }
     blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
     blocks.add(Listings.joints(checked));

@@ -49,6 +49,7 @@ class ViewsTest {
       drawings.add(SheetCut.of(checked, sheet));
       drawings.add(SheetSawing.of(checked, sheet));
     }
+    drawings.addAll(CornerDetail.all(checked));
     drawings.add(PlanView.of(checked));
     drawings.add(SheetDetail.of(checked));
     drawings.add(ExplodedView.of(checked));

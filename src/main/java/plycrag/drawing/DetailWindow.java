@@ -1,0 +1,87 @@
+package plycrag.drawing;
+
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.document.Anchor;
+import plycrag.document.Extent;
+import plycrag.document.Fill;
+import plycrag.document.Layer;
+import plycrag.document.Xy;
+import plycrag.geometry.Shapes;
+
+/**
+ * What a detail shows of a section: everything within a box. Where the box cuts a part no edge is
+ * drawn, since the part goes on.
+ *
+ * @param box on the drawing, mm
+ * @param sketch where it is drawn
+ */
+record DetailWindow(Envelope box, Sketch sketch) {
+  private static final double SAME = 0.01;
+
+  /** So much around a place, at the scale that fits a page. */
+  static DetailWindow around(Xy place, double reach) {
+    Envelope box = new Envelope(new Coordinate(place.x(), place.y()));
+    box.expandBy(reach);
+    return new DetailWindow(box, new Sketch(Scale.fitting(box.getWidth(), box.getHeight())));
+  }
+
+  Extent extent() {
+    return new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+  }
+
+  boolean isSeen(List<Xy> corners) {
+    return corners.stream().anyMatch(corner -> box.contains(corner.x(), corner.y()));
+  }
+
+  /** The edges of a part. */
+  void draw(Layer layer, List<Xy> corners) {
+    for (Polygon part : shown(corners)) {
+      for (LineString edge : Shapes.edges(part)) {
+        if (!isCut(edge)) {
+          List<Xy> ends = Sketch.points(edge, whole());
+          sketch.line(layer, ends.get(0), ends.get(1));
+        }
+      }
+    }
+  }
+
+  /** Timber cut across: tinted, with its mark if its middle is seen. */
+  void drawTimber(List<Xy> corners, String mark) {
+    for (Polygon part : shown(corners)) {
+      sketch.area(Layers.TINT, Sketch.vertices(part.getExteriorRing(), whole()), Fill.TIMBER);
+    }
+    draw(Layers.PARTS, corners);
+    Coordinate middle = polygon(corners).getCentroid().getCoordinate();
+    if (box.contains(middle)) {
+      Xy at = new Xy(middle.x, middle.y);
+      sketch.label(Layers.TEXT, at, mark, Sketch.SMALL, Anchor.MIDDLE);
+    }
+  }
+
+  private List<Polygon> shown(List<Xy> corners) {
+    Geometry shared = Shapes.shared(polygon(corners), Shapes.rectangle(box));
+    return Shapes.areas(shared);
+  }
+
+  private static Polygon polygon(List<Xy> corners) {
+    return Shapes.polygon(
+        corners.stream().map(corner -> new Coordinate(corner.x(), corner.y())).toList());
+  }
+
+  private static FacetFrame whole() {
+    return new FacetFrame(false, 0);
+  }
+
+  private boolean isCut(LineString edge) {
+    Envelope line = edge.getEnvelopeInternal();
+    return (line.getWidth() < SAME
+            && (line.getMinX() - box.getMinX() < SAME || box.getMaxX() - line.getMaxX() < SAME))
+        || (line.getHeight() < SAME
+            && (line.getMinY() - box.getMinY() < SAME || box.getMaxY() - line.getMaxY() < SAME));
+  }
+}
