@@ -80,7 +80,7 @@ public final class ExplodedView {
     UnaryOperator<Place> frame = explosion.frame(facet, level);
     UnaryOperator<Place> sheets = explosion.sheets(facet, level);
     for (Piece piece : facet.pieces()) {
-      Solid solid = Solid.between(piece.outline(), 0, piece.back(), thickness).mapped(sheets);
+      Solid solid = Solid.joining(piece.outline(), 0, piece.back(), thickness).mapped(sheets);
       bodies.add(SeenBody.of(piece.mark(), true, solid, openings(piece, sheets), view));
     }
     for (Member member : facet.members()) {

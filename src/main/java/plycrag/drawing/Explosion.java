@@ -74,7 +74,7 @@ record Explosion(double sheets, double frames, double up) {
   private List<Solid> bodies(FacetLayout facet, int level, double thickness) {
     Stream<Solid> pieces =
         facet.pieces().stream()
-            .map(piece -> Solid.between(piece.outline(), 0, piece.back(), thickness))
+            .map(piece -> Solid.joining(piece.outline(), 0, piece.back(), thickness))
             .map(solid -> solid.mapped(sheets(facet, level)));
     Stream<Solid> members =
         facet.members().stream().map(member -> member.body(thickness).mapped(frame(facet, level)));

@@ -40,7 +40,7 @@ record SeenBody(
       String mark, boolean sheet, Solid solid, List<Polygon> openings, Axonometry view) {
     List<Polygon> faces = new ArrayList<>();
     List<LineString> edges = new ArrayList<>();
-    for (List<Place> face : faces(solid)) {
+    for (List<Place> face : solid.faces().toList()) {
       List<Coordinate> corners = face.stream().map(view::project).toList();
       if (normal(face, solid).dot(view.toViewer()) > 0 && area(corners) > EDGE_ON) {
         Polygon area = Shapes.polygon(corners);
@@ -65,22 +65,9 @@ record SeenBody(
     return Math.abs(twice) / 2;
   }
 
-  private static List<List<Place>> faces(Solid solid) {
-    List<List<Place>> faces = new ArrayList<>(List.of(solid.near(), solid.far()));
-    int count = solid.near().size();
-    for (int at = 0; at < count; at++) {
-      int next = (at + 1) % count;
-      faces.add(
-          List.of(
-              solid.near().get(at), solid.near().get(next),
-              solid.far().get(next), solid.far().get(at)));
-    }
-    return faces;
-  }
-
   /** Square to a face, away from the body, its length without meaning. */
   private static Place normal(List<Place> face, Solid solid) {
-    Place normal = face.get(1).minus(face.get(0)).cross(face.get(2).minus(face.get(1)));
+    Place normal = Solid.normal(face);
     Place outward = middle(face).minus(middle(corners(solid).toList()));
     return outward.dot(normal) < 0 ? new Place(-normal.x(), -normal.y(), -normal.z()) : normal;
   }
@@ -119,7 +106,8 @@ record SeenBody(
 
   /** The ways square to its faces, of length one. */
   private Stream<Place> ways() {
-    return faces(solid).stream()
+    return solid
+        .faces()
         .map(face -> normal(face, solid))
         .filter(normal -> normal.length() > SQUARE)
         .map(

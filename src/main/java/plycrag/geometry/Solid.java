@@ -3,6 +3,7 @@ package plycrag.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -14,7 +15,7 @@ import org.locationtech.jts.geom.Polygon;
  * A convex body between two convex faces with as many corners each, such as a length of timber with
  * slanting ends.
  *
- * @param near the corners of one face, in order round it
+ * @param near the corners of one face, in order round it; a corner that joins to several repeats
  * @param far those of the other, each joined to the one of the same number
  */
 public record Solid(List<Place> near, List<Place> far) {
@@ -52,6 +53,19 @@ public record Solid(List<Place> near, List<Place> far) {
   private static List<Place> corners(Polygon outline, double w) {
     Coordinate[] ring = outline.getExteriorRing().getCoordinates();
     return Stream.of(ring).limit(ring.length - 1L).map(at -> new Place(at.x, at.y, w)).toList();
+  }
+
+  /**
+   * Between two outlines on parallel planes whose corners need not match; openings in them are not
+   * taken out. Where an outline is not convex the body is, for measuring, the hull of it.
+   *
+   * @param near the outline at {@code from}
+   * @param from mm behind the face
+   * @param far the outline at {@code to}
+   * @param to mm behind the face
+   */
+  public static Solid joining(Polygon near, double from, Polygon far, double to) {
+    return Loft.between(near, from, far, to);
   }
 
   /** The same body in other axes. */
@@ -103,14 +117,30 @@ public record Solid(List<Place> near, List<Place> far) {
   }
 
   private List<Place> normals() {
-    List<Place> normals = new ArrayList<>();
-    normals.add(near.get(1).minus(near.get(0)).cross(near.get(2).minus(near.get(0))));
-    normals.add(far.get(1).minus(far.get(0)).cross(far.get(2).minus(far.get(0))));
-    for (int at = 0; at < near.size(); at++) {
-      Place along = near.get((at + 1) % near.size()).minus(near.get(at));
-      normals.add(along.cross(far.get(at).minus(near.get(at))));
+    return faces().map(Solid::normal).toList();
+  }
+
+  /** Its faces, the two first and then what joins them, each in order round it. */
+  public Stream<List<Place>> faces() {
+    Stream<List<Place>> sides =
+        IntStream.range(0, near.size())
+            .mapToObj(at -> side(at, (at + 1) % near.size()))
+            .filter(side -> side.size() > 2);
+    return Stream.concat(Stream.of(near, far), sides);
+  }
+
+  private List<Place> side(int at, int next) {
+    return Stream.of(near.get(at), near.get(next), far.get(next), far.get(at)).distinct().toList();
+  }
+
+  /** Square to a face; as long as twice its area if it is flat. */
+  public static Place normal(List<Place> face) {
+    Place sum = new Place(0, 0, 0);
+    for (int at = 1; at + 1 < face.size(); at++) {
+      Place one = face.get(at).minus(face.get(0));
+      sum = sum.plus(one.cross(face.get(at + 1).minus(face.get(0))));
     }
-    return normals;
+    return sum;
   }
 
   private List<Place> edges() {

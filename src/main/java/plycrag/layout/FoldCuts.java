@@ -28,17 +28,21 @@ record FoldCuts(Facet facet, List<FoldCut> sides) {
 
   /** The front faces of all sheets together. */
   Polygon front() {
-    return facet.opened(moved(FoldCut::front));
+    return opened(FoldCut::front);
   }
 
   /** Their back faces. */
   Polygon back() {
-    return facet.opened(moved(FoldCut::back));
+    return opened(FoldCut::back);
   }
 
   /** What is cut square from sheets before edges are bevelled. */
   Polygon blank() {
-    return facet.opened(moved(FoldCut::blank));
+    return opened(FoldCut::blank);
+  }
+
+  private Polygon opened(ToDoubleFunction<FoldCut> outward) {
+    return new Breach(facet, side -> outward.applyAsDouble(sides.get(side))).opened();
   }
 
   /** The facet's boundary, every side moved outward by a distance of its own. */

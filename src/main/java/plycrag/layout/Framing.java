@@ -3,15 +3,14 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.params.FrameParameters;
 import plycrag.params.StockParameters;
 import plycrag.units.Tape;
-import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Fold;
 import plycrag.wall.Wall;
@@ -45,8 +44,8 @@ final class Framing {
     this.footing = Footing.of(facet, wall);
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
-    this.outer = outer();
-    this.area = opened(outer);
+    this.outer = Shapes.moved(facet.boundary(), outward());
+    this.area = new Breach(facet, outward()).opened();
     this.edges = new EdgeStrips(outer, cuts.sides(), frame);
     this.openings = Openings.of(facet.cutouts(), frame, this::studs);
     this.rows = BlockingRows.of(backedRows(), plateMiddles(), across(), frame, tape);
@@ -64,34 +63,20 @@ final class Framing {
     return marked(ground, numbers);
   }
 
-  /** Where the ground ends: at the facet's sides, or below them where the frame goes on down. */
-  private Polygon outer() {
+  /**
+   * How far the ground goes beyond each side of the facet: to the cut at a fold, or down to the
+   * floor where the frame goes on below.
+   */
+  private IntToDoubleFunction outward() {
     Envelope box = facet.boundary().getEnvelopeInternal();
     List<Boolean> onFloor =
         Shapes.outerEdges(facet.boundary()).stream()
             .map(edge -> edge.getEnvelopeInternal().getMaxY() <= box.getMinY())
             .toList();
-    return Shapes.moved(
-        facet.boundary(),
-        side ->
-            onFloor.get(side) && !facet.standsOnFacet()
-                ? -footing.plateLow()
-                : cuts.sides().get(side).timber());
-  }
-
-  /** Openings are taken out, those that reach the facet's lower edge down to the floor. */
-  private Polygon opened(Polygon outer) {
-    Geometry rest = outer;
-    for (Cutout cutout : facet.cutouts()) {
-      Envelope box = cutout.shape().getEnvelopeInternal();
-      rest = Shapes.without(rest, cutout.shape());
-      if (box.getMinY() <= 0 && footing.isBelowFacet()) {
-        rest =
-            Shapes.without(
-                rest, Shapes.rectangle(box.getMinX(), footing.plateLow(), box.getMaxX(), 0));
-      }
-    }
-    return facet.cutouts().isEmpty() || Shapes.areas(rest).isEmpty() ? outer : Shapes.largest(rest);
+    return side ->
+        onFloor.get(side) && !facet.standsOnFacet()
+            ? -footing.plateLow()
+            : cuts.sides().get(side).timber();
   }
 
   private StudPlan studs(List<StudPlan.Station> further) {

@@ -71,7 +71,7 @@ public record Standing(List<Body> still, List<Body> moving) {
                 piece ->
                     new Body(
                         piece.mark(),
-                        Solid.between(piece.outline(), 0, piece.back(), thickness)
+                        Solid.joining(piece.outline(), 0, piece.back(), thickness)
                             .mapped(posture::at)));
     Stream<Body> members =
         facet.members().stream()
