@@ -79,6 +79,14 @@ record CornersKind(CornerKind each, int most) implements Kind<List<Corner>> {
     Corner b = corners.get(one + 1);
     Corner c = corners.get(other);
     Corner d = corners.get((other + 1) % count);
-    return c.leftOf(a, b) * d.leftOf(a, b) <= 0 && a.leftOf(c, d) * b.leftOf(c, d) <= 0;
+    return c.leftOf(a, b) * d.leftOf(a, b) <= 0
+        && a.leftOf(c, d) * b.leftOf(c, d) <= 0
+        && reach(a.across(), b.across(), c.across(), d.across())
+        && reach(a.up(), b.up(), c.up(), d.up());
+  }
+
+  /** Whether two stretches of an axis share a place; sides along one line need not. */
+  private static boolean reach(double a, double b, double c, double d) {
+    return Math.max(Math.min(a, b), Math.min(c, d)) <= Math.min(Math.max(a, b), Math.max(c, d));
   }
 }

@@ -204,6 +204,19 @@ class ParameterFileTest {
     assertThat(frame.depth()).isEqualTo(139.7);
   }
 
+  /** The sides of a notch's mouth run along one line and do not meet. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "[[0,0],[2400,0],[2400,2400],[1500,2400],[1500,2000],[1000,2000],[1000,2400],[0,2400]]",
+        "[[0,0],[2400,0],[2400,1000],[2200,1000],[2200,1300],[2400,1300],[2400,2400],[0,2400]]",
+        "[[0,0],[1000,0],[1000,400],[1500,400],[1500,0],[2400,0],[2400,2400],[0,2400]]"
+      })
+  void outlinesMayHaveNotches(String outline) {
+    assertThat(good(FACET + "outline = " + outline + "\n").facets().get(0).outline().orElseThrow())
+        .hasSize(8);
+  }
+
   @Test
   void linesTakeColumnsAndRows() {
     InsertParameters inserts =
