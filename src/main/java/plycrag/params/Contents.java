@@ -51,7 +51,8 @@ record Contents(Map<String, List<Values>> tables) {
    */
   Parameters parameters(String stem) {
     double wallWidth = in(WallTable.TABLE).get(WallTable.WIDTH);
-    SheetParameters sheet = SheetTable.record(in(SheetTable.TABLE));
+    BuyingParameters buying = StockTable.buying(in(StockTable.TABLE));
+    SheetParameters sheet = SheetTable.record(in(SheetTable.TABLE), buying.environment());
     FrameParameters frame = FrameTable.record(in(FrameTable.TABLE));
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
     ClearanceParameters clearance = ClearanceTable.record(in(ClearanceTable.TABLE), screws);
@@ -69,7 +70,7 @@ record Contents(Map<String, List<Values>> tables) {
         frame,
         JointTable.record(in(JointTable.TABLE), frame.breadth()),
         StockTable.record(in(StockTable.TABLE)),
-        StockTable.buying(in(StockTable.TABLE)),
+        buying,
         inserts,
         ZoneTable.records(
             tables.get(ZoneTable.TABLE.name()),

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.params.BuyingParameters.Environment;
 import plycrag.params.SheetParameters.Bond;
 import plycrag.params.SheetParameters.Edges;
 import plycrag.params.SheetParameters.Grain;
@@ -37,8 +38,14 @@ final class SheetTable {
       new Parameter<>(
           "seam-gap",
           LengthKind.length(0, 10),
-          Standard.length("2 mm", "1/8 in"),
-          "Gap left between neighbouring pieces, since sheets vary in size and swell.");
+          Standard.derived("2 mm / 1/8 in indoors, 3 mm / 1/8 in elsewhere"),
+          "Gap left between neighbouring pieces, since sheets vary in size and swell; more where"
+              + " the environment is damp or outdoors.");
+  private static final Standard<Double> GAP_INDOORS = Standard.length("2 mm", "1/8 in");
+
+  /** Common practice for panels that may get damp, no source. */
+  private static final Standard<Double> GAP_ELSEWHERE = Standard.length("3 mm", "1/8 in");
+
   static final Parameter<Double> LEAST_WIDTH =
       new Parameter<>(
           "least-width",
@@ -108,7 +115,7 @@ final class SheetTable {
 
   private SheetTable() {}
 
-  static SheetParameters record(Values values) {
+  static SheetParameters record(Values values, Environment environment) {
     return new SheetParameters(
         values.get(LENGTH),
         values.get(WIDTH),
@@ -117,10 +124,15 @@ final class SheetTable {
         values.get(BOND),
         values.given(START),
         values.get(GRAIN),
-        values.get(SEAM_GAP),
+        seamGap(values, environment),
         values.get(LEAST_WIDTH),
         values.get(EDGES) == Edges.TRIMMED
             ? 0
             : values.get(SIZE_TOLERANCE) + values.get(SQUARENESS));
+  }
+
+  private static double seamGap(Values values, Environment environment) {
+    Standard<Double> gap = environment == Environment.INDOORS ? GAP_INDOORS : GAP_ELSEWHERE;
+    return values.given(SEAM_GAP).or(() -> gap.in(values.unit())).orElseThrow();
   }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.finding.FindingLine;
 import plycrag.units.LengthUnit;
@@ -202,6 +203,16 @@ class ParameterFileTest {
     FrameParameters frame = good(FACET + "[frame]\nsection = \"2x6\"\n").frame();
     assertThat(frame.breadth()).isEqualTo(38.1);
     assertThat(frame.depth()).isEqualTo(139.7);
+  }
+
+  /** Common practice for panels that may get damp, no source. */
+  @ParameterizedTest
+  @CsvSource({"indoors,2,3.175", "damp,3,3.175", "outdoors,3,3.175"})
+  void seamsAreWiderWhereItIsDamp(String environment, double metric, double imperial) {
+    String stock = FACET + "[stock]\nenvironment = \"" + environment + "\"\n";
+    assertThat(good(stock).sheet().seamGap()).isEqualTo(metric);
+    assertThat(good("wall.unit = \"in\"\n" + stock).sheet().seamGap()).isCloseTo(imperial, EXACT);
+    assertThat(good(stock + "[sheet]\nseam-gap = 1\n").sheet().seamGap()).isEqualTo(1);
   }
 
   /** The sides of a notch's mouth run along one line and do not meet. */
