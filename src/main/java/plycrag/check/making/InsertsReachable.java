@@ -2,16 +2,22 @@ package plycrag.check.making;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
+import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.params.InsertParameters.Fixing;
-import plycrag.params.WallParameters.Behind;
+import plycrag.wall.Facet;
 
 /** An insert that spins or falls out can be put right once the wall stands. */
 public final class InsertsReachable implements Rule {
+  /** How far an arm reaches in behind a sheet (common practice, no source), mm. */
+  private static final double ARM = 600;
 
   @Override
   public String name() {
@@ -25,12 +31,60 @@ public final class InsertsReachable implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    boolean closed = layout.wall().behind() == Behind.NONE;
     boolean hammered = layout.wall().inserts().kind() == Fixing.HAMMER_IN;
-    return closed && hammered && !layout.inserts().isEmpty() ? List.of(finding()) : List.of();
+    if (!hammered || layout.inserts().isEmpty()) {
+      return List.of();
+    }
+    return switch (layout.wall().behind()) {
+      case WALK_IN -> List.of();
+      case REACH -> beyondAnArm(layout);
+      case NONE ->
+          List.of(
+              finding(
+                  "nothing reaches the back of the finished wall, and an insert that was hammered"
+                      + " in and spins cannot be held there",
+                  "choose inserts that are screwed on ([inserts] kind), or fix a sheet so that it"
+                      + " comes off"));
+    };
   }
 
-  private Finding finding() {
+  private List<Finding> beyondAnArm(Layout layout) {
+    long beyond =
+        layout.facets().stream()
+            .flatMap(
+                facet ->
+                    facet.inserts().stream()
+                        .filter(insert -> isBeyond(insert.centre(), openSides(facet.facet()))))
+            .count();
+    String count = beyond + " of " + layout.inserts().size() + " inserts";
+    return beyond == 0
+        ? List.of()
+        : List.of(
+            finding(
+                "an arm does not reach "
+                    + count
+                    + " from behind: they lie further than "
+                    + layout.wall().tape().text(ARM)
+                    + " from every open side and top of the frame",
+                "choose inserts that are screwed on ([inserts] kind), fix a sheet so that it comes"
+                    + " off, or leave room to walk in behind"));
+  }
+
+  private static boolean isBeyond(Point insert, List<LineString> sides) {
+    return sides.stream().noneMatch(side -> side.distance(insert) <= ARM);
+  }
+
+  /** The sides that an arm can come in at: not where facets meet, nor where it stands. */
+  private static List<LineString> openSides(Facet facet) {
+    List<LineString> sides = Shapes.outerEdges(facet.boundary());
+    return IntStream.range(0, sides.size())
+        .filter(side -> facet.fold(side).isEmpty())
+        .mapToObj(sides::get)
+        .filter(side -> side.getEnvelopeInternal().getMaxY() > 0)
+        .toList();
+  }
+
+  private Finding finding(String sentence, String suggestion) {
     return new Finding(
         name(),
         Severity.WARNING,
@@ -38,8 +92,7 @@ public final class InsertsReachable implements Rule {
         "",
         "",
         Optional.empty(),
-        "nothing reaches the back of the finished wall, and an insert that was hammered in and"
-            + " spins cannot be held there",
-        "choose inserts that are screwed on ([inserts] kind), or fix a sheet so that it comes off");
+        sentence,
+        suggestion);
   }
 }
