@@ -6,5 +6,6 @@ package plycrag.params;
  * @param facet the facet's name
  * @param name printed beside it
  * @param shape where it lies
+ * @param filled whether something fills it
  */
-public record CutoutParameters(String facet, String name, FacetShape shape) {}
+public record CutoutParameters(String facet, String name, FacetShape shape, boolean filled) {}

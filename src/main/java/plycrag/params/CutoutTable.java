@@ -17,6 +17,12 @@ final class CutoutTable {
           TextKind.NAME,
           Standard.derived("cutout 1, cutout 2 and so on"),
           "What it is for, printed beside it: window, door, socket.");
+  static final Parameter<Boolean> FILLED =
+      new Parameter<>(
+          "filled",
+          new FlagKind(),
+          Standard.flag(false),
+          "Whether something fills it, such as a post or a pipe, so that no head fits in.");
 
   static final TableSpec TABLE =
       new TableSpec(
@@ -24,7 +30,7 @@ final class CutoutTable {
           true,
           "An opening in a facet, such as a window, a door, a post or a socket; timber is set round"
               + " it.",
-          AreaKeys.between(List.of(FACET, NAME), List.of()),
+          AreaKeys.between(List.of(FACET, NAME), List.of(FILLED)),
           List.of());
 
   private static final AreaKeys AREA = new AreaKeys("cutout", FACET);
@@ -47,6 +53,7 @@ final class CutoutTable {
     return new CutoutParameters(
         AREA.facetOf(values, facets),
         values.given(NAME).orElse("cutout " + (at + 1)),
-        AreaKeys.shape(values));
+        AreaKeys.shape(values),
+        values.get(FILLED));
   }
 }

@@ -67,7 +67,7 @@ public final class PeopleSafe implements Rule {
   private void opening(Cutout cutout, Tape tape, List<Finding> findings) {
     Envelope box = cutout.shape().getEnvelopeInternal();
     double smaller = Math.min(box.getWidth(), box.getHeight());
-    if (isTrap(smaller)) {
+    if (!cutout.filled() && isTrap(smaller)) {
       findings.add(
           new WholeWall(name(), Severity.WARNING)
               .finding(
@@ -76,7 +76,8 @@ public final class PeopleSafe implements Rule {
                       + " is "
                       + tape.text(smaller)
                       + " across and could hold a child's head",
-                  "close it with a cover, or make it smaller or larger"));
+                  "close it with a cover, make it smaller or larger, or say filled = true if something"
+                      + " fills it"));
     }
   }
 

@@ -256,6 +256,26 @@ class StandingRulesTest {
   }
 
   @Test
+  void nobodyIsCaughtInWhatSomethingFills() {
+    String post =
+        """
+        [[facet]]
+        width = 1200
+        length = 2000
+        [[cutout]]
+        name = "post"
+        left = 500
+        low = 800
+        width = 120
+        height = 300
+        """;
+    Found.by("people-safe", post)
+        .times(1)
+        .says("the opening post is 120 mm across and could hold a child's head");
+    Found.by("people-safe", post + "filled = true\n").isNothing();
+  }
+
+  @Test
   void aHingePinches() {
     String hinged = KICKED + "[support]\nkind = \"hinged\"\nfixed-to = \"masonry\"\n";
     assertThat(Found.by("people-safe", hinged).findings())
