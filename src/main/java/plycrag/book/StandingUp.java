@@ -109,7 +109,7 @@ final class StandingUp {
     return names
         + " of "
         + run.stream().map(facet -> facet.facet().name()).collect(Collectors.joining(", "))
-        + " need "
+        + (run.size() == 1 ? " needs " : " need ")
         + tape.text(tape.snapUp(Raising.diagonal(layout.wall(), run)))
         + " of height to be tilted up from the floor"
         + (run.size() == 1 ? "." : "; one by one: " + alone(run) + ".");

@@ -1,0 +1,20 @@
+package plycrag.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+
+class StandingUpTest {
+  private static String written(String facets) {
+    return new StandingUp(Walls.judged("[wall]\nwidth = 1200\n" + facets)).blocks().toString();
+  }
+
+  @Test
+  void oneFrameNeedsAndSeveralNeed() {
+    String lower = "[[facet]]\nname = \"low\"\nlength = 1200\n";
+    String upper = "[[facet]]\nname = \"high\"\nangle = 20\nlength = 1200\n";
+    assertThat(written(lower)).contains("The frame of low needs 1");
+    assertThat(written(lower + upper)).contains("The frames joined of low, high need 2");
+  }
+}
