@@ -3,7 +3,6 @@ package plycrag.layout;
 import java.util.List;
 import plycrag.layout.Crossings.Crossing;
 import plycrag.layout.setout.Keepout;
-import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.wall.Wall;
 
 /**
@@ -68,14 +67,15 @@ record AreaSetOut(
     return new AreaSetOut(
         area,
         asked,
-        axis(area.wall(), tasks.along(Axis.UP), asked),
-        axis(area.wall(), tasks.along(Axis.ACROSS), asked),
+        axis(tasks.along(Axis.UP), asked),
+        axis(tasks.along(Axis.ACROSS), asked),
         blocked);
   }
 
-  private static AxisSetOut axis(Wall wall, AxisTask task, PatternLines asked) {
-    WhenBlocked whenBlocked = wall.inserts().whenBlocked();
-    return AxisSetOut.of(task, asked.along(task.lines()), whenBlocked, wall.tape());
+  private static AxisSetOut axis(AxisTask task, PatternLines asked) {
+    Axis lines = task.lines();
+    return AxisSetOut.of(
+        task, asked.along(lines), task.area().whenBlocked(lines), task.area().wall().tape());
   }
 
   /** The lines where they are now. */

@@ -59,6 +59,18 @@ record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Polygon> ta
         || (pattern().kind() == Kind.FILE && wall.inserts().whenBlocked() == WhenBlocked.SOLVE);
   }
 
+  /**
+   * What happens where something stands in the way of its lines. Studs of facets that meet stay in
+   * line where a support is to meet them; columns then move by themselves.
+   *
+   * @param lines the way they run
+   */
+  WhenBlocked whenBlocked(Axis lines) {
+    WhenBlocked asked = wall.inserts().whenBlocked();
+    boolean tied = lines == Axis.UP && wall.support().isPresent() && !facet.folds().isEmpty();
+    return tied && asked == WhenBlocked.SOLVE ? WhenBlocked.NUDGE : asked;
+  }
+
   /** The listed places on it, on the marking grid, in the list's order. */
   List<Point> listed() {
     Tape tape = wall.tape();

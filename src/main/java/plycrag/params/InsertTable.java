@@ -65,7 +65,7 @@ final class InsertTable {
           "What happens where something is in the way of inserts: an error each; the whole pattern"
               + " shifts; single columns and rows move; blocked ones are left out; or columns, rows,"
               + " studs and blocking between others move together. What is still blocked then is"
-              + " left out, as a warning.");
+              + " left out, as a warning. Studs of facets that meet stay in line under a support.");
   static final Parameter<Double> GREATEST_MOVE =
       new Parameter<>(
           "greatest-move",

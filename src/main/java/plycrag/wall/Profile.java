@@ -211,7 +211,9 @@ final class Profile {
   private List<Cutout> cutouts(String facet) {
     return cutouts.stream()
         .filter(cutout -> cutout.facet().equals(facet))
-        .map(cutout -> new Cutout(cutout.name(), FacetShapes.polygon(cutout.shape()), cutout.filled()))
+        .map(
+            cutout ->
+                new Cutout(cutout.name(), FacetShapes.polygon(cutout.shape()), cutout.filled()))
         .toList();
   }
 }

@@ -229,4 +229,33 @@ class SupportTest {
     }
     throw new AssertionError(mark);
   }
+
+  /** What meets one facet must find the stud of the next, however the patterns lie on them. */
+  @Property(tries = 15)
+  void studsOfFacetsThatMeetStayInLine(
+      @ForAll @IntRange(min = 90, max = 300) int pitch,
+      @ForAll @IntRange(min = 1500, max = 3000) int width) {
+    String wall =
+        """
+        [wall]
+        width = %d
+        [[facet]]
+        name = "kick"
+        angle = 0
+        length = 300
+        [[facet]]
+        name = "main"
+        angle = 40
+        length = 2000
+        [support]
+        kind = "hung"
+        [room]
+        ceiling = 2400
+        ceiling-members = "joists"
+        [inserts]
+        setback = 45
+        pitch-across = %d
+        """;
+    assertThat(support(wall.formatted(width, pitch)).unheld()).isEmpty();
+  }
 }
