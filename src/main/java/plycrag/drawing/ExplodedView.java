@@ -64,6 +64,9 @@ public final class ExplodedView {
       Layer layer = bodies.get(at).sheet() ? Layers.OUTLINE : Layers.PARTS;
       lines.forEach(line -> HiddenLines.draw(sketch, layer, line));
       marks.add(bodies.get(at).mark(), lines);
+      if (bodies.get(at).sheet()) {
+        marks.face(bodies.get(at).mark(), bodies.get(at).open(bodies, view.toViewer()));
+      }
     }
     Envelope written = marks.draw();
     box.expandToInclude(written);

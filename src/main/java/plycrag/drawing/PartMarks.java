@@ -8,27 +8,35 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Anchor;
 import plycrag.document.Xy;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.Trig;
 
 /**
- * Sets each part's mark where neither lines nor other marks are in the way, with a leader to a line
- * of the part that is seen.
+ * Sets each part's mark where neither lines nor other marks are in the way: on its own face if it
+ * is broad enough, else off all faces, with a leader to a place of the part that is seen.
  */
 final class PartMarks {
   /** How far from its line a mark may stand, in turn, mm on paper. */
   private static final double[] AWAY = {2.5, 4, 6, 9, 13, 18, 25, 34, 45};
 
   private static final int WAYS = 16;
+
+  /** Parts of a face's box on whose borders marks are tried, each way. */
+  private static final int PLACES = 12;
+
   private static final double STRETCH = 1.5;
   private static final double AROUND = 0.6;
 
   private final Sketch sketch;
   private final Map<String, List<LineString>> parts = new LinkedHashMap<>();
+  private final Map<String, Polygon> faces = new LinkedHashMap<>();
   private final List<Envelope> written = new ArrayList<>();
   private final List<Envelope> leaders = new ArrayList<>();
 
@@ -40,6 +48,14 @@ final class PartMarks {
   void add(String mark, List<LineString> lines) {
     if (!lines.isEmpty()) {
       parts.put(mark, lines);
+    }
+  }
+
+  /** What is seen of a part's face: its own mark may stand on it, and no other. */
+  void face(String mark, Geometry open) {
+    List<Polygon> areas = Shapes.areas(open);
+    if (parts.containsKey(mark) && !areas.isEmpty()) {
+      faces.put(mark, Shapes.largest(areas));
     }
   }
 
@@ -89,15 +105,16 @@ final class PartMarks {
   }
 
   private Envelope draw(String mark, List<LineString> lines, SpatialIndex<Envelope> taken) {
-    LineString longest =
-        lines.stream().max(Comparator.comparingDouble(LineString::getLength)).orElseThrow();
     double halfWidth = sketch.paper(TextSize.width(mark, Sketch.SMALL) / 2 + AROUND);
     double halfHeight = sketch.paper(Sketch.SMALL / 2 + AROUND);
-    Coordinate foot = segment(longest).pointAlong(0.5);
+    List<Spot> spots = spots(mark, lines);
+    Coordinate foot = spots.get(0).foot();
     Envelope box = box(foot, halfWidth, halfHeight);
-    for (Spot spot : spots(segment(longest))) {
+    for (Spot spot : spots) {
       Envelope tried = box(spot.middle(), halfWidth, halfHeight);
-      if (taken.near(tried, 0).isEmpty() && isClear(spot.foot(), tried)) {
+      if (taken.near(tried, 0).isEmpty()
+          && isClear(spot.foot(), tried)
+          && isOnOwnFace(mark, tried)) {
         foot = spot.foot();
         box = tried;
         break;
@@ -112,6 +129,46 @@ final class PartMarks {
 
   /** A place for a mark, and where its leader begins. */
   private record Spot(Coordinate foot, Coordinate middle) {}
+
+  /** On the part's face from its middle outward, then beside that, or beside its longest line. */
+  private List<Spot> spots(String mark, List<LineString> lines) {
+    if (!faces.containsKey(mark)) {
+      LineString longest =
+          lines.stream().max(Comparator.comparingDouble(LineString::getLength)).orElseThrow();
+      return spots(segment(longest));
+    }
+    Coordinate inside = faces.get(mark).getInteriorPoint().getCoordinate();
+    List<Spot> spots = new ArrayList<>(onFace(faces.get(mark).getEnvelopeInternal()));
+    spots.addAll(spots(new LineSegment(inside, inside)));
+    return spots;
+  }
+
+  private static List<Spot> onFace(Envelope box) {
+    Coordinate middle = box.centre();
+    List<Spot> spots = new ArrayList<>();
+    for (int column = 1; column < PLACES; column++) {
+      for (int row = 1; row < PLACES; row++) {
+        Coordinate at =
+            new Coordinate(
+                box.getMinX() + box.getWidth() * column / PLACES,
+                box.getMinY() + box.getHeight() * row / PLACES);
+        spots.add(new Spot(at, at));
+      }
+    }
+    spots.sort(Comparator.comparingDouble(spot -> spot.middle().distance(middle)));
+    return spots;
+  }
+
+  /** Whether a mark's box lies on no face, or wholly on the part's own. */
+  private boolean isOnOwnFace(String mark, Envelope box) {
+    Polygon area = Shapes.rectangle(box);
+    return faces.entrySet().stream()
+        .allMatch(
+            face ->
+                face.getKey().equals(mark)
+                    ? face.getValue().covers(area) || !faces.get(mark).intersects(area)
+                    : !face.getValue().intersects(area));
+  }
 
   private List<Spot> spots(LineSegment line) {
     List<Spot> spots = new ArrayList<>();

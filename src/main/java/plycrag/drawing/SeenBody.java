@@ -104,6 +104,17 @@ record SeenBody(
     return apart || depth(toViewer) > other.depth(toViewer);
   }
 
+  /** What no other body hides of it, on the drawing. */
+  Geometry open(List<SeenBody> others, Place toViewer) {
+    Geometry open = silhouette;
+    for (SeenBody other : others) {
+      if (!other.equals(this) && other.mayHide(this, toViewer)) {
+        open = Shapes.without(open, other.silhouette);
+      }
+    }
+    return open;
+  }
+
   /** The ways square to its faces, of length one. */
   private Stream<Place> ways() {
     return solid
