@@ -3,16 +3,22 @@ package plycrag.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.document.Anchor;
 import plycrag.document.Xy;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Trig;
 import plycrag.layout.Member;
 
 /**
  * Writes its mark beside every member, along it, where neither timber nor another mark is in the
- * way: as near to its middle as may be, inside where it is broad enough on paper.
+ * way: as near to its middle as may be, inside where it is broad enough on paper. Where there is no
+ * such place, it stands further off, upright, with a leader to the member.
  */
 final class FrameLabels {
   /** Places that are tried along a member, from its middle outward. */
@@ -20,10 +26,16 @@ final class FrameLabels {
 
   private static final double GAP = 0.7;
 
+  /** How far off a mark with a leader may stand, in turn, mm on paper. */
+  private static final double[] AWAY = {4, 5.5, 7, 9, 12, 16, 21, 27};
+
+  private static final int WAYS = 16;
+
   private final Sketch sketch;
   private final List<Member> members;
   private final Envelope frame = new Envelope();
   private final List<Envelope> written = new ArrayList<>();
+  private final List<LineString> leaders = new ArrayList<>();
 
   FrameLabels(Sketch sketch, List<Member> members) {
     this.sketch = sketch;
@@ -40,6 +52,64 @@ final class FrameLabels {
 
   private void draw(Member member) {
     Spot best = spots(member).stream().min(Comparator.comparingInt(Spot::hidden)).orElseThrow();
+    Optional<Led> led = best.hidden() > 0 ? led(member) : Optional.empty();
+    led.ifPresentOrElse(away -> lead(member, away), () -> write(member, best));
+  }
+
+  /** A place for a mark off its member, and the leader to that. */
+  private record Led(Envelope box, LineString leader) {}
+
+  private void lead(Member member, Led led) {
+    written.add(led.box());
+    leaders.add(led.leader());
+    Xy middle = new Xy(led.box().centre().x, led.box().centre().y);
+    Coordinate foot = led.leader().getCoordinateN(0);
+    Coordinate end = led.leader().getCoordinateN(1);
+    sketch.label(Layers.TEXT, middle, member.mark(), Sketch.SMALL, Anchor.MIDDLE);
+    sketch.line(Layers.DIMENSIONS, new Xy(foot.x, foot.y), new Xy(end.x, end.y));
+    sketch.circle(Layers.DIMENSIONS, new Xy(foot.x, foot.y), sketch.paper(0.35));
+  }
+
+  /** The nearest place off a member where nothing is in the way of its mark. */
+  private Optional<Led> led(Member member) {
+    Direction along = member.direction();
+    Direction.Span span = along.span(member.footprint());
+    double middle = along.across().span(member.footprint()).middle();
+    List<Led> tried = new ArrayList<>();
+    for (double away : AWAY) {
+      for (double part : new double[] {0, -0.15, 0.15, -0.3, 0.3}) {
+        Coordinate foot = along.place(span.middle() + part * span.size(), middle);
+        for (int way = 0; way < WAYS; way++) {
+          tried.add(led(member.mark(), foot, 360.0 * way / WAYS, sketch.paper(away)));
+        }
+      }
+    }
+    return tried.stream().filter(this::isClear).findFirst();
+  }
+
+  private Led led(String mark, Coordinate foot, double way, double away) {
+    double u = foot.x + away * Trig.cos(way);
+    double v = foot.y + away * Trig.sin(way);
+    Envelope box = new Envelope(new Coordinate(u, v));
+    box.expandBy(
+        sketch.paper(TextSize.width(mark, Sketch.SMALL)) / 2, sketch.paper(Sketch.SMALL) / 2);
+    double endU = Math.max(box.getMinX(), Math.min(foot.x, box.getMaxX()));
+    double endV = Math.max(box.getMinY(), Math.min(foot.y, box.getMaxY()));
+    return new Led(box, Shapes.line(foot.x, foot.y, endU, endV));
+  }
+
+  private boolean isClear(Led led) {
+    Envelope clear = new Envelope(led.box());
+    clear.expandBy(sketch.paper(GAP) / 2);
+    Polygon area = Shapes.rectangle(clear);
+    return frame.contains(clear)
+        && written.stream().noneMatch(clear::intersects)
+        && written.stream().noneMatch(box -> led.leader().intersects(Shapes.rectangle(box)))
+        && leaders.stream().noneMatch(area::intersects)
+        && members.stream().noneMatch(other -> other.footprint().intersects(area));
+  }
+
+  private void write(Member member, Spot best) {
     written.add(best.box());
     double angle = member.direction().angle();
     double turned = angle > 90 ? angle - 180 : angle;
@@ -89,7 +159,9 @@ final class FrameLabels {
   private int hidden(Member member, Envelope box) {
     Envelope clear = new Envelope(box);
     clear.expandBy(sketch.paper(GAP) / 2);
-    int words = (int) written.stream().filter(clear::intersects).count();
+    int words =
+        (int) written.stream().filter(clear::intersects).count()
+            + (int) leaders.stream().filter(Shapes.rectangle(clear)::intersects).count();
     int timber =
         (int)
             members.stream()
