@@ -10,6 +10,7 @@ import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
+import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Place;
@@ -25,6 +26,11 @@ import plycrag.wall.Fold;
  * between walls. The climber stands below on the drawing.
  */
 public final class PlanView {
+  /** How far an angle is written off its corner, in turn, mm on paper. */
+  private static final List<Double> OFF_CORNER = List.of(9.0, 6.0, 12.0, 15.0, 18.0, 22.0, 27.0);
+
+  private static final double BESIDE = 0.5;
+
   private final CheckedLayout checked;
   private final Tape tape;
   private final Envelope box = new Envelope();
@@ -33,6 +39,7 @@ public final class PlanView {
   private final TreeSet<Double> across = new TreeSet<>();
   private final TreeSet<Double> up = new TreeSet<>();
   private final Sketch sketch;
+  private final List<Envelope> names = new ArrayList<>();
 
   private PlanView(CheckedLayout checked) {
     this.checked = checked;
@@ -146,6 +153,7 @@ public final class PlanView {
     double reads = turn > 90 || turn < -90 ? 180 - turn : -turn;
     Xy place = middle.plus(out.x() * off, -out.y() * off);
     sketch.labelTurned(Layers.TEXT, place, facet.name(), reads);
+    names.add(written(place, facet.name(), reads));
   }
 
   /** The angle at a corner on a facet's left, on the climber's side. */
@@ -159,12 +167,31 @@ public final class PlanView {
         facet.plane().toRoom(new Place(1, 0, 0)).minus(facet.plane().toRoom(new Place(0, 0, 0)));
     Place out = facet.plane().normal();
     Xy corner = at(facet.plane(), 0, 0, 0);
-    double off = sketch.paper(9);
-    Xy place =
-        corner.plus(
-            (1.7 * along.x() + 0.8 * out.x()) * off, -(1.7 * along.y() + 0.8 * out.y()) * off);
     String angle = Decimal.of(180 - fold.turn(), 1) + "°";
+    List<Xy> places =
+        OFF_CORNER.stream()
+            .map(sketch::paper)
+            .map(
+                off ->
+                    corner.plus(
+                        (1.7 * along.x() + 0.8 * out.x()) * off,
+                        -(1.7 * along.y() + 0.8 * out.y()) * off))
+            .toList();
+    Xy place = places.stream().filter(at -> isClear(at, angle)).findFirst().orElse(places.get(0));
     sketch.label(Layers.TEXT, place, angle, Sketch.SMALL, Anchor.MIDDLE);
+  }
+
+  /** Whether words at a place are clear of the facets' names. */
+  private boolean isClear(Xy place, String words) {
+    Envelope box = written(place, words, 0);
+    box.expandBy(sketch.paper(BESIDE));
+    return names.stream().noneMatch(box::intersects);
+  }
+
+  private Envelope written(Xy place, String words, double turn) {
+    return Inked.box(
+        new Shape.Label(Layers.TEXT, place, words, Sketch.SMALL, Anchor.MIDDLE, turn),
+        sketch.scale());
   }
 
   private void drawDimensions() {
