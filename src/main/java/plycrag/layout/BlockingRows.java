@@ -51,6 +51,24 @@ record BlockingRows(List<Row> rows) {
     return sorted(rows);
   }
 
+  /**
+   * Where studs may be spliced in front of them, from below, mm: between two rows that touch, which
+   * back the two sides of a seam, and on the middles of the others. So no piece ends a little
+   * beyond a splice, where its screws would stand at the stud's end.
+   */
+  List<Double> splices() {
+    List<Backing> backings = rows.stream().map(Row::backing).distinct().toList();
+    List<Double> places = new ArrayList<>();
+    for (int at = 0; at < backings.size(); at++) {
+      boolean touches =
+          at + 1 < backings.size()
+              && Math.abs(backings.get(at + 1).low() - backings.get(at).high()) < Contact.TOUCH;
+      places.add(touches ? backings.get(at).high() : backings.get(at).middle());
+      at += touches ? 1 : 0;
+    }
+    return places;
+  }
+
   /** The same with the free rows elsewhere. */
   BlockingRows withFree(List<Double> middles, Course.Span across, FrameParameters frame) {
     List<Row> moved = new ArrayList<>(rows);

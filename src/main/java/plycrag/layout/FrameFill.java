@@ -80,8 +80,7 @@ record FrameFill(
   private List<Strip> lengths(Strip strip, boolean fromAbove) {
     List<Strip> lengths = new ArrayList<>(List.of(strip));
     if (longStuds == LongStuds.SPLICED) {
-      List<Double> rows =
-          plan.rows().rows().stream().map(row -> row.backing().middle()).distinct().toList();
+      List<Double> rows = plan.rows().splices();
       for (Draft whole : ground.probe(strip)) {
         for (double place :
             new Splices(stock.longestMember(), rows, fromAbove).places(whole.reach())) {

@@ -11,7 +11,7 @@ import plycrag.geometry.Direction.Span;
  * length, else where the length ends; each length as long as may be.
  *
  * @param longest that is sold, mm
- * @param rows the middles of rows of blocking, mm
+ * @param rows where rows of blocking let it be spliced, mm
  * @param fromAbove whether the first length is the uppermost
  */
 record Splices(double longest, List<Double> rows, boolean fromAbove) {

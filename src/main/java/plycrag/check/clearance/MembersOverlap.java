@@ -113,9 +113,34 @@ public final class MembersOverlap implements Rule {
               other.member().mark(),
               measure,
               body.member().mark() + " " + report.standing(measure, other.member().mark()),
-              "make the facet larger or smaller, the studs further apart or the sheets' least width"
-                  + " greater"));
+              suggestion(body.member(), other.member(), report)));
     }
+  }
+
+  /** What would mend it: of an opening's timber in what backs a seam, where the opening may go. */
+  private static String suggestion(Member member, Member other, Report report) {
+    boolean isOther = other.hold() == Hold.OPENING;
+    Member around = isOther ? other : member;
+    Member fixed = isOther ? member : other;
+    if (around.hold() != Hold.OPENING || fixed.hold() == Hold.OPENING) {
+      return "make the facet larger or smaller, the studs further apart or the sheets' least width"
+          + " greater";
+    }
+    Envelope shared = around.box().intersection(fixed.box());
+    boolean sideways = around.role().isUpright();
+    double by = report.tape().snapUp(sideways ? shared.getWidth() : shared.getHeight());
+    double away =
+        sideways
+            ? around.box().centre().x - fixed.box().centre().x
+            : around.box().centre().y - fixed.box().centre().y;
+    String way =
+        sideways ? (away > 0 ? "to the right" : "to the left") : (away > 0 ? "up" : "down");
+    return "move the opening "
+        + way
+        + " by "
+        + report.tape().text(by)
+        + ", so that the timber round it stands beside "
+        + fixed.mark();
   }
 
   /** The middle of what two members of one facet share; of the first one at a fold. */

@@ -38,4 +38,33 @@ class MembersOverlapTest {
             "make the facet larger or smaller, the studs further apart or the sheets' least width"
                 + " greater");
   }
+
+  /**
+   * By hand: pieces of 1220 mm meet at 1221 mm, so the seam's second stud stands from 1221 to 1266;
+   * the trimmer beside an opening from 1300 on would stand from 1255 on, 11 mm in it.
+   */
+  @Test
+  void anOpeningsTimberInASeamsStudTellsWhereTheOpeningMayGo() {
+    String door =
+        """
+        [[facet]]
+        width = 2442
+        length = 2400
+        [sheet]
+        lay = "up"
+        [[cutout]]
+        name = "door"
+        left = %d
+        low = 0
+        width = 800
+        height = 2000
+        """;
+    Found.by("members-overlap", door.formatted(1300))
+        .times(1)
+        .measured(-11, 0)
+        .suggests(
+            "move the opening to the right by 11 mm, so that the timber round it stands beside"
+                + " ST6");
+    Found.by("members-overlap", door.formatted(1311)).isNothing();
+  }
 }
