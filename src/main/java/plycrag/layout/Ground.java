@@ -145,7 +145,7 @@ final class Ground {
 
   private static List<Polygon> parts(Geometry rest, Strip strip) {
     return Shapes.areas(rest).stream()
-        .filter(part -> part.getArea() > CRUMB)
+        .filter(part -> part.getArea() > LEAST * strip.direction().span(part).size())
         .filter(part -> strip.direction().span(part).size() > LEAST)
         .filter(part -> strip.direction().across().span(part).size() > LEAST)
         .sorted(Comparator.comparingDouble((Polygon part) -> strip.direction().span(part).low()))
