@@ -94,6 +94,14 @@ record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
     return strip.direction();
   }
 
+  /** How far each of its sides against the sheets goes on along its direction, mm. */
+  List<Double> ends() {
+    return Shapes.outerEdges(footprint).stream()
+        .filter(edge -> Direction.of(edge).isParallel(direction()))
+        .map(edge -> direction().span(edge).high())
+        .toList();
+  }
+
   /** Where it lies along its direction, mm. */
   Direction.Span along() {
     return direction().span(footprint);

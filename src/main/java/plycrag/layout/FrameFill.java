@@ -1,6 +1,7 @@
 package plycrag.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.params.FrameParameters.LongStuds;
@@ -56,7 +57,7 @@ record FrameFill(
   }
 
   /**
-   * A free stud whose upper end would lie within a row that backs an edge ends under that row, so
+   * A free stud of which a side would end within a row that backs an edge ends under that row, so
    * that the row is whole: between the stud's slanting end and the side would be a crumb of it that
    * nobody can cut.
    */
@@ -65,12 +66,15 @@ record FrameFill(
       return strip;
     }
     double middle = strip.beside().middle();
-    double end =
-        ground.probe(strip).stream().mapToDouble(draft -> draft.along().high()).max().orElse(0);
+    List<Double> ends =
+        ground.probe(strip).stream()
+            .max(Comparator.comparingDouble(draft -> draft.along().high()))
+            .map(Draft::ends)
+            .orElse(List.of());
     return plan.rows().rows().stream()
         .filter(row -> !row.isFree() && row.left() < middle && middle < row.right())
         .map(BlockingRows.Row::backing)
-        .filter(backing -> backing.low() < end && end < backing.high())
+        .filter(row -> ends.stream().anyMatch(end -> row.low() < end && end < row.high()))
         .findFirst()
         .map(backing -> strip.part(strip.along().low(), backing.low()))
         .orElse(strip);

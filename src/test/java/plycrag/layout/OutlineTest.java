@@ -35,6 +35,40 @@ class OutlineTest {
     return OutlineTexts.any();
   }
 
+  /**
+   * By hand: the rake's foot ends 52.1 mm across at the face's lower edge, and a stud of 48 mm
+   * about 77 mm begins at 53 mm; the rake cuts its left side 2.1 mm above that edge, within the row
+   * of blocking behind it. So the stud ends under the row, which reaches from the rake on.
+   */
+  @Test
+  void noCrumbOfARowIsLeftBetweenAStudAndARake() {
+    String triangle =
+        """
+        [wall]
+        raise = 400
+        [[facet]]
+        angle = 41
+        outline = [[0, 0], [2700, 0], [634, 1500]]
+        [sheet]
+        lay = "up"
+        width = 1000
+        length = 2400
+        least-width = 50
+        start = "lower-left"
+        [frame]
+        section = [48, 90]
+        stud-spacing = 350
+        [inserts]
+        when-blocked = "drop"
+        """;
+    Found.by("seam-backing", triangle).isNothing();
+    FacetLayout facet = Walls.laidOut(triangle).facets().get(0);
+    assertThat(facet.members())
+        .filteredOn(member -> member.role() == Role.STUD && member.box().getMinX() == 53)
+        .hasSize(1)
+        .allMatch(member -> member.box().getMaxY() == 0);
+  }
+
   /** By hand: 3000 × 1500 less a triangle of 1800 × 800 / 2; without gaps between sheets. */
   @Test
   void piecesOfASlopingTopHaveItsArea() {
