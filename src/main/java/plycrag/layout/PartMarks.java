@@ -22,7 +22,7 @@ import plycrag.wall.Wall;
  * half a letter apart.
  */
 final class PartMarks {
-  /** What stays between a letter and an edge or a hole, mm. */
+  /** What stays between a letter and an edge or a hole (a choice, no source), mm. */
   private static final double APART = 4;
 
   private final Wall wall;

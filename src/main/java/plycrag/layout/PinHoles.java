@@ -18,13 +18,13 @@ import plycrag.wall.Wall;
  * as can be: in the waste, clear of what cuts the pieces out, and of places to keep out of.
  */
 final class PinHoles {
-  /** What stays around a pin, mm. */
+  /** What stays around a pin (a choice, no source), mm. */
   private static final double APART = 2;
 
   /** How far apart places are tried, mm. */
   private static final double STEP = 1;
 
-  /** Pins that stand nearer to each other let a sheet turn, of its height. */
+  /** Pins that stand nearer to each other let a sheet turn (a choice, no source), of its height. */
   private static final double SPREAD = 0.5;
 
   private final Wall wall;
