@@ -25,8 +25,8 @@ import plycrag.drawing.HoleTable;
 import plycrag.drawing.SheetCut;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Insert;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Piece;
+import plycrag.layout.WorkedFace;
 import plycrag.machining.DrillPrograms;
 import plycrag.stock.SheetList;
 
@@ -163,23 +163,24 @@ class SheetPlanAgreesTest {
     Map<String, List<Xy>> listed = new TreeMap<>();
     for (Map<String, String> hole : rows(HoleTable.of(checked))) {
       Xy place = new Xy(number(hole, "sheet_x_mm"), number(hole, "sheet_y_mm"));
-      listed.computeIfAbsent(hole.get("sheet"), unseen -> new ArrayList<>()).add(place);
+      String face = hole.get("sheet") + " " + hole.get("side");
+      listed.computeIfAbsent(face, unseen -> new ArrayList<>()).add(place);
     }
-    for (LaidSheet sheet : checked.layout().sheets()) {
+    for (WorkedFace worked : checked.layout().faces()) {
+      String face = worked.sheet().mark() + " " + worked.sheet().faceUp().word();
       assertThat(
-              SheetCut.of(checked, sheet).shapes().stream().filter(Shape.Circle.class::isInstance))
+              SheetCut.of(checked, worked).shapes().stream().filter(Shape.Circle.class::isInstance))
           .extracting(shape -> ((Shape.Circle) shape).centre())
-          .containsExactlyInAnyOrderElementsOf(listed.getOrDefault(sheet.mark(), List.of()));
+          .containsExactlyInAnyOrderElementsOf(listed.getOrDefault(face, List.of()));
     }
     if (checked instanceof ApprovedLayout approved) {
       boolean cutsOut = toml.contains("outlines = ");
       Map<String, List<Xy>> made = new TreeMap<>();
       for (DrillProgram program : DrillPrograms.of(approved, Walls.parameters(toml).machine())) {
+        String face = program.sheet() + " " + program.side();
         left(program.moves()).stream()
-            .filter(place -> !cutsOut || listed.get(program.sheet()).contains(place))
-            .forEach(
-                place ->
-                    made.computeIfAbsent(program.sheet(), unseen -> new ArrayList<>()).add(place));
+            .filter(place -> !cutsOut || listed.get(face).contains(place))
+            .forEach(place -> made.computeIfAbsent(face, unseen -> new ArrayList<>()).add(place));
       }
       assertThat(made.keySet()).isEqualTo(listed.keySet());
       made.forEach(

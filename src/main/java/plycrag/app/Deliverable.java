@@ -49,6 +49,7 @@ import plycrag.files.svg.SvgWriter;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
+import plycrag.layout.WorkedFace;
 import plycrag.machining.DrillPrograms;
 import plycrag.machining.ProgramFile;
 import plycrag.machining.SetUpSheets;
@@ -154,12 +155,14 @@ public final class Deliverable {
       if (SheetSawing.isNeeded(checked, sheet)) {
         addView("cutting-" + sheet.mark(), "Sheet cutting", SheetSawing.of(checked, sheet));
       }
-      String path = "drawings/" + sheet.fileName();
-      add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, sheet), dxf));
-      add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, sheet)));
       views.add(
           new DrawingSet.View(
               "sheet-" + sheet.mark(), "Sheet as it lies", SheetView.of(checked, sheet)));
+    }
+    for (WorkedFace face : checked.layout().faces()) {
+      String path = "drawings/" + face.sheet().fileName();
+      add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, face), dxf));
+      add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, face.sheet())));
     }
     Print print = DrawingSet.of(checked, parameters.output().paper(), views);
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));

@@ -91,12 +91,10 @@ final class ProgramCheck {
   private List<Fault> faults(List<OutputFile> programs) {
     List<Fault> faults = new ArrayList<>();
     List<OutputFile> left = new ArrayList<>(programs);
-    for (LaidSheet sheet : layout.sheets()) {
-      for (WorkedFace face : WorkedFace.of(layout.wall(), sheet)) {
-        List<OutputFile> own = programs.stream().filter(one -> isFor(one, face.sheet())).toList();
-        left.removeAll(own);
-        faults.addAll(faults(face, own));
-      }
+    for (WorkedFace face : layout.faces()) {
+      List<OutputFile> own = programs.stream().filter(one -> isFor(one, face.sheet())).toList();
+      left.removeAll(own);
+      faults.addAll(faults(face, own));
     }
     return Stream.concat(
             left.stream().map(one -> new Fault(one.path(), 0, "is for no sheet")), faults.stream())

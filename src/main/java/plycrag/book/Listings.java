@@ -14,7 +14,6 @@ import plycrag.document.Table;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.layout.CoverStrip;
-import plycrag.layout.CoverStrips;
 import plycrag.layout.EndCut;
 import plycrag.layout.Joint;
 import plycrag.stock.CutList;
@@ -63,7 +62,7 @@ final class Listings {
   static List<Block> coverStrips(CheckedLayout checked) {
     Tape tape = checked.layout().wall().tape();
     List<List<Cell>> rows = new ArrayList<>();
-    for (CoverStrip strip : CoverStrips.of(checked.layout()).strips()) {
+    for (CoverStrip strip : checked.layout().coverStrips().strips()) {
       rows.add(
           List.of(
               Cell.of(strip.mark()),

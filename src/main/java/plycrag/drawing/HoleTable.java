@@ -25,10 +25,10 @@ public final class HoleTable {
 
   private HoleTable() {}
 
-  /** A row a hole, sheet by sheet. */
+  /** A row a hole, sheet by sheet and face by face; those for pins belong to no piece. */
   public static Table of(CheckedLayout checked) {
     return new Table(
-        "Holes", COLUMNS, checked.layout().holes().stream().map(HoleTable::row).toList());
+        "Holes", COLUMNS, checked.layout().machined().stream().map(HoleTable::row).toList());
   }
 
   private static List<Cell> row(MachinedHole hole) {

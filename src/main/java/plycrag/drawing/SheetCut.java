@@ -3,9 +3,11 @@ package plycrag.drawing;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
+import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.WorkedFace;
 
 /**
  * A stock sheet for a router shop, true size: the pieces' outlines and the holes, each once, each
@@ -14,10 +16,15 @@ import plycrag.layout.MachinedHole;
 public final class SheetCut {
   private SheetCut() {}
 
-  /** The drawing of a sheet, its lower left corner at 0, 0. */
-  public static Drawing of(CheckedLayout checked, LaidSheet sheet) {
+  /**
+   * The drawing of a face, its lower left corner at 0, 0; where the sheet is still to be turned
+   * over, what is cut afterwards stands on a layer that says so.
+   */
+  public static Drawing of(CheckedLayout checked, WorkedFace face) {
+    LaidSheet sheet = face.sheet();
+    Layer edges = face.isLast() ? Layers.CUT : Layers.OUTLINE;
     Sketch sketch = new Sketch(1);
-    sheet.pieces().forEach(laid -> SheetOutline.of(laid).drawCut(sketch, Layers.CUT));
+    sheet.pieces().forEach(laid -> SheetOutline.of(laid).drawCut(sketch, edges));
     for (MachinedHole hole : sheet.holes()) {
       sketch.circle(Layers.of(hole), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
     }

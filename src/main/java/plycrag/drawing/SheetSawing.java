@@ -13,7 +13,6 @@ import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
 import plycrag.layout.AlikeSheets;
 import plycrag.layout.CoverStrip;
-import plycrag.layout.CoverStrips;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.nest.SheetCutting.SawCut;
@@ -64,7 +63,7 @@ public final class SheetSawing {
   }
 
   private static List<CoverStrip.Part> strips(CheckedLayout checked, LaidSheet sheet) {
-    return CoverStrips.of(checked.layout()).strips().stream()
+    return checked.layout().coverStrips().strips().stream()
         .flatMap(strip -> strip.parts().stream())
         .filter(part -> part.sheet().filter(sheet.mark()::equals).isPresent())
         .toList();

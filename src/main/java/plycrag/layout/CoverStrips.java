@@ -35,10 +35,13 @@ public record CoverStrips(List<CoverStrip> strips, int furtherSheets) {
   /** A strip that has no place yet. */
   private record Wanted(Facet facet, Fold fold, double gap, double width, double length) {}
 
-  /** The strips of a layout; none where its sheets leave no gap. */
-  public static CoverStrips of(Layout layout) {
-    Wall wall = layout.wall();
-    OffcutStore store = OffcutStore.of(layout);
+  /**
+   * The strips of a wall; none where its sheets leave no gap.
+   *
+   * @param sheets whose offcuts they are laid on
+   */
+  static CoverStrips of(Wall wall, List<LaidSheet> sheets) {
+    OffcutStore store = OffcutStore.of(wall, sheets);
     List<Wanted> wanted = wanted(wall);
     CoverStrip[] laid = new CoverStrip[wanted.size()];
     List<Integer> longestFirst = new ArrayList<>();

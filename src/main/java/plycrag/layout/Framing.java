@@ -27,6 +27,7 @@ final class Framing {
   private final FrameParameters frame;
   private final StockParameters stock;
   private final List<Seam> seams;
+  private final List<Seam> inLine;
   private final Footing footing;
   private final FoldCuts cuts;
   private final Polygon outer;
@@ -36,11 +37,17 @@ final class Framing {
   private final BlockingRows rows;
   private final Tape tape;
 
-  Framing(Wall wall, Facet facet, List<Seam> seams) {
+  /**
+   * The frame of a facet.
+   *
+   * @param inLine seams of other facets with whose studs its own are to be in line
+   */
+  Framing(Wall wall, Facet facet, List<Seam> seams, List<Seam> inLine) {
     this.facet = facet;
     this.frame = wall.frame();
     this.stock = wall.stock();
     this.seams = seams;
+    this.inLine = inLine;
     this.footing = Footing.of(facet, wall);
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
@@ -88,6 +95,10 @@ final class Framing {
         .filter(seam -> seam.axis() == Axis.UP)
         .forEach(seam -> stations.add(StudPlan.Station.seam(seam, frame)));
     stations.addAll(further);
+    inLine.stream()
+        .map(seam -> StudPlan.Station.seam(seam, frame))
+        .filter(station -> station.isClear(stations, across()))
+        .forEach(stations::add);
     return StudPlan.of(stations, frame, tape);
   }
 

@@ -13,13 +13,21 @@ import plycrag.wall.Wall;
  * @param facets from the floor up
  * @param support what holds them up, if it is told
  * @param sheets in the order of their marks
+ * @param faces of the sheets that a machine works on, sheet by sheet in the order of the work
+ * @param coverStrips laid on what the sheets leave over
  */
 public record Layout(
-    Wall wall, List<FacetLayout> facets, Optional<Support> support, List<LaidSheet> sheets) {
+    Wall wall,
+    List<FacetLayout> facets,
+    Optional<Support> support,
+    List<LaidSheet> sheets,
+    List<WorkedFace> faces,
+    CoverStrips coverStrips) {
   /** Copies the lists. */
   public Layout {
     facets = List.copyOf(facets);
     sheets = List.copyOf(sheets);
+    faces = List.copyOf(faces);
   }
 
   /** The facets, those that stand on each other together, from left to right. */
@@ -72,7 +80,12 @@ public record Layout(
         .toList();
   }
 
-  /** All holes, sheet by sheet. */
+  /** All holes that a machine makes, face by face: those of the sheets, and those for pins. */
+  public List<MachinedHole> machined() {
+    return faces.stream().flatMap(face -> face.sheet().holes().stream()).toList();
+  }
+
+  /** All holes of the sheets, sheet by sheet. */
   public List<MachinedHole> holes() {
     return sheets.stream().flatMap(sheet -> sheet.holes().stream()).toList();
   }

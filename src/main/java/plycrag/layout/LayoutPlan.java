@@ -3,6 +3,7 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.params.SheetParameters.Lay;
 import plycrag.wall.Facet;
@@ -18,7 +19,7 @@ import plycrag.wall.Wall;
  *   <li>The inserts of zones and of lists, against that frame.
  *   <li>Screws, which slide off the inserts; and what becomes of inserts still blocked.
  *   <li>What holds the frame up.
- *   <li>The pieces on stock sheets.
+ *   <li>The pieces on stock sheets, what is done to those, and cover strips on what they leave.
  * </ol>
  */
 public final class LayoutPlan {
@@ -54,8 +55,14 @@ public final class LayoutPlan {
     }
     List<Lay> lays = tilings.stream().map(Tiling::lay).toList();
     int last = joints.stream().mapToInt(List::size).sum();
+    List<LaidSheet> sheets = SheetPlan.of(wall, facets, lays);
     return new Layout(
-        wall, facets, SupportPlan.of(wall, frames, last), SheetPlan.of(wall, facets, lays));
+        wall,
+        facets,
+        SupportPlan.of(wall, frames, last),
+        sheets,
+        sheets.stream().flatMap(sheet -> WorkedFace.of(wall, sheet).stream()).toList(),
+        CoverStrips.of(wall, sheets));
   }
 
   private static List<Tiling> tilings(Wall wall) {
@@ -72,9 +79,31 @@ public final class LayoutPlan {
   private static List<Framing> framings(Wall wall, List<Tiling> tilings) {
     List<Framing> framings = new ArrayList<>();
     for (int at = 0; at < tilings.size(); at++) {
-      framings.add(new Framing(wall, wall.facets().get(at), tilings.get(at).seams()));
+      Facet facet = wall.facets().get(at);
+      framings.add(
+          new Framing(wall, facet, tilings.get(at).seams(), seamsInLine(wall, facet, tilings)));
     }
     return framings;
+  }
+
+  /**
+   * Where a support meets facets that stand on each other, the seams of the others: studs stand at
+   * those too, so that those of all are in line.
+   */
+  private static List<Seam> seamsInLine(Wall wall, Facet facet, List<Tiling> tilings) {
+    List<Seam> inLine = new ArrayList<>();
+    for (List<Facet> run : Facet.runs(wall.facets(), Function.identity())) {
+      for (Facet other : run) {
+        if (wall.support().isPresent() && run.contains(facet) && !other.equals(facet)) {
+          double aside = other.plane().left() - facet.plane().left();
+          tilings.get(wall.facets().indexOf(other)).seams().stream()
+              .filter(seam -> seam.axis() == Axis.UP)
+              .map(seam -> seam.moved(aside))
+              .forEach(inLine::add);
+        }
+      }
+    }
+    return inLine;
   }
 
   private List<FramedFacet> framed(List<FramePlan> plans) {

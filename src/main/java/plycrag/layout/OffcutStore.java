@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Shapes;
 import plycrag.params.SheetParameters;
+import plycrag.wall.Wall;
 
 /**
  * The rectangles that sheets leave over, from which strips are cut one after another: a cut right
@@ -35,17 +36,17 @@ final class OffcutStore {
     this.further = further;
   }
 
-  /** All offcuts of a layout, sheet by sheet. */
-  static OffcutStore of(Layout layout) {
+  /** All offcuts of a wall's sheets, sheet by sheet. */
+  static OffcutStore of(Wall wall, List<LaidSheet> sheets) {
     List<Room> rooms = new ArrayList<>();
-    for (LaidSheet laid : layout.sheets()) {
+    for (LaidSheet laid : sheets) {
       for (Envelope offcut : laid.stock().cutting().offcuts()) {
         rooms.add(new Room(Optional.of(laid.mark()), offcut));
       }
     }
-    SheetParameters sheet = layout.wall().sheet();
+    SheetParameters sheet = wall.sheet();
     return new OffcutStore(
-        new Envelope(0, sheet.length(), 0, sheet.width()), layout.wall().nesting().gap(), rooms, 0);
+        new Envelope(0, sheet.length(), 0, sheet.width()), wall.nesting().gap(), rooms, 0);
   }
 
   OffcutStore copy() {

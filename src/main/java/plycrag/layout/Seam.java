@@ -9,4 +9,10 @@ package plycrag.layout;
  * @param low where it begins along its axis, mm
  * @param high where it ends, mm
  */
-public record Seam(Axis axis, double middle, double gap, double low, double high) {}
+public record Seam(Axis axis, double middle, double gap, double low, double high) {
+
+  /** The same further on across it, mm. */
+  Seam moved(double by) {
+    return new Seam(axis, middle + by, gap, low, high);
+  }
+}

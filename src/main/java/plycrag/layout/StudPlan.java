@@ -88,6 +88,18 @@ record StudPlan(List<Stud> studs) {
       return new Station(stud.middle(), List.of(stud));
     }
 
+    /** Whether its studs lie within a stretch and clear of those of others. */
+    boolean isClear(List<Station> others, Course.Span within) {
+      return studs.stream()
+          .allMatch(
+              stud ->
+                  within.low() <= stud.low()
+                      && stud.high() <= within.high()
+                      && others.stream()
+                          .flatMap(other -> other.studs().stream())
+                          .noneMatch(one -> one.low() < stud.high() && stud.low() < one.high()));
+    }
+
     private double first() {
       return studs.isEmpty() ? place : studs.get(0).middle();
     }

@@ -33,7 +33,7 @@ public record WorkedFace(LaidSheet sheet, List<PartMark> marks, Order order) {
   }
 
   /** The faces of a sheet in the order in which they are worked. */
-  public static List<WorkedFace> of(Wall wall, LaidSheet sheet) {
+  static List<WorkedFace> of(Wall wall, LaidSheet sheet) {
     boolean both =
         sheet.faceUp() == Face.FRONT
             && wall.machine().marks().filter(MarkParameters::behind).isPresent();

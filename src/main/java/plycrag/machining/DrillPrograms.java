@@ -55,10 +55,7 @@ public final class DrillPrograms {
   /** The programs, sheet by sheet and face by face; none for a face on which nothing is done. */
   public static List<DrillProgram> of(ApprovedLayout approved, MachineParameters machine) {
     DrillPrograms all = new DrillPrograms(approved, machine);
-    return all.layout.sheets().stream()
-        .flatMap(sheet -> WorkedFace.of(all.layout.wall(), sheet).stream())
-        .flatMap(face -> all.programs(face).stream())
-        .toList();
+    return all.layout.faces().stream().flatMap(face -> all.programs(face).stream()).toList();
   }
 
   private List<DrillProgram> programs(WorkedFace face) {

@@ -56,8 +56,7 @@ public final class SetUpSheets {
   /** The pages for all programs of a wall, sheet by sheet. */
   public static List<SetUp> of(ApprovedLayout approved, List<ProgramFile> files) {
     SetUpSheets all = new SetUpSheets(approved, files);
-    return all.layout.sheets().stream()
-        .flatMap(sheet -> WorkedFace.of(all.layout.wall(), sheet).stream())
+    return all.layout.faces().stream()
         .filter(face -> !all.on(face).isEmpty())
         .map(all::setUp)
         .toList();

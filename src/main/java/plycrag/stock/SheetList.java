@@ -8,7 +8,6 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.AlikeSheets;
 import plycrag.layout.CoverStrip;
-import plycrag.layout.CoverStrips;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
@@ -47,7 +46,7 @@ public final class SheetList {
   private SheetList(Layout layout) {
     this.layout = layout;
     this.alike = new AlikeSheets(layout.sheets());
-    this.strips = CoverStrips.of(layout).strips();
+    this.strips = layout.coverStrips().strips();
   }
 
   /**

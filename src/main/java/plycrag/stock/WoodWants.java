@@ -34,7 +34,7 @@ final class WoodWants {
     this.plan = plan;
     this.buying = buying;
     this.tape = layout.wall().tape();
-    this.strips = CoverStrips.of(layout);
+    this.strips = layout.coverStrips();
   }
 
   List<Want> wants() {

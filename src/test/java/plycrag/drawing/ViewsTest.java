@@ -18,6 +18,7 @@ import plycrag.document.Shape;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
+import plycrag.layout.WorkedFace;
 import plycrag.params.PriceList;
 import plycrag.stock.StickPlan;
 
@@ -45,9 +46,11 @@ class ViewsTest {
     }
     for (LaidSheet sheet : checked.layout().sheets()) {
       drawings.add(SheetView.of(checked, sheet));
-      drawings.add(SheetTemplate.of(checked, sheet));
-      drawings.add(SheetCut.of(checked, sheet));
       drawings.add(SheetSawing.of(checked, sheet));
+    }
+    for (WorkedFace face : checked.layout().faces()) {
+      drawings.add(SheetTemplate.of(checked, face.sheet()));
+      drawings.add(SheetCut.of(checked, face));
     }
     drawings.addAll(CornerDetail.all(checked));
     drawings.add(PlanView.of(checked));

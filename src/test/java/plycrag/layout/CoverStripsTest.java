@@ -58,7 +58,7 @@ class CoverStripsTest {
   /** The gap is 2 x 18 x sin 15° = 9.3 mm; 30 mm more on either side is 69.3, on a tape 70. */
   @Test
   void theStripIsAsLongAsTheFoldAndLapsTheGap() {
-    CoverStrips strips = CoverStrips.of(Walls.laidOut(wall(2400, 1000, 1000, "")));
+    CoverStrips strips = Walls.laidOut(wall(2400, 1000, 1000, "")).coverStrips();
     assertThat(strips.strips()).hasSize(1);
     CoverStrip strip = strips.strips().get(0);
     assertThat(strip.gap()).isCloseTo(9.317, within(0.001));
@@ -72,7 +72,7 @@ class CoverStripsTest {
   @Test
   void mitredFoldsLeaveNothingToCover() {
     String mitred = wall(2400, 1000, 1000, "").replace("square", "mitred");
-    assertThat(CoverStrips.of(Walls.laidOut(mitred)).strips()).isEmpty();
+    assertThat(Walls.laidOut(mitred).coverStrips().strips()).isEmpty();
   }
 
   /** Whole sheets leave nothing over: one more is bought, and nothing said of an offcut. */
@@ -83,7 +83,7 @@ class CoverStripsTest {
     assertThat(layout.sheets())
         .allMatch(
             sheet -> sheet.stock().cutting().offcuts().stream().allMatch(CoverStripsTest::isThin));
-    CoverStrips strips = CoverStrips.of(layout);
+    CoverStrips strips = layout.coverStrips();
     assertThat(strips.furtherSheets()).isEqualTo(1);
     assertThat(strips.strips().get(0).from()).isEqualTo("a further sheet");
     assertThat(CsvWriter.write(SheetList.of(Inspection.of(layout))))
@@ -103,7 +103,7 @@ class CoverStripsTest {
       @ForAll boolean router) {
     String cut = router ? "cut-with = \"router\"" : "";
     Layout layout = Walls.laidOut(wall(width, low, high, cut));
-    CoverStrips strips = CoverStrips.of(layout);
+    CoverStrips strips = layout.coverStrips();
     assertThat(strips.strips().get(0).length()).isCloseTo(width, within(0.01));
     for (CoverStrip.Part part : parts(strips)) {
       assertThat(Math.min(part.place().getWidth(), part.place().getHeight()))
@@ -136,7 +136,7 @@ class CoverStripsTest {
   /** Wider than any offcut is long: joined, no length shorter than 300, and said so. */
   @Test
   void longStripsAreJoined() {
-    CoverStrips strips = CoverStrips.of(Walls.laidOut(wall(3600, 1000, 1000, "")));
+    CoverStrips strips = Walls.laidOut(wall(3600, 1000, 1000, "")).coverStrips();
     CoverStrip strip = strips.strips().get(0);
     assertThat(strip.length()).isEqualTo(3600);
     assertThat(strip.parts()).extracting(CoverStrip.Part::mark).startsWith("CS1a", "CS1b");
@@ -147,7 +147,7 @@ class CoverStripsTest {
   @Test
   void theSheetsPictureAndListShowThem() {
     Layout layout = Walls.laidOut(wall(2400, 1000, 1000, ""));
-    CoverStrip.Part part = parts(CoverStrips.of(layout)).get(0);
+    CoverStrip.Part part = parts(layout.coverStrips()).get(0);
     LaidSheet sheet =
         layout.sheets().stream()
             .filter(one -> part.sheet().filter(one.mark()::equals).isPresent())

@@ -234,7 +234,7 @@ class SupportTest {
   @Property(tries = 15)
   void studsOfFacetsThatMeetStayInLine(
       @ForAll @IntRange(min = 90, max = 300) int pitch,
-      @ForAll @IntRange(min = 1500, max = 2440) int width) {
+      @ForAll @IntRange(min = 1500, max = 3600) int width) {
     String wall =
         """
         [wall]

@@ -10,10 +10,8 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.PartMark;
-import plycrag.layout.WorkedFace;
 import plycrag.params.MachineParameters;
 import plycrag.params.MarkParameters;
 import plycrag.params.ToolBox;
@@ -80,26 +78,21 @@ public final class PiecesMarked implements Rule {
   }
 
   private List<Finding> noRoom(Layout layout) {
+    Set<String> marked =
+        layout.faces().stream()
+            .flatMap(face -> face.marks().stream())
+            .map(PartMark::piece)
+            .collect(Collectors.toSet());
     return layout.sheets().stream()
-        .flatMap(sheet -> unmarked(layout, sheet).stream())
+        .flatMap(sheet -> sheet.pieces().stream())
+        .map(laid -> laid.piece().mark())
+        .filter(piece -> !marked.contains(piece))
         .map(
             piece ->
                 new WholeWall(name(), Severity.WARNING)
                     .finding(
                         "piece " + piece + " has no room for its mark",
                         "make marks smaller ([machine] mark-height), or write it by hand"))
-        .toList();
-  }
-
-  private static List<String> unmarked(Layout layout, LaidSheet sheet) {
-    Set<String> marked =
-        WorkedFace.of(layout.wall(), sheet).stream()
-            .flatMap(face -> face.marks().stream())
-            .map(PartMark::piece)
-            .collect(Collectors.toSet());
-    return sheet.pieces().stream()
-        .map(laid -> laid.piece().mark())
-        .filter(mark -> !marked.contains(mark))
         .toList();
   }
 }

@@ -9,7 +9,6 @@ import plycrag.finding.Severity;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
-import plycrag.layout.WorkedFace;
 import plycrag.layout.WorkedFace.Order;
 import plycrag.params.MachineParameters;
 import plycrag.params.ToolBox;
@@ -33,11 +32,9 @@ public final class PinsFit implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
-    for (LaidSheet sheet : layout.sheets()) {
-      WorkedFace.of(layout.wall(), sheet).stream()
-          .filter(face -> face.order() == Order.FIRST)
-          .forEach(face -> findings.addAll(findings(face.sheet(), layout)));
-    }
+    layout.faces().stream()
+        .filter(face -> face.order() == Order.FIRST)
+        .forEach(face -> findings.addAll(findings(face.sheet(), layout)));
     return findings.stream().distinct().toList();
   }
 

@@ -63,6 +63,8 @@ class SeamBackedTest {
                 facet.settings(),
                 facet.surroundings())),
         layout.support(),
-        layout.sheets());
+        layout.sheets(),
+        layout.faces(),
+        layout.coverStrips());
   }
 }
