@@ -57,9 +57,9 @@ record FrameFill(
   }
 
   /**
-   * A free stud of which a side would end within a row that backs an edge ends under that row, so
-   * that the row is whole: between the stud's slanting end and the side would be a crumb of it that
-   * nobody can cut.
+   * A free stud with a slanting end of which a side would lie within a row that backs an edge ends
+   * under that row, so that the row is whole: between the stud's end and the side would be a crumb
+   * of it that nobody can cut.
    */
   private Strip clearOfRows(Strip strip) {
     if (strip.hold() != Hold.FREE) {
@@ -71,6 +71,9 @@ record FrameFill(
             .max(Comparator.comparingDouble(draft -> draft.along().high()))
             .map(Draft::ends)
             .orElse(List.of());
+    if (ends.stream().allMatch(end -> Math.abs(end - ends.get(0)) < Contact.TOUCH)) {
+      return strip;
+    }
     return plan.rows().rows().stream()
         .filter(row -> !row.isFree() && row.left() < middle && middle < row.right())
         .map(BlockingRows.Row::backing)
