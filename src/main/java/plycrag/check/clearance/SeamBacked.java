@@ -21,8 +21,8 @@ import plycrag.wall.Facet;
 
 /** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
 public final class SeamBacked implements Rule {
-  /** A bare stretch shorter than this is a rounding, mm. */
-  private static final double LEAST = 0.1;
+  /** An edge nearer to an opening's than this is one of its own, mm. */
+  private static final double BESIDE = 0.1;
 
   /** An edge that stands out less lies on its timber: a rounding along a slant, mm. */
   private static final double TOUCH = 0.01;
@@ -43,6 +43,7 @@ public final class SeamBacked implements Rule {
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       SpatialIndex<Member> members = new SpatialIndex<>(facet.members(), Member::box);
+      double shortest = layout.wall().tape().unit().markingGrid();
       double overhang = layout.wall().overhang(facet.facet());
       String suggestion =
           overhang > 0
@@ -53,7 +54,7 @@ public final class SeamBacked implements Rule {
           if (isRound(edge, facet.facet())) {
             continue;
           }
-          for (Geometry stretch : bare(edge, members, overhang)) {
+          for (Geometry stretch : bare(edge, members, overhang, shortest)) {
             findings.add(finding(piece, stretch, suggestion, report));
           }
         }
@@ -66,11 +67,16 @@ public final class SeamBacked implements Rule {
   private static boolean isRound(LineString edge, Facet facet) {
     return facet.cutouts().stream()
         .filter(cutout -> !cutout.isRectangle())
-        .anyMatch(cutout -> cutout.shape().getBoundary().distance(edge.getCentroid()) < LEAST);
+        .anyMatch(cutout -> cutout.shape().getBoundary().distance(edge.getCentroid()) < BESIDE);
   }
 
+  /**
+   * The stretches without timber.
+   *
+   * @param shortest what is shorter can neither be marked nor sawn, mm
+   */
   private static List<Geometry> bare(
-      LineString edge, SpatialIndex<Member> members, double overhang) {
+      LineString edge, SpatialIndex<Member> members, double overhang, double shortest) {
     Geometry timber =
         Shapes.together(
             members.near(edge.getEnvelopeInternal(), overhang).stream()
@@ -79,7 +85,7 @@ public final class SeamBacked implements Rule {
     Geometry bare = Shapes.without(edge, timber);
     return IntStream.range(0, bare.getNumGeometries())
         .mapToObj(bare::getGeometryN)
-        .filter(stretch -> stretch.getLength() > LEAST)
+        .filter(stretch -> stretch.getLength() > shortest)
         .filter(
             stretch -> timber.isEmpty() || standsOut(stretch, timber) > Math.max(overhang, TOUCH))
         .toList();
