@@ -36,7 +36,7 @@ class ListsAgreeTest {
   }
 
   private static Layout layout(Path sample) {
-    return Walls.laidOut(TestFiles.read(sample));
+    return Walls.sample(sample);
   }
 
   private static List<CSVRecord> list(Path sample, String name) {

@@ -36,9 +36,11 @@ class SamplesTest {
     return new Plycrag(silent, silent).run(arguments.toArray(new String[0]));
   }
 
-  /** Locales that print numbers, digits and capitals otherwise; time zones a day apart. */
+  /**
+   * Locales that print numbers, digits and capitals otherwise; time zones more than a day apart.
+   */
   @ParameterizedTest
-  @CsvSource({"en-US,UTC", "de-DE,Pacific/Kiritimati", "tr-TR,Etc/GMT+12", "ar-EG-u-nu-arab,UTC"})
+  @CsvSource({"tr-TR,Etc/GMT+12", "ar-EG-u-nu-arab,Pacific/Kiritimati"})
   void areMadeByteForByteAnywhere(String locale, String zone) {
     Locale before = Locale.getDefault();
     TimeZone zoneBefore = TimeZone.getDefault();
@@ -103,13 +105,13 @@ class SamplesTest {
   void drawingsForCuttingShowTheHolesOfTheList(Path folder) {
     HoleList list = HoleList.of(folder);
     int drawn = 0;
-    for (Path file : TestFiles.list(folder.resolve("drawings"), "front.dxf")) {
-      if (file.getFileName().toString().startsWith("sheet-")) {
-        String sheet = file.getFileName().toString().split("-", -1)[1];
+    for (Path file : TestFiles.list(folder.resolve("drawings"), ".dxf")) {
+      String[] name = file.getFileName().toString().replace(".dxf", "").split("-", -1);
+      if (name[0].equals("sheet")) {
         DxfTags drawing = DxfTags.read(TestFiles.read(file));
         assertThat(drawing.circles().stream().map(one -> hole(one.x(), one.y(), 2 * one.radius())))
             .containsExactlyInAnyOrderElementsOf(
-                list.on(sheet, "front").stream()
+                list.on(name[1], name[2]).stream()
                     .map(row -> hole(row.x(), row.y(), row.diameter()))
                     .toList());
         assertThat(drawing.outlines()).isNotEmpty().allMatch(DxfTags.Polyline::closed);

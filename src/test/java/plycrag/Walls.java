@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.layout.Layout;
@@ -18,6 +20,8 @@ import plycrag.wall.Wall;
 
 /** Makes walls from the text of parameter files. */
 public final class Walls {
+  private static final Map<Path, Layout> SAMPLES = new ConcurrentHashMap<>();
+
   private Walls() {}
 
   /** What a text says; it must say nothing wrong. */
@@ -31,6 +35,11 @@ public final class Walls {
   public static Layout laidOut(String toml) {
     Parameters parameters = parameters(toml);
     return LayoutPlan.of(Wall.of(parameters, positions(parameters)));
+  }
+
+  /** The layout of a published parameter file, made once. */
+  public static Layout sample(Path file) {
+    return SAMPLES.computeIfAbsent(file, path -> laidOut(TestFiles.read(path)));
   }
 
   private static List<Position> positions(Parameters parameters) {
@@ -54,5 +63,10 @@ public final class Walls {
   /** The verdict on a text's wall. */
   public static CheckedLayout judged(String toml) {
     return Inspection.of(laidOut(toml));
+  }
+
+  /** The verdict on a published parameter file's wall. */
+  public static CheckedLayout judged(Path sample) {
+    return Inspection.of(sample(sample));
   }
 }

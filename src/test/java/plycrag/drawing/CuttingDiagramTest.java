@@ -37,7 +37,7 @@ class CuttingDiagramTest {
   @ParameterizedTest
   @MethodSource("samples")
   void everyPageIsOnA4AndEveryStickOnOne(Path sample) {
-    CheckedLayout checked = Walls.judged(TestFiles.read(sample));
+    CheckedLayout checked = Walls.judged(sample);
     List<Drawing> pages = CuttingDiagram.pages(checked, plan(checked));
     for (Drawing page : pages) {
       Envelope ink = Inked.box(page);
@@ -54,7 +54,7 @@ class CuttingDiagramTest {
   @ParameterizedTest
   @MethodSource("samples")
   void everyPieceHasItsMarkAndLength(Path sample) {
-    CheckedLayout checked = Walls.judged(TestFiles.read(sample));
+    CheckedLayout checked = Walls.judged(sample);
     Tape tape = checked.layout().wall().tape();
     StickPlan plan = plan(checked);
     Drawing all = CuttingDiagram.of(checked, plan, plan.sticks());

@@ -27,8 +27,7 @@ class ViewsTest {
       Walls.judged(TestFiles.text("must-fail/layout/top-row-in-plate.toml"));
 
   static Stream<Drawing> published() {
-    return TestFiles.samples().stream()
-        .flatMap(file -> drawings(Walls.judged(TestFiles.read(file))).stream());
+    return TestFiles.samples().stream().flatMap(file -> drawings(Walls.judged(file)).stream());
   }
 
   private static List<Drawing> drawings(CheckedLayout checked) {

@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import net.jqwik.api.Arbitrary;
@@ -10,7 +11,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import plycrag.OutlineTexts;
-import plycrag.TestFiles;
 import plycrag.WallTexts;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
@@ -113,13 +113,7 @@ class ChosenTogetherTest {
   /** A rake that slants behind the corner of two walls lies behind no column all along. */
   @Example
   void timberThatSlantsPastACornerIsInTheWayOfNoWholeColumn() {
-    String nook =
-        TestFiles.samples().stream()
-            .filter(file -> file.endsWith("rigger-nook.toml"))
-            .map(TestFiles::read)
-            .findFirst()
-            .orElseThrow();
-    assertThat(Walls.laidOut(nook).facets())
+    assertThat(Walls.sample(Path.of("params", "rigger-nook.toml")).facets())
         .allSatisfy(
             facet ->
                 assertThat(facet.settings().get(0).axes().get(0).moves())
