@@ -223,22 +223,27 @@ public final class Shapes {
     return FACTORY.createLinearRing(closed(turns));
   }
 
-  /** The corners at which a ring turns. */
+  /** The corners at which a ring turns; spikes without area, which overlays leave, are cut off. */
   private static List<Coordinate> turns(List<Coordinate> corners) {
     List<Coordinate> turns = new ArrayList<>(corners);
     for (int at = 0; at < turns.size() && turns.size() > 3; ) {
       Coordinate before = turns.get((at + turns.size() - 1) % turns.size());
       Coordinate after = turns.get((at + 1) % turns.size());
-      boolean straight =
-          before.equals2D(turns.get(at))
-              || new LineSegment(before, after).distance(turns.get(at)) < STRAIGHT;
-      if (straight) {
-        turns.remove(at);
-      } else {
+      if (isTurn(before, turns.get(at), after)) {
         at++;
+      } else {
+        turns.remove(at);
+        at = Math.max(0, at - 1);
       }
     }
     return turns;
+  }
+
+  private static boolean isTurn(Coordinate before, Coordinate at, Coordinate after) {
+    return !before.equals2D(at)
+        && new LineSegment(before, after).distance(at) >= STRAIGHT
+        && new LineSegment(before, at).distance(after) >= STRAIGHT
+        && new LineSegment(at, after).distance(before) >= STRAIGHT;
   }
 
   /**
