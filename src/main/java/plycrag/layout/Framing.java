@@ -96,7 +96,7 @@ final class Framing {
         .forEach(seam -> stations.add(StudPlan.Station.seam(seam, frame)));
     stations.addAll(further);
     inLine.stream()
-        .map(seam -> StudPlan.Station.seam(seam, frame))
+        .flatMap(seam -> StudPlan.Station.inLine(seam, frame).stream())
         .filter(station -> station.isClear(stations, across()))
         .forEach(stations::add);
     return StudPlan.of(stations, frame, tape);

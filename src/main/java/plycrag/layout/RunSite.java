@@ -50,7 +50,7 @@ final class RunSite {
         new Site(
             stand(),
             held().stream().map(this::back).toList(),
-            studs(held().get(held().size() - 1)),
+            studsInLine(),
             new Site.Section(wall.frame().breadth(), wall.frame().depth()),
             asked.bay(),
             wall.stock().longestMember());
@@ -87,6 +87,17 @@ final class RunSite {
         frame.facet().angle(),
         new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
         new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())));
+  }
+
+  /** Those of the highest facet that are in line with studs of all others held. */
+  private List<Double> studsInLine() {
+    List<List<Double>> each = held().stream().map(RunSite::studs).toList();
+    return each.get(each.size() - 1).stream()
+        .filter(
+            stud ->
+                each.stream()
+                    .allMatch(of -> of.stream().anyMatch(one -> Math.abs(one - stud) < FLUSH)))
+        .toList();
   }
 
   /** Left sides of the studs that reach the plate on top, x of the run. */

@@ -82,6 +82,14 @@ record StudPlan(List<Stud> studs) {
       return new Station(seam.middle(), Backing.of(seam, frame).stream().map(Stud::of).toList());
     }
 
+    /** At a seam of another facet, each of its studs by itself. */
+    static List<Station> inLine(Seam seam, FrameParameters frame) {
+      return Backing.of(seam, frame).stream()
+          .map(Stud::of)
+          .map(stud -> new Station(stud.middle(), List.of(stud)))
+          .toList();
+    }
+
     /** Beside an opening. */
     static Station opening(double low, FrameParameters frame) {
       Stud stud = Stud.of(Backing.from(low, frame, Hold.OPENING));
