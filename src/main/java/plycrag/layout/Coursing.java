@@ -24,31 +24,44 @@ record Coursing(Axis along, Course rows, List<Course> courses, double gap, Bond 
     courses = List.copyOf(courses);
   }
 
-  static Coursing of(Envelope box, Wall wall, Lay lay, Start start) {
+  static Coursing of(Envelope box, SeamPlaces places, Wall wall, Lay lay, Start start) {
     SheetParameters sheet = wall.sheet();
     Axis along = lay == Lay.ACROSS ? Axis.ACROSS : Axis.UP;
     boolean alongFromLow = along == Axis.ACROSS ? start.isLeft() : start.isLower();
     boolean beside = along == Axis.ACROSS ? start.isLower() : start.isLeft();
-    Course rows = course(span(along.other(), box), sheet.width(), sheet.width(), beside, wall);
+    Coursed coursed = new Coursed(places, box, wall);
+    Course rows = coursed.along(along.other(), sheet.width(), sheet.width(), beside);
     List<Course> courses = new ArrayList<>();
     for (int row = 0; row < rows.spans().size(); row++) {
       int fromStart = beside ? row : rows.spans().size() - 1 - row;
       boolean moved = sheet.bond() == Bond.STAGGERED && fromStart % 2 == 1;
       double first = moved ? wall.tape().snap(sheet.length() / 2) : sheet.length();
-      courses.add(course(span(along, box), sheet.length(), first, alongFromLow, wall));
+      courses.add(coursed.along(along, sheet.length(), first, alongFromLow));
     }
     return new Coursing(along, rows, courses, sheet.seamGap(), sheet.bond());
   }
 
-  private static Course.Span span(Axis axis, Envelope box) {
-    return new Course.Span(axis.low(box), axis.high(box));
-  }
-
-  private static Course course(
-      Course.Span span, double stock, double first, boolean fromLow, Wall wall) {
-    return fromLow
-        ? Course.of(span, stock, first, wall.sheet(), wall.tape())
-        : Course.fromEnd(span, stock, first, wall.sheet(), wall.tape());
+  /** Makes courses across a box. */
+  private record Coursed(SeamPlaces places, Envelope box, Wall wall) {
+    /**
+     * Pieces side by side.
+     *
+     * @param axis along which they follow each other
+     * @param stock the size of a whole one, mm
+     * @param first the size of the first one, mm
+     * @param fromLow whether that is the lower or left one
+     */
+    Course along(Axis axis, double stock, double first, boolean fromLow) {
+      SheetParameters sheet = wall.sheet();
+      Course.Span span = new Course.Span(axis.low(box), axis.high(box));
+      return places.clearest(
+          axis.other(),
+          first,
+          size ->
+              fromLow
+                  ? Course.of(span, stock, size, sheet, wall.tape())
+                  : Course.fromEnd(span, stock, size, sheet, wall.tape()));
+    }
   }
 
   /** Where pieces may lie, from the floor up, left to right. */

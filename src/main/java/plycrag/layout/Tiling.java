@@ -29,14 +29,15 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
   }
 
   /**
-   * The tiling that was asked for. What was not asked for is chosen: fewest pieces below the least
-   * width, then fewest sheets, then most whole ones; of equal ones across before up, and from the
-   * lower left before the other corners.
+   * The tiling that was asked for. What was not asked for is chosen: fewest seams in the way of
+   * openings, then fewest pieces below the least width, then fewest sheets, then most whole ones;
+   * of equal ones across before up, and from the lower left before the other corners.
    *
    * @param first the number of the first piece
    */
   static Tiling of(Facet facet, Wall wall, int first) {
     SheetParameters sheet = wall.sheet();
+    SeamPlaces places = SeamPlaces.of(facet, wall);
     Tiler tiler = new Tiler(FoldCuts.of(facet, wall), wall, first);
     List<Tiling> tilings = new ArrayList<>();
     for (Lay lay : sheet.lay().map(List::of).orElse(List.of(Lay.values()))) {
@@ -46,7 +47,8 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
     }
     return tilings.stream()
         .min(
-            Comparator.comparingLong((Tiling one) -> one.slivers(sheet))
+            Comparator.comparingLong((Tiling one) -> places.count(one.seams))
+                .thenComparing(one -> one.slivers(sheet))
                 .thenComparing(one -> one.pieces.size())
                 .thenComparing(one -> -one.whole(sheet)))
         .orElseThrow();
@@ -70,6 +72,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
   /** Tiles one facet. Blanks fill it with their gaps; faces are trimmed to their edges. */
   private static final class Tiler {
     private final Facet facet;
+    private final SeamPlaces places;
     private final Wall wall;
     private final int first;
     private final Polygon front;
@@ -78,6 +81,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
 
     Tiler(FoldCuts cuts, Wall wall, int first) {
       this.facet = cuts.facet();
+      this.places = SeamPlaces.of(facet, wall);
       this.wall = wall;
       this.first = first;
       this.front = cuts.front();
@@ -86,7 +90,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
     }
 
     Tiling laid(Lay lay, Start start) {
-      Coursing coursing = Coursing.of(blank.getEnvelopeInternal(), wall, lay, start);
+      Coursing coursing = Coursing.of(blank.getEnvelopeInternal(), places, wall, lay, start);
       Envelope box = facet.boundary().getEnvelopeInternal();
       return new Tiling(lay, pieces(coursing.cells()), coursing.seams(box));
     }

@@ -94,6 +94,14 @@ public record Wall(
         : 0;
   }
 
+  /**
+   * How far an edge at a seam may go on beyond its timber, which is cut square, to an opening that
+   * is no rectangle, mm: as far as a sheet is thick it does not bend (common practice, no source).
+   */
+  public double rimOverhang() {
+    return sheet.thickness();
+  }
+
   /** How high the rails are that the frame stands on, mm; 0 where it stands on the floor. */
   public double base() {
     return support.filter(SupportParameters::hasPosts).isPresent() ? frame.depth() : 0;

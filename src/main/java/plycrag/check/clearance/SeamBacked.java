@@ -17,6 +17,7 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
+import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 
 /** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
@@ -55,6 +56,9 @@ public final class SeamBacked implements Rule {
             continue;
           }
           for (Geometry stretch : bare(edge, members, overhang, shortest)) {
+            if (isRim(stretch, facet.facet(), layout.wall().rimOverhang())) {
+              continue;
+            }
             findings.add(finding(piece, stretch, suggestion, report));
           }
         }
@@ -65,9 +69,18 @@ public final class SeamBacked implements Rule {
 
   /** Whether an edge belongs to an opening that timber cannot follow; its box is framed instead. */
   private static boolean isRound(LineString edge, Facet facet) {
-    return facet.cutouts().stream()
-        .filter(cutout -> !cutout.isRectangle())
+    return odd(facet)
         .anyMatch(cutout -> cutout.shape().getBoundary().distance(edge.getCentroid()) < BESIDE);
+  }
+
+  /** Whether a stretch is short and ends at an opening that square timber cannot follow. */
+  private static boolean isRim(Geometry stretch, Facet facet, double longest) {
+    return stretch.getLength() <= longest
+        && odd(facet).anyMatch(cutout -> cutout.shape().distance(stretch) < BESIDE);
+  }
+
+  private static Stream<Cutout> odd(Facet facet) {
+    return facet.cutouts().stream().filter(cutout -> !cutout.isRectangle());
   }
 
   /**
