@@ -3,7 +3,9 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
@@ -19,6 +21,8 @@ import plycrag.params.FrameParameters;
  * @param frame what it is made of
  */
 record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
+  /** Timber goes on so many breadths beyond a corner, for what it meets there to cut it. */
+  private static final double REACH = 20;
 
   /** Along level sides, from below. */
   List<Strip> plates() {
@@ -74,27 +78,37 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
    * @param depth behind it, mm
    * @param slope how far it goes outward for each millimetre behind
    */
-  private record Lie(double from, double breadth, double depth, double slope) {}
+  private record Lie(double from, double breadth, double depth, double slope) {
+    double inner() {
+      return from + breadth;
+    }
+  }
 
   private Strip strip(int side, List<LineString> edges, Role role, Lie lie) {
     LineString edge = edges.get(side);
     int count = edges.size();
     Coordinate from = edge.getCoordinateN(0);
     Coordinate to = edge.getCoordinateN(1);
-    double reach = 20 * lie.breadth();
-    double before = turnsLeft(edges.get((side + count - 1) % count), edge) ? reach : 0;
-    double after = turnsLeft(edge, edges.get((side + 1) % count)) ? reach : 0;
     double length = from.distance(to);
     double du = (to.x - from.x) / length;
     double dv = (to.y - from.y) / length;
+    Coordinate inside = new Coordinate(from.x - lie.inner() * dv, from.y + lie.inner() * du);
+    Coordinate beyond = new Coordinate(to.x - lie.inner() * dv, to.y + lie.inner() * du);
+    double before =
+        turnsLeft(edges.get((side + count - 1) % count), edge)
+            ? Math.min(reach(from, -du, -dv, lie), reach(inside, -du, -dv, lie))
+            : 0;
+    double after =
+        turnsLeft(edge, edges.get((side + 1) % count))
+            ? Math.min(reach(to, du, dv, lie), reach(beyond, du, dv, lie))
+            : 0;
     Coordinate low = new Coordinate(from.x - before * du, from.y - before * dv);
     Coordinate high = new Coordinate(to.x + after * du, to.y + after * dv);
     List<Coordinate> corners = new ArrayList<>();
-    double inner = lie.from() + lie.breadth();
     corners.add(new Coordinate(low.x - lie.from() * dv, low.y + lie.from() * du));
     corners.add(new Coordinate(high.x - lie.from() * dv, high.y + lie.from() * du));
-    corners.add(new Coordinate(high.x - inner * dv, high.y + inner * du));
-    corners.add(new Coordinate(low.x - inner * dv, low.y + inner * du));
+    corners.add(new Coordinate(high.x - lie.inner() * dv, high.y + lie.inner() * du));
+    corners.add(new Coordinate(low.x - lie.inner() * dv, low.y + lie.inner() * du));
     Direction direction = Direction.of(edge);
     Direction across = direction.across();
     boolean outwardIsUp = dv * across.u() - du * across.v() > 0;
@@ -105,6 +119,19 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
         Shapes.polygon(corners),
         lie.depth(),
         outwardIsUp ? lie.slope() : -lie.slope() + 0.0);
+  }
+
+  /** How far timber may go on from its end before it is back on the facet, past a notch. */
+  private double reach(Coordinate end, double du, double dv, Lie lie) {
+    double most = REACH * lie.breadth();
+    Geometry inside =
+        Shapes.shared(Shapes.line(end.x, end.y, end.x + most * du, end.y + most * dv), outer);
+    return IntStream.range(0, inside.getNumGeometries())
+        .mapToObj(inside::getGeometryN)
+        .mapToDouble(part -> part.distance(Shapes.point(end.x, end.y)))
+        .filter(distance -> distance > Contact.TOUCH)
+        .min()
+        .orElse(most);
   }
 
   private static boolean turnsLeft(LineString edge, LineString next) {

@@ -3,33 +3,31 @@ package plycrag.layout;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /**
- * Where seams are in the way of a facet's openings: where the timber behind them would lie half
- * within the timber round an opening, and where they run into a side which that timber cannot
- * follow, so that it ends further from the opening than a sheet may stand out.
+ * Where seams are in the way of a facet's openings and notches: where the timber behind them would
+ * lie half within the timber round an opening or along a side, and where they run into an opening
+ * which square timber cannot follow, so that it ends further from the rim than a sheet may stand
+ * out.
  *
- * @param cutouts of the facet
+ * @param facet whose openings and sides
  * @param wall that it belongs to
  */
-record SeamPlaces(List<Cutout> cutouts, Wall wall) {
+record SeamPlaces(Facet facet, Wall wall) {
   private static final double TOLERANCE = 1e-6;
-
-  SeamPlaces {
-    cutouts = List.copyOf(cutouts);
-  }
-
-  static SeamPlaces of(Facet facet, Wall wall) {
-    return new SeamPlaces(facet.cutouts(), wall);
-  }
 
   /** How many of some seams are in the way. */
   long count(List<Seam> seams) {
@@ -38,18 +36,59 @@ record SeamPlaces(List<Cutout> cutouts, Wall wall) {
 
   private boolean isInTheWay(Seam seam) {
     List<Backing> behind = Backing.of(seam, wall.frame());
-    return cutouts.stream()
-        .anyMatch(cutout -> isCrowded(seam, behind, cutout) || isBare(seam, behind, cutout));
+    return Stream.of(roundOpenings(seam.axis()), alongSides(seam.axis()), atCorners(seam.axis()))
+            .flatMap(Function.identity())
+            .anyMatch(timber -> behind.stream().anyMatch(one -> isHalfWithin(one, timber)))
+        || facet.cutouts().stream().anyMatch(cutout -> isBare(seam, behind, cutout));
   }
 
-  /** Whether timber behind a seam lies half within timber round an opening. */
-  private boolean isCrowded(Seam seam, List<Backing> behind, Cutout cutout) {
-    Axis across = seam.axis().other();
-    Envelope box = cutout.shape().getEnvelopeInternal();
-    double low = across.low(box) - wall.frame().breadth();
-    return Stream.of(low, across.high(box))
-        .map(from -> Backing.from(from, wall.frame(), Hold.OPENING))
-        .anyMatch(timber -> behind.stream().anyMatch(one -> isHalfWithin(one, timber)));
+  private Stream<Backing> roundOpenings(Axis axis) {
+    Axis across = axis.other();
+    double breadth = wall.frame().breadth();
+    return facet.cutouts().stream()
+        .map(cutout -> cutout.shape().getEnvelopeInternal())
+        .flatMap(box -> Stream.of(across.low(box) - breadth, across.high(box)))
+        .map(from -> Backing.from(from, wall.frame(), Hold.OPENING));
+  }
+
+  /** The timber along the sides of the facet that run along an axis. */
+  private Stream<Backing> alongSides(Axis axis) {
+    return Shapes.outerEdges(facet.boundary()).stream()
+        .filter(side -> axis.other().size(side.getEnvelopeInternal()) < TOLERANCE)
+        .map(side -> along(side, axis));
+  }
+
+  /** A facet lies on the left of its sides. */
+  private Backing along(LineString side, Axis axis) {
+    Coordinate from = side.getCoordinateN(0);
+    Coordinate to = side.getCoordinateN(1);
+    double breadth = wall.frame().breadth();
+    double low =
+        axis == Axis.UP
+            ? (to.y > from.y ? from.x - breadth : from.x)
+            : (to.x > from.x ? from.y : from.y - breadth);
+    return Backing.from(low, wall.frame(), Hold.EDGE);
+  }
+
+  /** Where two sides meet in a notch and one slants, timber meets at all angles. */
+  private Stream<Backing> atCorners(Axis axis) {
+    double near = 2 * wall.frame().breadth();
+    List<LineString> sides = Shapes.outerEdges(facet.boundary());
+    return IntStream.range(0, sides.size())
+        .filter(at -> isSlantingNotch(sides.get(at), sides.get((at + 1) % sides.size())))
+        .mapToObj(at -> sides.get(at).getEndPoint().getEnvelopeInternal())
+        .mapToDouble(axis.other()::low)
+        .mapToObj(at -> new Backing(at - near, at + near, wall.frame().depth(), Hold.EDGE));
+  }
+
+  private static boolean isSlantingNotch(LineString side, LineString next) {
+    boolean slants =
+        Stream.of(side, next)
+            .map(Direction::of)
+            .anyMatch(way -> !way.equals(Direction.LEVEL) && !way.equals(Direction.UP));
+    return slants
+        && Orientation.index(side.getCoordinateN(0), side.getCoordinateN(1), next.getCoordinateN(1))
+            == Orientation.CLOCKWISE;
   }
 
   private static boolean isHalfWithin(Backing one, Backing other) {

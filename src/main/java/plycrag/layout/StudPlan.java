@@ -116,6 +116,10 @@ record StudPlan(List<Stud> studs) {
       return studs.isEmpty() ? place : studs.get(studs.size() - 1).middle();
     }
 
+    private boolean isAt(double where) {
+      return Math.abs(place - where) < TOLERANCE;
+    }
+
     private boolean has(Stud stud) {
       return studs.stream()
           .anyMatch(
@@ -139,6 +143,7 @@ record StudPlan(List<Stud> studs) {
       }
       studs.addAll(ordered.get(at).studs());
     }
+    studs.sort(Comparator.comparingDouble(Stud::middle));
     return new StudPlan(studs);
   }
 
@@ -155,19 +160,20 @@ record StudPlan(List<Stud> studs) {
     return new Stud(low, low + frame.breadth(), frame.depth(), Hold.FREE, 0);
   }
 
-  /** In order, each stud once. */
+  /** In order, each stud once: that of a side or an opening may be one of a seam's, too. */
   private static List<Station> distinct(List<Station> stations) {
     List<Station> distinct = new ArrayList<>();
     for (Station station : stations) {
+      List<Stud> studs =
+          station.studs().stream()
+              .filter(stud -> distinct.stream().noneMatch(other -> other.has(stud)))
+              .toList();
       boolean known =
-          distinct.stream()
-              .anyMatch(
-                  other ->
-                      Math.abs(other.place() - station.place()) < TOLERANCE
-                          || (!station.studs().isEmpty()
-                              && station.studs().stream().allMatch(other::has)));
+          station.studs().isEmpty()
+              ? distinct.stream().anyMatch(other -> other.isAt(station.place()))
+              : studs.isEmpty();
       if (!known) {
-        distinct.add(station);
+        distinct.add(new Station(station.place(), studs));
       }
     }
     distinct.sort(Comparator.comparingDouble(Station::place));

@@ -37,7 +37,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
    */
   static Tiling of(Facet facet, Wall wall, int first) {
     SheetParameters sheet = wall.sheet();
-    SeamPlaces places = SeamPlaces.of(facet, wall);
+    SeamPlaces places = new SeamPlaces(facet, wall);
     Tiler tiler = new Tiler(FoldCuts.of(facet, wall), wall, first);
     List<Tiling> tilings = new ArrayList<>();
     for (Lay lay : sheet.lay().map(List::of).orElse(List.of(Lay.values()))) {
@@ -81,7 +81,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
 
     Tiler(FoldCuts cuts, Wall wall, int first) {
       this.facet = cuts.facet();
-      this.places = SeamPlaces.of(facet, wall);
+      this.places = new SeamPlaces(facet, wall);
       this.wall = wall;
       this.first = first;
       this.front = cuts.front();

@@ -20,6 +20,18 @@ class FaceTest {
     return FaceTexts.any();
   }
 
+  @Provide
+  Arbitrary<String> notched() {
+    return FaceTexts.notched();
+  }
+
+  @Property(tries = 40)
+  void notchesAreFramedToo(@ForAll("notched") String toml) {
+    assertThat(Inspection.of(Walls.laidOut(toml)).findings())
+        .extracting(Finding::rule)
+        .doesNotContain("members-overlap", "seam-backing");
+  }
+
   @Property(tries = 40)
   void nothingOverlapsAndEveryEdgeIsBacked(@ForAll("faces") String toml) {
     assertThat(Inspection.of(Walls.laidOut(toml)).findings())
