@@ -3,6 +3,7 @@ package plycrag.drawing;
 import java.util.List;
 import plycrag.document.Fill;
 import plycrag.document.Xy;
+import plycrag.layout.SheetDatum;
 
 /**
  * The corner that everything is measured from: a filled right triangle, its two edges thickened.
@@ -21,31 +22,37 @@ final class Datum {
    * @param sign 1 where the view lies to the right of it, -1 to the left
    */
   static void outside(Sketch sketch, Xy corner, int sign) {
-    draw(sketch, corner, sign, -1);
+    draw(sketch, corner, sign, 1, -1);
+  }
+
+  /** The same at the corner of a sheet from which that is measured. */
+  static void outside(Sketch sketch, SheetDatum datum) {
+    Xy corner = new Xy(datum.fromRight() ? datum.width() : 0, datum.fromTop() ? datum.height() : 0);
+    draw(sketch, corner, datum.fromRight() ? -1 : 1, datum.fromTop() ? -1 : 1, -1);
   }
 
   /** Draws it inside a view that fills its page and lies to the right of the corner. */
   static void inside(Sketch sketch, Xy corner) {
-    draw(sketch, corner, 1, 1);
+    draw(sketch, corner, 1, 1, 1);
   }
 
-  private static void draw(Sketch sketch, Xy corner, int sign, int inward) {
+  private static void draw(Sketch sketch, Xy corner, int sign, int up, int inward) {
     double thick = sketch.paper(THICK) * inward;
     double leg = sketch.paper(LEG) * inward;
     double edge = sketch.paper(EDGE);
-    fill(sketch, corner, corner.plus(leg * sign, 0), corner.plus(0, leg));
+    fill(sketch, corner, corner.plus(leg * sign, 0), corner.plus(0, leg * up));
     fill(
         sketch,
         corner,
         corner.plus(edge * sign, 0),
-        corner.plus(edge * sign, thick),
-        corner.plus(0, thick));
+        corner.plus(edge * sign, thick * up),
+        corner.plus(0, thick * up));
     fill(
         sketch,
         corner,
         corner.plus(thick * sign, 0),
-        corner.plus(thick * sign, edge),
-        corner.plus(0, edge));
+        corner.plus(thick * sign, edge * up),
+        corner.plus(0, edge * up));
   }
 
   private static void fill(Sketch sketch, Xy... corners) {

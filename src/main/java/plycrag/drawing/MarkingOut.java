@@ -19,9 +19,10 @@ import plycrag.layout.Joint;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.MachinedHole;
 import plycrag.layout.Member;
 import plycrag.layout.Role;
+import plycrag.layout.Screw;
+import plycrag.layout.SheetDatum;
 import plycrag.layout.nest.Placement;
 import plycrag.units.LengthUnit;
 import plycrag.units.Tape;
@@ -113,16 +114,17 @@ public final class MarkingOut {
   }
 
   private void addHoles(LaidSheet sheet) {
-    grouped(sheet.inserts(), MachinedHole::y)
+    SheetDatum datum = SheetDatum.of(layout, sheet);
+    grouped(sheet.inserts(), hole -> datum.up(hole.y()))
         .forEach(
             (y, holes) ->
                 add(
                     sheet.mark(),
                     "insert holes",
-                    "lower edge",
+                    datum.levelEdge(),
                     at(y),
-                    "left edge",
-                    holes.stream().map(MachinedHole::x).toList()));
+                    datum.sideEdge(),
+                    holes.stream().map(hole -> datum.across(hole.x())).toList()));
   }
 
   private void addScrews(FacetLayout facet) {
@@ -139,18 +141,25 @@ public final class MarkingOut {
 
   private void addScrews(LaidSheet sheet, FastenerLine line, Placement placement) {
     String what = "screws into " + line.member();
-    List<Double> across = line.screws().stream().map(screw -> placement.x(screw.centre())).toList();
-    List<Double> up = line.screws().stream().map(screw -> placement.y(screw.centre())).toList();
+    SheetDatum datum = SheetDatum.of(layout, sheet);
+    String side = datum.sideEdge();
+    String level = datum.levelEdge();
+    List<Double> across = read(line, screw -> datum.across(placement.x(screw.centre())));
+    List<Double> up = read(line, screw -> datum.up(placement.y(screw.centre())));
     if (isOne(across) && !isOne(up)) {
-      add(sheet.mark(), what, "left edge", at(across.get(0)), "lower edge", up);
+      add(sheet.mark(), what, side, at(across.get(0)), level, up);
     } else if (isOne(up)) {
-      add(sheet.mark(), what, "lower edge", at(up.get(0)), "left edge", across);
+      add(sheet.mark(), what, level, at(up.get(0)), side, across);
     } else {
       for (int at = 0; at < line.screws().size(); at++) {
         List<Double> one = List.of(across.get(at));
-        add(sheet.mark(), what, "lower edge", at(up.get(at)), "left edge", one);
+        add(sheet.mark(), what, level, at(up.get(at)), side, one);
       }
     }
+  }
+
+  private static List<Double> read(FastenerLine line, Function<Screw, Double> reading) {
+    return line.screws().stream().map(reading).toList();
   }
 
   private static boolean isOne(List<Double> readings) {

@@ -57,7 +57,7 @@ record RunningDimensions(Sketch sketch, int sign) {
   }
 
   /**
-   * Readings up, beside a view, on the side of the datum.
+   * Readings up, or down from a datum on top, beside a view, on the side of the datum.
    *
    * @param datum where they start, y in mm
    * @param edge the edge of the view, x in mm
@@ -66,7 +66,8 @@ record RunningDimensions(Sketch sketch, int sign) {
     double out = -sign;
     double line = edge + out * sketch.paper(LINE);
     double label = edge + out * sketch.paper(LABEL);
-    List<Double> places = spread(readings, 1);
+    int way = last(readings).place() < datum ? -1 : 1;
+    List<Double> places = spread(readings, way);
     sketch.line(Layers.DIMENSIONS, new Xy(line, datum), new Xy(line, last(readings).place()));
     sketch.circle(Layers.DIMENSIONS, new Xy(line, datum), sketch.paper(0.6));
     Anchor anchor = sign > 0 ? Anchor.END : Anchor.START;
@@ -74,7 +75,7 @@ record RunningDimensions(Sketch sketch, int sign) {
       double y = readings.get(at).place();
       Xy foot = new Xy(line + out * sketch.paper(GAP), y);
       sketch.line(Layers.DIMENSIONS, new Xy(edge + out * sketch.paper(GAP), y), foot);
-      arrow(new Xy(line, y), 0, -1);
+      arrow(new Xy(line, y), 0, -way);
       Xy end = new Xy(label, places.get(at));
       leader(foot, end);
       sketch.label(

@@ -9,10 +9,10 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
-import plycrag.document.Xy;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.SheetDatum;
 import plycrag.params.SheetParameters.Grain;
 import plycrag.units.Tape;
 
@@ -20,11 +20,13 @@ import plycrag.units.Tape;
 public final class SheetView {
   private final CheckedLayout checked;
   private final LaidSheet sheet;
+  private final SheetDatum datum;
   private final Sketch sketch;
 
   private SheetView(CheckedLayout checked, LaidSheet sheet) {
     this.checked = checked;
     this.sheet = sheet;
+    this.datum = SheetDatum.of(checked.layout(), sheet);
     List<Double> columns = readings(MachinedHole::x);
     this.sketch =
         new Sketch(
@@ -47,10 +49,11 @@ public final class SheetView {
     for (MachinedHole hole : sheet.holes()) {
       sketch.hole(hole);
     }
-    Datum.outside(sketch, new Xy(0, 0), 1);
+    Datum.outside(sketch, datum);
     drawDimensions();
     Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
-    return new ViewPage(view, false).finish(checked, sketch, "Sheet " + sheet.mark(), notes());
+    return new ViewPage(view, datum.fromRight())
+        .finish(checked, sketch, "Sheet " + sheet.mark(), notes());
   }
 
   private List<String> notes() {
@@ -59,7 +62,14 @@ public final class SheetView {
     notes.add(sheet.faceUp().word().toUpperCase(Locale.ROOT) + " face up.");
     sheet.pieces().forEach(laid -> notes.add(words(laid, tape)));
     notes.add(
-        "Read from the filled corner, the sheet's lower left, in " + tape.unit().plural() + ".");
+        "Read from the filled corner, the sheet's "
+            + datum.corner()
+            + ", in "
+            + tape.unit().plural()
+            + ".");
+    if (datum.isOdd()) {
+      notes.add("As bought: read from edges that meet a seam.");
+    }
     notes.add("Face grain runs " + (grainRunsAcross() ? "across" : "up") + " the sheet.");
     if (sheet.pieces().stream().anyMatch(laid -> !laid.piece().isSquare())) {
       notes.add("Cut square, then bevel by the saw list; the thin line is the front edge then.");
@@ -101,16 +111,17 @@ public final class SheetView {
 
   private void drawDimensions() {
     Tape tape = checked.layout().wall().tape();
-    List<Double> across = new ArrayList<>(readings(MachinedHole::x));
-    List<Double> up = new ArrayList<>(readings(MachinedHole::y));
+    List<Double> across = new ArrayList<>(readings(hole -> datum.across(hole.x())));
+    List<Double> up = new ArrayList<>(readings(hole -> datum.up(hole.y())));
     for (LaidPiece laid : sheet.pieces()) {
       for (Coordinate corner : Corners.of(laid.piece().blank())) {
-        addReading(laid.placement().of(corner).x, across);
-        addReading(laid.placement().of(corner).y, up);
+        addReading(datum.across(laid.placement().of(corner).x), across);
+        addReading(datum.up(laid.placement().of(corner).y), up);
       }
     }
-    RunningDimensions dimensions = new RunningDimensions(sketch, 1);
-    dimensions.across(0, 0, Readings.of(across, tape, x -> x));
-    dimensions.up(0, 0, Readings.of(up, tape, y -> y));
+    double from = datum.fromRight() ? datum.width() : 0;
+    RunningDimensions dimensions = new RunningDimensions(sketch, datum.fromRight() ? -1 : 1);
+    dimensions.across(from, 0, Readings.of(across, tape, datum::across));
+    dimensions.up(datum.fromTop() ? datum.height() : 0, from, Readings.of(up, tape, datum::up));
   }
 }

@@ -62,12 +62,16 @@ record SeamPlaces(Facet facet, Wall wall) {
   private Backing along(LineString side, Axis axis) {
     Coordinate from = side.getCoordinateN(0);
     Coordinate to = side.getCoordinateN(1);
-    double breadth = wall.frame().breadth();
-    double low =
-        axis == Axis.UP
-            ? (to.y > from.y ? from.x - breadth : from.x)
-            : (to.x > from.x ? from.y : from.y - breadth);
-    return Backing.from(low, wall.frame(), Hold.EDGE);
+    if (axis == Axis.UP) {
+      double broad = StudPlan.Station.edgeCount(wall.frame()) * wall.frame().breadth();
+      return to.y > from.y ? edge(from.x - broad, from.x) : edge(from.x, from.x + broad);
+    }
+    double broad = wall.frame().breadth();
+    return to.x > from.x ? edge(from.y, from.y + broad) : edge(from.y - broad, from.y);
+  }
+
+  private Backing edge(double low, double high) {
+    return new Backing(low, high, wall.frame().depth(), Hold.EDGE);
   }
 
   /** Where two sides meet in a notch and one slants, timber meets at all angles. */
@@ -78,7 +82,7 @@ record SeamPlaces(Facet facet, Wall wall) {
         .filter(at -> isSlantingNotch(sides.get(at), sides.get((at + 1) % sides.size())))
         .mapToObj(at -> sides.get(at).getEndPoint().getEnvelopeInternal())
         .mapToDouble(axis.other()::low)
-        .mapToObj(at -> new Backing(at - near, at + near, wall.frame().depth(), Hold.EDGE));
+        .mapToObj(at -> edge(at - near, at + near));
   }
 
   private static boolean isSlantingNotch(LineString side, LineString next) {

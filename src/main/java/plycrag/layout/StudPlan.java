@@ -58,7 +58,7 @@ record StudPlan(List<Stud> studs) {
     /** At an upright side; where timber that leans has no room for screws, with a square stud. */
     static Station edge(double place, boolean isRight, FoldCut cut, FrameParameters frame) {
       List<Stud> studs = new ArrayList<>();
-      int count = frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
+      int count = edgeCount(frame);
       double breadth = cut.breadth(frame.breadth());
       double depth = cut.depth(frame.depth());
       double lean = isRight ? cut.slope() : -cut.slope() + 0.0;
@@ -75,6 +75,11 @@ record StudPlan(List<Stud> studs) {
         Collections.reverse(studs);
       }
       return new Station(place, studs);
+    }
+
+    /** How many studs stand side by side at an upright side. */
+    static int edgeCount(FrameParameters frame) {
+      return frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
     }
 
     /** At a seam. */

@@ -15,6 +15,7 @@ import plycrag.document.Xy;
 import plycrag.layout.AlikeSheets;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
+import plycrag.layout.SheetDatum;
 import plycrag.layout.WorkedFace;
 import plycrag.layout.WorkedFace.Order;
 import plycrag.params.KeepOut;
@@ -122,6 +123,18 @@ public final class SetUpSheets {
     rows.add(row("Face up", sheet.faceUp().word()));
     work.turning().ifPresent(turning -> rows.add(row("Both faces", turning)));
     rows.add(row("X0 Y0", origin.words() + " corner of the sheet"));
+    SheetDatum datum = SheetDatum.of(layout, sheet);
+    if (datum.isOdd()) {
+      rows.add(
+          row(
+              "Stops",
+              "at the "
+                  + datum.levelEdge()
+                  + " and the "
+                  + datum.sideEdge()
+                  + ", which meet seams: this sheet is as bought, and X0 Y0 is as far from them as"
+                  + " its stated size says"));
+    }
     rows.add(
         row(
             "Z0",

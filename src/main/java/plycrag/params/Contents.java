@@ -32,6 +32,7 @@ record Contents(Map<String, List<Values>> tables) {
     new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
     SupportTable.check(in(SupportTable.TABLE), context.faults());
+    SheetTable.check(in(SheetTable.TABLE), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
     InsertTable.check(in(InsertTable.TABLE), context.faults());
     ZoneTable.check(tables.get(ZoneTable.TABLE.name()), facetNames(), context.faults());

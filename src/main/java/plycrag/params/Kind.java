@@ -15,6 +15,7 @@ sealed interface Kind<T>
         CornerKind,
         CornersKind,
         SectionKind,
+        StockSizeKind,
         NumberKind,
         NumberListKind,
         CountKind,

@@ -1,6 +1,8 @@
 package plycrag.params;
 
 import java.util.List;
+import java.util.Optional;
+import plycrag.catalog.StockSize;
 import plycrag.params.BuyingParameters.Environment;
 import plycrag.params.SheetParameters.Bond;
 import plycrag.params.SheetParameters.Edges;
@@ -10,6 +12,12 @@ import plycrag.params.SheetParameters.Start;
 
 /** The keys of {@code [sheet]}. */
 final class SheetTable {
+  static final Parameter<StockSize> SIZE =
+      new Parameter<>(
+          "size",
+          new StockSizeKind(),
+          Standard.derived("length and width"),
+          "The size by its name in the catalog, instead of length and width.");
   static final Parameter<Double> LENGTH =
       new Parameter<>(
           "length",
@@ -99,6 +107,7 @@ final class SheetTable {
           false,
           "The plywood as bought, and how it is laid.",
           List.of(
+              SIZE,
               LENGTH,
               WIDTH,
               THICKNESS,
@@ -115,10 +124,24 @@ final class SheetTable {
 
   private SheetTable() {}
 
+  /** Reports a size that is told by name and in lengths. */
+  static void check(Values values, Faults faults) {
+    for (Parameter<Double> side : List.of(LENGTH, WIDTH)) {
+      if (values.isGiven(SIZE) && values.isGiven(side)) {
+        faults.add(
+            values.key(side),
+            values.spot(side),
+            "the size is told by its name already",
+            "size, or length and width, is allowed");
+      }
+    }
+  }
+
   static SheetParameters record(Values values, Environment environment) {
+    Optional<StockSize> named = values.given(SIZE);
     return new SheetParameters(
-        values.get(LENGTH),
-        values.get(WIDTH),
+        named.map(StockSize::length).orElseGet(() -> values.get(LENGTH)),
+        named.map(StockSize::width).orElseGet(() -> values.get(WIDTH)),
         values.get(THICKNESS),
         values.given(LAY),
         values.get(BOND),

@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.Walls;
@@ -41,22 +43,47 @@ class CornerTest {
   }
 
   /**
-   * The compound mitre of equal slopes as handbooks give it for hoppers and trays (from memory):
-   * the mitre's tangent is the sine of the lean times the tangent of half the corner, the bevel's
-   * sine the cosine of the lean times the sine of half the corner. For 15° and 90°: 14.51° and
-   * 43.08°.
+   * The Building Trades Pocketbook, "Hopper Bevels", fig. 25: with a side of breadth w and
+   * thickness t that leans by L and stands on c, its upper corner b lies w sin L out; projected to
+   * w above c, the line from c is the face bevel, whose tangent from square is sin L. The outer
+   * corner a, t further on square to the side, projected to t above that, gives the mitre bevel
+   * along the edge, t cos L to t; a saw set square to the face bevel's line tilts by less, times
+   * its cosine.
    */
-  @Test
-  void equalLeansGiveTheCompoundMitre() {
-    Facet port = pair(15, 90, 15).facets().get(0).facet();
-    assertThat(port.width()).isCloseTo(2400, within(0.001));
+  @ParameterizedTest
+  @ValueSource(ints = {5, 15, 30})
+  void equalLeansGiveTheHandbooksHopper(int lean) {
+    double w = 300;
+    double t = 18;
+    double out = w * Math.sin(Math.toRadians(lean));
+    double face = Math.atan2(out, w);
+    double edge = Math.atan2(t * Math.cos(Math.toRadians(lean)), t);
+    Facet port = pair(lean, 90, lean).facets().get(0).facet();
+    assertThat(mitre(port)).isCloseTo(Math.toDegrees(face), within(0.001));
+    assertThat(port.fold(Fold.Place.RIGHT).orElseThrow().bevel())
+        .isCloseTo(Math.toDegrees(Math.atan(Math.tan(edge) * Math.cos(face))), within(0.001));
+  }
+
+  private static double mitre(Facet port) {
     double top =
         List.of(port.boundary().getCoordinates()).stream()
             .filter(corner -> corner.y > 1999)
             .mapToDouble(corner -> corner.x)
             .max()
             .orElseThrow();
-    double mitre = Math.toDegrees(Math.atan((2400 - top) / 2000));
+    return Math.toDegrees(Math.atan((2400 - top) / 2000));
+  }
+
+  /**
+   * For corners of any angle the mitre's tangent is the sine of the lean times the tangent of half
+   * the corner, the bevel's sine the cosine of the lean times the sine of half the corner (from
+   * memory). For 15° and 90°: 14.51° and 43.08°.
+   */
+  @Test
+  void equalLeansGiveTheCompoundMitre() {
+    Facet port = pair(15, 90, 15).facets().get(0).facet();
+    assertThat(port.width()).isCloseTo(2400, within(0.001));
+    double mitre = mitre(port);
     assertThat(mitre).isCloseTo(14.511, within(0.001));
     double bevel = port.fold(Fold.Place.RIGHT).orElseThrow().bevel();
     assertThat(bevel).isCloseTo(43.0795, within(0.001));

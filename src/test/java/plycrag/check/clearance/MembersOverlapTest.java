@@ -25,15 +25,22 @@ class MembersOverlapTest {
   }
 
   @Test
-  void findsTheSeamsStudInTheEdgeStud() {
-    // a piece of 60 beside one of 300: 301 to 346 against 317 to 362, both 45 to 255 up
-    Found.by("members-overlap", NARROW + "least-width = 50")
-        .times(1)
+  void passesWhereTheFirstPieceMayBeShorter() {
+    // a piece of 60 beside one of 300 would have the seam's stud from 301 to 346, in the edge's
+    Found.by("members-overlap", NARROW + "least-width = 50").isNothing();
+  }
+
+  @Test
+  void findsTheSeamsStudsInTheEdgeStuds() {
+    // two pieces of 180, studs 100 broad: 0 to 100 against 81 to 181, and likewise on the right
+    String broad = NARROW + "least-width = 100\n[frame]\nsection = [100, 95]";
+    Found.by("members-overlap", broad)
+        .times(2)
         .isError(true)
-        .at(331.5, 150)
-        .between("ST3", "ST4")
-        .measured(-29, 0)
-        .says("ST3 overlaps ST4 by 29 mm")
+        .at(90.5, 150)
+        .between("ST1", "ST2")
+        .measured(-19, 0)
+        .says("ST1 overlaps ST2 by 19 mm")
         .suggests(
             "make the facet larger or smaller, the studs further apart or the sheets' least width"
                 + " greater");
@@ -52,6 +59,7 @@ class MembersOverlapTest {
         length = 2400
         [sheet]
         lay = "up"
+        least-width = 1220
         [[cutout]]
         name = "door"
         left = %d
