@@ -22,6 +22,10 @@ public enum Role {
   RAIL("base rail", "RA"),
   /** Slants between members of the support. */
   BRACE("brace", "BC"),
+  /** Slants over the corner between a post and what is level. */
+  KNEE("knee brace", "KB"),
+  /** Runs level along the upper ends of posts. */
+  BEAM("beam", "BM"),
   /** Lies flat along a building's wall or ceiling. */
   LEDGER("ledger", "LG"),
   /** Comes straight down from a ceiling. */

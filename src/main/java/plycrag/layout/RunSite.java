@@ -12,6 +12,7 @@ import plycrag.geometry.Solid;
 import plycrag.geometry.Stand;
 import plycrag.geometry.Trig;
 import plycrag.layout.support.BackEdge;
+import plycrag.layout.support.Meeting;
 import plycrag.layout.support.SectionPlace;
 import plycrag.layout.support.Site;
 import plycrag.params.RoomParameters.Ceiling;
@@ -221,10 +222,29 @@ final class RunSite {
     return stand().toRoom(new Place(x, buildingFace() + wall.frame().breadth(), z));
   }
 
+  /** That part of where a support meets a frame that lies on one upright member of it. */
+  Meeting onto(Meeting meeting, Member member) {
+    if (!member.role().isUpright()) {
+      return meeting;
+    }
+    FacetPlane plane = frame(meeting.facet()).facet().plane();
+    SectionPlace place = meeting.place();
+    double middle = plane.fromRoom(plane.stand().toRoom(new Place(0, place.y(), place.z()))).y();
+    double half = meeting.length() / 2;
+    Envelope back = member.far().getEnvelopeInternal();
+    double low = Math.max(middle - half, back.getMinY());
+    double high = Math.min(middle + half, back.getMaxY());
+    double v = (low + high) / 2;
+    return meeting.on(new SectionPlace(plane.y(v, behind()), plane.z(v, behind())), high - low);
+  }
+
+  private FramedFacet frame(String facet) {
+    return run.stream().filter(one -> one.facet().name().equals(facet)).findFirst().orElseThrow();
+  }
+
   /** The member of a facet's frame that a support's member lies flat against, studs first. */
   Optional<Member> touched(PlacedMember placed, String facet) {
-    FramedFacet frame =
-        run.stream().filter(one -> one.facet().name().equals(facet)).findFirst().orElseThrow();
+    FramedFacet frame = frame(facet);
     Place push =
         placed.member().role() == Role.RAIL
             ? new Place(0, 0, PUSH + Math.max(0, frame.footing().packing()))

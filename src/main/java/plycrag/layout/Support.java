@@ -12,6 +12,7 @@ import plycrag.params.SupportParameters;
  * @param anchors in the building, from the left
  * @param tethers of a hinged wall
  * @param unheld the facets whose upper edge this kind of support does not hold
+ * @param sways whether what is to keep it from swaying along the wall has no room
  */
 public record Support(
     SupportParameters.Kind kind,
@@ -19,7 +20,8 @@ public record Support(
     List<Joint> joints,
     List<Anchor> anchors,
     List<Tether> tethers,
-    List<String> unheld) {
+    List<String> unheld,
+    boolean sways) {
 
   /** Copies the lists. */
   public Support {

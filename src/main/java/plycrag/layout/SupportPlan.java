@@ -13,11 +13,12 @@ import plycrag.layout.support.HingedFoot;
 import plycrag.layout.support.Meeting;
 import plycrag.layout.support.SectionPlace;
 import plycrag.layout.support.Site;
+import plycrag.layout.support.Stiffening;
 import plycrag.layout.support.SupportFrame;
 import plycrag.layout.support.Timber;
 import plycrag.layout.support.Use;
 import plycrag.params.SupportParameters;
-import plycrag.params.SupportParameters.Lateral;
+import plycrag.params.SupportParameters.Across;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -31,6 +32,7 @@ final class SupportPlan {
   private final List<Anchor> anchors = new ArrayList<>();
   private final List<Tether> tethers = new ArrayList<>();
   private final List<String> unheld = new ArrayList<>();
+  private boolean sways;
   private int lastJoint;
 
   private SupportPlan(Wall wall, SupportParameters asked, int lastJoint) {
@@ -61,18 +63,28 @@ final class SupportPlan {
       }
     }
     List<String> each = unheld.stream().distinct().toList();
-    return new Support(asked.kind(), members, joints, anchors, tethers, each);
+    return new Support(asked.kind(), members, joints, anchors, tethers, each, sways);
   }
 
   private SupportFrame frame(RunSite run) {
     Site site = run.site();
     return switch (asked.kind()) {
-      case FREESTANDING ->
-          Freestanding.of(site, asked.behind(), run.railFront(), asked.lateral() == Lateral.BRACES);
+      case FREESTANDING -> Freestanding.of(site, asked.behind(), run.railFront(), stiffening());
       case FIXED -> FixedTies.of(site, asked.behind());
       case HUNG -> Hangers.of(site, run.ceiling());
       case HINGED -> HingedFoot.of(site, asked.behind(), run.anchorHeight());
     };
+  }
+
+  private Stiffening stiffening() {
+    SupportParameters.Bracing bracing = asked.bracing();
+    Stiffening.Along along =
+        switch (bracing.lateral()) {
+          case BRACES -> Stiffening.Along.BRACES;
+          case KNEE_BRACES -> Stiffening.Along.KNEES;
+          case SHEETS, NONE -> Stiffening.Along.NOTHING;
+        };
+    return new Stiffening(along, bracing.across() == Across.KNEE_BRACES, bracing.knee());
   }
 
   private void add(int number, RunSite run, SupportFrame frame) {
@@ -96,6 +108,7 @@ final class SupportPlan {
       add(run, meeting, byTimber);
     }
     unheld.addAll(frame.unheld());
+    sways |= frame.sways();
     Anchorage anchorage = new Anchorage(wall, asked, run);
     anchors.addAll(
         anchorage.anchors(frame.timbers().stream().map(byTimber::get).toList(), anchors.size()));
@@ -108,6 +121,8 @@ final class SupportPlan {
       case TIE -> Role.TIE;
       case RAIL -> Role.RAIL;
       case BRACE -> Role.BRACE;
+      case KNEE -> Role.KNEE;
+      case BEAM -> Role.BEAM;
       case LEDGER -> Role.LEDGER;
       case HANGER -> Role.HANGER;
     };
@@ -115,14 +130,16 @@ final class SupportPlan {
 
   private void add(RunSite run, Meeting meeting, Map<Timber, PlacedMember> byTimber) {
     PlacedMember first = byTimber.get(meeting.first());
-    Optional<String> second =
-        meeting.second().isPresent()
-            ? meeting.second().map(byTimber::get).map(other -> other.member().mark())
-            : run.touched(first, meeting.facet()).map(Member::mark);
-    if (second.isEmpty()) {
-      unheld.add(meeting.facet());
+    if (meeting.second().isPresent()) {
+      add(meeting, first, byTimber.get(meeting.second().get()).member());
       return;
     }
+    Optional<Member> touched = run.touched(first, meeting.facet());
+    touched.ifPresentOrElse(
+        member -> add(run.onto(meeting, member), first, member), () -> unheld.add(meeting.facet()));
+  }
+
+  private void add(Meeting meeting, PlacedMember first, Member second) {
     SectionPlace place = meeting.place();
     lastJoint++;
     joints.add(
@@ -130,7 +147,7 @@ final class SupportPlan {
             "J" + lastJoint,
             meeting.lapped() ? Joint.Kind.SIDE : Joint.Kind.END,
             first.member().mark(),
-            second.get(),
+            second.mark(),
             Shapes.point(place.y(), place.z()),
             meeting.length()));
   }

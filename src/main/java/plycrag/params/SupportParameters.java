@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param behind how far the posts' or the building's face stands behind the hindmost of the frame,
  *     level, mm
  * @param front how far base rails reach in front of the wall's foot, mm; empty: as far as the wall
- * @param lateral what keeps it from swaying along the wall
+ * @param bracing what keeps it from swaying
  * @param fixing what ledgers are fixed to
  * @param hinge how a hinged facet moves and is held
  */
@@ -20,7 +20,7 @@ public record SupportParameters(
     double bay,
     double behind,
     Optional<Double> front,
-    Lateral lateral,
+    Bracing bracing,
     Fixing fixing,
     Hinge hinge) {
 
@@ -40,11 +40,31 @@ public record SupportParameters(
   public enum Lateral {
     /** Slanting timber across the posts. */
     BRACES,
+    /** Short slanting timber between the posts and a beam along their upper ends. */
+    KNEE_BRACES,
     /** The sheets on the frame, down to a plate that is fixed. */
     SHEETS,
     /** Nothing. */
     NONE
   }
+
+  /** What keeps posts square to what lies on them. */
+  public enum Across {
+    /** Slanting timber from the post's foot to the frame. */
+    BRACES,
+    /** Short slanting timber between the post and the tie. */
+    KNEE_BRACES
+  }
+
+  /**
+   * What keeps a support from swaying.
+   *
+   * @param lateral along the wall
+   * @param across toward the wall and away from it, where it stands on posts
+   * @param knee how far a knee brace reaches from the corner, along both of its sides, mm; less
+   *     where there is no room for it
+   */
+  public record Bracing(Lateral lateral, Across across, double knee) {}
 
   /** What a ledger is fixed to. */
   public enum Base {

@@ -2,7 +2,9 @@ package plycrag.params;
 
 import java.util.List;
 import java.util.Optional;
+import plycrag.params.SupportParameters.Across;
 import plycrag.params.SupportParameters.Base;
+import plycrag.params.SupportParameters.Bracing;
 import plycrag.params.SupportParameters.Fixing;
 import plycrag.params.SupportParameters.Hinge;
 import plycrag.params.SupportParameters.Hold;
@@ -41,8 +43,23 @@ final class SupportTable {
           "lateral",
           new WordKind<>(List.of(Lateral.values())),
           Standard.derived("braces for posts, else sheets"),
-          "What keeps it from swaying along the wall: slanting braces across the posts, or the"
-              + " sheets, which make the frame stiff down to a plate that is fixed to the floor.");
+          "What keeps it from swaying along the wall: slanting braces across the posts, knee braces"
+              + " between the posts and a beam along their tops, or the sheets, which make the frame"
+              + " stiff down to a plate that is fixed to the floor.");
+  static final Parameter<Across> ACROSS =
+      new Parameter<>(
+          "across",
+          new WordKind<>(List.of(Across.values())),
+          Standard.word(Across.BRACES),
+          "What keeps posts from leaning toward the wall or away from it: braces from their feet,"
+              + " or knee braces under the ties, which leave the space behind the wall free.");
+  static final Parameter<Double> KNEE =
+      new Parameter<>(
+          "knee",
+          LengthKind.length(300, 2000),
+          Standard.length("600 mm", "24 in"),
+          "How far a knee brace reaches from its corner, down and along alike; it is made shorter"
+              + " where the next one, the frame or a rail is in its way.");
   static final Parameter<Base> FIXED_TO =
       new Parameter<>(
           "fixed-to",
@@ -104,6 +121,8 @@ final class SupportTable {
               BEHIND,
               FRONT,
               LATERAL,
+              ACROSS,
+              KNEE,
               FIXED_TO,
               ANCHOR_SPACING,
               FIRST_STUD,
@@ -154,7 +173,7 @@ final class SupportTable {
         values.get(BAY),
         values.get(BEHIND),
         values.given(FRONT),
-        values.given(LATERAL).orElse(usual),
+        new Bracing(values.given(LATERAL).orElse(usual), values.get(ACROSS), values.get(KNEE)),
         new Fixing(
             values.given(FIXED_TO),
             values.get(ANCHOR_SPACING),

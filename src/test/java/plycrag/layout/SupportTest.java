@@ -58,6 +58,29 @@ class SupportTest {
     assertThat(support.anchors()).isEmpty();
   }
 
+  /**
+   * The same with knee braces of 400 mm: each is 400 mm by the root of two over its long points.
+   * The beam reaches over both posts, 1200 mm. Under it stand two, and one before each post.
+   */
+  @Test
+  void kneeBracesByHand() {
+    Support support =
+        support(
+            "[wall]\nraise = 90\n[[facet]]\nlength = 2000\nwidth = 1200\n"
+                + "[support]\nkind = \"freestanding\"\nlateral = \"knee-braces\"\n"
+                + "across = \"knee-braces\"\nknee = 400\n"
+                + FEW);
+    assertThat(member(support, "BM1").length()).isCloseTo(1200, within(0.01));
+    for (int number = 1; number <= 4; number++) {
+      Member knee = member(support, "KB" + number);
+      assertThat(knee.length()).isCloseTo(400 * Math.sqrt(2), within(0.01));
+      assertThat(Math.abs(knee.lowEnd().mitre())).isCloseTo(45, within(0.01));
+      assertThat(Math.abs(knee.highEnd().mitre())).isCloseTo(45, within(0.01));
+    }
+    assertThat(support.members()).hasSize(2 * 3 + 1 + 4);
+    assertThat(support.joints().stream().filter(one -> one.kind() == Joint.Kind.SIDE)).hasSize(4);
+  }
+
   /** A back that leans 30° cuts a level tie at 30° from square. */
   @Test
   void tiesEndFlatOnALeaningBack() {

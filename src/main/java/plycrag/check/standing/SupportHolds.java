@@ -44,6 +44,9 @@ public final class SupportHolds implements Rule {
         unheld(layout.support().get(), findings);
       }
       sway(asked, findings);
+      if (layout.support().get().sways()) {
+        narrow(asked.bracing().lateral(), findings);
+      }
       building(layout, asked, findings);
       hinge(layout, asked, findings);
     }
@@ -56,7 +59,8 @@ public final class SupportHolds implements Rule {
           switch (support.kind()) {
             case FREESTANDING, FIXED ->
                 "a facet must lean out by 60° or less, be high enough for a tie and leave room for a brace"
-                    + " before the posts ([support] behind); let steeper ones hang ([support] kind)";
+                    + " or a knee brace before the posts ([support] behind, across); let steeper ones"
+                    + " hang ([support] kind)";
             case HUNG ->
                 "a facet must lean out by 20° or more and end below the ceiling; fix flatter ones to"
                     + " a wall ([support] kind)";
@@ -71,20 +75,37 @@ public final class SupportHolds implements Rule {
   }
 
   private void sway(SupportParameters asked, List<Finding> findings) {
-    if (asked.lateral() == Lateral.NONE) {
+    if (asked.bracing().lateral() == Lateral.NONE) {
       add(
           Severity.ERROR,
           "nothing keeps the support from swaying along the wall",
-          "let braces or the sheets do it ([support] lateral)",
+          "let braces, knee braces or the sheets do it ([support] lateral)",
           findings);
     }
-    if (asked.lateral() == Lateral.BRACES && !asked.hasPosts()) {
+    if (isBraced(asked) && !asked.hasPosts()) {
       add(
           Severity.ERROR,
           "braces are asked for where there are no posts",
           "let the sheets keep it from swaying ([support] lateral)",
           findings);
     }
+  }
+
+  private static boolean isBraced(SupportParameters asked) {
+    Lateral lateral = asked.bracing().lateral();
+    return lateral == Lateral.BRACES || lateral == Lateral.KNEE_BRACES;
+  }
+
+  private void narrow(Lateral lateral, List<Finding> findings) {
+    String knees =
+        "set the posts further apart ([support] bay), or let braces do it ([support] lateral)";
+    add(
+        Severity.ERROR,
+        "there is no room between the posts for what keeps them from swaying along the wall",
+        lateral == Lateral.KNEE_BRACES
+            ? knees
+            : "make the wall wide enough for two posts, or let the sheets do it ([support] lateral)",
+        findings);
   }
 
   private void building(Layout layout, SupportParameters asked, List<Finding> findings) {

@@ -25,6 +25,18 @@ public record BackEdge(String facet, double angle, SectionPlace low, SectionPlac
     return low.z() + (y - low.y()) * (high.z() - low.z()) / (high.y() - low.y());
   }
 
+  /**
+   * Where the frame stands, if it stands on its lower edge: a frame that leans out on the front of
+   * that, one that leans back on its back.
+   *
+   * @param depth of the frame, mm
+   */
+  double stands(double depth) {
+    double run = high.y() - low.y();
+    double rise = high.z() - low.z();
+    return run > 0 ? low.y() + depth * rise / Math.sqrt(run * run + rise * rise) : low.y();
+  }
+
   /** Whether something level can end on it. */
   boolean takesLevel() {
     return Math.abs(angle) <= STEEPEST;

@@ -81,6 +81,38 @@ record Diagonal(
         mirrored.highLength());
   }
 
+  /** The least reach of a knee brace whose ends leave something of its length between them, mm. */
+  static double shortestKnee(double depth) {
+    return 2 * depth * Math.sqrt(2);
+  }
+
+  /**
+   * A timber at 45°, its lower end upright on a face, its upper one level.
+   *
+   * @param low its lower corner
+   * @param reach how far up and along it goes, mm
+   */
+  static Diagonal knee(SectionPlace low, double reach, Site site) {
+    return flat(low, new SectionPlace(low.y() + reach, low.z() + reach), site.depth());
+  }
+
+  /** The same turned over about an upright line. */
+  Diagonal mirroredAt(double middle) {
+    List<SectionPlace> over =
+        corners.stream()
+            .map(corner -> new SectionPlace(2 * middle - corner.y(), corner.z()))
+            .toList();
+    List<SectionPlace> round = List.of(over.get(0), over.get(3), over.get(2), over.get(1));
+    return new Diagonal(
+        round,
+        Direction.of(Shapes.line(0, 0, -direction.u(), direction.v())),
+        endsOnPost,
+        new SectionPlace(2 * middle - lowEnd.y(), lowEnd.z()),
+        lowLength,
+        new SectionPlace(2 * middle - highEnd.y(), highEnd.z()),
+        highLength);
+  }
+
   private static SectionPlace mirrored(SectionPlace place) {
     return new SectionPlace(place.z(), place.y());
   }

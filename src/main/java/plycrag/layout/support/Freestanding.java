@@ -2,31 +2,31 @@ package plycrag.layout.support;
 
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Envelope;
+import java.util.stream.Stream;
 import plycrag.geometry.Direction;
 
 /**
  * Posts behind the wall on rails that run on under it, with a tie to the frame at every level and a
- * brace in every panel that is high enough.
+ * brace or a knee brace in every panel that is high enough.
  */
 public final class Freestanding {
   /** A lower panel is left without a brace, since none would slant enough (a choice), mm. */
   private static final double PANEL = 500;
 
   /** Less is no room for a tie above a rail or another tie, mm. */
-  private static final double ROOM = 20;
+  static final double ROOM = 20;
 
   private final Site site;
   private final double face;
   private final double front;
-  private final boolean braced;
+  private final Stiffening stiffening;
   private final SupportFrame.Draft draft = new SupportFrame.Draft();
 
-  private Freestanding(Site site, double behind, double front, boolean braced) {
+  private Freestanding(Site site, double behind, double front, Stiffening stiffening) {
     this.site = site;
     this.face = site.hindmost() - behind;
     this.front = front;
-    this.braced = braced;
+    this.stiffening = stiffening;
   }
 
   /**
@@ -34,14 +34,15 @@ public final class Freestanding {
    *
    * @param behind from the hindmost of the frame to the posts' face, mm
    * @param front where the rails end, y in mm
-   * @param braced whether slanting timber goes across the posts
+   * @param stiffening what keeps the posts from swaying
    */
-  public static SupportFrame of(Site site, double behind, double front, boolean braced) {
-    Freestanding support = new Freestanding(site, behind, front, braced);
+  public static SupportFrame of(Site site, double behind, double front, Stiffening stiffening) {
+    Freestanding support = new Freestanding(site, behind, front, stiffening);
     if (support.upper().isEmpty()) {
       site.backs().forEach(back -> support.draft.notHeld(back.facet()));
     } else {
-      support.braceAcross(site.stations().stream().map(support::station).toList());
+      List<Timber> posts = site.stations().stream().map(support::station).toList();
+      new PostRow(site, posts, support.rear(), support.draft).stiffen(stiffening);
     }
     return support.draft.frame();
   }
@@ -66,7 +67,7 @@ public final class Freestanding {
         Meeting.frame(
             bottom,
             site.backs().get(0).facet(),
-            new SectionPlace(site.backs().get(0).low().y(), rail),
+            new SectionPlace(site.backs().get(0).stands(site.depth()), rail),
             site.breadth()));
     Timber below = bottom;
     double floor = rail;
@@ -100,20 +101,50 @@ public final class Freestanding {
             : Meeting.end(tie, panel.post(), onPost, site.depth()));
     draft.add(site.onFrame(tie, back, high));
     double ceiling = high - site.depth();
-    if (ceiling - panel.floor() >= PANEL && !hasRoom(back, panel.floor(), ceiling)) {
-      draft.notHeld(back.facet());
-    } else if (ceiling - panel.floor() >= PANEL) {
-      Diagonal diagonal =
-          Diagonal.between(
-              new SectionPlace(face, panel.floor()),
-              new SectionPlace(back.y(ceiling), ceiling),
-              site.depth());
-      Timber brace = draft.add(site.timber(Use.BRACE, x, diagonal.direction(), diagonal.corners()));
-      Timber foot = diagonal.endsOnPost() ? panel.post() : panel.below();
-      draft.add(Meeting.end(brace, foot, diagonal.lowEnd(), diagonal.lowLength()));
-      draft.add(Meeting.end(brace, tie, diagonal.highEnd(), diagonal.highLength()));
+    if (ceiling - panel.floor() >= PANEL) {
+      Optional<Diagonal> diagonal =
+          stiffening.kneesAcross() ? knee(panel.floor(), ceiling) : brace(back, panel, ceiling);
+      diagonal.ifPresentOrElse(
+          found -> add(x, found, panel, tie), () -> draft.notHeld(back.facet()));
     }
     return tie;
+  }
+
+  private void add(double x, Diagonal diagonal, Panel panel, Timber tie) {
+    Use use = stiffening.kneesAcross() ? Use.KNEE : Use.BRACE;
+    Timber slanting = draft.add(site.timber(use, x, diagonal.direction(), diagonal.corners()));
+    Timber foot = diagonal.endsOnPost() ? panel.post() : panel.below();
+    draft.add(Meeting.end(slanting, foot, diagonal.lowEnd(), diagonal.lowLength()));
+    draft.add(Meeting.end(slanting, tie, diagonal.highEnd(), diagonal.highLength()));
+  }
+
+  /** From the post's foot to the frame, if it passes behind that. */
+  private Optional<Diagonal> brace(BackEdge back, Panel panel, double ceiling) {
+    return hasRoom(back, panel.floor(), ceiling)
+        ? Optional.of(
+            Diagonal.between(
+                new SectionPlace(face, panel.floor()),
+                new SectionPlace(back.y(ceiling), ceiling),
+                site.depth()))
+        : Optional.empty();
+  }
+
+  /** From the post to the underside of a tie, clear of what is below and of the frames. */
+  private Optional<Diagonal> knee(double floor, double ceiling) {
+    double room =
+        site.backs().stream()
+            .filter(back -> back.low().z() <= ceiling)
+            .flatMap(
+                back ->
+                    Stream.of(back.low().z(), Math.min(back.high().z(), ceiling))
+                        .map(z -> back.y(z) - z))
+            .mapToDouble(ahead -> ahead - face + ceiling - ROOM)
+            .min()
+            .orElse(0);
+    double reach = Math.min(Math.min(stiffening.knee(), room), ceiling - floor - ROOM);
+    return reach < Diagonal.shortestKnee(site.depth())
+        ? Optional.empty()
+        : Optional.of(Diagonal.knee(new SectionPlace(face, ceiling - reach), reach, site));
   }
 
   /** Whether a brace from the post's foot passes behind the lower end of a frame. */
@@ -134,34 +165,5 @@ public final class Freestanding {
             new SectionPlace(front, low),
             new SectionPlace(front, high),
             new SectionPlace(rear, high)));
-  }
-
-  /** A brace across the first bay and one across the last, flat on the posts' backs. */
-  private void braceAcross(List<Timber> posts) {
-    if (braced && posts.size() > 1) {
-      braceBay(posts.get(0), posts.get(1), 0);
-      if (posts.size() > 2) {
-        int last = posts.size() - 1;
-        braceBay(posts.get(last - 1), posts.get(last), last - 1);
-      }
-    }
-  }
-
-  private void braceBay(Timber left, Timber right, int bay) {
-    Envelope post = left.outline().getEnvelopeInternal();
-    SectionPlace low = new SectionPlace(site.stations().get(bay), post.getMinY());
-    SectionPlace high =
-        new SectionPlace(site.stations().get(bay + 1) + site.breadth(), post.getMaxY());
-    Diagonal diagonal = Diagonal.withUprightEnds(low, high, site.depth());
-    Timber brace =
-        draft.add(
-            new Timber(
-                Use.BRACE,
-                site.along(rear()),
-                diagonal.direction(),
-                Site.outline(diagonal.corners()),
-                site.breadth()));
-    draft.add(Meeting.lap(brace, left, diagonal.lowEnd(), site.depth()));
-    draft.add(Meeting.lap(brace, right, diagonal.highEnd(), site.depth()));
   }
 }

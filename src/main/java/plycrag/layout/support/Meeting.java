@@ -20,6 +20,11 @@ public record Meeting(
     double length,
     boolean lapped) {
 
+  /** The same on a part of that line. */
+  public Meeting on(SectionPlace middle, double part) {
+    return new Meeting(first, second, facet, middle, part, lapped);
+  }
+
   static Meeting end(Timber first, Timber second, SectionPlace place, double length) {
     return new Meeting(first, Optional.of(second), "", place, length, false);
   }

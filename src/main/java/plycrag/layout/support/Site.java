@@ -122,17 +122,22 @@ public record Site(
    * @param depth how far it reaches behind that face, mm
    */
   List<Timber> ledgers(double y, double low, double high, double depth) {
+    return along(Use.LEDGER, y, low, high, depth);
+  }
+
+  /** The same for any use. */
+  List<Timber> along(Use use, double y, double low, double high, double depth) {
     List<Double> stations = stations();
     double end = stations.get(stations.size() - 1) + breadth();
-    List<Timber> ledgers = new ArrayList<>();
+    List<Timber> timbers = new ArrayList<>();
     double from = stations.get(0);
     while (from < end - TINY) {
       double to = end - from <= longest ? end : joint(from, stations).orElse(end);
       Polygon outline = Shapes.rectangle(from, low, to, high);
-      ledgers.add(new Timber(Use.LEDGER, along(y), Direction.LEVEL, outline, depth));
+      timbers.add(new Timber(use, along(y), Direction.LEVEL, outline, depth));
       from = to;
     }
-    return ledgers;
+    return timbers;
   }
 
   /** The last station's middle that a timber from here reaches. */

@@ -9,8 +9,10 @@ import java.util.List;
  * @param timbers station by station from the left, what runs along the wall last
  * @param meetings where they meet each other and the frame
  * @param unheld the facets whose upper edge nothing of this kind can hold
+ * @param sways whether what is to keep it from swaying along the wall has no room
  */
-public record SupportFrame(List<Timber> timbers, List<Meeting> meetings, List<String> unheld) {
+public record SupportFrame(
+    List<Timber> timbers, List<Meeting> meetings, List<String> unheld, boolean sways) {
   /** Copies the lists. */
   public SupportFrame {
     timbers = List.copyOf(timbers);
@@ -23,6 +25,7 @@ public record SupportFrame(List<Timber> timbers, List<Meeting> meetings, List<St
     private final List<Timber> timbers = new ArrayList<>();
     private final List<Meeting> meetings = new ArrayList<>();
     private final List<String> unheld = new ArrayList<>();
+    private boolean sways;
 
     Timber add(Timber timber) {
       timbers.add(timber);
@@ -39,8 +42,12 @@ public record SupportFrame(List<Timber> timbers, List<Meeting> meetings, List<St
       }
     }
 
+    void sway() {
+      sways = true;
+    }
+
     SupportFrame frame() {
-      return new SupportFrame(timbers, meetings, unheld);
+      return new SupportFrame(timbers, meetings, unheld, sways);
     }
   }
 }

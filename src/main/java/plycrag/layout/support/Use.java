@@ -10,6 +10,10 @@ public enum Use {
   RAIL,
   /** Slants. */
   BRACE,
+  /** Slants over a corner. */
+  KNEE,
+  /** Runs level along the upper ends of posts. */
+  BEAM,
   /** Lies flat along a wall or a ceiling. */
   LEDGER,
   /** Comes straight down from a ceiling. */

@@ -65,6 +65,26 @@ class StandingRulesTest {
   }
 
   @Test
+  void kneeBracesNeedPostsAndRoomBetweenThem() {
+    String knees = "lateral = \"knee-braces\"\nacross = \"knee-braces\"\n";
+    holds(OVERHANG, "kind = \"freestanding\"\n" + knees, "").isNothing();
+    holds(OVERHANG, "kind = \"freestanding\"\nbay = 300\n" + knees, "")
+        .times(1)
+        .isError(true)
+        .says("there is no room between the posts for what keeps them from swaying along the wall");
+    holds(
+            OVERHANG.replace("angle = 30", "angle = 0"),
+            "kind = \"freestanding\"\nbehind = 100\n" + knees,
+            "")
+        .isError(true)
+        .says("the upper edge of facet main is held by nothing");
+    holds(OVERHANG, "kind = \"fixed\"\nfixed-to = \"concrete\"\nlateral = \"knee-braces\"", "")
+        .times(1)
+        .isError(true)
+        .says("braces are asked for where there are no posts");
+  }
+
+  @Test
   void onlyJoistsThatAreKnownCarryIt() {
     String hung = "kind = \"hung\"";
     holds(KICKED, hung, "ceiling = 2400\nceiling-members = \"truss\"")
