@@ -25,7 +25,9 @@ import plycrag.layout.Support;
 import plycrag.layout.Tether;
 import plycrag.params.RoomParameters.Handling;
 import plycrag.params.SupportParameters;
+import plycrag.params.SupportParameters.Across;
 import plycrag.params.SupportParameters.Kind;
+import plycrag.params.SupportParameters.Lateral;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
@@ -47,6 +49,8 @@ final class StandingUp {
     List<Block> blocks = new ArrayList<>();
     layout.support().ifPresent(support -> addPictures(blocks));
     blocks.add(Cautions.lifting());
+    blocks.add(new Paragraph("In this order; inserts go into the sheets before these are fixed:"));
+    blocks.add(AssemblySteps.of(layout));
     blocks.add(masses());
     for (List<FacetLayout> run : layout.runs()) {
       blocks.add(new Paragraph(raising(run)));
@@ -127,6 +131,8 @@ final class StandingUp {
   private void addSupport(Support support, List<Block> blocks) {
     if (support.kind() == Kind.FREESTANDING) {
       blocks.add(new Paragraph(shims()));
+      SupportParameters asked = layout.wall().support().orElseThrow();
+      blocks.add(new Paragraph(stiffness(asked.bracing())));
     } else {
       blocks.add(anchors(support));
     }
@@ -134,6 +140,29 @@ final class StandingUp {
       blocks.add(Cautions.hinge());
       blocks.add(tethers(support));
     }
+  }
+
+  /** What keeps the posts from swaying, along the wall and across it. */
+  private static String stiffness(SupportParameters.Bracing bracing) {
+    String along =
+        switch (bracing.lateral()) {
+          case BRACES -> "Along the wall the braces on the backs of the posts keep it from swaying";
+          case KNEE_BRACES -> "Along the wall the knee braces under the beam keep it from swaying";
+          case SHEETS -> "Along the wall the sheets alone keep it from swaying";
+          case NONE -> "Along the wall nothing keeps it from swaying";
+        };
+    String across =
+        bracing.across() == Across.BRACES
+            ? "; toward it and away from it those from the feet of the posts do."
+            : "; toward it and away from it those under the ties do.";
+    boolean bent =
+        bracing.lateral() == Lateral.KNEE_BRACES || bracing.across() == Across.KNEE_BRACES;
+    return along
+        + across
+        + " Keep it propped until all of them are fixed."
+        + (bent
+            ? " Knee braces bend the posts that they hold: both are for an engineer to judge."
+            : "");
   }
 
   private String shims() {

@@ -3,10 +3,13 @@ package plycrag.layout;
 import java.util.List;
 import java.util.stream.Stream;
 import plycrag.geometry.Place;
+import plycrag.geometry.Trig;
 import plycrag.wall.Wall;
 
 /** What it takes to tilt a frame up from the floor. */
 public final class Raising {
+  private static final double TOLERANCE = 0.01;
+
   private Raising() {}
 
   /**
@@ -25,6 +28,26 @@ public final class Raising {
         .mapToDouble(pivot -> farthest(wall, facets, pivot))
         .min()
         .orElse(0);
+  }
+
+  /**
+   * How high a ceiling has to be above the wall's foot for that, mm. Where it falls toward the
+   * climber, the farthest corner is nearest to it where its circle is as steep.
+   */
+  public static double needed(Layout layout, List<FacetLayout> facets) {
+    double fall = Math.min(0, layout.wall().room().ceiling().pitch());
+    return diagonal(layout.wall(), facets) / Trig.cos(fall);
+  }
+
+  /** Whether facets that are joined on the floor can be tilted up; true if no ceiling is told. */
+  public static boolean passes(Layout layout, List<FacetLayout> facets) {
+    return layout
+        .wall()
+        .room()
+        .ceiling()
+        .height()
+        .map(ceiling -> needed(layout, facets) <= ceiling + TOLERANCE)
+        .orElse(true);
   }
 
   private static double farthest(Wall wall, List<FacetLayout> facets, Place pivot) {

@@ -7,7 +7,6 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
-import plycrag.geometry.Trig;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Raising;
@@ -20,8 +19,6 @@ import plycrag.units.Tape;
  * decides.
  */
 public final class StandsUp implements Rule {
-  private static final double TOLERANCE = 0.01;
-
   @Override
   public String name() {
     return "stands-up";
@@ -45,14 +42,14 @@ public final class StandsUp implements Rule {
   }
 
   private void judge(Layout layout, List<FacetLayout> run, double ceiling, List<Finding> findings) {
-    double diagonal = needed(layout, run);
-    if (diagonal <= ceiling + TOLERANCE) {
+    if (Raising.passes(layout, run)) {
       return;
     }
+    double diagonal = Raising.needed(layout, run);
     Tape tape = layout.wall().tape();
     List<String> tooLong =
         run.stream()
-            .filter(facet -> needed(layout, List.of(facet)) > ceiling)
+            .filter(facet -> !Raising.passes(layout, List.of(facet)))
             .map(facet -> facet.facet().name())
             .toList();
     String suggestion =
@@ -72,11 +69,5 @@ public final class StandsUp implements Rule {
                     + " along its diagonal, and it cannot be tilted up under a ceiling of "
                     + tape.text(ceiling),
                 suggestion));
-  }
-
-  /** How high the ceiling has to be above the wall's foot, mm. */
-  private static double needed(Layout layout, List<FacetLayout> facets) {
-    double fall = Math.min(0, layout.wall().room().ceiling().pitch());
-    return Raising.diagonal(layout.wall(), facets) / Trig.cos(fall);
   }
 }

@@ -1,0 +1,48 @@
+package plycrag.book;
+
+import java.util.List;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Checklist;
+import plycrag.layout.Assembly;
+import plycrag.layout.Assembly.Step;
+import plycrag.layout.Layout;
+import plycrag.layout.Role;
+
+/** The order of work, step by step, with the marks of what is set in each. */
+final class AssemblySteps {
+  private AssemblySteps() {}
+
+  static Block of(Layout layout) {
+    List<Step> steps = Assembly.of(layout).steps();
+    return new Checklist(steps.stream().map(AssemblySteps::words).toList());
+  }
+
+  private static String words(Step step) {
+    String marks = String.join(", ", step.marks());
+    return switch (step.task()) {
+      case BUILD_FLAT -> "Join the frame of facet " + step.facet() + " flat on the floor: " + marks;
+      case BUILD_IN_PLACE ->
+          "Join the frame of facet "
+              + step.facet()
+              + " where it stays, each member held until it is fixed: "
+              + marks;
+      case RAISE -> "Tilt up the frame of facet " + step.facet() + ", and prop it";
+      case SUPPORT -> support(step.role()) + ": " + marks;
+      case HOLD -> "Fix what holds facet " + step.facet() + ", the backups first: " + marks;
+      case SHEETS -> "Screw the sheets on to facet " + step.facet() + ": " + marks;
+    };
+  }
+
+  private static String support(Role role) {
+    return switch (role) {
+      case RAIL -> "Lay the base rails and pack them level";
+      case LEDGER -> "Fix the ledgers to the building";
+      case POST -> "Stand the posts on their rails, and prop them";
+      case TIE -> "Fit the ties";
+      case HANGER -> "Fit the hangers";
+      case BEAM -> "Screw the beam to the backs of the posts";
+      case KNEE -> "Fit the knee braces";
+      default -> "Fit the braces";
+    };
+  }
+}
