@@ -50,6 +50,17 @@ public final class Raising {
         .orElse(true);
   }
 
+  /**
+   * How long a frame of one facet is at most, up the slope, that can be tilted up under the ceiling
+   * that is told, mm.
+   */
+  public static double longest(Layout layout) {
+    double fall = Math.min(0, layout.wall().room().ceiling().pitch());
+    double most = layout.wall().room().ceiling().height().orElse(0.0) * Trig.cos(fall);
+    double depth = layout.wall().frame().depth();
+    return Math.sqrt(Math.max(0, most * most - depth * depth));
+  }
+
   private static double farthest(Wall wall, List<FacetLayout> facets, Place pivot) {
     Place from = facets.get(0).facet().plane().stand().fromRoom(pivot);
     return facets.stream()

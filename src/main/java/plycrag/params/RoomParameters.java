@@ -85,8 +85,10 @@ public record RoomParameters(
    *
    * @param width mm
    * @param height mm
+   * @param turn the clear width of what things have to be turned out of into it, mm; empty: they
+   *     come straight
    */
-  public record Way(Optional<Double> width, Optional<Double> height) {}
+  public record Way(Optional<Double> width, Optional<Double> height, Optional<Double> turn) {}
 
   /**
    * The narrowest openings on the way in.
@@ -122,9 +124,10 @@ public record RoomParameters(
    * @param thickness mm, if there is any
    * @param front how far it reaches in front of the outermost edge, mm; empty: over all of the fall
    *     zone
-   * @param side how far it reaches beyond the wall's ends, mm
+   * @param side how far it reaches beyond the wall's ends, mm; empty: as far as in front, or to
+   *     what ends the room
    */
-  public record Mat(Optional<Double> thickness, Optional<Double> front, double side) {}
+  public record Mat(Optional<Double> thickness, Optional<Double> front, Optional<Double> side) {}
 
   /**
    * What things weigh and who lifts them.
@@ -132,8 +135,18 @@ public record RoomParameters(
    * @param timberDensity kg/m³
    * @param sheetDensity kg/m³
    * @param perPerson what one person lifts, kg
+   * @param bringIn what is carried in
    */
-  public record Handling(double timberDensity, double sheetDensity, double perPerson) {}
+  public record Handling(
+      double timberDensity, double sheetDensity, double perPerson, BringIn bringIn) {}
+
+  /** What is carried into the room. */
+  public enum BringIn {
+    /** Sticks and sheets; frames are built there. */
+    PARTS,
+    /** Frames built elsewhere, one facet each, and sheets. */
+    FRAMES
+  }
 
   /** Whether anything of the room is told. */
   public boolean isTold() {

@@ -3,6 +3,7 @@ package plycrag.params;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import plycrag.params.RoomParameters.BringIn;
 import plycrag.params.RoomParameters.Ceiling;
 import plycrag.params.RoomParameters.Handling;
 import plycrag.params.RoomParameters.Joists;
@@ -94,6 +95,13 @@ final class RoomTable {
   static final Parameter<Double> STAIR_HEIGHT =
       untold("stair-height", 1000, 10_000, "Clear height above the steps of that stair.");
 
+  static final Parameter<Double> DOOR_PASSAGE =
+      turn(
+          "door-passage",
+          "Clear width of the passage before that door, where things have to be turned into it.");
+  static final Parameter<Double> STAIR_LANDING =
+      turn("stair-landing", "Clear depth of the narrowest landing where that stair turns.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "room",
@@ -116,7 +124,9 @@ final class RoomTable {
               DOOR_WIDTH,
               DOOR_HEIGHT,
               STAIR_WIDTH,
-              STAIR_HEIGHT),
+              STAIR_HEIGHT,
+              DOOR_PASSAGE,
+              STAIR_LANDING),
           List.of());
 
   static final Parameter<String> NAME =
@@ -158,7 +168,7 @@ final class RoomTable {
       new Parameter<>(
           "side",
           LengthKind.length(0, 20_000),
-          Standard.length("0 mm", "0 in"),
+          Standard.derived("as far as in front of it, or to what ends the room"),
           "How far the mats reach beyond each end of the wall.");
   static final TableSpec MAT =
       new TableSpec(
@@ -182,18 +192,34 @@ final class RoomTable {
           new NumberKind(new Range(5, 60), "kg"),
           Standard.number(25),
           "What one person is to lift at most.");
+  static final Parameter<BringIn> BRING_IN =
+      new Parameter<>(
+          "bring-in",
+          new WordKind<>(List.of(BringIn.values())),
+          Standard.word(BringIn.PARTS),
+          "What is carried into the room: sticks and sheets, or frames that were built elsewhere."
+              + " A facet that is told as two of one angle comes in two frames, bolted together"
+              + " where they meet.");
   static final TableSpec HANDLING =
       new TableSpec(
           "handling",
           false,
           "What things weigh and who lifts them.",
-          List.of(TIMBER_DENSITY, SHEET_DENSITY, PER_PERSON),
+          List.of(TIMBER_DENSITY, SHEET_DENSITY, PER_PERSON, BRING_IN),
           List.of());
 
   private RoomTable() {}
 
   private static Parameter<Double> untold(String key, double least, double most, String meaning) {
     return new Parameter<>(key, LengthKind.length(least, most), Standard.derived(UNTOLD), meaning);
+  }
+
+  private static Parameter<Double> turn(String key, String meaning) {
+    return new Parameter<>(
+        key,
+        LengthKind.length(300, 10_000),
+        Standard.derived("none: things come straight"),
+        meaning);
   }
 
   private static Parameter<Double> place(String key, double least, String meaning) {
@@ -212,13 +238,18 @@ final class RoomTable {
         new Sides(room.given(LEFT), room.given(RIGHT), room.given(FRONT)),
         ceiling(room),
         new Ways(
-            new Way(room.given(DOOR_WIDTH), room.given(DOOR_HEIGHT)),
-            new Way(room.given(STAIR_WIDTH), room.given(STAIR_HEIGHT))),
+            way(room, DOOR_WIDTH, DOOR_HEIGHT, DOOR_PASSAGE),
+            way(room, STAIR_WIDTH, STAIR_HEIGHT, STAIR_LANDING)),
         room.get(NO_DRILL),
         room.get(FLOOR_FALL),
         obstacles(contents.all(OBSTACLES)),
         mat(contents.in(MAT)),
         handling(contents.in(HANDLING)));
+  }
+
+  private static Way way(
+      Values room, Parameter<Double> width, Parameter<Double> height, Parameter<Double> turn) {
+    return new Way(room.given(width), room.given(height), room.given(turn));
   }
 
   private static Ceiling ceiling(Values room) {
@@ -251,11 +282,14 @@ final class RoomTable {
   }
 
   private static Mat mat(Values mat) {
-    return new Mat(mat.given(THICKNESS), mat.given(MAT_FRONT), mat.get(MAT_SIDE));
+    return new Mat(mat.given(THICKNESS), mat.given(MAT_FRONT), mat.given(MAT_SIDE));
   }
 
   private static Handling handling(Values handling) {
     return new Handling(
-        handling.get(TIMBER_DENSITY), handling.get(SHEET_DENSITY), handling.get(PER_PERSON));
+        handling.get(TIMBER_DENSITY),
+        handling.get(SHEET_DENSITY),
+        handling.get(PER_PERSON),
+        handling.get(BRING_IN));
   }
 }

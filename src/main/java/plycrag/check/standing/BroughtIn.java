@@ -1,21 +1,30 @@
 package plycrag.check.standing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.params.RoomParameters.Way;
+import plycrag.layout.Member;
+import plycrag.layout.PlacedMember;
+import plycrag.params.FrameParameters;
+import plycrag.params.RoomParameters.BringIn;
 import plycrag.params.RoomParameters.Ways;
+import plycrag.units.Tape;
 
 /**
- * Whole sheets pass the narrowest door and stair, upright on edge or flat. Corners on the way are
- * not judged.
+ * Sheets, sticks and frames pass the narrowest door and stair, and the turn before each if one is
+ * told. What lies behind the door is not judged.
  */
 public final class BroughtIn implements Rule {
   private static final double TOLERANCE = 0.01;
@@ -27,41 +36,122 @@ public final class BroughtIn implements Rule {
 
   @Override
   public String promise() {
-    return "Whole sheets pass the narrowest door and stair that are told.";
+    return "Sheets, sticks and frames pass the narrowest door and stair that are told.";
   }
 
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
     Ways ways = layout.wall().room().ways();
-    judge(layout, "door", ways.door(), findings);
-    judge(layout, "stair", ways.stair(), findings);
+    Opening.of(ways.door()).ifPresent(door -> judge(layout, "door", door, findings));
+    Opening.of(ways.stair()).ifPresent(stair -> judge(layout, "stair", stair, findings));
     return findings;
   }
 
-  private void judge(Layout layout, String what, Way way, List<Finding> findings) {
-    if (way.width().isEmpty() || way.height().isEmpty()) {
-      return;
+  private void judge(Layout layout, String what, Opening way, List<Finding> findings) {
+    sheets(layout, what, way, findings);
+    sticks(layout, what, way, findings);
+    if (layout.wall().room().handling().bringIn() == BringIn.FRAMES) {
+      layout.facets().forEach(facet -> frame(layout, facet, new Named(what, way), findings));
     }
-    double room = Math.max(way.width().get(), way.height().get());
-    TreeSet<Double> sides = new TreeSet<>();
+  }
+
+  /** An opening and what it is. */
+  private record Named(String what, Opening way) {}
+
+  private void sheets(Layout layout, String what, Opening way, List<Finding> findings) {
+    double thickness = layout.wall().sheet().thickness();
+    Tape tape = layout.wall().tape();
+    TreeMap<Double, Double> sizes = new TreeMap<>();
     for (LaidSheet sheet : layout.sheets()) {
-      sides.add(Math.min(sheet.stock().width(), sheet.stock().height()));
+      double width = sheet.stock().width();
+      double height = sheet.stock().height();
+      sizes.merge(Math.min(width, height), Math.max(width, height), Math::max);
     }
-    for (double side : sides) {
-      if (side > room + TOLERANCE) {
-        findings.add(
-            new WholeWall(name(), Severity.WARNING)
-                .finding(
-                    "",
-                    "",
-                    new Measure(room - side, 0),
+    sizes.forEach(
+        (side, length) -> {
+          if (!way.passes(side, length, thickness)) {
+            findings.add(
+                warning(
+                    way.mostBeside(length, thickness) - side,
                     "a sheet of "
-                        + layout.wall().tape().text(side)
+                        + tape.text(length)
+                        + " by "
+                        + tape.text(side)
                         + " does not pass the narrowest "
                         + what,
-                    "buy narrower sheets, or have them cut before they are brought in"));
-      }
+                    "buy smaller sheets, or have them cut before they are brought in"));
+          }
+        });
+  }
+
+  /** The longest member decides; where it passes, the longest stick that may be bought is told. */
+  private void sticks(Layout layout, String what, Opening way, List<Finding> findings) {
+    FrameParameters frame = layout.wall().frame();
+    double breadth = Math.min(frame.breadth(), frame.depth());
+    double passing = way.longestStick(breadth, Math.max(frame.breadth(), frame.depth()));
+    double bought = layout.wall().stock().longestMember();
+    Optional<Member> longest = members(layout).max(Comparator.comparingDouble(Member::length));
+    double cut = longest.map(Member::length).orElse(0.0);
+    Tape tape = layout.wall().tape();
+    String most = tape.text(tape.snapDown(Math.min(passing, bought)));
+    if (cut > passing + TOLERANCE) {
+      findings.add(
+          warning(
+              passing - cut,
+              longest.orElseThrow().mark()
+                  + " is "
+                  + tape.text(tape.snapUp(cut))
+                  + " long and does not pass the narrowest "
+                  + what,
+              "let no stick be longer than "
+                  + most
+                  + " ([stock] carry-length): longer members are then spliced"));
+    } else if (bought > passing + TOLERANCE) {
+      findings.add(
+          new WholeWall(name(), Severity.NOTE)
+              .finding(
+                  "sticks of more than " + most + " do not pass the narrowest " + what,
+                  "saw longer ones before they are brought in, or buy none ([stock]"
+                      + " carry-length)"));
     }
+  }
+
+  private static Stream<Member> members(Layout layout) {
+    return Stream.concat(
+        layout.facets().stream().flatMap(facet -> facet.members().stream()),
+        layout.standing().stream().map(PlacedMember::member));
+  }
+
+  private void frame(Layout layout, FacetLayout facet, Named opening, List<Finding> findings) {
+    Envelope box = new Envelope();
+    facet.members().forEach(member -> box.expandToInclude(member.shadow()));
+    double depth = layout.wall().frame().depth();
+    if (opening.way().passes(box.getWidth(), box.getHeight(), depth)) {
+      return;
+    }
+    Tape tape = layout.wall().tape();
+    double part = tape.snapDown(opening.way().mostBeside(box.getWidth(), depth));
+    findings.add(
+        warning(
+            part - box.getHeight(),
+            "the frame of facet "
+                + facet.facet().name()
+                + ", "
+                + tape.text(tape.snapUp(box.getWidth()))
+                + " wide and "
+                + tape.text(tape.snapUp(box.getHeight()))
+                + " up the slope, does not pass the narrowest "
+                + opening.what(),
+            part > 0
+                ? "split it: tell facets of the same angle, none longer than "
+                    + tape.text(part)
+                    + " up the slope ([[facet]] length), whose frames are bolted together"
+                : "build it in the room ([handling] bring-in = \"parts\")"));
+  }
+
+  private Finding warning(double room, String sentence, String suggestion) {
+    return new WholeWall(name(), Severity.WARNING)
+        .finding("", "", new Measure(room, 0), sentence, suggestion);
   }
 }

@@ -57,7 +57,10 @@ public final class StandsUp implements Rule {
             ? "build the facets by themselves and join them upright at their folds"
             : "build "
                 + (run.size() > 1 ? "facet " + String.join(" and ", tooLong) : "it")
-                + " in place, member by member";
+                + " in place, member by member, or split it: tell facets of the same angle, none"
+                + " longer than "
+                + tape.text(tape.snapDown(Raising.longest(layout)))
+                + " up the slope ([[facet]] length), whose frames are bolted together";
     findings.add(
         new WholeWall(name(), Severity.WARNING)
             .finding(
