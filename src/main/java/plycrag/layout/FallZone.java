@@ -20,6 +20,9 @@ public record FallZone(double foot, double outermost, double top, double clear) 
   /** Above it people fall further, mm. */
   public static final double HIGH = 3000;
 
+  /** How far mats reach beyond a free end of the wall at least (common practice, no source), mm. */
+  public static final double ASIDE = 1500;
+
   private static final double CLEAR = 2000;
   private static final double CLEAR_IF_HIGH = 2500;
 

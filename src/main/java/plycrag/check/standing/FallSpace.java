@@ -23,6 +23,10 @@ import plycrag.units.Tape;
 /** Nothing hard lies where people fall, as far as the room is told. See {@link FallZone}. */
 public final class FallSpace implements Rule {
   private static final double TOLERANCE = 0.01;
+
+  /** Walls that are turned further away from a side of the room do not face it. */
+  private static final double FACING = 0.2;
+
   private static final String SOURCE = " (EN 12572-2:2017 Table 2)";
 
   @Override
@@ -42,9 +46,10 @@ public final class FallSpace implements Rule {
       List<FacetLayout> run = layout.runs().get(number);
       FallZone zone = FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
       height(layout, zone, findings);
-      front(layout, zone, run.get(0), findings);
+      ends(layout, zone, run.get(0), findings);
       obstacles(layout, zone, run.get(0), findings);
       mats(layout, zone, findings);
+      sides(layout, number, zone, findings);
       support(layout, number, zone, findings);
     }
     inserts(layout, findings);
@@ -69,19 +74,49 @@ public final class FallSpace implements Rule {
     }
   }
 
-  /** The room ends somewhere in front of the first run; others face elsewhere. */
-  private void front(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
-    Optional<Double> front = layout.wall().room().sides().front();
-    boolean isFirst = lowest.facet().plane().stand().equals(Stand.FIRST);
-    if (isFirst && front.isPresent() && front.get() < zone.end() - TOLERANCE) {
-      findings.add(
-          tooShort(
-              layout.wall().tape(),
-              "the room ends",
-              front.get() - zone.outermost(),
-              zone,
-              "lean the wall out less or make it lower"));
-    }
+  /** Whatever ends the room in front of a run, seen square to it. */
+  private void ends(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
+    RoomParameters.Sides sides = layout.wall().room().sides();
+    double width = layout.runs().get(0).get(0).facet().width();
+    List<Double> nearest = new ArrayList<>();
+    sides
+        .front()
+        .flatMap(front -> ahead(lowest, new Place(0, 1, 0), front))
+        .ifPresent(nearest::add);
+    sides.left().flatMap(left -> ahead(lowest, new Place(-1, 0, 0), left)).ifPresent(nearest::add);
+    sides
+        .right()
+        .flatMap(right -> ahead(lowest, new Place(1, 0, 0), width + right))
+        .ifPresent(nearest::add);
+    nearest.stream()
+        .min(Double::compare)
+        .filter(end -> end < zone.end() - TOLERANCE)
+        .ifPresent(
+            end ->
+                findings.add(
+                    tooShort(
+                        layout.wall().tape(),
+                        "the room ends",
+                        end - zone.outermost(),
+                        zone,
+                        "lean the wall out less or make it lower")));
+  }
+
+  /**
+   * How far out from a run's foot a side of the room is, at the end that is nearer; empty where the
+   * run does not face it.
+   *
+   * @param way square to that side, out of the room
+   * @param far how far the side is that way from the room's origin, mm
+   */
+  private static Optional<Double> ahead(FacetLayout lowest, Place way, double far) {
+    Stand stand = lowest.facet().plane().stand();
+    Place foot = stand.toRoom(new Place(0, 0, 0));
+    Place out = stand.toRoom(new Place(0, 1, 0)).minus(foot);
+    double facing = out.dot(way);
+    Place other = stand.toRoom(new Place(lowest.facet().width(), 0, 0));
+    double nearer = Math.max(foot.dot(way), other.dot(way));
+    return facing < FACING ? Optional.empty() : Optional.of((far - nearer) / facing);
   }
 
   private Finding tooShort(Tape tape, String what, double found, FallZone zone, String suggestion) {
@@ -139,6 +174,40 @@ public final class FallSpace implements Rule {
               front.get(),
               zone,
               "lay them further ([mat] front)"));
+    }
+  }
+
+  /** Mats reach past an end of the wall where nothing stands beside it (common practice). */
+  private void sides(Layout layout, int number, FallZone zone, List<Finding> findings) {
+    RoomParameters room = layout.wall().room();
+    Optional<Double> side = room.mat().thickness().flatMap(thickness -> room.mat().side());
+    if (side.isEmpty()) {
+      return;
+    }
+    if (number == 0) {
+      side(layout, "left", side.get(), room.sides().left().orElse(zone.clear()), findings);
+    }
+    if (number == layout.runs().size() - 1) {
+      side(layout, "right", side.get(), room.sides().right().orElse(zone.clear()), findings);
+    }
+  }
+
+  private void side(Layout layout, String end, double found, double free, List<Finding> findings) {
+    double needed = Math.min(free, FallZone.ASIDE);
+    if (found < needed - TOLERANCE) {
+      Tape tape = layout.wall().tape();
+      findings.add(
+          new WholeWall(name(), Severity.WARNING)
+              .finding(
+                  "",
+                  "",
+                  new Measure(found, needed),
+                  "the mats end "
+                      + tape.text(found)
+                      + " beyond the "
+                      + end
+                      + " end of the wall, where people fall to the side",
+                  "let them reach " + tape.text(needed) + " ([mat] side)"));
     }
   }
 

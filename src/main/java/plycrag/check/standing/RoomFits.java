@@ -104,6 +104,8 @@ public final class RoomFits implements Rule {
     double right = standing.corners().mapToDouble(Place::x).max().orElse(0);
     side(layout, "left", sides.left().map(room -> room + left), findings);
     side(layout, "right", sides.right().map(room -> room + width - right), findings);
+    double front = standing.corners().mapToDouble(Place::y).max().orElse(0);
+    side(layout, "front", sides.front().map(room -> room - front), findings);
   }
 
   private void side(Layout layout, String side, Optional<Double> room, List<Finding> findings) {
