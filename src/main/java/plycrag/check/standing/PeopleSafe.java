@@ -2,10 +2,13 @@ package plycrag.check.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Point;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
+import plycrag.finding.Place;
 import plycrag.finding.Severity;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Joint;
@@ -23,6 +26,9 @@ public final class PeopleSafe implements Rule {
   private static final double BODY = 89;
   private static final double HEAD = 230;
 
+  /** Above the floor somebody reaches no higher (a choice, no source), mm. */
+  private static final double REACH = 2200;
+
   @Override
   public String name() {
     return "people-safe";
@@ -30,7 +36,7 @@ public final class PeopleSafe implements Rule {
 
   @Override
   public String promise() {
-    return "No opening could hold a head or a neck, and what could pinch is told.";
+    return "No opening could hold a head or a neck, and what could pinch or stands out is told.";
   }
 
   @Override
@@ -45,7 +51,12 @@ public final class PeopleSafe implements Rule {
       }
     }
     hinges(layout, findings);
-    back(layout, findings);
+    if (isOpen(layout)) {
+      back(findings);
+      for (FacetLayout facet : layout.facets()) {
+        bolts(facet, tape, findings);
+      }
+    }
     return findings;
   }
 
@@ -96,14 +107,40 @@ public final class PeopleSafe implements Rule {
     }
   }
 
-  private void back(Layout layout, List<Finding> findings) {
-    boolean open = layout.support().isPresent() && layout.wall().behind() == Behind.WALK_IN;
-    if (open) {
-      findings.add(
-          new WholeWall(name(), Severity.NOTE)
-              .finding(
-                  "the back of the wall is open to anybody",
-                  "close it off, so that nobody plays, climbs or stands there while others climb"));
+  /** Whether somebody could stand behind the wall. */
+  private static boolean isOpen(Layout layout) {
+    return layout.support().isPresent() && layout.wall().behind() == Behind.WALK_IN;
+  }
+
+  private void back(List<Finding> findings) {
+    findings.add(
+        new WholeWall(name(), Severity.NOTE)
+            .finding(
+                "the back of the wall is open to anybody",
+                "close it off, so that nobody plays, climbs or stands there while others climb"));
+  }
+
+  /** Frames that meet at a fold are bolted together, and the ends of the bolts stand out. */
+  private void bolts(FacetLayout facet, Tape tape, List<Finding> findings) {
+    for (Joint joint : facet.joints()) {
+      Point at = joint.place();
+      double height = facet.facet().plane().z(at.getY(), 0);
+      if (joint.kind() == Joint.Kind.FOLD && height <= REACH) {
+        findings.add(
+            new Finding(
+                name(),
+                Severity.NOTE,
+                new Place.OnFacet(facet.facet().name(), at.getX(), at.getY()),
+                joint.mark(),
+                "",
+                Optional.empty(),
+                "the bolts of joint "
+                    + joint.mark()
+                    + ", "
+                    + tape.text(tape.snap(height))
+                    + " above the floor, stand out where somebody behind the wall can reach",
+                "turn their heads to that side, cut off what stands out and cap it"));
+      }
     }
   }
 }

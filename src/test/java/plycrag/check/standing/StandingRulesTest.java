@@ -66,7 +66,11 @@ class StandingRulesTest {
 
   @Test
   void kneeBracesNeedPostsAndRoomBetweenThem() {
-    String knees = "lateral = \"knee-braces\"\nacross = \"knee-braces\"\n";
+    String knees =
+        """
+        lateral = "knee-braces"
+        across = "knee-braces"
+        """;
     holds(OVERHANG, "kind = \"freestanding\"\n" + knees, "").isNothing();
     holds(OVERHANG, "kind = \"freestanding\"\nbay = 300\n" + knees, "")
         .times(1)
@@ -265,6 +269,141 @@ class StandingRulesTest {
     String wall = "[[facet]]\nlength = 2000\nwidth = 1200\n[room]\ndoor-width = 800\n";
     Found.by("brought-in", wall + "door-height = 2000").isNothing();
     Found.by("brought-in", wall + "door-height = 1200").times(1).isError(false);
+  }
+
+  /**
+   * Plates of 3300 mm round a corner of 1000 by 1000 mm, 2000 mm high. Level, a bar of 45 mm passes
+   * with 2 √2 1000 - 90 = 2738.4 mm; held steeply, with √(2648.4² + 1910²) = 3265.3 mm.
+   */
+  @Test
+  void longSticksAreTurnedIntoTheDoor() {
+    String wall =
+        """
+        [[facet]]
+        length = 1000
+        width = 3300
+        [room]
+        """;
+    String door =
+        """
+        door-width = 1000
+        door-height = 2000
+        """;
+    Found.by("brought-in", wall + door).isNothing();
+    Found.by("brought-in", wall + door + "door-passage = 1000\n")
+        .times(1)
+        .isError(false)
+        .says("PL1 is 3300 mm long and does not pass the narrowest door")
+        .suggests(
+            "let no stick be longer than 3265 mm ([stock] carry-length): longer members are then"
+                + " spliced");
+    Found.by("brought-in", wall + door + "door-passage = 1000\n[stock]\ncarry-length = 3265\n")
+        .isNothing();
+  }
+
+  @Test
+  void longSticksCanBeSawnBefore() {
+    Found.by(
+            "brought-in",
+            """
+            [[facet]]
+            length = 1000
+            width = 1200
+            [room]
+            stair-width = 1000
+            stair-height = 2000
+            stair-landing = 1000
+            """)
+        .times(1)
+        .isError(false)
+        .says("sticks of more than 3265 mm do not pass the narrowest stair");
+  }
+
+  /** A frame of 2440 by 2440 mm stands on edge in a door of 2000 mm with 2000 mm of its length. */
+  @Test
+  void aFrameThatIsBroughtInIsSplit() {
+    String room =
+        """
+        [room]
+        door-width = 1000
+        door-height = 2000
+        [handling]
+        bring-in = "frames"
+        """;
+    Found.by("brought-in", "[[facet]]\nname = \"main\"\nlength = 2440\nwidth = 2440\n" + room)
+        .times(1)
+        .isError(false)
+        .says(
+            "the frame of facet main, 2440 mm wide and 2440 mm up the slope, does not pass the"
+                + " narrowest door")
+        .suggests(
+            "split it: tell facets of the same angle, none longer than 2000 mm up the slope"
+                + " ([[facet]] length), whose frames are bolted together");
+    String half =
+        """
+        [[facet]]
+        length = 1220
+        width = 2440
+        """;
+    Found.by("brought-in", half + half + room).isNothing();
+  }
+
+  @Test
+  void matsReachBeyondFreeEnds() {
+    String wall =
+        """
+        [wall]
+        raise = 400
+        [[facet]]
+        length = 2000
+        width = 1200
+        [mat]
+        thickness = 300
+        """;
+    Found.by("fall-space", wall + "side = 500\n").times(2).isError(false).measured(500, 1500);
+    Found.by("fall-space", wall + "side = 500\n[room]\nleft = 500\n").times(1);
+    Found.by("fall-space", wall + "side = 1500\n").isNothing();
+    Found.by("fall-space", wall).isNothing();
+  }
+
+  /** The second wall faces left: 1500 mm of the first and what is left beside that are clear. */
+  @Test
+  void theSecondWallOfACornerHasRoomToo() {
+    String corner =
+        """
+        [[facet]]
+        name = "one"
+        width = 1500
+        length = 1800
+        [[facet]]
+        name = "two"
+        beside = "one"
+        turn = 90
+        width = 1500
+        length = 1800
+        [room]
+        """;
+    Found.by("fall-space", corner + "left = 400\n").times(1).isError(true).measured(1900, 2000);
+    Found.by("fall-space", corner + "left = 500\n").isNothing();
+    Found.by("room-fits", corner + "front = 1400\n")
+        .times(1)
+        .isError(true)
+        .says("the wall reaches 100 mm through what ends the room on its front");
+    Found.by("room-fits", corner + "front = 1500\n").isNothing();
+  }
+
+  /** The kick's plate of 45 mm ends at 300 mm, mitred: its middle is near 283 mm. */
+  @Test
+  void boltsWithinReachAreTold() {
+    String mitred = KICKED.replace("fold-edges = \"square\"", "");
+    String hung = mitred + "[support]\nkind = \"hung\"\n[room]\nceiling = 2400\n" + JOISTS;
+    assertThat(Found.by("people-safe", hung).findings())
+        .filteredOn(one -> one.first().startsWith("J"))
+        .hasSize(1)
+        .allMatch(one -> !one.isError() && one.sentence().contains("283 mm above the floor"))
+        .allMatch(one -> one.suggestion().contains("cap it"));
+    String closed = hung.replace("[wall]", "[wall]\nbehind = \"none\"");
+    Found.by("people-safe", closed).isNothing();
   }
 
   /** 89 and 230 mm are the probes of EN 1176-1, from memory. */
