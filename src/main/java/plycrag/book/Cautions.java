@@ -24,7 +24,7 @@ public final class Cautions {
     things.add("the strength and stiffness of frame, sheets and screws");
     things.add(
         layout.support().isPresent()
-            ? "the strength of the support, its anchors and the building, and wind"
+            ? "the strength of the support, its anchors and the building, wind and uplift"
             : "the support: what holds the frame up and the building it is fixed to");
     things.add("the strength of the joints between the members of the frame");
     things.add("the router: how firmly it holds a sheet, and its bed where no travel is told");

@@ -53,7 +53,8 @@ final class StockTable {
           "environment",
           new WordKind<>(List.of(Environment.values())),
           Standard.word(Environment.INDOORS),
-          "Where the wall stands: it decides how the screws and the other steel are coated.");
+          "Where the wall stands: it decides the service class, how the plywood is glued, what the"
+              + " timber is treated with, and how the screws and the other steel are coated.");
   static final Parameter<String> TIMBER_GRADE =
       new Parameter<>(
           "timber-grade",
@@ -64,7 +65,8 @@ final class StockTable {
       new Parameter<>(
           "timber-treatment",
           TextKind.DESCRIPTION,
-          Standard.text("untreated"),
+          Standard.derived(
+              "untreated indoors, else for the use class of EN 335, or of AWPA U1 in inch files"),
           "What the framing timber is treated with.");
   static final Parameter<String> TIMBER_DRYNESS =
       new Parameter<>(
@@ -76,7 +78,7 @@ final class StockTable {
       new Parameter<>(
           "sheet-bond",
           TextKind.DESCRIPTION,
-          Standard.text("for use in damp rooms", "Exposure 1"),
+          Standard.derived("as the environment asks, after EN 636, or PS 1 in inch files"),
           "How the plywood is glued, in the words of its standard.");
   static final Parameter<String> SHEET_FACE =
       new Parameter<>(
@@ -137,11 +139,17 @@ final class StockTable {
   }
 
   static BuyingParameters buying(Values values) {
+    Environment environment = values.get(ENVIRONMENT);
+    String treatment =
+        values
+            .given(TIMBER_TREATMENT)
+            .orElseGet(() -> ServiceClass.treatment(environment, values.unit()));
+    String bond =
+        values.given(SHEET_BOND).orElseGet(() -> ServiceClass.bond(environment, values.unit()));
     return new BuyingParameters(
         values.given(PRICES),
-        values.get(ENVIRONMENT),
-        new TimberWish(
-            values.get(TIMBER_GRADE), values.get(TIMBER_TREATMENT), values.get(TIMBER_DRYNESS)),
-        new SheetWish(values.get(SHEET_BOND), values.get(SHEET_FACE)));
+        environment,
+        new TimberWish(values.get(TIMBER_GRADE), treatment, values.get(TIMBER_DRYNESS)),
+        new SheetWish(bond, values.get(SHEET_FACE)));
   }
 }
