@@ -137,7 +137,7 @@ public final class CornerDetail {
             facet -> {
               LevelCut cut = new LevelCut(facet.facet().plane(), height, thickness);
               return facet.members().stream()
-                  .filter(member -> !member.role().isUpright())
+                  .filter(member -> !member.role().isUpright() && member.isUpOrLevel())
                   .noneMatch(member -> cut.member(member).filter(window::isSeen).isPresent());
             });
   }

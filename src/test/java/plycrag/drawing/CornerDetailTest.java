@@ -71,6 +71,33 @@ class CornerDetailTest {
         .anyMatch(text -> text.contains("the blade tilted 30° from square, longer at the front"));
   }
 
+  /** Leaning walls meet on slanting rakes; the cut passes the blocking behind the seam between. */
+  @Test
+  void noBlockingIsCutAlongWhereWallsTaper() {
+    List<Drawing> details =
+        CornerDetail.all(
+            Walls.judged(
+                """
+                [[facet]]
+                name = "one"
+                angle = 15
+                length = 2440
+                width = 2400
+                [[facet]]
+                name = "two"
+                beside = "one"
+                turn = 90
+                angle = 15
+                length = 2440
+                width = 1800
+                [frame]
+                stud-spacing = 600
+                """));
+    assertThat(words(details.get(0)))
+        .anyMatch(word -> word.matches("RK[0-9]+"))
+        .noneMatch(word -> word.matches("BL[0-9]+"));
+  }
+
   @Test
   void aWallWithoutCornersHasNone() {
     assertThat(CornerDetail.all(Walls.judged("[[facet]]\n"))).isEmpty();
