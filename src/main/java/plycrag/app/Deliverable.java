@@ -32,6 +32,8 @@ import plycrag.drawing.SheetTemplate;
 import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
 import plycrag.drawing.StandingView;
+import plycrag.drawing.SupportBack;
+import plycrag.drawing.SupportSide;
 import plycrag.drawing.Templates;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
@@ -127,6 +129,7 @@ public final class Deliverable {
     if (checked.layout().support().isPresent()) {
       addView("standing-front", "Standing", StandingView.fromFront(checked));
       addView("standing-back", "Standing", StandingView.fromBehind(checked));
+      addSupport();
     }
     for (FacetLayout facet : checked.layout().facets()) {
       String name = fileName(facet.facet().name());
@@ -166,6 +169,19 @@ public final class Deliverable {
     }
     Print print = DrawingSet.of(checked, parameters.output().paper(), views);
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
+  }
+
+  /** What to set the support out from, run by run. */
+  private void addSupport() {
+    List<List<FacetLayout>> runs = checked.layout().runs();
+    for (int number = 0; number < runs.size(); number++) {
+      if (SupportSide.isNeeded(checked, number)) {
+        List<FacetLayout> run = runs.get(number);
+        String name = runs.size() == 1 ? "" : "-" + fileName(run.get(0).facet().name());
+        addView("support-side" + name, "Support", SupportSide.of(checked, run));
+        addView("support-back" + name, "Support", SupportBack.of(checked, run));
+      }
+    }
   }
 
   private void addTemplates() {

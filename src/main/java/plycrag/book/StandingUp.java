@@ -13,6 +13,8 @@ import plycrag.document.Book.Points;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.drawing.StandingView;
+import plycrag.drawing.SupportBack;
+import plycrag.drawing.SupportSide;
 import plycrag.geometry.Place;
 import plycrag.layout.Anchor;
 import plycrag.layout.FacetLayout;
@@ -68,6 +70,13 @@ final class StandingUp {
   private void addPictures(List<Block> blocks) {
     blocks.add(new Figure(StandingView.fromBehind(checked), "How it stands, from behind."));
     blocks.add(new Figure(StandingView.fromFront(checked), "How it stands, from the front."));
+    for (int number = 0; number < layout.runs().size(); number++) {
+      if (SupportSide.isNeeded(checked, number)) {
+        List<FacetLayout> run = layout.runs().get(number);
+        blocks.add(new Figure(SupportSide.of(checked, run), "One station, to set out from."));
+        blocks.add(new Figure(SupportBack.of(checked, run), "Where the stations and anchors are."));
+      }
+    }
   }
 
   /** What each part weighs and how many lift it. */

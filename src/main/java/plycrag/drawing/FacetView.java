@@ -62,6 +62,7 @@ public final class FacetView {
   /** What is drawn beside the layout: the rings of findings, and zones with what is in them. */
   private List<Envelope> taken() {
     List<Envelope> taken = new ArrayList<>(FindingRings.boxes(checked, facet.name(), sketch));
+    setback().forEach(area -> FreeSpot.addEdges(area, taken));
     if (side == Face.FRONT) {
       checked.layout().wall().zones(facet).forEach(one -> FreeSpot.addEdges(one.shape(), taken));
       layout.screwPoints().forEach(point -> taken.add(point.centre().getEnvelopeInternal()));
@@ -88,7 +89,7 @@ public final class FacetView {
     Datum.outside(sketch, frame.at(0, 0), sign());
     drawDimensions();
     if (side == Face.BACK) {
-      drawBackBand();
+      BackBand.draw(sketch, 0, facet.width(), facet.length());
     }
     Extent view = new Extent(0, lowest(), facet.width(), facet.length());
     return new ViewPage(view, frame.mirrored()).finish(checked, sketch, title(), notes());
@@ -204,9 +205,12 @@ public final class FacetView {
     return seam.axis() == Axis.UP ? frame.at(place, along) : frame.at(along, place);
   }
 
+  private List<Polygon> setback() {
+    return facet.setback(checked.layout().wall().inserts().setback());
+  }
+
   private void drawSetback() {
-    double setback = checked.layout().wall().inserts().setback();
-    for (Polygon area : facet.setback(setback)) {
+    for (Polygon area : setback()) {
       sketch.outline(Layers.SETBACK, Sketch.vertices(area.getExteriorRing(), frame));
       for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
         sketch.outline(Layers.SETBACK, Sketch.vertices(area.getInteriorRingN(hole), frame));
@@ -272,14 +276,5 @@ public final class FacetView {
   /** Scattered inserts stand in no lines; their places are read from the marking out. */
   private Stream<Insert> inLines() {
     return layout.inserts().stream().filter(insert -> insert.column() > 0);
-  }
-
-  private void drawBackBand() {
-    double low = facet.length() + sketch.paper(1);
-    double height = sketch.paper(3);
-    double step = sketch.paper(2);
-    for (double x = 0; x + height <= facet.width(); x += step) {
-      sketch.line(Layers.CONTEXT, new Xy(x, low), new Xy(x + height, low + height));
-    }
   }
 }

@@ -24,7 +24,7 @@ import plycrag.geometry.Trig;
  */
 final class PartMarks {
   /** How far from its line a mark may stand, in turn, mm on paper. */
-  private static final double[] AWAY = {2.5, 4, 6, 9, 13, 18, 25, 34, 45};
+  private static final double[] AWAY = {2.5, 4, 6, 9, 13, 18, 25, 34, 45, 57, 70};
 
   private static final int WAYS = 16;
 
@@ -37,6 +37,8 @@ final class PartMarks {
   private final Sketch sketch;
   private final Map<String, List<LineString>> parts = new LinkedHashMap<>();
   private final Map<String, Polygon> faces = new LinkedHashMap<>();
+  private final List<LineString> others = new ArrayList<>();
+  private final List<Envelope> boxes = new ArrayList<>();
   private final List<Envelope> written = new ArrayList<>();
   private final List<Envelope> leaders = new ArrayList<>();
 
@@ -51,12 +53,36 @@ final class PartMarks {
     }
   }
 
+  /** Lines that are drawn beside the parts: no mark may stand on them. */
+  void keepOff(List<LineString> lines) {
+    others.addAll(lines);
+  }
+
+  /** A closed way that is drawn beside the parts. */
+  void keepOffWay(List<Xy> corners) {
+    for (int at = 0; at < corners.size(); at++) {
+      Xy from = corners.get(at);
+      Xy to = corners.get((at + 1) % corners.size());
+      others.add(Shapes.line(from.x(), from.y(), to.x(), to.y()));
+    }
+  }
+
+  /** Something else that is drawn: no mark may stand on it. */
+  void keepOff(Envelope box) {
+    boxes.add(box);
+  }
+
   /** What is seen of a part's face: its own mark may stand on it, and no other. */
   void face(String mark, Geometry open) {
     List<Polygon> areas = Shapes.areas(open);
     if (parts.containsKey(mark) && !areas.isEmpty()) {
       faces.put(mark, Shapes.largest(areas));
     }
+  }
+
+  /** Whether nothing lies in a box of what marks keep off. */
+  boolean isFree(Envelope box) {
+    return stretches().stream().noneMatch(box::intersects);
   }
 
   /** Sets all marks; what they take together. */
@@ -69,11 +95,12 @@ final class PartMarks {
 
   /** All lines in stretches so short that their boxes take little beside them. */
   private List<Envelope> stretches() {
-    List<Envelope> boxes = new ArrayList<>();
+    List<Envelope> all = new ArrayList<>(boxes);
     for (List<LineString> lines : parts.values()) {
-      lines.forEach(line -> boxes.addAll(stretches(segment(line))));
+      lines.forEach(line -> all.addAll(stretches(segment(line))));
     }
-    return boxes;
+    others.forEach(line -> all.addAll(stretches(segment(line))));
+    return all;
   }
 
   private List<Envelope> stretches(LineSegment line) {

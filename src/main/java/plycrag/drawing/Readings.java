@@ -13,7 +13,7 @@ final class Readings {
   private Readings() {}
 
   /**
-   * Each different place once, in the tape's order.
+   * Each different reading once, in the tape's order.
    *
    * @param places from the datum, mm
    * @param toDrawing where a place lies on the drawing, mm
@@ -21,7 +21,10 @@ final class Readings {
   static List<Reading> of(Collection<Double> places, Tape tape, DoubleUnaryOperator toDrawing) {
     List<Reading> readings = new ArrayList<>();
     for (double place : new TreeSet<>(places)) {
-      readings.add(new Reading(toDrawing.applyAsDouble(place), tape.reading(place)));
+      String text = tape.reading(place);
+      if (readings.isEmpty() || !readings.get(readings.size() - 1).text().equals(text)) {
+        readings.add(new Reading(toDrawing.applyAsDouble(place), text));
+      }
     }
     return readings;
   }

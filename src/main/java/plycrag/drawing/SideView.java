@@ -105,13 +105,7 @@ public final class SideView {
   }
 
   private void drawFloor() {
-    double left = view.left() - sketch.paper(2);
-    double right = view.right() + sketch.paper(FLOOR);
-    sketch.line(Layers.PARTS, new Xy(left, 0), new Xy(right, 0));
-    double hatch = sketch.paper(2);
-    for (double x = left + hatch; x < right; x += 2 * hatch) {
-      sketch.line(Layers.CONTEXT, new Xy(x, 0), new Xy(x - hatch, -hatch));
-    }
+    FloorLine.draw(sketch, view.left() - sketch.paper(2), view.right() + sketch.paper(FLOOR));
   }
 
   private void tintTimber(FacetLayout facet) {

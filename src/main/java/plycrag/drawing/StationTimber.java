@@ -1,0 +1,95 @@
+package plycrag.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Place;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Stand;
+import plycrag.layout.Layout;
+import plycrag.layout.PlacedMember;
+import plycrag.layout.Role;
+
+/**
+ * Timber of a support as a section sees it: one of each station's, and what is alike elsewhere.
+ *
+ * @param role what it is for
+ * @param profile y of its run to the right, height up
+ * @param marks of all that look so
+ */
+record StationTimber(Role role, Polygon profile, List<String> marks) {
+  private static final double SAME = 0.01;
+
+  /** Copies the marks. */
+  StationTimber {
+    marks = List.copyOf(marks);
+  }
+
+  /**
+   * What a run's section shows of its support, but for braces across the stations.
+   *
+   * @param run the run's number, from 0
+   */
+  static List<StationTimber> of(Layout layout, int run) {
+    Stand stand = layout.runs().get(run).get(0).facet().plane().stand();
+    List<StationTimber> all = new ArrayList<>();
+    for (PlacedMember placed : layout.standing()) {
+      Solid body = placed.body().mapped(stand::fromRoom);
+      if (placed.run() == run && !isAcross(placed, body)) {
+        add(placed, profile(body), all);
+      }
+    }
+    return all;
+  }
+
+  private static void add(PlacedMember placed, Polygon profile, List<StationTimber> all) {
+    List<String> marks = new ArrayList<>();
+    Role role = placed.member().role();
+    StationTimber found = null;
+    for (StationTimber one : all) {
+      found = one.role == role && one.profile.equalsExact(profile, SAME) ? one : found;
+    }
+    if (found != null) {
+      marks.addAll(found.marks);
+    }
+    marks.add(placed.member().mark());
+    StationTimber timber = new StationTimber(role, profile, marks);
+    if (found == null) {
+      all.add(timber);
+    } else {
+      all.set(all.indexOf(found), timber);
+    }
+  }
+
+  /** A body in its run's axes from the left. */
+  private static Polygon profile(Solid body) {
+    List<Coordinate> corners = new ArrayList<>();
+    corners(body).forEach(corner -> corners.add(new Coordinate(corner.y(), corner.z())));
+    return Shapes.around(corners);
+  }
+
+  private static Stream<Place> corners(Solid body) {
+    return Stream.concat(body.near().stream(), body.far().stream());
+  }
+
+  /** Whether it slants from station to station, so that a section sees nothing of its slant. */
+  static boolean isAcross(PlacedMember placed, Solid inRun) {
+    double low = corners(inRun).mapToDouble(Place::x).min().orElse(0);
+    double high = corners(inRun).mapToDouble(Place::x).max().orElse(0);
+    return placed.member().role() == Role.BRACE && high - low > placed.member().depth() + SAME;
+  }
+
+  /** Its marks in few words: {@code PO1 to PO4}. */
+  String words() {
+    String first = marks.get(0);
+    String last = marks.get(marks.size() - 1);
+    return switch (marks.size()) {
+      case 1 -> first;
+      case 2 -> first + ", " + last;
+      default -> first + " to " + last;
+    };
+  }
+}
