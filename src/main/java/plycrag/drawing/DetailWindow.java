@@ -23,6 +23,9 @@ import plycrag.geometry.Shapes;
 record DetailWindow(Envelope box, Sketch sketch) {
   private static final double SAME = 0.01;
 
+  /** Around a mark on paper, mm. */
+  private static final double CLEAR = 0.5;
+
   /** So much around a place, at the scale that fits a page. */
   static DetailWindow around(Xy place, double reach) {
     Envelope box = new Envelope(new Coordinate(place.x(), place.y()));
@@ -50,17 +53,34 @@ record DetailWindow(Envelope box, Sketch sketch) {
     }
   }
 
-  /** Timber cut across: tinted, with its mark if its middle is seen. */
+  /** Timber cut across: tinted, crossed by two thin diagonals, with its mark if there is room. */
   void drawTimber(List<Xy> corners, String mark) {
     for (Polygon part : shown(corners)) {
       sketch.area(Layers.TINT, Sketch.vertices(part.getExteriorRing(), whole()), Fill.TIMBER);
     }
     draw(Layers.PARTS, corners);
     Coordinate middle = polygon(corners).getCentroid().getCoordinate();
+    Envelope words = new Envelope();
     if (box.contains(middle)) {
       Xy at = new Xy(middle.x, middle.y);
       sketch.label(Layers.TEXT, at, mark, Sketch.SMALL, Anchor.MIDDLE);
+      words.expandToInclude(middle);
+      words.expandBy(
+          sketch.paper(TextSize.width(mark, Sketch.SMALL) / 2 + CLEAR),
+          sketch.paper(Sketch.SMALL / 2 + CLEAR));
     }
+    if (corners.size() == 4) {
+      drawDiagonal(corners.get(0), corners.get(2), words);
+      drawDiagonal(corners.get(1), corners.get(3), words);
+    }
+  }
+
+  /** What of a diagonal lies in the window and not under words. */
+  private void drawDiagonal(Xy from, Xy to, Envelope words) {
+    Geometry line = Shapes.line(from.x(), from.y(), to.x(), to.y());
+    Geometry seen = Shapes.shared(line, Shapes.rectangle(box));
+    Geometry clear = words.isNull() ? seen : Shapes.without(seen, Shapes.rectangle(words));
+    HiddenLines.lines(clear, sketch).forEach(one -> HiddenLines.draw(sketch, Layers.CONTEXT, one));
   }
 
   private List<Polygon> shown(List<Xy> corners) {

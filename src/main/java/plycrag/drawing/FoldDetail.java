@@ -6,10 +6,14 @@ import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
 import plycrag.document.Drawing;
+import plycrag.document.Fill;
 import plycrag.document.Xy;
+import plycrag.geometry.FacetPlane;
 import plycrag.layout.FacetLayout;
+import plycrag.layout.Joint;
 import plycrag.layout.Member;
 import plycrag.layout.Role;
+import plycrag.stock.Hardware;
 import plycrag.wall.Fold;
 
 /**
@@ -19,6 +23,12 @@ import plycrag.wall.Fold;
 public final class FoldDetail {
   /** How much is shown around what meets, mm. */
   private static final double AROUND = 60;
+
+  /** A hinge as it is drawn (a choice: what is bought decides), mm. */
+  private static final double LEAF = 60;
+
+  private static final double PIN = 6;
+  private static final double SHEET_METAL = 3;
 
   private final CheckedLayout checked;
   private final FacetLayout lower;
@@ -67,6 +77,7 @@ public final class FoldDetail {
       plates(facet).forEach(plate -> drawPlate(facet, plate, notes));
       drawStud(facet);
     }
+    drawHinge(notes);
     labelAngle();
     String title = "Fold of " + lower.facet().name() + " and " + upper.facet().name();
     return new ViewPage(window.extent(), false).finish(checked, sketch, title, notes);
@@ -92,6 +103,40 @@ public final class FoldDetail {
         .max(Comparator.comparingDouble(Member::length))
         .ifPresent(
             stud -> window.draw(Layers.CONTEXT, new SideProfile(facet, thickness).member(stud)));
+  }
+
+  /** What swings turns about the line where the climbing faces meet: there its hinges' pins are. */
+  private void drawHinge(List<String> notes) {
+    for (Joint joint : lower.joints()) {
+      if (joint.kind() == Joint.Kind.HINGE) {
+        FacetPlane above = upper.facet().plane();
+        FacetPlane below = lower.facet().plane();
+        double end = lower.facet().length();
+        drawLeaf(below, end - LEAF, end);
+        drawLeaf(above, 0, LEAF);
+        sketch.circle(Layers.OUTLINE, new Xy(above.y(0, 0), above.z(0, 0)), PIN);
+        int count = Hardware.of(joint, checked.layout().wall()).count();
+        notes.add(
+            count
+                + " hinges, evenly along the fold, one near each end; their pins on the line where"
+                + " the climbing faces meet,");
+        notes.add(
+            "their screws through the sheets into "
+                + joint.first()
+                + " and "
+                + joint.second()
+                + ". Which hinge bears the load is for an engineer.");
+      }
+    }
+  }
+
+  private void drawLeaf(FacetPlane plane, double from, double to) {
+    List<Xy> corners = new ArrayList<>();
+    for (double[] at :
+        new double[][] {{from, 0}, {to, 0}, {to, -SHEET_METAL}, {from, -SHEET_METAL}}) {
+      corners.add(new Xy(plane.y(at[0], at[1]), plane.z(at[0], at[1])));
+    }
+    sketch.area(Layers.TINT, corners, Fill.INK);
   }
 
   /** On the climber's side of the fold. */
