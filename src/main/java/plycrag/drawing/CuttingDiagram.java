@@ -2,6 +2,8 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
 import plycrag.document.Drawing;
@@ -9,6 +11,7 @@ import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
+import plycrag.geometry.Shapes;
 import plycrag.stock.Stick;
 import plycrag.stock.StickPlan;
 import plycrag.units.Tape;
@@ -133,15 +136,15 @@ public final class CuttingDiagram {
     sketch.label(Layers.TEXT, new Xy(0, above), heading, Sketch.LARGE, Anchor.START);
     double trim = checked.layout().wall().stock().endTrim();
     if (trim > 0) {
-      drawWaste(0, trim, base);
+      drawWaste(0, trim, base, new Envelope());
     }
     stick.cuts().forEach(cut -> drawPiece(cut, base));
     reach = Math.max(reach, leaders.draw(narrow(stick), base));
     double end = stick.cuts().get(stick.cuts().size() - 1).end();
+    Envelope words = labelOffcut(stick, end, base);
     if (stick.length() - end > sketch.paper(0.1)) {
-      drawWaste(end, stick.length(), base);
+      drawWaste(end, stick.length(), base, words);
     }
-    labelOffcut(stick, end, base);
     frame(Layers.OUTLINE, 0, stick.length(), base);
   }
 
@@ -181,13 +184,15 @@ public final class CuttingDiagram {
     return Math.max(TextSize.width(mark, Sketch.SMALL), TextSize.width(length, Sketch.SMALL));
   }
 
-  /** On the hatching where there is room, beside the bar where not. */
-  private void labelOffcut(Stick stick, double end, double base) {
+  /**
+   * In the hatching where there is room, beside the bar where not; what it takes of the hatching.
+   */
+  private Envelope labelOffcut(Stick stick, double end, double base) {
     double kerf = checked.layout().wall().stock().kerf();
     double trim = checked.layout().wall().stock().endTrim();
     double offcut = tape.snapDown(stick.length() - trim - end - kerf);
     if (offcut <= 0) {
-      return;
+      return new Envelope();
     }
     String text = tape.reading(offcut);
     double centre = base + sketch.paper(BAR / 2);
@@ -195,16 +200,12 @@ public final class CuttingDiagram {
     if (2 * room > stick.length() - end) {
       Xy beside = new Xy(stick.length() + sketch.paper(MARGIN), centre);
       sketch.label(Layers.TEXT, beside, text, Sketch.SMALL, Anchor.START);
-      return;
+      return new Envelope();
     }
     Xy at = new Xy((end + stick.length()) / 2, centre);
     double high = sketch.paper(Sketch.SMALL / 2 + 0.8);
-    sketch.area(
-        Layers.TINT,
-        List.of(
-            at.plus(-room, -high), at.plus(room, -high), at.plus(room, high), at.plus(-room, high)),
-        Fill.PAPER);
     small(at, text);
+    return new Envelope(at.x() - room, at.x() + room, at.y() - high, at.y() + high);
   }
 
   private void small(Xy at, String text) {
@@ -215,14 +216,17 @@ public final class CuttingDiagram {
     sketch.labelUp(Layers.TEXT, at, text, Sketch.SMALL, Anchor.MIDDLE);
   }
 
-  /** Thin lines at 45° from one edge of the bar to the other, cut off at its ends. */
-  private void drawWaste(double left, double right, double base) {
+  /** Thin lines at 45° from one edge of the bar to the other, cut off at its ends and at words. */
+  private void drawWaste(double left, double right, double base, Envelope words) {
     double height = sketch.paper(BAR);
     double step = sketch.paper(2.5);
     for (double foot = left - height + step; foot < right; foot += step) {
       double from = Math.max(foot, left);
       double to = Math.min(foot + height, right);
-      sketch.line(Layers.CONTEXT, new Xy(from, base + from - foot), new Xy(to, base + to - foot));
+      Geometry line = Shapes.line(from, base + from - foot, to, base + to - foot);
+      Geometry clear = words.isNull() ? line : Shapes.without(line, Shapes.rectangle(words));
+      HiddenLines.lines(clear, sketch)
+          .forEach(part -> HiddenLines.draw(sketch, Layers.CONTEXT, part));
     }
   }
 

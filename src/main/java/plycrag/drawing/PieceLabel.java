@@ -9,7 +9,7 @@ import plycrag.layout.Piece;
 
 /**
  * Writes on a piece which it is and which sheet it comes from: level where there is room, else
- * upright, else close to its neighbours, else across them.
+ * upright, else close to its neighbours, else its mark alone.
  *
  * @param spots where there is room, in (u, v)
  * @param frame where (u, v) lies on the drawing
@@ -32,8 +32,10 @@ record PieceLabel(FreeSpot spots, FacetFrame frame, Sketch sketch) {
         return;
       }
     }
-    Xy at = level.or(() -> level(box, text, TIGHT)).orElse(middle(box));
-    sketch.label(Layers.TEXT, onDrawing(at), text, Sketch.SMALL, Anchor.MIDDLE);
+    Optional<Xy> tight = level.or(() -> level(box, text, TIGHT));
+    Xy at = tight.or(() -> level(box, piece.mark(), TIGHT)).orElse(middle(box));
+    String words = tight.isPresent() ? text : piece.mark();
+    sketch.label(Layers.TEXT, onDrawing(at), words, Sketch.SMALL, Anchor.MIDDLE);
   }
 
   private static Xy middle(Polygon box) {

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
+import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
@@ -39,31 +40,34 @@ final class PlanSurroundings {
     return box;
   }
 
-  void draw(Sketch sketch) {
-    layout.standing().forEach(placed -> sketch.closed(Layers.PARTS, outline(placed)));
+  /** Draws it all; names are left to the marks. */
+  void draw(Sketch sketch, PartMarks marks) {
+    for (PlacedMember placed : layout.standing()) {
+      sketch.closed(Layers.PARTS, outline(placed));
+      marks.keepOffWay(outline(placed));
+    }
     for (Obstacle obstacle : layout.wall().room().obstacles()) {
       List<Xy> corners = outline(obstacle);
       sketch.closed(Layers.PARTS, corners);
-      sketch.label(
-          Layers.TEXT,
-          corners.get(0).plus(sketch.paper(1), sketch.paper(1)),
-          obstacle.name(),
-          Sketch.SMALL,
-          Anchor.START);
+      Polygon area = Shapes.polygon(corners.stream().map(PlanSurroundings::coordinate).toList());
+      marks.add(obstacle.name(), Shapes.edges(area));
     }
-    layout.runs().forEach(run -> drawZone(sketch, run));
+    layout.runs().forEach(run -> drawZone(sketch, marks, run));
   }
 
-  private void drawZone(Sketch sketch, List<FacetLayout> run) {
+  private void drawZone(Sketch sketch, PartMarks marks, List<FacetLayout> run) {
     List<Xy> corners = zone(run);
     sketch.closed(Layers.SETBACK, corners);
+    marks.keepOffWay(corners);
     Tape tape = layout.wall().tape();
     Xy middle =
         new Xy(
             (corners.get(0).x() + corners.get(2).x()) / 2,
             (corners.get(0).y() + corners.get(2).y()) / 2);
     String text = "clear to fall: " + tape.text(fall(run).clear());
-    sketch.label(Layers.TEXT, middle, text, Sketch.SMALL, Anchor.MIDDLE);
+    Shape.Label label = new Shape.Label(Layers.TEXT, middle, text, Sketch.SMALL, Anchor.MIDDLE, 0);
+    sketch.label(label);
+    marks.keepOff(Inked.box(label, sketch.scale()));
   }
 
   private FallZone fall(List<FacetLayout> run) {
@@ -96,11 +100,15 @@ final class PlanSurroundings {
     return new Xy(room.x(), -room.y());
   }
 
+  private static Coordinate coordinate(Xy place) {
+    return new Coordinate(place.x(), place.y());
+  }
+
   private static List<Xy> outline(PlacedMember placed) {
     List<Coordinate> corners = new ArrayList<>();
     Stream.concat(placed.body().near().stream(), placed.body().far().stream())
         .map(PlanSurroundings::at)
-        .forEach(corner -> corners.add(new Coordinate(corner.x(), corner.y())));
+        .forEach(corner -> corners.add(coordinate(corner)));
     Polygon area = Shapes.around(corners);
     Coordinate[] ring = area.getExteriorRing().getCoordinates();
     return Stream.of(ring).limit(ring.length - 1L).map(at -> new Xy(at.x, at.y)).toList();

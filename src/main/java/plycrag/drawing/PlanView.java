@@ -40,6 +40,7 @@ public final class PlanView {
   private final TreeSet<Double> up = new TreeSet<>();
   private final Sketch sketch;
   private final List<Envelope> names = new ArrayList<>();
+  private final PartMarks marks;
 
   private PlanView(CheckedLayout checked) {
     this.checked = checked;
@@ -54,6 +55,7 @@ public final class PlanView {
     this.view = new Envelope(box);
     view.expandToInclude(surroundings.box());
     this.sketch = new Sketch(Scale.fitting(view.getWidth(), view.getHeight()));
+    this.marks = new PartMarks(sketch);
   }
 
   /** The plan of a wall. */
@@ -67,7 +69,9 @@ public final class PlanView {
       run.forEach(this::drawFace);
     }
     checked.layout().facets().forEach(this::nameCorner);
-    surroundings.draw(sketch);
+    surroundings.draw(sketch, marks);
+    names.forEach(marks::keepOff);
+    view.expandToInclude(marks.draw());
     Datum.outside(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
     drawDimensions();
     List<String> notes =
@@ -121,6 +125,7 @@ public final class PlanView {
         List<Xy> corners = plan(facet, member);
         sketch.area(Layers.TINT, corners, Fill.TIMBER);
         sketch.closed(Layers.PARTS, corners);
+        marks.keepOffWay(corners);
       }
     }
   }
@@ -128,6 +133,7 @@ public final class PlanView {
   private void drawFace(FacetLayout layout) {
     Facet facet = layout.facet();
     List<Xy> ring = ring(facet);
+    marks.keepOffWay(ring);
     if (!facet.standsOnFacet()) {
       Envelope low = facet.boundary().getEnvelopeInternal();
       Xy left = at(facet.plane(), low.getMinX(), 0, 0);
@@ -179,13 +185,14 @@ public final class PlanView {
             .toList();
     Xy place = places.stream().filter(at -> isClear(at, angle)).findFirst().orElse(places.get(0));
     sketch.label(Layers.TEXT, place, angle, Sketch.SMALL, Anchor.MIDDLE);
+    names.add(written(place, angle, 0));
   }
 
-  /** Whether words at a place are clear of the facets' names. */
+  /** Whether words at a place are clear of the facets' names and edges. */
   private boolean isClear(Xy place, String words) {
     Envelope box = written(place, words, 0);
     box.expandBy(sketch.paper(BESIDE));
-    return names.stream().noneMatch(box::intersects);
+    return names.stream().noneMatch(box::intersects) && marks.isFree(box);
   }
 
   private Envelope written(Xy place, String words, double turn) {

@@ -136,7 +136,11 @@ final class Sketch {
   }
 
   void label(Layer layer, Xy at, String text, double height, Anchor anchor) {
-    shapes.add(new Shape.Label(layer, at, text, height, anchor, 0));
+    label(new Shape.Label(layer, at, text, height, anchor, 0));
+  }
+
+  void label(Shape.Label label) {
+    shapes.add(label);
   }
 
   /** A label that reads from the right. */

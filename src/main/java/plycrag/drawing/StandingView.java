@@ -1,7 +1,9 @@
 package plycrag.drawing;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
@@ -50,7 +52,8 @@ public final class StandingView {
     List<Geometry> seen = HiddenLines.seen(bodies, view);
     Envelope box = new Envelope();
     seen.forEach(lines -> box.expandToInclude(lines.getEnvelopeInternal()));
-    tethers().forEach(line -> box.expandToInclude(line.getEnvelopeInternal()));
+    Map<String, LineString> tethers = tethers();
+    tethers.values().forEach(line -> box.expandToInclude(line.getEnvelopeInternal()));
     Sketch sketch = new Sketch(Scale.fitting(box.getWidth(), box.getHeight()));
     PartMarks marks = new PartMarks(sketch);
     for (int at = 0; at < bodies.size(); at++) {
@@ -61,10 +64,13 @@ public final class StandingView {
       lines.forEach(line -> HiddenLines.draw(sketch, layer, line));
       if (support) {
         marks.add(body.mark(), lines);
+      } else {
+        marks.keepOff(lines);
       }
     }
+    tethers.forEach((mark, line) -> marks.add(mark, List.of(line)));
+    tethers.values().forEach(line -> HiddenLines.draw(sketch, Layers.CENTRE, line));
     box.expandToInclude(marks.draw());
-    tethers().forEach(line -> HiddenLines.draw(sketch, Layers.CENTRE, line));
     Extent extent = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
     List<String> notes = new ArrayList<>();
     notes.add(note);
@@ -94,16 +100,14 @@ public final class StandingView {
     return run.get(Math.min(1, run.size() - 1)).facet().angle();
   }
 
-  /** What holds a hinged wall, as lines; nothing hides them. */
-  private List<LineString> tethers() {
-    List<Tether> tethers = checked.layout().support().map(Support::tethers).orElse(List.of());
-    return tethers.stream()
-        .map(
-            tether -> {
-              Coordinate from = view.project(tether.held(checked.layout(), angle()));
-              Coordinate to = view.project(tether.anchor());
-              return Shapes.line(from.x, from.y, to.x, to.y);
-            })
-        .toList();
+  /** What holds a hinged wall, as lines by their marks; nothing hides them. */
+  private Map<String, LineString> tethers() {
+    Map<String, LineString> lines = new LinkedHashMap<>();
+    for (Tether tether : checked.layout().support().map(Support::tethers).orElse(List.of())) {
+      Coordinate from = view.project(tether.held(checked.layout(), angle()));
+      Coordinate to = view.project(tether.anchor());
+      lines.put(tether.mark(), Shapes.line(from.x, from.y, to.x, to.y));
+    }
+    return lines;
   }
 }

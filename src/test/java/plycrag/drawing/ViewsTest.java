@@ -43,6 +43,7 @@ class ViewsTest {
         drawings.add(FoldDetail.of(checked, run.get(level - 1), run.get(level)));
       }
     }
+    addSupport(checked, drawings);
     for (LaidSheet sheet : checked.layout().sheets()) {
       drawings.add(SheetView.of(checked, sheet));
       drawings.add(SheetSawing.of(checked, sheet));
@@ -58,6 +59,18 @@ class ViewsTest {
     StickPlan plan = StickPlan.of(checked, PriceList.empty());
     drawings.add(CuttingDiagram.of(checked, plan, plan.sticks()));
     return drawings;
+  }
+
+  private static void addSupport(CheckedLayout checked, List<Drawing> drawings) {
+    List<List<FacetLayout>> runs = checked.layout().runs();
+    for (int number = 0; number < runs.size(); number++) {
+      if (SupportSide.isNeeded(checked, number)) {
+        drawings.add(StandingView.fromFront(checked));
+        drawings.add(StandingView.fromBehind(checked));
+        drawings.add(SupportSide.of(checked, runs.get(number)));
+        drawings.add(SupportBack.of(checked, runs.get(number)));
+      }
+    }
   }
 
   private static List<Shape.Label> labels(Drawing drawing) {
@@ -99,6 +112,12 @@ class ViewsTest {
             .isFalse();
       }
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("published")
+  void noLineGoesThroughWords(Drawing drawing) {
+    WordsApart.checkLines(drawing);
   }
 
   @Test
