@@ -165,7 +165,7 @@ public final class Deliverable {
     for (WorkedFace face : checked.layout().faces()) {
       String path = "drawings/" + face.sheet().fileName();
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, face), dxf));
-      add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, face.sheet())));
+      add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, face)));
     }
     Print print = DrawingSet.of(checked, parameters.output().paper(), views);
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));

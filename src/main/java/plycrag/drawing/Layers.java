@@ -49,6 +49,11 @@ final class Layers {
         : bore(hole.diameter());
   }
 
+  /** Letters engraved so deep: {@code ENGRAVE_DEPTH_0_4}. */
+  static Layer engraved(double depth) {
+    return new Layer("ENGRAVE_DEPTH_" + size(depth), Pen.FINE);
+  }
+
   private static String size(double length) {
     String size = Decimal.of(length, 4).replace('.', '_');
     return size.contains("_") ? size : size + "_0";

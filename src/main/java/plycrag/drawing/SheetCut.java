@@ -11,7 +11,8 @@ import plycrag.layout.WorkedFace;
 
 /**
  * A stock sheet for a router shop, true size: the pieces' outlines and the holes, each once, each
- * on the layer of its operation, and not a word among them unless the sheet must not be made.
+ * on the layer of its operation, what is engraved by its strokes, and not a word among them unless
+ * the sheet must not be made.
  */
 public final class SheetCut {
   private SheetCut() {}
@@ -28,6 +29,7 @@ public final class SheetCut {
     for (MachinedHole hole : sheet.holes()) {
       sketch.circle(Layers.of(hole), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
     }
+    Engraving.draw(checked, face.marks(), sketch);
     TitleLines.stamp(checked, sketch, Layers.STAMP, new Xy(20, 20));
     return sketch.drawing(
         checked.layout().wall().name() + ": sheet " + sheet.mark(),

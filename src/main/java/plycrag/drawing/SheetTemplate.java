@@ -15,6 +15,7 @@ import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 import plycrag.layout.MachinedHole.Kind;
+import plycrag.layout.WorkedFace;
 
 /**
  * A stock sheet true size, to print or to lay under: outline, holes with their marks, the datum
@@ -25,17 +26,19 @@ public final class SheetTemplate {
   private static final double AROUND_HOLE = 30;
 
   private final CheckedLayout checked;
+  private final WorkedFace face;
   private final LaidSheet sheet;
   private final Sketch sketch = new Sketch(1);
 
-  private SheetTemplate(CheckedLayout checked, LaidSheet sheet) {
+  private SheetTemplate(CheckedLayout checked, WorkedFace face) {
     this.checked = checked;
-    this.sheet = sheet;
+    this.face = face;
+    this.sheet = face.sheet();
   }
 
-  /** The template of a sheet; its page is the sheet. */
-  public static Drawing of(CheckedLayout checked, LaidSheet sheet) {
-    return new SheetTemplate(checked, sheet).drawing();
+  /** The template of a sheet with one of its faces up; its page is the sheet. */
+  public static Drawing of(CheckedLayout checked, WorkedFace face) {
+    return new SheetTemplate(checked, face).drawing();
   }
 
   private Drawing drawing() {
@@ -58,6 +61,7 @@ public final class SheetTemplate {
             Anchor.START);
       }
     }
+    Engraving.draw(checked, face.marks(), sketch);
     Datum.inside(sketch, new Xy(0, 0));
     drawWords();
     return sketch.drawing(
@@ -146,6 +150,7 @@ public final class SheetTemplate {
       }
       SheetOutline.of(laid).openings().forEach(opening -> taken.add(around(opening)));
     }
+    face.marks().forEach(mark -> taken.add(mark.box()));
     return taken;
   }
 

@@ -7,11 +7,13 @@ import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
+import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.PartMark;
 import plycrag.layout.SheetDatum;
 import plycrag.params.SheetParameters.Grain;
 import plycrag.units.Tape;
@@ -49,11 +51,48 @@ public final class SheetView {
     for (MachinedHole hole : sheet.holes()) {
       sketch.hole(hole);
     }
+    Engraving.draw(checked, engraved(), sketch);
+    nameParts();
     Datum.outside(sketch, datum);
     drawDimensions();
     Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
     return new ViewPage(view, datum.fromRight())
         .finish(checked, sketch, "Sheet " + sheet.mark(), notes());
+  }
+
+  /** Each piece's mark on it, where a clear place is. */
+  private void nameParts() {
+    FreeSpot spots = new FreeSpot(taken());
+    for (LaidPiece laid : sheet.pieces()) {
+      String mark = laid.piece().mark();
+      double width = sketch.paper(TextSize.width(mark, Sketch.LARGE) + 1);
+      spots
+          .in(laid.placement().of(laid.piece().outline()), width, sketch.paper(Sketch.LARGE + 1))
+          .ifPresent(at -> sketch.label(Layers.TEXT, at, mark, Sketch.LARGE, Anchor.MIDDLE));
+    }
+  }
+
+  private List<Envelope> taken() {
+    List<Envelope> taken = new ArrayList<>();
+    for (MachinedHole hole : sheet.holes()) {
+      Envelope box = new Envelope(new Coordinate(hole.x(), hole.y()));
+      box.expandBy(Math.max(hole.diameter() / 2, sketch.paper(1)));
+      taken.add(box);
+    }
+    for (LaidPiece laid : sheet.pieces()) {
+      FreeSpot.addEdges(laid.placement().of(laid.piece().outline()), taken);
+      FreeSpot.addEdges(laid.placement().of(laid.piece().blank()), taken);
+    }
+    engraved().forEach(mark -> taken.add(mark.box()));
+    return taken;
+  }
+
+  private List<PartMark> engraved() {
+    return checked.layout().faces().stream()
+        .filter(face -> face.sheet().mark().equals(sheet.mark()))
+        .filter(face -> face.sheet().faceUp() == sheet.faceUp())
+        .flatMap(face -> face.marks().stream())
+        .toList();
   }
 
   private List<String> notes() {

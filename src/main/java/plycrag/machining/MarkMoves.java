@@ -2,12 +2,10 @@ package plycrag.machining;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.layout.PartMark;
-import plycrag.machining.StrokeFont.Stroke;
 import plycrag.params.ToolParameters;
 
 /**
@@ -23,16 +21,11 @@ record MarkMoves(ToolParameters tool, DrillHeights heights, double depth) {
   List<Move> of(List<PartMark> marks, SheetOrigin origin) {
     List<Move> moves = new ArrayList<>();
     for (PartMark mark : marks) {
-      for (Stroke stroke : StrokeFont.strokes(mark.text(), mark.height())) {
-        moves.addAll(stroke(stroke.points().stream().map(at -> place(mark, at, origin)).toList()));
+      for (List<Xy> stroke : MarkStrokes.of(mark)) {
+        moves.addAll(stroke(stroke.stream().map(at -> origin.from(at.x(), at.y())).toList()));
       }
     }
     return moves;
-  }
-
-  private static Xy place(PartMark mark, Xy inText, SheetOrigin origin) {
-    Coordinate onSheet = mark.at(inText.x(), inText.y());
-    return origin.from(onSheet.x, onSheet.y);
   }
 
   private List<Move> stroke(List<Xy> way) {

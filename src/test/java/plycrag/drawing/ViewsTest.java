@@ -49,7 +49,7 @@ class ViewsTest {
       drawings.add(SheetSawing.of(checked, sheet));
     }
     for (WorkedFace face : checked.layout().faces()) {
-      drawings.add(SheetTemplate.of(checked, face.sheet()));
+      drawings.add(SheetTemplate.of(checked, face));
       drawings.add(SheetCut.of(checked, face));
     }
     drawings.addAll(CornerDetail.all(checked));
