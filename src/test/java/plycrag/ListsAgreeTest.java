@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -248,5 +249,17 @@ class ListsAgreeTest {
     if (sum.signum() > 0) {
       assertThat(new BigDecimal(total.get("cost"))).isEqualByComparingTo(sum);
     }
+    BigDecimal inserts = BigDecimal.valueOf(layout(sample).inserts().size());
+    assertThat(figure(sample, "cost of an insert"))
+        .isEqualTo(
+            missing > 0 ? "missing" : sum.divide(inserts, 2, RoundingMode.HALF_UP).toString());
+  }
+
+  private static String figure(Path sample, String name) {
+    return list(sample, "figures.csv").stream()
+        .filter(row -> row.get("figure").equals(name))
+        .map(row -> row.get("value"))
+        .findFirst()
+        .orElseThrow();
   }
 }

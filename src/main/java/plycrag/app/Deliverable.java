@@ -230,7 +230,7 @@ public final class Deliverable {
     if (!checked.layout().screwPoints().isEmpty()) {
       addList("lists/screw-points.csv", ScrewPointTable.of(checked));
     }
-    addList("lists/cut-list.csv", CutList.of(checked).table());
+    addList("lists/cut-list.csv", CutList.of(checked).table(shopping.grade()));
     addList("lists/saw-list.csv", SawList.of(checked).table());
     addList("lists/joints.csv", JointList.of(checked));
     addList("lists/cutting-plan.csv", plan.table());
@@ -239,7 +239,9 @@ public final class Deliverable {
     addList("lists/shopping.csv", shopping.table());
     addList("lists/costs.csv", Costs.of(shopping).table());
     addList("lists/tools.csv", ToolList.of(checked));
-    addList("lists/figures.csv", JobFigures.of(checked.layout(), plan, shopping).table());
+    JobFigures figures = JobFigures.of(checked.layout(), plan, shopping);
+    int inserts = checked.layout().inserts().size();
+    addList("lists/figures.csv", figures.table(Costs.of(shopping), inserts));
     addList("lists/marking-out.csv", MarkingOut.of(checked));
     addList("checks/clearance.csv", FindingTable.of(checked));
     add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));

@@ -42,8 +42,11 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
     blocks.add(new Paragraph(loadWords(figures)));
     blocks.add(
         new Paragraph(
-            "Not counted: what the frame's support takes and how it is fixed, mats, rolls and"
-                + " trays for paint, deliveries."));
+            "Not counted: "
+                + (checked.layout().support().isPresent()
+                    ? ""
+                    : "what the frame's support takes and how it is fixed, ")
+                + "mats, rolls and trays for paint, deliveries."));
     return blocks;
   }
 

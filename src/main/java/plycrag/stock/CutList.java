@@ -34,7 +34,8 @@ public record CutList(List<Row> rows) {
           "quantity",
           "facet",
           "mitre_a_deg",
-          "mitre_b_deg");
+          "mitre_b_deg",
+          "grade");
 
   /**
    * Equal sticks.
@@ -106,12 +107,14 @@ public record CutList(List<Row> rows) {
   /**
    * The list for a spreadsheet; 0° is a square end. An end's angle is the blade's tilt; its mitre
    * is how far the cut slants across the side against the sheet.
+   *
+   * @param grade of the timber, in the merchant's words
    */
-  public Table table() {
-    return new Table("Cut list", COLUMNS, rows.stream().map(CutList::cells).toList());
+  public Table table(String grade) {
+    return new Table("Cut list", COLUMNS, rows.stream().map(row -> cells(row, grade)).toList());
   }
 
-  private static List<Cell> cells(Row row) {
+  private static List<Cell> cells(Row row, String grade) {
     return List.of(
         Cell.of(String.join(" ", row.marks())),
         Cell.of(row.role()),
@@ -122,6 +125,7 @@ public record CutList(List<Row> rows) {
         Cell.of(row.marks().size()),
         Cell.of(row.facet()),
         Cell.number(row.lowEnd().mitre(), 2),
-        Cell.number(row.highEnd().mitre(), 2));
+        Cell.number(row.highEnd().mitre(), 2),
+        Cell.of(grade));
   }
 }

@@ -64,8 +64,13 @@ public record JobFigures(
     return whole > 0 ? (whole - used) / whole : 0;
   }
 
-  /** The figures for a spreadsheet. */
-  public Table table() {
+  /**
+   * The figures for a spreadsheet.
+   *
+   * @param costs shared among square metres and inserts, where no price is missing
+   * @param inserts how many there are
+   */
+  public Table table(Costs costs, int inserts) {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("climbing face", area, 3, "m2"));
     rows.add(row("waste of sheets", sheetWaste * 100, 1, "percent"));
@@ -74,7 +79,14 @@ public record JobFigures(
     rows.add(row("articles of unknown mass", unweighed, 0, "lines"));
     rows.add(row("volume of sheets and sticks", volume, 3, "m3"));
     rows.add(row("longest to carry", longest, 1, "mm"));
+    rows.add(share("cost of a square metre", costs, area));
+    rows.add(share("cost of an insert", costs, inserts));
     return new Table("The whole job", List.of("figure", "value", "unit"), rows);
+  }
+
+  private static List<Cell> share(String figure, Costs costs, double parts) {
+    Cell cost = costs.shared(parts).map(Cell::money).orElse(Cell.of(ShoppingList.MISSING));
+    return List.of(Cell.of(figure), cost, Cell.of(costs.currency()));
   }
 
   private static List<Cell> row(String figure, double value, int decimals, String unit) {

@@ -18,8 +18,9 @@ import plycrag.units.Tape;
  * @param lines sheets, timber, inserts, bolts for holds, screws, hardware, finish
  * @param prices what the lines were priced by
  * @param tape in which sizes are shown
+ * @param grade of the framing timber, in the merchant's words
  */
-public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape) {
+public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape, String grade) {
   /** What stands where a price is missing. */
   public static final String MISSING = "missing";
 
@@ -60,7 +61,7 @@ public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape
             .filter(want -> want.amount().quantity().signum() > 0)
             .flatMap(want -> ShoppingLine.of(want, prices).stream())
             .toList();
-    return new ShoppingList(lines, prices, layout.wall().tape());
+    return new ShoppingList(lines, prices, layout.wall().tape(), buying.timber().grade());
   }
 
   /** Whether anything has a price. */

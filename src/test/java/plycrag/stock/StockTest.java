@@ -23,8 +23,9 @@ class StockTest {
     List<CutList.Row> rows = CutList.of(WALL).rows();
     assertThat(rows.stream().map(row -> String.join(" ", row.marks()) + " " + row.length()))
         .containsExactly("PL1 PL2 1200.0", "ST1 ST2 ST3 2655.0", "BL1 BL2 532.5");
-    assertThat(texts(CutList.of(WALL).table().rows().get(1)))
-        .containsExactly("ST1 ST2 ST3", "stud", "45x90", "2655", "0", "0", "3", "main", "0", "0");
+    assertThat(texts(CutList.of(WALL).table("C24").rows().get(1)))
+        .containsExactly(
+            "ST1 ST2 ST3", "stud", "45x90", "2655", "0", "0", "3", "main", "0", "0", "C24");
   }
 
   @Test
