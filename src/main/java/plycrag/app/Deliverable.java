@@ -3,6 +3,7 @@ package plycrag.app;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import plycrag.book.BuildBook;
 import plycrag.book.PartLabels;
 import plycrag.check.ApprovedLayout;
@@ -110,7 +111,8 @@ public final class Deliverable {
 
   private void addBook() {
     Book book = BuildBook.of(checked, plan, shopping);
-    add("index.html", HtmlWriter.write(book, SvgWriter::inline));
+    Set<String> marks = book.marks();
+    add("index.html", HtmlWriter.write(book, drawing -> SvgWriter.inline(drawing, marks)));
     byte[] printed =
         switch (parameters.output().paper()) {
           case A4, A3 -> BookWriter.write(book, 210, 297);

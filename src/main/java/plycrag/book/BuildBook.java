@@ -14,25 +14,16 @@ import plycrag.document.Book.Link;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Book.Points;
 import plycrag.document.Book.Section;
-import plycrag.document.Cell;
 import plycrag.document.Drawing;
-import plycrag.document.Table;
-import plycrag.drawing.CornerDetail;
 import plycrag.drawing.ExplodedView;
 import plycrag.drawing.FacetView;
-import plycrag.drawing.FoldDetail;
-import plycrag.drawing.FrameView;
-import plycrag.drawing.MarkingOut;
 import plycrag.drawing.PlanView;
 import plycrag.drawing.SheetDetail;
-import plycrag.drawing.SheetSawing;
-import plycrag.drawing.SheetView;
 import plycrag.drawing.SideView;
 import plycrag.drawing.TitleLines;
 import plycrag.finding.Severity;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.params.ScrewParameters;
 import plycrag.stock.ScrewHoles;
@@ -50,7 +41,6 @@ public final class BuildBook {
   private final ShoppingList shopping;
   private final Layout layout;
   private final Tape tape;
-  private final Table markingOut;
 
   private BuildBook(CheckedLayout checked, StickPlan plan, ShoppingList shopping) {
     this.checked = checked;
@@ -58,7 +48,6 @@ public final class BuildBook {
     this.shopping = shopping;
     this.layout = checked.layout();
     this.tape = layout.wall().tape();
-    this.markingOut = MarkingOut.of(checked);
   }
 
   /** The book. */
@@ -68,6 +57,7 @@ public final class BuildBook {
 
   private Book book() {
     List<Section> sections = new ArrayList<>();
+    Making parts = new Making(checked);
     sections.add(new Section("Read this first", first()));
     sections.add(new Section("The wall", wall()));
     if (!checked.findings().isEmpty()) {
@@ -75,9 +65,9 @@ public final class BuildBook {
     }
     sections.add(new Section("Buy", new Buying(checked, plan, shopping).blocks()));
     sections.add(new Section("Cut the timber", cutting()));
-    sections.add(new Section("Build the frame", frame()));
+    sections.add(new Section("Build the frame", parts.frame()));
     sections.add(new Section("Stand it up", new StandingUp(checked).blocks()));
-    sections.add(new Section("Mark and drill the sheets", sheets()));
+    sections.add(new Section("Mark and drill the sheets", parts.sheets()));
     sections.add(new Section("Why the inserts are where they are", placing()));
     sections.add(new Section("Fit the inserts", inserts()));
     sections.add(new Section("Fix the sheets", fixing()));
@@ -210,47 +200,9 @@ public final class BuildBook {
   }
 
   private List<Block> cutting() {
-    List<Block> blocks = new ArrayList<>(new Sawing(checked, plan).blocks());
+    List<Block> blocks = new ArrayList<>(new Sawing(checked, plan, shopping.grade()).blocks());
     blocks.addAll(Listings.sawList(checked));
     blocks.add(new Link("Labels for every part, to print and cut out", "labels.html"));
-    return blocks;
-  }
-
-  private List<Block> frame() {
-    List<Block> blocks = new ArrayList<>();
-    for (FacetLayout facet : layout.facets()) {
-      Drawing drawing = FrameView.of(checked, facet);
-      blocks.add(new Figure(drawing, "The frame, laid flat: marks as in the cut list."));
-    }
-    for (List<FacetLayout> run : layout.runs()) {
-      for (int level = 1; level < run.size(); level++) {
-        Drawing fold = FoldDetail.of(checked, run.get(level - 1), run.get(level));
-        blocks.add(new Figure(fold, "How the two frames meet, and how the saw is set."));
-      }
-    }
-    for (Drawing corner : CornerDetail.all(checked)) {
-      blocks.add(new Figure(corner, "How the two walls meet, and how the saw is set."));
-    }
-    blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
-    blocks.add(Listings.joints(checked));
-    return blocks;
-  }
-
-  private List<Block> sheets() {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Cautions.drilling());
-    for (LaidSheet sheet : layout.sheets()) {
-      if (SheetSawing.isNeeded(checked, sheet)) {
-        String how = "How the sheet comes apart: cuts in order, offcuts with their sizes.";
-        blocks.add(new Figure(SheetSawing.of(checked, sheet), how));
-      }
-      String caption = "Sheet " + sheet.mark() + ": where to drill.";
-      blocks.add(new Figure(SheetView.of(checked, sheet), caption));
-      blocks.add(
-          Listings.markingOut(
-              "Marking out sheet " + sheet.mark(),
-              rows(row -> row.get(0).text().equals(sheet.mark()))));
-    }
     return blocks;
   }
 
@@ -301,17 +253,5 @@ public final class BuildBook {
               "From the front: a slanting cross is a screw, a circle is an insert."));
     }
     return blocks;
-  }
-
-  private interface RowTest {
-    boolean fits(List<Cell> row);
-  }
-
-  private List<List<Cell>> rows(RowTest test) {
-    return markingOut.rows().stream().filter(test::fits).toList();
-  }
-
-  private boolean isOnSheet(List<Cell> row) {
-    return layout.sheets().stream().anyMatch(sheet -> sheet.mark().equals(row.get(0).text()));
   }
 }

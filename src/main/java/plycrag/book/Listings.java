@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.check.rule.Rule;
@@ -16,6 +17,8 @@ import plycrag.finding.Place;
 import plycrag.layout.CoverStrip;
 import plycrag.layout.EndCut;
 import plycrag.layout.Joint;
+import plycrag.layout.LaidPiece;
+import plycrag.layout.LaidSheet;
 import plycrag.stock.CutList;
 import plycrag.stock.Hardware;
 import plycrag.stock.SawList;
@@ -26,14 +29,14 @@ import plycrag.units.Tape;
 final class Listings {
   private Listings() {}
 
-  /** The frame's sticks. */
-  static Block cutList(CheckedLayout checked) {
+  /** The frame's sticks, of timber of a grade. */
+  static Block cutList(CheckedLayout checked, String grade) {
     Tape tape = checked.layout().wall().tape();
     List<List<Cell>> rows = new ArrayList<>();
     for (CutList.Row row : CutList.of(checked).rows()) {
       rows.add(
           List.of(
-              Cell.of(String.join(" ", row.marks())),
+              Cell.marks(row.marks()),
               Cell.of(row.role()),
               Cell.of(row.section()),
               Cell.of(row.marks().size()),
@@ -41,7 +44,27 @@ final class Listings {
               Cell.of(ends(row))));
     }
     List<String> columns = List.of("Mark", "Role", "Section, mm", "Pieces", "Length", "Ends");
-    return new Listing(new Table("Cut list; lengths over the long points", columns, rows));
+    return new Listing(
+        new Table("Cut list: " + grade + "; lengths over the long points", columns, rows));
+  }
+
+  /** Which piece is cut from which sheet. */
+  static Block pieces(CheckedLayout checked) {
+    Tape tape = checked.layout().wall().tape();
+    List<List<Cell>> rows = new ArrayList<>();
+    for (LaidSheet sheet : checked.layout().sheets()) {
+      for (LaidPiece laid : sheet.pieces()) {
+        Envelope box = laid.piece().blank().getEnvelopeInternal();
+        rows.add(
+            List.of(
+                Cell.marks(List.of(laid.piece().mark())),
+                Cell.of(sheet.mark()),
+                Cell.of(laid.facet()),
+                Cell.of(tape.reading(box.getWidth()) + " x " + tape.text(box.getHeight()))));
+      }
+    }
+    List<String> columns = List.of("Mark", "Sheet", "Facet", "Size as cut, across and up");
+    return new Listing(new Table("Pieces of the sheets", columns, rows));
   }
 
   private static String ends(CutList.Row row) {

@@ -14,7 +14,7 @@ import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
 /** How the timber is cut: what it takes, how good the plan is, the sticks, the list. */
-record Sawing(CheckedLayout checked, StickPlan plan) {
+record Sawing(CheckedLayout checked, StickPlan plan, String grade) {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
@@ -27,7 +27,7 @@ record Sawing(CheckedLayout checked, StickPlan plan) {
           new Figure(
               page, "What is cut from which stick, with the mark and the length of every piece."));
     }
-    blocks.add(Listings.cutList(checked));
+    blocks.add(Listings.cutList(checked, grade));
     return blocks;
   }
 

@@ -68,13 +68,14 @@ final class StandingUp {
   }
 
   private void addPictures(List<Block> blocks) {
-    blocks.add(new Figure(StandingView.fromBehind(checked), "How it stands, from behind."));
+    blocks.add(new Figure(StandingView.fromBehind(checked), "How it stands, from behind.", true));
     blocks.add(new Figure(StandingView.fromFront(checked), "How it stands, from the front."));
     for (int number = 0; number < layout.runs().size(); number++) {
       if (SupportSide.isNeeded(checked, number)) {
         List<FacetLayout> run = layout.runs().get(number);
-        blocks.add(new Figure(SupportSide.of(checked, run), "One station, to set out from."));
-        blocks.add(new Figure(SupportBack.of(checked, run), "Where the stations and anchors are."));
+        blocks.add(new Figure(SupportSide.of(checked, run), "One station, to set out from.", true));
+        blocks.add(
+            new Figure(SupportBack.of(checked, run), "Where the stations and anchors are.", true));
       }
     }
   }
@@ -192,7 +193,7 @@ final class StandingUp {
     for (Anchor anchor : support.anchors()) {
       rows.add(
           List.of(
-              Cell.of(anchor.mark()),
+              Cell.marks(List.of(anchor.mark())),
               Cell.of(anchor.member()),
               Cell.of(anchor.into().words()),
               Cell.of(tape.text(tape.snap(anchor.place().x()))),
@@ -215,7 +216,7 @@ final class StandingUp {
     List<List<Cell>> rows = new ArrayList<>();
     for (Tether tether : support.tethers()) {
       List<Cell> row = new ArrayList<>();
-      row.add(Cell.of(tether.mark()));
+      row.add(Cell.marks(List.of(tether.mark())));
       row.add(Cell.of(tether.backup() ? "backup, works by itself" : "holds the wall"));
       for (double angle : angles) {
         Place held = tether.held(layout, angle);

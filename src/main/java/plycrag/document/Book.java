@@ -1,6 +1,8 @@
 package plycrag.document;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The build book: what a person reads.
@@ -16,6 +18,19 @@ public record Book(
   /** Copies the sections. */
   public Book {
     sections = List.copyOf(sections);
+  }
+
+  /** All parts that have a line in the lists, by their marks. */
+  public Set<String> marks() {
+    Set<String> marks = new TreeSet<>();
+    for (Section section : sections) {
+      for (Block block : section.blocks()) {
+        if (block instanceof Listing listing) {
+          listing.table().marks().forEach(marks::addAll);
+        }
+      }
+    }
+    return marks;
   }
 
   /**
@@ -81,8 +96,14 @@ public record Book(
    *
    * @param drawing what is shown; its title is the text alternative
    * @param caption what it is for
+   * @param isOfParts whether a part's line in the lists leads to it
    */
-  public record Figure(Drawing drawing, String caption) implements Block {}
+  public record Figure(Drawing drawing, String caption, boolean isOfParts) implements Block {
+    /** One to which no list leads. */
+    public Figure(Drawing drawing, String caption) {
+      this(drawing, caption, false);
+    }
+  }
 
   /**
    * A list for reading.

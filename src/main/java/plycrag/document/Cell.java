@@ -1,6 +1,7 @@
 package plycrag.document;
 
 import java.math.BigDecimal;
+import java.util.List;
 import plycrag.units.Decimal;
 
 /** A cell of a table. */
@@ -9,8 +10,30 @@ public sealed interface Cell {
   /** What is printed. */
   String text();
 
+  /** Whether it is set as a number. */
+  default boolean isNumber() {
+    return this instanceof Quantity || this instanceof Money;
+  }
+
   /** Words; a writer sees to it that they stay words. */
   record Words(String text) implements Cell {}
+
+  /**
+   * Marks of parts, whose line in the lists this is; a page leads to it and from it.
+   *
+   * @param marks one at least, each of capitals, a number and perhaps a small letter
+   */
+  record Marks(List<String> marks) implements Cell {
+    /** Copies the marks. */
+    public Marks {
+      marks = List.copyOf(marks);
+    }
+
+    @Override
+    public String text() {
+      return String.join(" ", marks);
+    }
+  }
 
   /**
    * A number.
@@ -36,6 +59,11 @@ public sealed interface Cell {
   /** Words. */
   static Cell of(String text) {
     return new Words(text);
+  }
+
+  /** Marks of parts. */
+  static Cell marks(List<String> marks) {
+    return new Marks(marks);
   }
 
   /** A number with so many decimals at most. */

@@ -2,6 +2,8 @@ package plycrag.document;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 
 /** Something drawn, in model millimetres, y up. */
 public sealed interface Shape {
@@ -80,6 +82,12 @@ public sealed interface Shape {
       if (!(height > 0)) {
         throw new IllegalArgumentException("text height " + height);
       }
+    }
+
+    /** The mark that it begins with, if it is one of these. */
+    public Optional<String> mark(Set<String> marks) {
+      String first = text.split("[ ,]", 2)[0];
+      return marks.contains(first) ? Optional.of(first) : Optional.empty();
     }
   }
 }

@@ -20,10 +20,19 @@ public record Table(String title, List<String> columns, List<List<Cell>> rows) {
     }
   }
 
+  /** The parts whose lines these are, by their marks. */
+  public List<List<String>> marks() {
+    return rows.stream()
+        .flatMap(List::stream)
+        .filter(Cell.Marks.class::isInstance)
+        .map(cell -> ((Cell.Marks) cell).marks())
+        .toList();
+  }
+
   /** Whether a column holds numbers, with gaps perhaps. */
   public boolean isNumeric(int column) {
     List<Cell> filled =
         rows.stream().map(row -> row.get(column)).filter(cell -> !cell.text().isBlank()).toList();
-    return !filled.isEmpty() && filled.stream().noneMatch(Cell.Words.class::isInstance);
+    return !filled.isEmpty() && filled.stream().allMatch(Cell::isNumber);
   }
 }

@@ -35,6 +35,6 @@ public final class CsvWriter {
   }
 
   private static String field(Cell cell) {
-    return cell instanceof Cell.Words words ? PlainWords.of(words.text()) : cell.text();
+    return cell.isNumber() ? cell.text() : PlainWords.of(cell.text());
   }
 }

@@ -10,8 +10,9 @@ import plycrag.document.Drawing;
  * The parts of a section.
  *
  * @param figures gives a drawing as an inline svg element
+ * @param links how parts are found
  */
-record BlockHtml(Function<Drawing, String> figures) {
+record BlockHtml(Function<Drawing, String> figures, PartLinks links) {
 
   /** A part. */
   String html(Book.Block block) {
@@ -28,7 +29,7 @@ record BlockHtml(Function<Drawing, String> figures) {
       return list("<ul>\n", points.items());
     }
     if (block instanceof Book.Listing listing) {
-      return new TableHtml(listing.table()).html();
+      return new TableHtml(listing.table(), links).html();
     }
     if (block instanceof Book.Link link) {
       String words = HtmlText.of(link.words());
@@ -51,13 +52,15 @@ record BlockHtml(Function<Drawing, String> figures) {
 
   private String figure(Book.Figure figure) {
     String title = HtmlText.of(figure.drawing().title());
+    String picture = figures.apply(figure.drawing());
+    String role = picture.contains("<a ") ? "group" : "img";
     return HtmlText.fill(
         """
-        <figure>
-        <div class="wide" tabindex="0" role="img" aria-label="%s">%s</div>
+        <figure%s>
+        <div class="wide" tabindex="0" role="%s" aria-label="%s">%s</div>
         <figcaption>%s</figcaption>
         </figure>
         """,
-        title, figures.apply(figure.drawing()), HtmlText.of(figure.caption()));
+        links.anchor(figure), role, title, picture, HtmlText.of(figure.caption()));
   }
 }

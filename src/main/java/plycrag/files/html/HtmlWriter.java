@@ -56,7 +56,7 @@ public final class HtmlWriter {
         running("stamp", book.stamp()),
         head(book),
         contents,
-        sections(book, new BlockHtml(figures)),
+        sections(book, new BlockHtml(figures, PartLinks.of(book))),
         running("foot", book.footer()));
   }
 

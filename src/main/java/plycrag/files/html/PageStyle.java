@@ -31,6 +31,8 @@ final class PageStyle {
       nav ol { padding-left: 7mm; }
       nav li { padding: 1mm 0; }
       a { color: inherit; text-underline-offset: 0.2em; }
+      :target { outline: 0.5mm solid #d9381e; outline-offset: 1mm; }
+      svg a:hover text { text-decoration: underline; }
       :focus-visible { outline: 0.5mm solid #000; outline-offset: 1mm; }
       figure { margin: 0 0 8mm; }
       figcaption { max-width: 150mm; margin-top: 2mm; }
@@ -47,7 +49,7 @@ final class PageStyle {
         max-width: min(150mm, calc(100vw - 12mm));
       }
       th, td {
-        max-width: 80mm; padding: 0.9mm 5mm 0.9mm 0;
+        max-width: 66mm; padding: 0.9mm 5mm 0.9mm 0;
         text-align: left; vertical-align: top; font-weight: normal;
       }
       th:last-child, td:last-child { padding-right: 0; }

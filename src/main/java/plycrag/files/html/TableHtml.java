@@ -10,13 +10,14 @@ import plycrag.document.Table;
  * A table for reading: numbers to the right, the first cell of a row its head.
  *
  * @param table what is shown
+ * @param links how parts are found
  */
-record TableHtml(Table table) {
+record TableHtml(Table table, PartLinks links) {
 
   /** The table in a frame that scrolls sideways where the window is narrow. */
   String html() {
     String caption = HtmlText.of(table.title());
-    String rows = table.rows().stream().map(TableHtml::row).collect(Collectors.joining());
+    String rows = table.rows().stream().map(this::row).collect(Collectors.joining());
     return HtmlText.fill(
         """
         <div class="wide" tabindex="0" role="region" aria-label="%s"><table>
@@ -43,15 +44,16 @@ record TableHtml(Table table) {
         + "</th>";
   }
 
-  private static String row(List<Cell> cells) {
+  private String row(List<Cell> cells) {
     return IntStream.range(0, cells.size())
         .mapToObj(column -> cell(cells.get(column), column == 0))
         .collect(Collectors.joining("", "<tr>", "</tr>\n"));
   }
 
-  private static String cell(Cell cell, boolean first) {
+  private String cell(Cell cell, boolean first) {
     String open = first ? "<th scope=\"row\"" : "<td";
-    String kind = cell instanceof Cell.Words ? ">" : " class=\"number\">";
-    return open + kind + HtmlText.of(cell.text()) + (first ? "</th>" : "</td>");
+    String kind = cell.isNumber() ? " class=\"number\">" : ">";
+    String text = cell instanceof Cell.Marks marks ? links.marks(marks) : HtmlText.of(cell.text());
+    return open + kind + text + (first ? "</th>" : "</td>");
   }
 }

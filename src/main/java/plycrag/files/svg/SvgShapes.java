@@ -3,6 +3,7 @@ package plycrag.files.svg;
 import static plycrag.files.svg.SvgStyle.attribute;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import plycrag.document.Anchor;
 import plycrag.document.Shape;
@@ -12,8 +13,9 @@ import plycrag.document.Xy;
  * Shapes as elements, one a line.
  *
  * @param paper where they come to lie
+ * @param marks labels that begin with one of them lead to its part
  */
-record SvgShapes(Paper paper) {
+record SvgShapes(Paper paper, Set<String> marks) {
   /**
    * Height of capitals of Liberation Sans, parts of the font size: 1409 of 2048 units (OS/2 table
    * of the font, sCapHeight; unitsPerEm of its head table).
@@ -35,7 +37,7 @@ record SvgShapes(Paper paper) {
       String fill = SvgStyle.fill(area.fill(), area.layer());
       return "<polygon" + points(area.vertices()) + fill + attribute("stroke", "none") + "/>";
     }
-    return shape instanceof Shape.Circle circle ? circle(circle) : label((Shape.Label) shape);
+    return shape instanceof Shape.Circle circle ? circle(circle) : led((Shape.Label) shape);
   }
 
   private String line(Shape.Line line) {
@@ -62,6 +64,13 @@ record SvgShapes(Paper paper) {
         + attribute("r", paper.length(circle.radius()))
         + SvgStyle.fill(circle.fill(), circle.layer())
         + "/>";
+  }
+
+  private String led(Shape.Label label) {
+    return label
+        .mark(marks)
+        .map(mark -> "<a" + attribute("href", "#part-" + mark) + ">" + label(label) + "</a>")
+        .orElseGet(() -> label(label));
   }
 
   /**

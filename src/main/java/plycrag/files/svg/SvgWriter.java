@@ -3,6 +3,7 @@ package plycrag.files.svg;
 import static plycrag.files.svg.SvgStyle.attribute;
 
 import java.util.List;
+import java.util.Set;
 import plycrag.document.Drawing;
 import plycrag.document.Layer;
 import plycrag.document.Shape;
@@ -22,18 +23,27 @@ public final class SvgWriter {
 
   /** The same as an element of an HTML page. It holds no id, so a page may hold many. */
   public static String inline(Drawing drawing) {
+    return inline(drawing, Set.of());
+  }
+
+  /**
+   * The same, its marks leading to their parts' lines on the page.
+   *
+   * @param marks of parts that have an element {@code part-ST1} on the page
+   */
+  public static String inline(Drawing drawing, Set<String> marks) {
     Paper paper = Paper.of(drawing);
-    StringBuilder out = new StringBuilder(root(paper));
+    StringBuilder out = new StringBuilder(root(paper, marks.isEmpty() ? "img" : "group"));
     out.append("<title>").append(XmlText.of(drawing.title())).append("</title>\n");
     out.append("<rect" + size(paper, "") + attribute("fill", "#fff") + "/>\n");
-    shapes(out, drawing.shapes(), new SvgShapes(paper));
+    shapes(out, drawing.shapes(), new SvgShapes(paper, marks));
     return out.append("</svg>\n").toString();
   }
 
-  private static String root(Paper paper) {
+  private static String root(Paper paper, String role) {
     return "<svg"
         + attribute("xmlns", NAMESPACE)
-        + attribute("role", "img")
+        + attribute("role", role)
         + size(paper, "mm")
         + attribute("viewBox", "0 0 " + paper.width() + " " + paper.height())
         + attribute("fill", "none")

@@ -9,7 +9,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
+import plycrag.document.Anchor;
 import plycrag.document.Book;
+import plycrag.document.Cell;
+import plycrag.document.Drawing;
+import plycrag.document.Extent;
+import plycrag.document.Layer;
+import plycrag.document.Pen;
+import plycrag.document.Shape;
+import plycrag.document.Table;
+import plycrag.document.Xy;
 
 class HtmlWriterTest {
   private static final String PICTURE = "<svg width=\"180mm\"><path d=\"M0 0\"/></svg>";
@@ -74,6 +83,31 @@ class HtmlWriterTest {
     assertThat(page.texts("td")).containsExactly("2", "62.4", "9", "by the merchant");
     assertThat(page.values("td", "class")).containsExactly("number", "number", "number", "");
     assertThat(page.values("th", "class")).containsExactly("", "number", "", "", "");
+  }
+
+  @Test
+  void marksOfPartsLeadToTheirFigure() throws Exception {
+    Layer layer = new Layer("TEXT", Pen.FINE);
+    Shape.Label mark = new Shape.Label(layer, new Xy(0, 0), "ST1 2400", 2.5, Anchor.START, 0);
+    Extent extent = new Extent(0, 0, 100, 100);
+    Book.Figure any = new Book.Figure(new Drawing("All", 1, extent, List.of(mark)), "all");
+    Book.Figure frame =
+        new Book.Figure(new Drawing("Frame", 1, extent, List.of(mark)), "frame", true);
+    Table cut =
+        new Table("Cut", List.of("Mark"), List.of(List.of(Cell.marks(List.of("ST1", "ST2")))));
+    Book book =
+        new Book(
+            "A",
+            "",
+            "",
+            "",
+            List.of(new Book.Section("One", List.of(any, frame, new Book.Listing(cut)))));
+    PageReader page = new PageReader(HtmlWriter.write(book, drawing -> PICTURE));
+
+    assertThat(page.values("figure", "id")).containsExactly("", "figure-1");
+    assertThat(page.values("a", "id")).containsExactly("part-ST1");
+    assertThat(page.values("a", "href")).containsExactly("#figure-1");
+    assertThat(page.values("span", "id")).contains("part-ST2");
   }
 
   @Test
