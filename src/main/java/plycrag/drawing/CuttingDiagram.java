@@ -121,7 +121,15 @@ public final class CuttingDiagram {
     double left = Math.min(unused, width / 2);
     double low = Math.min(base + unused, -sketch.paper(1));
     Extent view = new Extent(left, low, Math.max(width + sketch.paper(BESIDE), reach), 0);
-    return new ViewPage(view, false).finish(checked, sketch, "Cutting plan", notes);
+    return new ViewPage(view, false).finish(checked, sketch, title(plan), notes);
+  }
+
+  private String title(StickPlan plan) {
+    int first = sticks.get(0).number();
+    int last = sticks.get(sticks.size() - 1).number();
+    boolean whole = sticks.size() == plan.sticks().size();
+    return "Cutting plan"
+        + (whole ? "" : first == last ? ", stick " + first : ", sticks " + first + " to " + last);
   }
 
   private void draw(Stick stick, double base) {

@@ -219,7 +219,8 @@ public final class SheetSawing {
       notes.add(words(cuts, from, Math.min(from + A_LINE, cuts.size())));
     }
     if (sheet.pieces().stream().anyMatch(laid -> !laid.piece().blank().isRectangle())) {
-      notes.add("What is no rectangle is cut to its outline afterwards.");
+      notes.add(
+          "What is no rectangle is cut to its outline afterwards, by the drawing of the sheet.");
     }
     List<Envelope> offcuts = sheet.stock().cutting().offcuts();
     for (int from = 0; from < offcuts.size(); from += A_LINE) {
