@@ -127,6 +127,7 @@ public final class Deliverable {
 
   private void addDrawings() {
     addView("all-parts", "Exploded view", ExplodedView.of(checked));
+    addView("all-parts-back", "Exploded view", ExplodedView.fromBehind(checked));
     addView("plan", "Plan", PlanView.of(checked));
     if (checked.layout().support().isPresent()) {
       addView("standing-front", "Standing", StandingView.fromFront(checked));

@@ -102,6 +102,8 @@ public final class BuildBook {
     }
     blocks.add(new Figure(PlanView.of(checked), "What it takes of the floor."));
     blocks.add(new Figure(ExplodedView.of(checked), "All parts, with the marks of the lists."));
+    blocks.add(
+        new Figure(ExplodedView.fromBehind(checked), "All parts from behind, the frame first."));
     blocks.add(new Link("All drawings, to print at scale", "drawings/drawings.pdf"));
     blocks.add(new Link("This book, to print", "build-book.pdf"));
     for (FacetLayout facet : layout.facets()) {

@@ -30,21 +30,30 @@ public final class ExplodedView {
   private static final int SMALLEST_SCALE = 20;
 
   private final CheckedLayout checked;
-  private final Axonometry view = Axonometry.USUAL;
+  private final Axonometry view;
   private final Explosion explosion;
   private final List<SeenBody> bodies = new ArrayList<>();
 
-  private ExplodedView(CheckedLayout checked) {
+  private ExplodedView(CheckedLayout checked, Axonometry view) {
     this.checked = checked;
+    this.view = view;
     this.explosion = Explosion.of(checked);
   }
 
-  /** The view of a wall. */
+  /** From before the wall: the sheets, and what of the frame they leave to be seen. */
   public static Drawing of(CheckedLayout checked) {
-    return new ExplodedView(checked).drawing();
+    return new ExplodedView(checked, Axonometry.USUAL)
+        .drawing("All parts", "EXPLODED, from before the wall, its right and above.");
   }
 
-  private Drawing drawing() {
+  /** From behind: the frame, before the sheets. */
+  public static Drawing fromBehind(CheckedLayout checked) {
+    return new ExplodedView(checked, Axonometry.BEHIND)
+        .drawing(
+            "All parts, from behind", "EXPLODED, SEEN FROM BEHIND, its climber's left and above.");
+  }
+
+  private Drawing drawing(String title, String from) {
     for (List<FacetLayout> run : checked.layout().runs()) {
       for (int level = 0; level < run.size(); level++) {
         add(run.get(level), level);
@@ -73,9 +82,9 @@ public final class ExplodedView {
     Extent extent = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
     List<String> notes =
         List.of(
-            "EXPLODED, from before the wall, its right and above. Sheets are drawn off the frame.",
+            from + " Sheets are drawn off the frame.",
             "Marks are those of the lists. What is hidden is left out.");
-    return new ViewPage(extent, false).finish(checked, sketch, "All parts", notes);
+    return new ViewPage(extent, false).finish(checked, sketch, title, notes);
   }
 
   private void add(FacetLayout facet, int level) {

@@ -3,9 +3,14 @@ package plycrag.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 import plycrag.TestFiles;
@@ -16,6 +21,7 @@ import plycrag.document.Shape;
 import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
+import plycrag.layout.Member;
 
 class ExplodedViewTest {
   private static final Axonometry VIEW = Axonometry.USUAL;
@@ -98,5 +104,24 @@ class ExplodedViewTest {
         .flatMap(facet -> facet.pieces().stream())
         .forEach(piece -> assertThat(words).contains(piece.mark()));
     assertThat(words).contains("PL2", "ST1");
+  }
+
+  /** From before or from behind, each sheet and each member is seen and has its mark. */
+  @ParameterizedTest
+  @MethodSource("plycrag.TestFiles#samples")
+  void everyPartHasItsMarkOnOneSide(Path sample) {
+    CheckedLayout checked = Walls.judged(sample);
+    Set<String> marks = new TreeSet<>();
+    for (Drawing drawing : List.of(ExplodedView.of(checked), ExplodedView.fromBehind(checked))) {
+      for (Shape shape : drawing.shapes()) {
+        if (shape instanceof Shape.Label label) {
+          marks.add(label.text());
+        }
+      }
+    }
+    assertThat(marks).containsAll(checked.layout().members().stream().map(Member::mark).toList());
+    checked.layout().facets().stream()
+        .flatMap(facet -> facet.pieces().stream())
+        .forEach(piece -> assertThat(marks).contains(piece.mark()));
   }
 }

@@ -56,6 +56,7 @@ class ViewsTest {
     drawings.add(PlanView.of(checked));
     drawings.add(SheetDetail.of(checked));
     drawings.add(ExplodedView.of(checked));
+    drawings.add(ExplodedView.fromBehind(checked));
     StickPlan plan = StickPlan.of(checked, PriceList.empty());
     drawings.add(CuttingDiagram.of(checked, plan, plan.sticks()));
     return drawings;
@@ -145,7 +146,7 @@ class ViewsTest {
   void whatMustNotBeMadeIsStamped() {
     List<Drawing> drawings = drawings(REFUSED);
     assertThat(drawings)
-        .hasSize(12)
+        .hasSize(13)
         .allMatch(
             drawing ->
                 labels(drawing).stream().anyMatch(one -> one.text().equals("NOT FOR MAKING")));
