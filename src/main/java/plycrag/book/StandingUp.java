@@ -1,6 +1,7 @@
 package plycrag.book;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -208,23 +209,36 @@ final class StandingUp {
             rows));
   }
 
-  /** How long each tether is at each angle. */
+  /** Where each tether is held, and how long it is at each angle. */
   private Block tethers(Support support) {
     List<Double> angles = Standing.angles(layout, 0);
-    List<String> columns = new ArrayList<>(List.of("Mark", "What"));
+    List<String> columns = new ArrayList<>(List.of("Mark", "What", "On the facet", "Anchored"));
     angles.forEach(angle -> columns.add("at " + Decimal.of(angle, 2) + "°"));
     List<List<Cell>> rows = new ArrayList<>();
     for (Tether tether : support.tethers()) {
       List<Cell> row = new ArrayList<>();
       row.add(Cell.marks(List.of(tether.mark())));
       row.add(Cell.of(tether.backup() ? "backup, works by itself" : "holds the wall"));
+      row.add(Cell.of(readings(tether.u(), tether.v())));
+      row.add(Cell.of(readings(tether.anchor().x(), tether.anchor().y(), tether.anchor().z())));
       for (double angle : angles) {
         Place held = tether.held(layout, angle);
         row.add(Cell.of(tape.text(tape.snap(held.minus(tether.anchor()).length()))));
       }
       rows.add(row);
     }
-    return new Listing(new Table("What holds it, and how long it is", columns, rows));
+    return new Listing(
+        new Table(
+            "What holds it: across and up the back of the upper facet, counted as on its front;"
+                + " right, out and up at the building; and how long it is",
+            columns,
+            rows));
+  }
+
+  private String readings(double... places) {
+    return Arrays.stream(places)
+        .mapToObj(place -> tape.reading(tape.snap(place)))
+        .collect(Collectors.joining(" / "));
   }
 
   /** What a run takes of the room at each of its angles. */
