@@ -63,6 +63,9 @@ final class PageStyle {
         content: ""; position: absolute; left: 0; top: 1.6mm;
         width: 3.6mm; height: 3.6mm; border: 0.35mm solid #000;
       }
+      @media screen and (min-width: 200mm) {
+        .wide svg { max-width: 100%; height: auto; }
+      }
       @media print {
         body { display: table; table-layout: fixed; width: 100%; max-width: none; padding: 0; }
         .stamp { display: table-header-group; }
