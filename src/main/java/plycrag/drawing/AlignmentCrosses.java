@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Anchor;
+import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.units.Tape;
 
@@ -17,6 +18,11 @@ import plycrag.units.Tape;
  */
 record AlignmentCrosses(List<Xy> places, Tape tape) {
   private static final double ARM = 4;
+
+  /** From a cross to its reading, mm. */
+  private static final double BESIDE = 1.5;
+
+  private static final double UP = 2.4;
 
   /** From a tile's edge to its crosses: in the middle of what two tiles share. */
   private static final double INSET = TilePlan.LAP / 2;
@@ -89,20 +95,32 @@ record AlignmentCrosses(List<Xy> places, Tape tape) {
     return tape.reading(place.x()) + " / " + tape.reading(place.y());
   }
 
-  /** Draws those that lie on a part of the sheet, their readings toward its middle. */
-  void draw(Sketch sketch, Envelope window) {
+  /**
+   * Draws those that lie on a part of the sheet, their readings toward its middle, below where an
+   * edge would go through them above.
+   *
+   * @param edges of the sheet and its pieces
+   */
+  void draw(Sketch sketch, Envelope window, FreeSpot edges) {
     for (Xy place : places) {
       if (window.contains(place.x(), place.y())) {
         sketch.line(Layers.CROSSES, place.plus(-ARM, 0), place.plus(ARM, 0));
         sketch.line(Layers.CROSSES, place.plus(0, -ARM), place.plus(0, ARM));
         boolean left = place.x() < window.centre().x;
-        sketch.label(
-            Layers.TEXT,
-            place.plus(left ? 1.5 : -1.5, 2.4),
-            words(place, tape),
-            Sketch.SMALL,
-            left ? Anchor.START : Anchor.END);
+        Shape.Label above = reading(place, left, UP);
+        boolean isClear = edges.isFree(Inked.box(above, sketch.scale()));
+        sketch.label(isClear ? above : reading(place, left, -UP));
       }
     }
+  }
+
+  private Shape.Label reading(Xy place, boolean left, double up) {
+    return new Shape.Label(
+        Layers.TEXT,
+        place.plus(left ? BESIDE : -BESIDE, up),
+        words(place, tape),
+        Sketch.SMALL,
+        left ? Anchor.START : Anchor.END,
+        0);
   }
 }

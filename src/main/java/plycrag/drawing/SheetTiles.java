@@ -131,7 +131,7 @@ public final class SheetTiles {
         part,
         sheet.first().inserts().stream().filter(hole -> isWhole(hole, window)).toList(),
         window.getMaxX());
-    crosses.draw(part, window);
+    crosses.draw(part, window, new FreeSpot(sheet.edges()));
     Extent extent =
         new Extent(window.getMinX(), window.getMinY(), window.getMaxX(), window.getMaxY());
     Xy at = new Xy(TileSize.MARGIN, TileSize.MARGIN + TileSize.STRIP);

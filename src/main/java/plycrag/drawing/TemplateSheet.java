@@ -2,7 +2,9 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Xy;
+import plycrag.geometry.Shapes;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
@@ -59,6 +61,18 @@ record TemplateSheet(List<LaidSheet> sheets) {
   String words() {
     String marks = String.join(", ", sheets.stream().map(LaidSheet::mark).toList());
     return (sheets.size() == 1 ? "sheet " : "sheets ") + marks;
+  }
+
+  /** Boxes of the edges of the sheet and of its pieces, mm on the sheet. */
+  List<Envelope> edges() {
+    List<Envelope> edges = new ArrayList<>();
+    double width = first().stock().width();
+    FreeSpot.addEdges(Shapes.rectangle(0, 0, width, first().stock().height()), edges);
+    for (LaidPiece laid : first().pieces()) {
+      FreeSpot.addEdges(laid.placement().of(laid.piece().blank()), edges);
+      FreeSpot.addEdges(laid.placement().of(laid.piece().outline()), edges);
+    }
+    return edges;
   }
 
   /** What its file is called. */

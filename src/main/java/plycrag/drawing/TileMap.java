@@ -2,7 +2,9 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Anchor;
 import plycrag.document.Drawing;
@@ -51,11 +53,23 @@ record TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> t
       Envelope window = tile.window();
       all.expandToInclude(window);
       sketch.outline(Layers.TILES, corners(window));
-      name(sketch, tile, taken);
+      name(sketch, tile, around(tile, taken));
     }
     all.expandBy(sketch.paper(1));
     return sketch.drawing(
         "Tiles", new Extent(all.getMinX(), all.getMinY(), all.getMaxX(), all.getMaxY()));
+  }
+
+  /** What a tile's name keeps clear of: holes, edges of pieces and those of other tiles. */
+  private List<Envelope> around(TilePlan.Tile tile, List<Envelope> holes) {
+    List<Envelope> taken = new ArrayList<>(holes);
+    taken.addAll(sheet.edges());
+    for (TilePlan.Tile other : tiles) {
+      if (!other.equals(tile)) {
+        FreeSpot.addEdges(Shapes.rectangle(other.window()), taken);
+      }
+    }
+    return taken;
   }
 
   private static Envelope hole(MachinedHole hole) {
@@ -64,14 +78,23 @@ record TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> t
     return box;
   }
 
+  /** Level where no other tile lies, else anywhere on the tile, else upright. */
   private static void name(Sketch sketch, TilePlan.Tile tile, List<Envelope> taken) {
-    double width = sketch.paper(TextSize.width(tile.name(), Sketch.SMALL) + 0.6);
-    double height = sketch.paper(Sketch.SMALL + 0.6);
+    double width = sketch.paper(TextSize.width(tile.name(), Sketch.SMALL) + 0.2);
+    double height = sketch.paper(Sketch.SMALL + 0.2);
     Envelope own = new Envelope(tile.window());
     own.expandBy(-TilePlan.LAP - 1);
-    Xy middle = new Xy(own.centre().x, own.centre().y);
-    Xy at = new FreeSpot(taken).in(Shapes.rectangle(own), width, height).orElse(middle);
-    sketch.label(Layers.TEXT, at, tile.name(), Sketch.SMALL, Anchor.MIDDLE);
+    FreeSpot spots = new FreeSpot(taken);
+    Polygon window = Shapes.rectangle(tile.window());
+    Optional<Xy> level =
+        spots.in(Shapes.rectangle(own), width, height).or(() -> spots.in(window, width, height));
+    Optional<Xy> upright = level.isPresent() ? level : spots.in(window, height, width);
+    Xy at = upright.orElse(new Xy(own.centre().x, own.centre().y));
+    if (level.isEmpty() && upright.isPresent()) {
+      sketch.labelUp(Layers.TEXT, at, tile.name(), Sketch.SMALL, Anchor.MIDDLE);
+    } else {
+      sketch.label(Layers.TEXT, at, tile.name(), Sketch.SMALL, Anchor.MIDDLE);
+    }
   }
 
   private static List<Xy> corners(Envelope box) {

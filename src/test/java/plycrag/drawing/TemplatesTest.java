@@ -2,12 +2,14 @@ package plycrag.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
@@ -146,6 +148,39 @@ class TemplatesTest {
     assertThat(pair.layout().sheets()).hasSize(2);
     assertThat(templates).hasSize(1);
     assertThat(words(templates.get(0).drawing())).anyMatch(line -> line.contains("S1, S2"));
+  }
+
+  static List<Path> samples() {
+    return TestFiles.samples();
+  }
+
+  /** Jigs, maps and tiles of all samples, as they are printed. */
+  @ParameterizedTest
+  @MethodSource("samples")
+  void wordsOfPrintedTemplatesLieApartAndOffLines(Path sample) {
+    OutputParameters auto = output(TemplatePaper.A4, OutputParameters.Templates.AUTO);
+    for (Templates.Template template : Templates.of(Walls.judged(sample), auto)) {
+      for (Print.Page page : template.print().pages()) {
+        for (Print.Placed placed : page.drawings()) {
+          WordsApart.check(placed.drawing());
+          WordsApart.checkLines(placed.drawing());
+        }
+      }
+    }
+  }
+
+  /** The frame and title block of every page of the drawings, of a long name. */
+  @Test
+  void wordsOfATitleBlockLieApartAndOffLines() {
+    Drawing drawing = PlanView.of(UNEVEN);
+    String name = "sheet-of-a-wall-with-a-long-name";
+    DrawingSet.View view = new DrawingSet.View(name, "Framing elevation", drawing);
+    for (Paper paper : Paper.values()) {
+      for (Print.Page page : DrawingSet.of(UNEVEN, paper, List.of(view)).pages()) {
+        page.drawings().forEach(placed -> WordsApart.check(placed.drawing()));
+        page.drawings().forEach(placed -> WordsApart.checkLines(placed.drawing()));
+      }
+    }
   }
 
   @ParameterizedTest

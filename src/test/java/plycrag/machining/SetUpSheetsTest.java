@@ -167,6 +167,7 @@ class SetUpSheetsTest {
     for (SetUpSheets.SetUp sheet : sheets(toml)) {
       Book.Figure figure = (Book.Figure) sheet.page().sections().get(0).blocks().get(0);
       WordsApart.check(figure.drawing());
+      WordsApart.checkLines(figure.drawing());
     }
   }
 }
