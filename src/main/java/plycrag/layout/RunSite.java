@@ -87,7 +87,8 @@ final class RunSite {
         frame.facet().name(),
         frame.facet().angle(),
         new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
-        new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())));
+        new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())),
+        studs(frame));
   }
 
   /** Those of the highest facet that are in line with studs of all others held. */

@@ -1,5 +1,7 @@
 package plycrag.layout.support;
 
+import java.util.List;
+
 /**
  * The back of one facet's frame in section, a straight line from its lower to its upper end.
  *
@@ -7,13 +9,20 @@ package plycrag.layout.support;
  * @param angle from vertical, degrees; positive leans out
  * @param low its lower end
  * @param high its upper end
+ * @param studs left sides of its studs that may bear, x of the run, ascending, mm
  */
-public record BackEdge(String facet, double angle, SectionPlace low, SectionPlace high) {
+public record BackEdge(
+    String facet, double angle, SectionPlace low, SectionPlace high, List<Double> studs) {
   /** What leans further has no back that something level can end on (a choice, no source). */
   private static final double STEEPEST = 60;
 
   /** What leans less has no back that something upright can end on (a choice, no source). */
   private static final double FLATTEST = 20;
+
+  /** Copies the studs. */
+  public BackEdge {
+    studs = List.copyOf(studs);
+  }
 
   /** Where it stands at a height, beyond its ends too. */
   double y(double z) {

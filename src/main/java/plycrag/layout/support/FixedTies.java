@@ -33,7 +33,7 @@ public final class FixedTies {
     double high = back.high().z();
     List<Timber> ledgers = site.ledgers(ledgerFace, high - site.depth(), high, site.breadth());
     ledgers.forEach(draft::add);
-    for (double x : site.stations()) {
+    for (double x : site.stations(back)) {
       Timber tie = draft.add(site.tie(x, ledgerFace, back, high));
       draft.add(
           Meeting.end(

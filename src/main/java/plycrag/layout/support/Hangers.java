@@ -52,7 +52,7 @@ public final class Hangers {
     }
     List<Timber> ledgers = site.ledgers(front, under, ceiling, site.depth());
     ledgers.forEach(draft::add);
-    for (double x : site.stations()) {
+    for (double x : site.stations(back)) {
       Timber hanger =
           draft.add(
               site.timber(
@@ -85,7 +85,7 @@ public final class Hangers {
     }
     double upperFoot = back.y(high) - high;
     double lowerFoot = back.y(low) - low;
-    for (double x : site.stations()) {
+    for (double x : site.stations(back)) {
       Timber brace =
           draft.add(
               site.timber(

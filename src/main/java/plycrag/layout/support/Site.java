@@ -29,6 +29,9 @@ public record Site(
     double longest) {
   private static final double TINY = 1e-6;
 
+  /** What is less out of line bears all the same, mm. */
+  private static final double IN_LINE = 1;
+
   /** They leave less than a thousandth of a millimetre of any bay. */
   private static final int HALVINGS = 24;
 
@@ -59,31 +62,47 @@ public record Site(
    * as evenly apart as the studs allow.
    */
   public List<Double> stations() {
-    int fewest = stations(bay).size();
+    return evenly(studs);
+  }
+
+  /**
+   * Where what need not stand in line with the rest meets one facet: at the stations, or where its
+   * studs do not stand in line with them, at stations of its own.
+   */
+  List<Double> stations(BackEdge back) {
+    List<Double> stations = stations();
+    boolean inLine =
+        stations.stream()
+            .allMatch(x -> back.studs().stream().anyMatch(stud -> Math.abs(stud - x) < IN_LINE));
+    return inLine || back.studs().isEmpty() ? stations : evenly(back.studs());
+  }
+
+  private List<Double> evenly(List<Double> bearing) {
+    int fewest = stations(bearing, bay).size();
     double low = 0;
     double high = bay;
     for (int halving = 0; halving < HALVINGS; halving++) {
       double middle = (low + high) / 2;
-      if (stations(middle).size() == fewest) {
+      if (stations(bearing, middle).size() == fewest) {
         high = middle;
       } else {
         low = middle;
       }
     }
-    return stations(high);
+    return stations(bearing, high);
   }
 
   /** As few as keep a distance, each as far on as it may be. */
-  private List<Double> stations(double apart) {
+  private List<Double> stations(List<Double> bearing, double apart) {
     List<Double> stations = new ArrayList<>();
-    for (int at = 0; at < studs.size(); at++) {
-      boolean last = at == studs.size() - 1;
+    for (int at = 0; at < bearing.size(); at++) {
+      boolean last = at == bearing.size() - 1;
       double reached =
           stations.isEmpty() ? Double.NEGATIVE_INFINITY : stations.get(stations.size() - 1);
-      boolean nextTooFar = !last && studs.get(at + 1) - reached > apart + TINY;
-      boolean beside = studs.get(at) - reached < breadth() - TINY;
+      boolean nextTooFar = !last && bearing.get(at + 1) - reached > apart + TINY;
+      boolean beside = bearing.get(at) - reached < breadth() - TINY;
       if (!beside && (last || nextTooFar)) {
-        stations.add(studs.get(at));
+        stations.add(bearing.get(at));
       }
     }
     return stations;
