@@ -50,8 +50,8 @@ class SamplesTest {
   }
 
   /**
-   * Place, depth and count of what the interpreter drills or bores equal the list's. What it leaves
-   * elsewhere it cuts on its way round a piece; {@link OutlinesTest} looks at that.
+   * Place, depth and count of what the interpreter drills or bores equal the list's; what goes
+   * through, into the board for pins too, goes on by the breakthrough. What it leaves elsewhere it cuts on its way round a piece; {@link OutlinesTest} looks at that.
    */
   @ParameterizedTest
   @MethodSource("folders")
@@ -64,11 +64,11 @@ class SamplesTest {
     for (Path program : TestFiles.list(folder.resolve("cnc"), ".ngc")) {
       String sheet = program.getFileName().toString().split("-", -1)[1];
       boolean cutsOut = TestFiles.read(program).matches("(?s).*\\((OUTLINES|MARKS|FIRST FACE).*");
-      double through = thickness(program) + breakthrough(program);
       for (NgcReader.Hole hole : Rs274.left(program, "MM")) {
         double depth = thickness(program) - hole.bottom();
-        double blind = Math.abs(depth - through) < 0.001 ? thickness(program) : depth;
-        String one = sheet + " " + place(hole.x(), hole.y()) + depth(blind);
+        boolean through = depth > thickness(program);
+        double asked = through ? depth - breakthrough(program) : depth;
+        String one = sheet + " " + place(hole.x(), hole.y()) + depth(asked);
         if (!cutsOut || listed.contains(one)) {
           made.add(one);
         }
