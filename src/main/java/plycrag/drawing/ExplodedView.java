@@ -65,8 +65,7 @@ public final class ExplodedView {
     List<Geometry> seen = HiddenLines.seen(bodies, view);
     Envelope box = new Envelope();
     seen.forEach(lines -> box.expandToInclude(lines.getEnvelopeInternal()));
-    int fitting = Scale.fitting(box.getWidth(), box.getHeight());
-    Sketch sketch = new Sketch(Math.min(SMALLEST_SCALE, fitting));
+    Sketch sketch = new Sketch(Scale.fitting(box.getWidth(), box.getHeight(), SMALLEST_SCALE));
     PartMarks marks = new PartMarks(sketch);
     for (int at = 0; at < bodies.size(); at++) {
       List<LineString> lines = HiddenLines.lines(seen.get(at), sketch);

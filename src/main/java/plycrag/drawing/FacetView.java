@@ -72,7 +72,8 @@ public final class FacetView {
 
   private int scale() {
     int legible = Scale.legible(facet.width(), facet.length(), Readings.leastStep(columns()));
-    return Math.min(SMALLEST_SCALE, legible);
+    int largest = Scale.largest(facet.width(), facet.length());
+    return Math.max(largest, Math.min(SMALLEST_SCALE, legible));
   }
 
   private Drawing drawing() {
@@ -85,12 +86,13 @@ public final class FacetView {
     drawZones();
     layout.screws().stream().map(Screw::centre).map(frame::at).forEach(sketch::screw);
     layout.inserts().forEach(this::drawInsert);
-    FindingRings.draw(checked, layout, openingNames(), frame, sketch);
+    List<Envelope> words = new ArrayList<>(openingNames());
+    if (side == Face.BACK) {
+      words.add(BackBand.draw(sketch, 0, facet.width(), facet.length()));
+    }
+    FindingRings.draw(checked, layout, words, frame, sketch);
     Datum.outside(sketch, frame.at(0, 0), sign());
     drawDimensions();
-    if (side == Face.BACK) {
-      BackBand.draw(sketch, 0, facet.width(), facet.length());
-    }
     Extent view = new Extent(0, lowest(), facet.width(), facet.length());
     return new ViewPage(view, frame.mirrored()).finish(checked, sketch, title(), notes());
   }

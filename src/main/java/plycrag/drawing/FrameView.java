@@ -29,7 +29,7 @@ public final class FrameView {
     this.layout = layout;
     this.frame = new FacetFrame(false, layout.facet().width());
     layout.members().forEach(member -> box.expandToInclude(member.box()));
-    this.sketch = new Sketch(Math.min(20, Scale.fitting(box.getWidth(), box.getHeight())));
+    this.sketch = new Sketch(Scale.fitting(box.getWidth(), box.getHeight(), 20));
   }
 
   /** The view of a facet's frame. */

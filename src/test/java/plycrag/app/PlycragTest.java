@@ -63,7 +63,7 @@ class PlycragTest {
     List<Path> drawings = new ArrayList<>(TestFiles.list(made, ".dxf"));
     drawings.addAll(TestFiles.list(made, ".svg"));
     assertThat(drawings)
-        .hasSize(19)
+        .hasSize(21)
         .allSatisfy(drawing -> assertThat(TestFiles.read(drawing)).contains("NOT FOR MAKING"));
     assertThat(TestFiles.read(made.resolve("checks/clearance.csv")).lines()).hasSize(6);
   }

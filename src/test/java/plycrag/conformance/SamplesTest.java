@@ -51,7 +51,8 @@ class SamplesTest {
 
   /**
    * Place, depth and count of what the interpreter drills or bores equal the list's; what goes
-   * through, into the board for pins too, goes on by the breakthrough. What it leaves elsewhere it cuts on its way round a piece; {@link OutlinesTest} looks at that.
+   * through, into the board for pins too, goes on by the breakthrough. What it leaves elsewhere it
+   * cuts on its way round a piece; {@link OutlinesTest} looks at that.
    */
   @ParameterizedTest
   @MethodSource("folders")
