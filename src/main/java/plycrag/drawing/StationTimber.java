@@ -29,7 +29,7 @@ record StationTimber(Role role, Polygon profile, List<String> marks) {
   }
 
   /**
-   * What a run's section shows of its support, but for braces across the stations.
+   * What a run's section shows of its support, but for what slants across the stations.
    *
    * @param run the run's number, from 0
    */
@@ -79,7 +79,9 @@ record StationTimber(Role role, Polygon profile, List<String> marks) {
   static boolean isAcross(PlacedMember placed, Solid inRun) {
     double low = corners(inRun).mapToDouble(Place::x).min().orElse(0);
     double high = corners(inRun).mapToDouble(Place::x).max().orElse(0);
-    return placed.member().role() == Role.BRACE && high - low > placed.member().depth() + SAME;
+    Role role = placed.member().role();
+    boolean slants = role == Role.BRACE || role == Role.KNEE;
+    return slants && high - low > placed.member().depth() + SAME;
   }
 
   /** Its marks in few words: {@code PO1 to PO4}. */

@@ -110,7 +110,7 @@ public final class SupportBack {
         "BACK, SEEN FROM BEHIND: mirrored. Across from the wall's left edge, in "
             + layout.wall().tape().unit().plural()
             + ":");
-    notes.add("the left side of each station, ends of ledgers, corners of braces across.");
+    notes.add("the left side of each station, ends of what runs across, corners of what slants.");
     if (!anchors().isEmpty()) {
       notes.add("A slanting cross is an anchor. " + TitleLines.FIXING);
     }
@@ -165,13 +165,16 @@ public final class SupportBack {
       List<Place> corners = new ArrayList<>(body.near());
       corners.addAll(body.far());
       boolean slants = StationTimber.isAcross(placed, body);
-      if (slants || placed.member().role() == Role.LEDGER) {
+      Role role = placed.member().role();
+      if (slants || role == Role.LEDGER || role == Role.BEAM) {
         corners.forEach(corner -> across.add(corner.x() - left));
       } else {
         across.add(corners.stream().mapToDouble(Place::x).min().orElse(left) - left);
       }
       if (slants) {
         corners.forEach(corner -> up.add(corner.z()));
+      } else if (role == Role.BEAM) {
+        up.add(corners.stream().mapToDouble(Place::z).min().orElse(0));
       }
     }
     across.removeIf(place -> place < tape.unit().markingGrid() / 2);

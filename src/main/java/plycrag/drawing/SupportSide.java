@@ -107,7 +107,7 @@ public final class SupportSide {
   private void drawTimber(StationTimber timber) {
     List<Xy> corners =
         Sketch.vertices(timber.profile().getExteriorRing(), new FacetFrame(false, 0));
-    if (timber.role() == Role.LEDGER) {
+    if (timber.role() == Role.LEDGER || timber.role() == Role.BEAM) {
       sketch.area(Layers.TINT, corners, Fill.TIMBER);
     }
     sketch.closed(Layers.OUTLINE, corners);

@@ -27,6 +27,8 @@ class SupportViewsTest {
       behind = %d
       """;
 
+  private static final String KNEES = "lateral = \"knee-braces\"\n";
+
   private static List<String> words(Drawing drawing) {
     return drawing.shapes().stream()
         .filter(Shape.Label.class::isInstance)
@@ -72,5 +74,21 @@ class SupportViewsTest {
     List<String> readings = back.stream().filter(word -> word.matches("[0-9.]+")).toList();
     assertThat(readings).hasSizeGreaterThan(2).isSubsetOf(frame.stream().toList());
     assertThat(back).contains("A1", "TI1").anyMatch(word -> word.startsWith("BACK, SEEN"));
+  }
+
+  /**
+   * The wall's top is 2000 above rails of 90; a tie of 90 ends level with it, and the beam of 90
+   * lies under the ties: its underside reads 1910. Knees end under it, 2 corners each.
+   */
+  @Test
+  void fromBehindABeamAndItsKneesAreRead() {
+    CheckedLayout checked = Walls.judged(PLUMB.formatted("freestanding", 900) + KNEES);
+    List<String> words = words(SupportBack.of(checked, checked.layout().facets()));
+    assertThat(words).contains("BM1", "1910").anyMatch(word -> word.startsWith("KB"));
+    assertThat(words.stream().filter(word -> word.matches("[0-9.]+")).distinct())
+        .hasSizeGreaterThan(10);
+    assertThat(words(SupportSide.of(checked, checked.layout().facets())))
+        .contains("BM1")
+        .noneMatch(word -> word.startsWith("KB"));
   }
 }

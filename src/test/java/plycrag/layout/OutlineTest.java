@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -17,6 +18,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
+import plycrag.FaceTexts;
 import plycrag.OutlineTexts;
 import plycrag.Walls;
 import plycrag.check.Found;
@@ -102,9 +104,15 @@ class OutlineTest {
     assertThat(2400 * 2400 - area).isBetween(531_415.9, 531_415.9 + 200 * Math.PI * 0.05);
   }
 
+  /** With openings across seams, notches and facets above each other, too. */
+  @Provide
+  Arbitrary<String> faces() {
+    return Arbitraries.oneOf(OutlineTexts.any(), FaceTexts.any(), FaceTexts.notched());
+  }
+
   /** What pieces leave of the face is what lies within half a gap of a seam, to the grid. */
-  @Property(tries = 40)
-  void piecesAndGapsTileTheOutline(@ForAll("outlines") String toml) {
+  @Property(tries = 80)
+  void piecesAndGapsTileTheOutline(@ForAll("faces") String toml) {
     FacetLayout facet = Walls.laidOut(toml).facets().get(0);
     Polygon outline = facet.facet().outline();
     double grid = 0.001 * outline.getLength();
