@@ -1,5 +1,6 @@
 package plycrag.layout;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -118,6 +119,9 @@ record SeamPlaces(Facet facet, Wall wall) {
 
   private static double bare(Axis axis, double edge, Backing behind, Cutout cutout) {
     Envelope box = cutout.shape().getEnvelopeInternal();
+    if (edge <= axis.other().low(box) || edge >= axis.other().high(box)) {
+      return 0;
+    }
     double from = axis.low(box) - 1;
     double to = axis.high(box) + 1;
     Geometry met =
@@ -149,13 +153,18 @@ record SeamPlaces(Facet facet, Wall wall) {
     double step = wall.tape().unit().markingGrid();
     double marked = wall.tape().snapDown(first);
     int most = (int) Math.max(0, (marked - wall.sheet().leastWidth()) / step);
-    return Stream.concat(
-            Stream.of(longest),
-            IntStream.rangeClosed(0, most).mapToObj(steps -> course.apply(marked - steps * step)))
-        .min(
-            Comparator.comparingLong((Course one) -> count(axis, one))
-                .thenComparing(one -> one.spans().size()))
-        .orElseThrow();
+    List<Course> courses = new ArrayList<>(List.of(longest));
+    IntStream.rangeClosed(0, most)
+        .forEach(steps -> courses.add(course.apply(marked - steps * step)));
+    courses.sort(Comparator.comparingInt(one -> one.spans().size()));
+    return courses.stream()
+        .filter(one -> count(axis, one) == 0)
+        .findFirst()
+        .orElseGet(
+            () ->
+                courses.stream()
+                    .min(Comparator.comparingLong(one -> count(axis, one)))
+                    .orElseThrow());
   }
 
   private long count(Axis axis, Course course) {
