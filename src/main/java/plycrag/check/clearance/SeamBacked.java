@@ -25,6 +25,9 @@ public final class SeamBacked implements Rule {
   /** An edge nearer to an opening's than this is one of its own, mm. */
   private static final double BESIDE = 0.1;
 
+  /** A stretch no longer than this is a rounding where cuts meet, mm. */
+  private static final double LEAST = 0.1;
+
   /** An edge that stands out less lies on its timber: a rounding along a slant, mm. */
   private static final double TOUCH = 0.01;
 
@@ -35,7 +38,8 @@ public final class SeamBacked implements Rule {
 
   @Override
   public String promise() {
-    return "Every edge of every sheet, at seams too, has timber behind it.";
+    return "Every edge of every sheet, at seams too, has timber behind it; at a rim that square timber"
+        + " cannot follow, all but as much as the sheet is thick.";
   }
 
   @Override
@@ -44,7 +48,6 @@ public final class SeamBacked implements Rule {
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       SpatialIndex<Member> members = new SpatialIndex<>(facet.members(), Member::box);
-      double shortest = layout.wall().tape().unit().markingGrid();
       double overhang = layout.wall().overhang(facet.facet());
       String suggestion =
           overhang > 0
@@ -55,7 +58,7 @@ public final class SeamBacked implements Rule {
           if (isRound(edge, facet.facet())) {
             continue;
           }
-          for (Geometry stretch : bare(edge, members, overhang, shortest)) {
+          for (Geometry stretch : bare(edge, members, overhang)) {
             if (isRim(stretch, facet.facet(), layout.wall().rimOverhang())) {
               continue;
             }
@@ -83,13 +86,9 @@ public final class SeamBacked implements Rule {
     return facet.cutouts().stream().filter(cutout -> !cutout.isRectangle());
   }
 
-  /**
-   * The stretches without timber.
-   *
-   * @param shortest what is shorter can neither be marked nor sawn, mm
-   */
+  /** The stretches without timber. */
   private static List<Geometry> bare(
-      LineString edge, SpatialIndex<Member> members, double overhang, double shortest) {
+      LineString edge, SpatialIndex<Member> members, double overhang) {
     Geometry timber =
         Shapes.together(
             members.near(edge.getEnvelopeInternal(), overhang).stream()
@@ -98,7 +97,7 @@ public final class SeamBacked implements Rule {
     Geometry bare = Shapes.without(edge, timber);
     return IntStream.range(0, bare.getNumGeometries())
         .mapToObj(bare::getGeometryN)
-        .filter(stretch -> stretch.getLength() > shortest)
+        .filter(stretch -> stretch.getLength() > LEAST)
         .filter(
             stretch -> timber.isEmpty() || standsOut(stretch, timber) > Math.max(overhang, TOUCH))
         .toList();
