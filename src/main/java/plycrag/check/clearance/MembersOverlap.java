@@ -17,6 +17,7 @@ import plycrag.layout.Hold;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.PlacedMember;
+import plycrag.layout.Role;
 
 /** No two members take the same space. */
 public final class MembersOverlap implements Rule {
@@ -119,6 +120,9 @@ public final class MembersOverlap implements Rule {
 
   /** What would mend it: of an opening's timber in what backs a seam, where the opening may go. */
   private static String suggestion(Member member, Member other, Report report) {
+    if (member.role() == Role.RAIL || other.role() == Role.RAIL) {
+      return "raise the wall on to the rails under its posts ([wall] raise)";
+    }
     boolean isOther = other.hold() == Hold.OPENING;
     Member around = isOther ? other : member;
     Member fixed = isOther ? member : other;

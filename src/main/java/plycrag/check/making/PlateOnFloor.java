@@ -33,11 +33,12 @@ public final class PlateOnFloor implements Rule {
   public List<Finding> findings(Layout layout) {
     return layout.facets().stream()
         .filter(facet -> !facet.facet().standsOnFacet())
-        .flatMap(facet -> finding(facet, layout.wall().tape()).stream())
+        .flatMap(facet -> finding(facet, layout).stream())
         .toList();
   }
 
-  private Optional<Finding> finding(FacetLayout lowest, Tape tape) {
+  private Optional<Finding> finding(FacetLayout lowest, Layout layout) {
+    Tape tape = layout.wall().tape();
     Footing footing = lowest.footing();
     String plate =
         lowest.members().stream()
@@ -49,7 +50,8 @@ public final class PlateOnFloor implements Rule {
       return Optional.of(hanging(plate, lowest.facet(), tape));
     }
     if (footing.packing() < -TOLERANCE) {
-      return Optional.of(inFloor(plate, footing, tape));
+      return Optional.of(
+          layout.wall().base() > 0 ? inRails(plate, footing, tape) : inFloor(plate, footing, tape));
     }
     return footing.packing() > tape.unit().markingGrid()
         ? Optional.of(packed(plate, footing, tape))
@@ -71,14 +73,26 @@ public final class PlateOnFloor implements Rule {
   }
 
   private Finding inFloor(String plate, Footing footing, Tape tape) {
+    return sunk(
+        plate, footing, "the facet leans back, and its frame would stand ", "the floor", tape);
+  }
+
+  private Finding inRails(String plate, Footing footing, Tape tape) {
+    return sunk(
+        plate,
+        footing,
+        "the frame stands on the rails under the posts, and would stand ",
+        "them",
+        tape);
+  }
+
+  private Finding sunk(String plate, Footing footing, String start, String where, Tape tape) {
     return new WholeWall(name(), Severity.ERROR)
         .finding(
             plate,
             "",
             new Measure(footing.packing(), 0),
-            "the facet leans back, and its frame would stand "
-                + tape.text(-footing.packing())
-                + " deep in the floor",
+            start + tape.text(-footing.packing()) + " deep in " + where,
             "raise the wall by at least "
                 + tape.text(tape.snapUp(footing.leastRaise()))
                 + " ([wall] raise)");

@@ -55,4 +55,20 @@ class PlateOnFloorTest {
         .suggests("put a facet below it that stands, or have what it hangs from designed");
     Found.by("plate-floor", "[[facet]]\nlength = 400\n[[facet]]\nangle = 90\n").isNothing();
   }
+
+  /** Rails of 90 mm lie under what stands on posts. */
+  @Test
+  void aFrameInItsRailsIsRaisedOnToThem() {
+    String posts = "[support]\nkind = \"freestanding\"\n";
+    Found.by("plate-floor", wall(0, 0) + posts)
+        .times(1)
+        .isError(true)
+        .measured(-90, 0)
+        .says("the frame stands on the rails under the posts, and would stand 90 mm deep in them")
+        .suggests("raise the wall by at least 90 mm ([wall] raise)");
+    Found.by("members-overlap", wall(0, 0) + posts)
+        .suggests("raise the wall on to the rails under its posts ([wall] raise)");
+    Found.by("plate-floor", wall(0, 90) + posts).isNothing();
+    Found.by("members-overlap", wall(0, 90) + posts).isNothing();
+  }
 }
