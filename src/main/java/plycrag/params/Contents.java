@@ -53,7 +53,8 @@ record Contents(Map<String, List<Values>> tables) {
   Parameters parameters(String stem) {
     double wallWidth = in(WallTable.TABLE).get(WallTable.WIDTH);
     BuyingParameters buying = StockTable.buying(in(StockTable.TABLE));
-    SheetParameters sheet = SheetTable.record(in(SheetTable.TABLE), buying.environment());
+    SheetParameters sheet =
+        SheetTable.record(SheetTable.sized(in(SheetTable.TABLE)), buying.environment());
     FrameParameters frame = FrameTable.record(in(FrameTable.TABLE));
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
     ClearanceParameters clearance = ClearanceTable.record(in(ClearanceTable.TABLE), screws);
@@ -104,7 +105,8 @@ record Contents(Map<String, List<Values>> tables) {
 
   private void checkRelations(TableSpec table, Faults faults) {
     for (Values values : tables.get(table.name())) {
-      table.relations().forEach(relation -> relation.check(values, faults));
+      Values sized = table.equals(SheetTable.TABLE) ? SheetTable.sized(values) : values;
+      table.relations().forEach(relation -> relation.check(sized, faults));
     }
   }
 }

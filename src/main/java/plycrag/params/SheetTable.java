@@ -1,7 +1,6 @@
 package plycrag.params;
 
 import java.util.List;
-import java.util.Optional;
 import plycrag.catalog.StockSize;
 import plycrag.params.BuyingParameters.Environment;
 import plycrag.params.SheetParameters.Bond;
@@ -137,11 +136,20 @@ final class SheetTable {
     }
   }
 
+  /** The same with the lengths of the size that is told by name. */
+  static Values sized(Values values) {
+    Spot spot = values.spot(SIZE);
+    return values
+        .given(SIZE)
+        .map(size -> values.with(LENGTH, size.length(), spot).with(WIDTH, size.width(), spot))
+        .orElse(values);
+  }
+
+  /** What {@link #sized} values say. */
   static SheetParameters record(Values values, Environment environment) {
-    Optional<StockSize> named = values.given(SIZE);
     return new SheetParameters(
-        named.map(StockSize::length).orElseGet(() -> values.get(LENGTH)),
-        named.map(StockSize::width).orElseGet(() -> values.get(WIDTH)),
+        values.get(LENGTH),
+        values.get(WIDTH),
         values.get(THICKNESS),
         values.given(LAY),
         values.get(BOND),

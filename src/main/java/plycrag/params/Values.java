@@ -1,5 +1,6 @@
 package plycrag.params;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import plycrag.units.LengthUnit;
@@ -24,6 +25,13 @@ record Values(String path, LengthUnit unit, Map<String, Entry<?>> entries) {
    * @param value what was read, empty if it was refused
    */
   record Entry<T>(Spot spot, Optional<T> value) {}
+
+  /** The same with one value more, as if it stood where another key stands. */
+  <T> Values with(Parameter<T> parameter, T value, Spot spot) {
+    Map<String, Entry<?>> more = new HashMap<>(entries);
+    more.put(parameter.key(), new Entry<>(spot, Optional.of(value)));
+    return new Values(path, unit, more);
+  }
 
   /** Whether the file has the key, with a good value or a bad one. */
   boolean isGiven(Parameter<?> parameter) {
