@@ -91,15 +91,34 @@ final class RunSite {
         studs(frame));
   }
 
-  /** Those of the highest facet that are in line with studs of all others held. */
+  /**
+   * Those of the highest facet that are in line with studs of all others held; where these leave
+   * more than a bay between them, all of it: what meets the others between studs meets their
+   * plates.
+   */
   private List<Double> studsInLine() {
     List<List<Double>> each = held().stream().map(RunSite::studs).toList();
-    return each.get(each.size() - 1).stream()
-        .filter(
-            stud ->
-                each.stream()
-                    .allMatch(of -> of.stream().anyMatch(one -> Math.abs(one - stud) < FLUSH)))
-        .toList();
+    List<Double> highest = each.get(each.size() - 1);
+    List<Double> inLine =
+        highest.stream().filter(stud -> each.stream().allMatch(studs -> has(studs, stud))).toList();
+    return keepsBay(inLine, highest) ? inLine : highest;
+  }
+
+  private static boolean has(List<Double> studs, double stud) {
+    return studs.stream().anyMatch(one -> Math.abs(one - stud) < FLUSH);
+  }
+
+  /**
+   * Whether some of the studs reach as far as all of them, none further than a bay from the next.
+   */
+  private boolean keepsBay(List<Double> some, List<Double> all) {
+    if (some.isEmpty()) {
+      return all.isEmpty();
+    }
+    List<Double> stops = new ArrayList<>(some);
+    stops.add(0, all.get(0));
+    stops.add(all.get(all.size() - 1));
+    return Site.widest(stops) <= asked.bay();
   }
 
   /** Left sides of the studs that reach the plate on top, x of the run. */

@@ -13,6 +13,7 @@ import plycrag.params.SupportParameters;
  * @param tethers of a hinged wall
  * @param unheld the facets whose upper edge this kind of support does not hold
  * @param sways whether what is to keep it from swaying along the wall has no room
+ * @param widestBay the greatest distance between two neighbouring supports, mm
  */
 public record Support(
     SupportParameters.Kind kind,
@@ -21,7 +22,8 @@ public record Support(
     List<Anchor> anchors,
     List<Tether> tethers,
     List<String> unheld,
-    boolean sways) {
+    boolean sways,
+    double widestBay) {
 
   /** Copies the lists. */
   public Support {

@@ -33,6 +33,7 @@ final class SupportPlan {
   private final List<Tether> tethers = new ArrayList<>();
   private final List<String> unheld = new ArrayList<>();
   private boolean sways;
+  private double widestBay;
   private int lastJoint;
 
   private SupportPlan(Wall wall, SupportParameters asked, int lastJoint) {
@@ -63,7 +64,7 @@ final class SupportPlan {
       }
     }
     List<String> each = unheld.stream().distinct().toList();
-    return new Support(asked.kind(), members, joints, anchors, tethers, each, sways);
+    return new Support(asked.kind(), members, joints, anchors, tethers, each, sways, widestBay);
   }
 
   private SupportFrame frame(RunSite run) {
@@ -109,6 +110,7 @@ final class SupportPlan {
     }
     unheld.addAll(frame.unheld());
     sways |= frame.sways();
+    widestBay = Math.max(widestBay, run.site().widestBay());
     Anchorage anchorage = new Anchorage(wall, asked, run);
     anchors.addAll(
         anchorage.anchors(frame.timbers().stream().map(byTimber::get).toList(), anchors.size()));

@@ -5,6 +5,7 @@ import java.util.List;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
+import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 import plycrag.layout.PlacedMember;
@@ -18,10 +19,14 @@ import plycrag.params.SupportParameters.Kind;
 import plycrag.params.SupportParameters.Lateral;
 import plycrag.params.WallParameters.FoldEdges;
 import plycrag.units.Count;
+import plycrag.units.Tape;
 
 /** The support holds every facet, in both directions, by something that can bear it. */
 public final class SupportHolds implements Rule {
   private static final int LEAST_ANCHORS = 2;
+
+  /** What is told of a bay is told to less than this, mm. */
+  private static final double TOLERANCE = 0.01;
 
   @Override
   public String name() {
@@ -47,6 +52,7 @@ public final class SupportHolds implements Rule {
       if (layout.support().get().sways()) {
         narrow(asked.bracing().lateral(), findings);
       }
+      apart(layout, asked, findings);
       building(layout, asked, findings);
       hinge(layout, asked, findings);
     }
@@ -106,6 +112,26 @@ public final class SupportHolds implements Rule {
             ? knees
             : "make the wall wide enough for two posts, or let the sheets do it ([support] lateral)",
         findings);
+  }
+
+  private void apart(Layout layout, SupportParameters asked, List<Finding> findings) {
+    double widest = layout.support().orElseThrow().widestBay();
+    if (widest > asked.bay() + TOLERANCE) {
+      Tape tape = layout.wall().tape();
+      findings.add(
+          new WholeWall(name(), Severity.WARNING)
+              .finding(
+                  "",
+                  "",
+                  new Measure(widest, asked.bay()),
+                  "two supports stand "
+                      + tape.text(widest)
+                      + " apart, and "
+                      + tape.text(asked.bay())
+                      + " were the most that was asked for",
+                  "set the studs closer ([frame] stud-spacing): supports stand where studs do; or"
+                      + " allow more ([support] bay)"));
+    }
   }
 
   private void building(Layout layout, SupportParameters asked, List<Finding> findings) {

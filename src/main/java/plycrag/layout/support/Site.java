@@ -3,6 +3,8 @@ package plycrag.layout.support;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
@@ -75,6 +77,22 @@ public record Site(
         stations.stream()
             .allMatch(x -> back.studs().stream().anyMatch(stud -> Math.abs(stud - x) < IN_LINE));
     return inLine || back.studs().isEmpty() ? stations : evenly(back.studs());
+  }
+
+  /** The widest bay between stations of the run or of one of its facets, mm. */
+  public double widestBay() {
+    return Stream.concat(Stream.of(stations()), backs.stream().map(this::stations))
+        .mapToDouble(Site::widest)
+        .max()
+        .orElse(0);
+  }
+
+  /** The greatest distance between neighbours in an ascending list; 0 where there are none. */
+  public static double widest(List<Double> places) {
+    return IntStream.range(1, places.size())
+        .mapToDouble(at -> places.get(at) - places.get(at - 1))
+        .max()
+        .orElse(0);
   }
 
   private List<Double> evenly(List<Double> bearing) {
