@@ -27,7 +27,7 @@ final class AssemblySteps {
               + " where it stays, each member held until it is fixed: "
               + marks;
       case RAISE -> "Tilt up the frame of facet " + step.facet() + ", and prop it";
-      case SUPPORT -> support(step.role()) + ": " + marks;
+      case SUPPORT -> support(step.role().orElseThrow()) + ": " + marks;
       case HOLD -> "Fix what holds facet " + step.facet() + ", the backups first: " + marks;
       case SHEETS -> "Screw the sheets on to facet " + step.facet() + ": " + marks;
     };

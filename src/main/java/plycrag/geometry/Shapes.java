@@ -2,7 +2,6 @@ package plycrag.geometry;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -10,14 +9,12 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Distance;
-import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
@@ -37,9 +34,6 @@ public final class Shapes {
   /** An area smaller than this is none, mm². */
   private static final double CRUMB = 0.01;
 
-  /** A corner nearer to the line between its neighbours is none, mm. */
-  private static final double STRAIGHT = 0.002;
-
   private static final double PARALLEL = 1e-9;
 
   /** How far a circle's polygon may stand off it, mm. */
@@ -47,10 +41,6 @@ public final class Shapes {
 
   /** Corners of five degrees keep their points, in distances. */
   private static final double SHARPEST = 25;
-
-  private static final Comparator<Coordinate> FROM_BELOW =
-      Comparator.comparingDouble((Coordinate corner) -> corner.y)
-          .thenComparingDouble(corner -> corner.x);
 
   private Shapes() {}
 
@@ -100,7 +90,7 @@ public final class Shapes {
   }
 
   /**
-   * A polygon through corners, the first not repeated, in {@link #ordered} order.
+   * A polygon through corners, the first not repeated, in {@link Rings#ordered} order.
    *
    * @throws IllegalArgumentException if it is not simple or has no area
    */
@@ -109,7 +99,7 @@ public final class Shapes {
     if (!area.isValid() || area.isEmpty()) {
       throw new IllegalArgumentException("no simple polygon: " + area);
     }
-    return ordered(area);
+    return Rings.ordered(area);
   }
 
   /** The openings in an area. */
@@ -139,7 +129,7 @@ public final class Shapes {
     return polygon(corners);
   }
 
-  private static Coordinate[] closed(List<Coordinate> corners) {
+  static Coordinate[] closed(List<Coordinate> corners) {
     List<Coordinate> ring = new ArrayList<>();
     corners.forEach(corner -> ring.add(at(corner.x, corner.y)));
     ring.add(ring.get(0));
@@ -175,7 +165,7 @@ public final class Shapes {
     List<Polygon> areas = new ArrayList<>();
     parts(geometry).stream()
         .filter(area -> area.getArea() > CRUMB)
-        .forEach(area -> areas.add(ordered(area)));
+        .forEach(area -> areas.add(Rings.ordered(area)));
     areas.sort(
         Comparator.comparingDouble((Polygon area) -> area.getEnvelopeInternal().getMinY())
             .thenComparingDouble(area -> area.getEnvelopeInternal().getMinX()));
@@ -200,50 +190,6 @@ public final class Shapes {
     return areas.stream()
         .max(Comparator.comparingDouble(Polygon::getArea))
         .orElseThrow(() -> new IllegalArgumentException("no area"));
-  }
-
-  private static Polygon ordered(Polygon area) {
-    LinearRing[] holes = new LinearRing[area.getNumInteriorRing()];
-    for (int hole = 0; hole < holes.length; hole++) {
-      holes[hole] = ordered(area.getInteriorRingN(hole), false);
-    }
-    return FACTORY.createPolygon(ordered(area.getExteriorRing(), true), holes);
-  }
-
-  private static LinearRing ordered(LinearRing ring, boolean counterClockwise) {
-    List<Coordinate> corners = new ArrayList<>(List.of(ring.getCoordinates()));
-    corners.remove(corners.size() - 1);
-    corners.replaceAll(corner -> at(corner.x, corner.y));
-    if (Orientation.isCCW(ring.getCoordinates()) != counterClockwise) {
-      Collections.reverse(corners);
-    }
-    List<Coordinate> turns = turns(corners);
-    int lowest = turns.indexOf(Collections.min(turns, FROM_BELOW));
-    Collections.rotate(turns, -lowest);
-    return FACTORY.createLinearRing(closed(turns));
-  }
-
-  /** The corners at which a ring turns; spikes without area, which overlays leave, are cut off. */
-  private static List<Coordinate> turns(List<Coordinate> corners) {
-    List<Coordinate> turns = new ArrayList<>(corners);
-    for (int at = 0; at < turns.size() && turns.size() > 3; ) {
-      Coordinate before = turns.get((at + turns.size() - 1) % turns.size());
-      Coordinate after = turns.get((at + 1) % turns.size());
-      if (isTurn(before, turns.get(at), after)) {
-        at++;
-      } else {
-        turns.remove(at);
-        at = Math.max(0, at - 1);
-      }
-    }
-    return turns;
-  }
-
-  private static boolean isTurn(Coordinate before, Coordinate at, Coordinate after) {
-    return !before.equals2D(at)
-        && new LineSegment(before, after).distance(at) >= STRAIGHT
-        && new LineSegment(before, at).distance(after) >= STRAIGHT
-        && new LineSegment(at, after).distance(before) >= STRAIGHT;
   }
 
   /**
@@ -446,7 +392,7 @@ public final class Shapes {
     return FACTORY;
   }
 
-  private static Coordinate at(double u, double v) {
+  static Coordinate at(double u, double v) {
     return new Coordinate(onGrid(u), onGrid(v));
   }
 }

@@ -1,6 +1,7 @@
 package plycrag.layout;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The order in which a wall is put together.
@@ -39,17 +40,21 @@ public record Assembly(List<Step> steps) {
    *
    * @param task what is done
    * @param facet whose it is; empty for the support
-   * @param role of a support's members; of others without meaning
+   * @param role of a support's members; none for a facet
    * @param marks of what is set, in order; empty where the whole frame is
    */
-  public record Step(Task task, String facet, Role role, List<String> marks) {
+  public record Step(Task task, String facet, Optional<Role> role, List<String> marks) {
     /** Copies the marks. */
     public Step {
       marks = List.copyOf(marks);
     }
 
     static Step ofFacet(Task task, FacetLayout facet, List<String> marks) {
-      return new Step(task, facet.facet().name(), Role.STUD, marks);
+      return new Step(task, facet.facet().name(), Optional.empty(), marks);
+    }
+
+    static Step ofSupport(Role role, List<String> marks) {
+      return new Step(Task.SUPPORT, "", Optional.of(role), marks);
     }
   }
 

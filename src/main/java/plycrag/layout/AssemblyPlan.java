@@ -87,7 +87,7 @@ final class AssemblyPlan {
   private void add(Role role, Stream<String> marks) {
     List<String> each = marks.toList();
     if (!each.isEmpty()) {
-      steps.add(new Step(Task.SUPPORT, "", role, each));
+      steps.add(Step.ofSupport(role, each));
       placed.addAll(each);
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.params.SheetParameters.Lay;
 import plycrag.wall.Facet;
@@ -91,19 +92,23 @@ public final class LayoutPlan {
    * those too, so that those of all are in line.
    */
   private static List<Seam> seamsInLine(Wall wall, Facet facet, List<Tiling> tilings) {
-    List<Seam> inLine = new ArrayList<>();
-    for (List<Facet> run : Facet.runs(wall.facets(), Function.identity())) {
-      for (Facet other : run) {
-        if (wall.support().isPresent() && run.contains(facet) && !other.equals(facet)) {
-          double aside = other.plane().left() - facet.plane().left();
-          tilings.get(wall.facets().indexOf(other)).seams().stream()
-              .filter(seam -> seam.axis() == Axis.UP)
-              .map(seam -> seam.moved(aside))
-              .forEach(inLine::add);
-        }
-      }
+    if (wall.support().isEmpty()) {
+      return List.of();
     }
-    return inLine;
+    return Facet.runs(wall.facets(), Function.identity()).stream()
+        .filter(run -> run.contains(facet))
+        .flatMap(List::stream)
+        .filter(one -> !one.equals(facet))
+        .flatMap(from -> uprightSeams(from, facet, wall, tilings))
+        .toList();
+  }
+
+  /** One facet's seams that run up, as another has them. */
+  private static Stream<Seam> uprightSeams(Facet from, Facet to, Wall wall, List<Tiling> tilings) {
+    double aside = from.plane().left() - to.plane().left();
+    return tilings.get(wall.facets().indexOf(from)).seams().stream()
+        .filter(seam -> seam.axis() == Axis.UP)
+        .map(seam -> seam.moved(aside));
   }
 
   private List<FramedFacet> framed(List<FramePlan> plans) {

@@ -38,7 +38,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
   static Tiling of(Facet facet, Wall wall, int first) {
     SheetParameters sheet = wall.sheet();
     SeamPlaces places = new SeamPlaces(facet, wall);
-    Tiler tiler = new Tiler(FoldCuts.of(facet, wall), wall, first);
+    Tiler tiler = new Tiler(FoldCuts.of(facet, wall), places, wall, first);
     List<Tiling> tilings = new ArrayList<>();
     for (Lay lay : sheet.lay().map(List::of).orElse(List.of(Lay.values()))) {
       for (Start start : sheet.start().map(List::of).orElse(List.of(Start.values()))) {
@@ -79,9 +79,9 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
     private final Polygon back;
     private final Polygon blank;
 
-    Tiler(FoldCuts cuts, Wall wall, int first) {
+    Tiler(FoldCuts cuts, SeamPlaces places, Wall wall, int first) {
       this.facet = cuts.facet();
-      this.places = new SeamPlaces(facet, wall);
+      this.places = places;
       this.wall = wall;
       this.first = first;
       this.front = cuts.front();

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -73,9 +74,7 @@ class SupportEndsTest {
   private static void assertSound(String toml) {
     Layout layout = Walls.laidOut(toml);
     Support support = layout.support().orElseThrow();
-    if (!support.unheld().isEmpty() || support.sways()) {
-      return;
-    }
+    Assume.that(support.unheld().isEmpty() && !support.sways());
     Map<String, Polyhedron> bodies = bodies(layout);
     for (Joint joint : support.joints()) {
       assertMeets(toml, placed(support, joint.first()), joint, bodies);
