@@ -21,12 +21,17 @@ import plycrag.params.RoomParameters.Obstacle;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
-/** What a plan shows beside the wall itself: its support, obstacles, and the space to fall into. */
+/**
+ * What a plan shows beside the wall itself: its support, obstacles, mats, and the space to fall
+ * into.
+ */
 final class PlanSurroundings {
   private final Layout layout;
+  private final List<Polygon> mats;
 
   PlanSurroundings(CheckedLayout checked) {
     this.layout = checked.layout();
+    this.mats = new PlanMats(layout).areas();
   }
 
   /** What has to be on the drawing beside the wall. */
@@ -37,6 +42,7 @@ final class PlanSurroundings {
     layout.standing().forEach(placed -> places.addAll(outline(placed)));
     layout.wall().room().obstacles().forEach(one -> places.addAll(outline(one)));
     places.forEach(place -> box.expandToInclude(place.x(), place.y()));
+    mats.forEach(area -> box.expandToInclude(area.getEnvelopeInternal()));
     return box;
   }
 
@@ -53,6 +59,16 @@ final class PlanSurroundings {
       marks.add(obstacle.name(), Shapes.edges(area));
     }
     layout.runs().forEach(run -> drawZone(sketch, marks, run));
+    mats.forEach(area -> drawMats(sketch, marks, area));
+  }
+
+  private void drawMats(Sketch sketch, PartMarks marks, Polygon area) {
+    List<Xy> corners = ring(area);
+    sketch.closed(Layers.CONTEXT, corners);
+    marks.keepOffWay(corners);
+    String thickness =
+        layout.wall().tape().text(layout.wall().room().mat().thickness().orElseThrow());
+    marks.add("mats, " + thickness, Shapes.outerEdges(area));
   }
 
   private void drawZone(Sketch sketch, PartMarks marks, List<FacetLayout> run) {
@@ -109,7 +125,10 @@ final class PlanSurroundings {
     Stream.concat(placed.body().near().stream(), placed.body().far().stream())
         .map(PlanSurroundings::at)
         .forEach(corner -> corners.add(coordinate(corner)));
-    Polygon area = Shapes.around(corners);
+    return ring(Shapes.around(corners));
+  }
+
+  private static List<Xy> ring(Polygon area) {
     Coordinate[] ring = area.getExteriorRing().getCoordinates();
     return Stream.of(ring).limit(ring.length - 1L).map(at -> new Xy(at.x, at.y)).toList();
   }
