@@ -99,10 +99,10 @@ public final class Inspection {
     return RULES;
   }
 
-  /** The verdict. */
+  /** The verdict; rules ask side by side and are heard in order. */
   public static CheckedLayout of(Layout layout) {
     List<Finding> findings =
-        RULES.stream()
+        RULES.parallelStream()
             .flatMap(rule -> rule.findings(layout).stream())
             .sorted(Comparator.comparing(Finding::severity))
             .toList();

@@ -45,7 +45,7 @@ final class Rectangles {
 
   private static boolean hasCorners(Polygon area, Polygon of) {
     return Stream.of(of.getCoordinates())
-        .allMatch(corner -> Shapes.covers(corner, area.getExteriorRing()));
+        .allMatch(corner -> Distances.covers(corner, area.getExteriorRing()));
   }
 
   /** What others that go right across a rectangle, all the same way, leave of it; in order. */

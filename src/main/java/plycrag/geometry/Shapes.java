@@ -8,16 +8,12 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.ConvexHull;
-import org.locationtech.jts.algorithm.Distance;
-import org.locationtech.jts.algorithm.RayCrossingCounter;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
@@ -297,6 +293,9 @@ public final class Shapes {
 
   /** The areas that two areas share, as {@link #areas} has them. */
   public static List<Polygon> sharedAreas(Polygon a, Polygon b) {
+    if (a.getEnvelopeInternal().intersection(b.getEnvelopeInternal()).getArea() <= CRUMB) {
+      return List.of();
+    }
     return Rectangles.shared(a, b).orElseGet(() -> areas(shared(a, b))).stream()
         .filter(area -> area.getArea() > CRUMB)
         .toList();
@@ -335,7 +334,9 @@ public final class Shapes {
     }
     Geometry rest = area;
     for (Polygon other : others) {
-      rest = without(rest, other);
+      if (rest.getEnvelopeInternal().intersection(other.getEnvelopeInternal()).getArea() > 0) {
+        rest = without(rest, other);
+      }
     }
     return rest;
   }
@@ -355,36 +356,6 @@ public final class Shapes {
   /** The least convex shape around points; not on the grid, for measuring only. */
   static Geometry hull(List<Coordinate> points) {
     return new ConvexHull(points.toArray(Coordinate[]::new), FACTORY).getConvexHull();
-  }
-
-  /** How far a point is from an area, mm; below zero inside it, by the distance to its boundary. */
-  public static double distance(Point point, Polygon area) {
-    Coordinate place = point.getCoordinate();
-    double toBoundary = distance(place, area.getExteriorRing());
-    boolean covered = covers(place, area.getExteriorRing());
-    for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
-      LinearRing ring = area.getInteriorRingN(hole);
-      toBoundary = Math.min(toBoundary, distance(place, ring));
-      covered &= toBoundary == 0 || !covers(place, ring);
-    }
-    return covered ? -toBoundary : toBoundary;
-  }
-
-  private static double distance(Coordinate place, LinearRing ring) {
-    CoordinateSequence corners = ring.getCoordinateSequence();
-    double least = Double.POSITIVE_INFINITY;
-    for (int at = 1; at < corners.size(); at++) {
-      double one =
-          Distance.pointToSegment(place, corners.getCoordinate(at - 1), corners.getCoordinate(at));
-      least = Math.min(least, one);
-    }
-    return least;
-  }
-
-  /** Whether a place lies in a ring or on it. */
-  static boolean covers(Coordinate place, LinearRing ring) {
-    return RayCrossingCounter.locatePointInRing(place, ring.getCoordinateSequence())
-        != Location.EXTERIOR;
   }
 
   /** The one factory, for what JTS makes itself. */

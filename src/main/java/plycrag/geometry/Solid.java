@@ -22,6 +22,8 @@ public record Solid(List<Place> near, List<Place> far) {
   /** Directions shorter than this say nothing: their edges are parallel, mm². */
   private static final double PARALLEL = 1e-9;
 
+  private static final Place BEHIND = new Place(0, 0, 1);
+
   /** Halvings of a stretch of a metre that leave less than a nanometre. */
   private static final int STEPS = 60;
 
@@ -156,20 +158,29 @@ public record Solid(List<Place> near, List<Place> far) {
 
   /**
    * The least distance, level with the face, from a straight line square to it; below zero inside,
-   * without end where the body does not reach as far. The distance from a point to the section at w
-   * is a convex function of w, so a search by thirds finds the least.
+   * without end where the body does not reach as far.
+   *
+   * <p>All sections together are the body seen square to the face, which is convex: to a line
+   * outside that view no section is nearer than the view. From a line inside it the distance to the
+   * section at w is a convex function of w, so a search by thirds finds the least.
    *
    * @param axis where the line pierces the face, (u, v)
    * @param from where it begins behind the face, mm
    * @param to where it ends, mm
    */
   public double distance(Point axis, double from, double to) {
-    Place w = new Place(0, 0, 1);
-    double low = Math.max(from, lowest(w));
-    double high = Math.min(to, highest(w));
+    double low = Math.max(from, lowest(BEHIND));
+    double high = Math.min(to, highest(BEHIND));
     if (low > high) {
       return Double.POSITIVE_INFINITY;
     }
+    double seen = Shapes.hull(seen(low, high)).distance(axis);
+    return seen > 0 ? seen : deepest(axis, low, high);
+  }
+
+  private double deepest(Point axis, double from, double to) {
+    double low = from;
+    double high = to;
     for (int step = 0; step < STEPS; step++) {
       double third = (high - low) / 3;
       if (sectionDistance(axis, low + third) <= sectionDistance(axis, high - third)) {
@@ -181,9 +192,19 @@ public record Solid(List<Place> near, List<Place> far) {
     return sectionDistance(axis, (low + high) / 2);
   }
 
+  /** Corners of all sections between two depths. */
+  private List<Coordinate> seen(double low, double high) {
+    List<Coordinate> seen = new ArrayList<>(cut(low));
+    seen.addAll(cut(high));
+    corners()
+        .filter(corner -> low < corner.z() && corner.z() < high)
+        .forEach(corner -> seen.add(new Coordinate(corner.x(), corner.y())));
+    return seen;
+  }
+
   private double sectionDistance(Point axis, double w) {
     Geometry section = section(w);
-    return section instanceof Polygon area ? Shapes.distance(axis, area) : section.distance(axis);
+    return section instanceof Polygon area ? Distances.from(axis, area) : section.distance(axis);
   }
 
   /**
@@ -194,22 +215,22 @@ public record Solid(List<Place> near, List<Place> far) {
    * @param to where it ends, mm
    */
   public Envelope shadow(double from, double to) {
-    Place w = new Place(0, 0, 1);
-    double low = Math.max(from, lowest(w));
-    double high = Math.min(to, highest(w));
+    double low = Math.max(from, lowest(BEHIND));
+    double high = Math.min(to, highest(BEHIND));
     Envelope box = new Envelope();
     if (low <= high) {
-      box.expandToInclude(section(low).getEnvelopeInternal());
-      box.expandToInclude(section(high).getEnvelopeInternal());
-      corners()
-          .filter(corner -> low < corner.z() && corner.z() < high)
-          .forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
+      seen(low, high).forEach(box::expandToInclude);
     }
     return box;
   }
 
-  /** What a plane at w cuts: the hull of where it meets the lines between corners on its sides. */
+  /** What a plane at w cuts. */
   private Geometry section(double w) {
+    return Shapes.hull(cut(w));
+  }
+
+  /** Where a plane at w meets the lines between corners on its sides; their hull is the section. */
+  private List<Coordinate> cut(double w) {
     List<Place> corners = corners().toList();
     List<Coordinate> points = new ArrayList<>();
     for (Place one : corners) {
@@ -222,6 +243,6 @@ public record Solid(List<Place> near, List<Place> far) {
         }
       }
     }
-    return Shapes.hull(points);
+    return points;
   }
 }

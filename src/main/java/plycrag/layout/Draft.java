@@ -64,7 +64,8 @@ record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
   /** Whether both take the same ground at the back of the less deep one. */
   boolean meetsBehind(Draft other) {
     double depth = Math.min(strip.depth(), other.strip().depth());
-    return Shapes.shared(at(depth), other.at(depth)).getArea() > CRUMB;
+    return Shapes.sharedAreas(at(depth), other.at(depth)).stream()
+        .anyMatch(area -> area.getArea() > CRUMB);
   }
 
   /** Whether its sides still come in the same order at its back, none of them turned round. */

@@ -64,10 +64,10 @@ final class Framing {
   }
 
   /** The members of the frame: role by role, each in reading order. */
-  List<Member> members(FramePlan plan, MemberNumbers numbers) {
+  List<Draft> members(FramePlan plan) {
     Ground ground = new Ground(area, Ground.sloping(outer, cuts.sides()));
     new FrameFill(plan, edges, ground, stock, frame.longStuds()).fill();
-    return marked(ground, numbers);
+    return Stream.of(Role.values()).flatMap(role -> ofRole(role, ground)).toList();
   }
 
   /**
@@ -152,12 +152,6 @@ final class Framing {
 
   private FoldCut cut(Fold.Place place) {
     return facet.fold(place).map(fold -> cuts.sides().get(fold.side())).orElse(FoldCut.none());
-  }
-
-  private static List<Member> marked(Ground ground, MemberNumbers numbers) {
-    return Stream.of(Role.values())
-        .flatMap(role -> ofRole(role, ground).map(draft -> draft.marked(numbers.next(role))))
-        .toList();
   }
 
   /** Uprights from the left, level ones as they were set. */

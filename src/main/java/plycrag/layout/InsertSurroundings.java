@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.finding.Measure;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Distances;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.Obstacle.Kind;
@@ -76,7 +76,7 @@ public final class InsertSurroundings {
   }
 
   private Optional<Obstacle> timber(Point place, Member member) {
-    double distance = Shapes.distance(place, member.footprint());
+    double distance = Distances.from(place, member.footprint());
     Measure atFlange = new Measure(distance - flange(), clearance.insertToTimber());
     Measure atBolt =
         member.isSquare()
@@ -95,7 +95,7 @@ public final class InsertSurroundings {
   /** That the hole lies across an edge or outside every piece, measured from its rim. */
   public Optional<Obstacle> outside(Point place) {
     Optional<Core> piece = pieceAt(place);
-    double inside = piece.isEmpty() ? 0 : -Shapes.distance(place, piece.get().area());
+    double inside = piece.isEmpty() ? 0 : -Distances.from(place, piece.get().area());
     Measure measure = new Measure(inside - insert.hole() / 2, 0);
     return obstacle(Kind.OUTSIDE, piece.map(Core::mark).orElse(""), measure);
   }
@@ -106,7 +106,7 @@ public final class InsertSurroundings {
     if (piece.isEmpty() || outside(place).isPresent()) {
       return Optional.empty();
     }
-    double found = -Shapes.distance(place, piece.get().area()) - flange();
+    double found = -Distances.from(place, piece.get().area()) - flange();
     Measure measure = new Measure(found, clearance.insertToEdge());
     return obstacle(Kind.FLANGE_AND_EDGE, piece.get().mark(), measure);
   }
@@ -125,7 +125,7 @@ public final class InsertSurroundings {
 
   /** The facet's outline, if nearer than the setback. */
   public Optional<Obstacle> outline(Point place) {
-    double found = -Shapes.distance(place, outline);
+    double found = -Distances.from(place, outline);
     Measure measure = new Measure(found, insert.setback());
     return obstacle(Kind.CENTRE_AND_OUTLINE, facet, measure);
   }
@@ -160,7 +160,7 @@ public final class InsertSurroundings {
 
   private Optional<Core> pieceAt(Point place) {
     return pieces.near(place.getEnvelopeInternal(), 0).stream()
-        .filter(piece -> piece.area().covers(place))
+        .filter(piece -> Distances.covers(piece.area(), place))
         .findFirst();
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.params.SheetParameters.Lay;
@@ -50,10 +52,7 @@ public final class LayoutPlan {
 
   private Layout layout() {
     List<List<Joint>> joints = Joints.of(wall, frames);
-    List<FacetLayout> facets = new ArrayList<>();
-    for (int at = 0; at < frames.size(); at++) {
-      facets.add(facet(at, joints.get(at)));
-    }
+    List<FacetLayout> facets = each(frames.size(), at -> facet(at, joints.get(at)));
     List<Lay> lays = tilings.stream().map(Tiling::lay).toList();
     int last = joints.stream().mapToInt(List::size).sum();
     List<LaidSheet> sheets = SheetPlan.of(wall, facets, lays);
@@ -69,22 +68,21 @@ public final class LayoutPlan {
   private static List<Tiling> tilings(Wall wall) {
     List<Tiling> tilings = new ArrayList<>();
     int pieces = 0;
-    for (Facet facet : wall.facets()) {
-      Tiling tiling = Tiling.of(facet, wall, pieces + 1);
+    for (Tiling tiling : each(wall.facets().size(), at -> Tiling.of(wall.facets().get(at), wall))) {
+      tilings.add(tiling.numberedFrom(pieces + 1));
       pieces += tiling.pieces().size();
-      tilings.add(tiling);
     }
     return tilings;
   }
 
   private static List<Framing> framings(Wall wall, List<Tiling> tilings) {
-    List<Framing> framings = new ArrayList<>();
-    for (int at = 0; at < tilings.size(); at++) {
-      Facet facet = wall.facets().get(at);
-      framings.add(
-          new Framing(wall, facet, tilings.get(at).seams(), seamsInLine(wall, facet, tilings)));
-    }
-    return framings;
+    return each(
+        tilings.size(),
+        at -> {
+          Facet facet = wall.facets().get(at);
+          List<Seam> seams = tilings.get(at).seams();
+          return new Framing(wall, facet, seams, seamsInLine(wall, facet, tilings));
+        });
   }
 
   /**
@@ -114,7 +112,8 @@ public final class LayoutPlan {
   private List<FramedFacet> framed(List<FramePlan> plans) {
     MemberNumbers numbers = new MemberNumbers();
     List<FramedFacet> framed = new ArrayList<>();
-    for (int at = 0; at < tilings.size(); at++) {
+    List<List<Draft>> drafts = each(plans.size(), at -> framings.get(at).members(plans.get(at)));
+    for (int at = 0; at < drafts.size(); at++) {
       Facet facet = wall.facets().get(at);
       Tiling tiling = tilings.get(at);
       framed.add(
@@ -123,7 +122,9 @@ public final class LayoutPlan {
               Footing.of(facet, wall),
               tiling.pieces(),
               tiling.seams(),
-              framings.get(at).members(plans.get(at), numbers)));
+              drafts.get(at).stream()
+                  .map(draft -> draft.marked(numbers.next(draft.strip().role())))
+                  .toList()));
     }
     return framed;
   }
@@ -134,17 +135,21 @@ public final class LayoutPlan {
 
   /** The facets' own patterns set out, where members move for them. */
   private List<Optional<AreaSetOut>> setOuts(List<FramePlan> plans, List<FramedFacet> first) {
-    List<Optional<AreaSetOut>> setOuts = new ArrayList<>();
-    for (int at = 0; at < first.size(); at++) {
-      PatternArea own = areas.get(at).get(0);
-      FramedFacet frame = first.get(at);
-      setOuts.add(
-          own.isSetOutWithMembers()
+    return each(
+        first.size(),
+        at -> {
+          PatternArea own = areas.get(at).get(0);
+          FramedFacet frame = first.get(at);
+          return own.isSetOutWithMembers()
               ? Optional.of(
                   AreaSetOut.ofFacet(own, frame, plans.get(at), Neighbour.of(frame, first, wall)))
-              : Optional.empty());
-    }
-    return setOuts;
+              : Optional.empty();
+        });
+  }
+
+  /** What is made of each facet by itself, side by side, in their order. */
+  private static <T> List<T> each(int facets, IntFunction<T> made) {
+    return IntStream.range(0, facets).parallel().mapToObj(made).toList();
   }
 
   private List<FramePlan> settled(List<FramePlan> plans) {

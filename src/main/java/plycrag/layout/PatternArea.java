@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
 import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.params.PatternParameters;
@@ -104,11 +105,11 @@ record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Polygon> ta
   /** Whether a place is its own, and not another zone's. */
   boolean isOwn(Point place) {
     return zone.stream().allMatch(one -> isInside(place, one.shape(), pattern().setback()))
-        && taken.stream().noneMatch(other -> Shapes.distance(place, other) < -TOLERANCE);
+        && taken.stream().noneMatch(other -> Distances.from(place, other) < -TOLERANCE);
   }
 
   private static boolean isInside(Point place, Polygon area, double setback) {
-    return -Shapes.distance(place, area) >= setback - TOLERANCE;
+    return -Distances.from(place, area) >= setback - TOLERANCE;
   }
 
   /** Where centres may lie, timber and seams apart. */

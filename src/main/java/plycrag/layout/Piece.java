@@ -20,6 +20,11 @@ public record Piece(String mark, Polygon outline, Polygon back, Polygon blank) {
     return new Piece(mark, outline, outline, outline);
   }
 
+  /** The same under another mark. */
+  Piece with(String other) {
+    return new Piece(other, outline, back, blank);
+  }
+
   /** The smallest box around its front face. */
   public Envelope box() {
     return outline.getEnvelopeInternal();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
 import plycrag.layout.MachinedHole.Kind;
 import plycrag.params.KeepOut;
@@ -69,9 +70,9 @@ final class PinHoles {
     double cutter =
         ToolBox.cutter(machine, wall.sheet().thickness()).map(ToolParameters::diameter).orElse(0.0);
     double around = pins.diameter() / 2 + APART;
-    return taken.stream().allMatch(area -> Shapes.distance(place, area) >= around + cutter)
+    return taken.stream().allMatch(area -> Distances.from(place, area) >= around + cutter)
         && machine.keepOuts().stream()
-            .allMatch(other -> Shapes.distance(place, area(other)) >= around);
+            .allMatch(other -> Distances.from(place, area(other)) >= around);
   }
 
   private static Polygon area(KeepOut place) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Point;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Distances;
 import plycrag.geometry.SpatialIndex;
 import plycrag.params.PatternParameters.Kind;
 import plycrag.params.ZoneParameters.Points;
@@ -83,7 +83,7 @@ final class ScrewPoints {
   private Optional<String> pieceAround(Point place) {
     return frame.pieces().stream()
         .filter(
-            piece -> -Shapes.distance(place, piece.core()) >= wall.clearance().screwToSheetEdge())
+            piece -> -Distances.from(place, piece.core()) >= wall.clearance().screwToSheetEdge())
         .map(Piece::mark)
         .findFirst();
   }
@@ -105,7 +105,7 @@ final class ScrewPoints {
     return frame.members().stream()
         .filter(
             member ->
-                -Shapes.distance(place, member.footprint()) >= wall.clearance().screwToMemberEdge())
+                -Distances.from(place, member.footprint()) >= wall.clearance().screwToMemberEdge())
         .map(Member::mark)
         .findFirst();
   }

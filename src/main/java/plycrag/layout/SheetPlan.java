@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Point;
+import plycrag.geometry.Distances;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.MachinedHole.Kind;
 import plycrag.layout.nest.Blank;
@@ -62,7 +63,7 @@ final class SheetPlan {
     for (Piece piece : facet.pieces()) {
       List<Insert> inserts =
           index.near(piece.box(), 0).stream()
-              .filter(insert -> piece.outline().covers(insert.centre()))
+              .filter(insert -> Distances.covers(piece.outline(), insert.centre()))
               .toList();
       pieces.put(
           piece.mark(),

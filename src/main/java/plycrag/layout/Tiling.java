@@ -33,12 +33,12 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
    * openings, then fewest pieces below the least width, then fewest sheets, then most whole ones;
    * of equal ones across before up, and from the lower left before the other corners.
    *
-   * @param first the number of the first piece
+   * <p>Its pieces are numbered from 1.
    */
-  static Tiling of(Facet facet, Wall wall, int first) {
+  static Tiling of(Facet facet, Wall wall) {
     SheetParameters sheet = wall.sheet();
     SeamPlaces places = new SeamPlaces(facet, wall);
-    Tiler tiler = new Tiler(FoldCuts.of(facet, wall), places, wall, first);
+    Tiler tiler = new Tiler(FoldCuts.of(facet, wall), places, wall);
     List<Tiling> tilings = new ArrayList<>();
     for (Lay lay : sheet.lay().map(List::of).orElse(List.of(Lay.values()))) {
       for (Start start : sheet.start().map(List::of).orElse(List.of(Start.values()))) {
@@ -52,6 +52,19 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
                 .thenComparing(one -> one.pieces.size())
                 .thenComparing(one -> -one.whole(sheet)))
         .orElseThrow();
+  }
+
+  /** The same with its pieces numbered from another number. */
+  Tiling numberedFrom(int first) {
+    List<Piece> numbered = new ArrayList<>();
+    for (Piece piece : pieces) {
+      numbered.add(piece.with(mark(first + numbered.size())));
+    }
+    return new Tiling(lay, numbered, seams);
+  }
+
+  private static String mark(int number) {
+    return "P" + number;
   }
 
   private long slivers(SheetParameters sheet) {
@@ -74,16 +87,14 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
     private final Facet facet;
     private final SeamPlaces places;
     private final Wall wall;
-    private final int first;
     private final Polygon front;
     private final Polygon back;
     private final Polygon blank;
 
-    Tiler(FoldCuts cuts, SeamPlaces places, Wall wall, int first) {
+    Tiler(FoldCuts cuts, SeamPlaces places, Wall wall) {
       this.facet = cuts.facet();
       this.places = places;
       this.wall = wall;
-      this.first = first;
       this.front = cuts.front();
       this.back = cuts.back();
       this.blank = cuts.blank();
@@ -99,7 +110,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
       List<Piece> pieces = new ArrayList<>();
       for (Envelope cell : cells) {
         for (Polygon part : Shapes.sharedAreas(blank, Shapes.rectangle(cell))) {
-          piece(part, "P" + (first + pieces.size())).ifPresent(pieces::add);
+          piece(part, mark(pieces.size() + 1)).ifPresent(pieces::add);
         }
       }
       return pieces;

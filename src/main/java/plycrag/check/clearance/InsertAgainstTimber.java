@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Distances;
 import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Insert;
@@ -75,7 +75,7 @@ public final class InsertAgainstTimber implements Rule {
   private static String move(
       Insert insert, Member member, Obstacle obstacle, FacetLayout facet, Report report) {
     if (member.hasSquareSides() && member.isUpOrLevel() && facet.members().contains(member)) {
-      double centre = Shapes.distance(insert.centre(), member.footprint());
+      double centre = Distances.from(insert.centre(), member.footprint());
       double needed = centre + obstacle.measure().shortfall();
       return InsertMove.clearOf(member, insert, needed).words(insert, member, report.tape());
     }

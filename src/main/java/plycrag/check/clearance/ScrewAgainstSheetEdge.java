@@ -1,7 +1,7 @@
 package plycrag.check.clearance;
 
 import plycrag.finding.Measure;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Distances;
 import plycrag.params.ClearanceParameters;
 
 /** A screw's centre keeps its distance from the edge of its piece. */
@@ -19,7 +19,7 @@ public final class ScrewAgainstSheetEdge extends ScrewRule {
 
   @Override
   Measure measure(Grip grip, ClearanceParameters clearance) {
-    double found = -Shapes.distance(grip.screw().centre(), grip.piece().core());
+    double found = -Distances.from(grip.screw().centre(), grip.piece().core());
     return new Measure(found, clearance.screwToSheetEdge());
   }
 

@@ -6,12 +6,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
@@ -24,30 +28,56 @@ import plycrag.params.ClearanceParameters;
 abstract class ScrewRule implements Rule {
   private static final double TOLERANCE = 1e-6;
 
-  /**
-   * A screw and what it joins.
-   *
-   * @param bite how deep it goes into the member, mm
-   */
-  record Grip(Screw screw, Piece piece, Member member, double bite) {
+  /** A screw and what it joins. */
+  record Grip(Screw screw, Piece piece, Bitten bitten) {
+    Member member() {
+      return bitten.member();
+    }
 
     /**
      * How far it lies inside its member from the nearest of its ends or of its other sides, where
      * it enters and where it ends, mm.
      */
     double within(boolean ends) {
+      return bitten.cuts().stream()
+          .mapToDouble(cut -> cut.within(ends, screw.centre()))
+          .min()
+          .orElseThrow();
+    }
+  }
+
+  /**
+   * A member with what a level plane cuts of it where screws enter and where they end.
+   *
+   * @param cuts both of them
+   */
+  record Bitten(Member member, List<Cut> cuts) {
+    static Bitten of(Member member, double bite) {
       Polygon deep = member.section(Math.min(bite, member.depth()));
-      return Math.min(within(ends, member.footprint()), within(ends, deep));
+      return new Bitten(
+          member, Stream.of(member.footprint(), deep).map(area -> Cut.of(area, member)).toList());
+    }
+  }
+
+  /** An area, with those of its edges that are a member's ends and its other ones. */
+  private record Cut(Polygon area, List<LineString> ends, List<LineString> sides) {
+    static Cut of(Polygon area, Member member) {
+      Map<Boolean, List<LineString>> edges =
+          Shapes.outerEdges(area).stream()
+              .collect(
+                  Collectors.partitioningBy(
+                      edge -> Direction.of(edge).isParallel(member.direction())));
+      return new Cut(area, edges.get(false), edges.get(true));
     }
 
-    private double within(boolean ends, Polygon area) {
+    double within(boolean fromEnds, Point place) {
       double nearest =
-          Shapes.outerEdges(area).stream()
-              .filter(edge -> Direction.of(edge).isParallel(member.direction()) != ends)
-              .mapToDouble(edge -> edge.distance(screw.centre()))
-              .min()
-              .orElse(Double.POSITIVE_INFINITY);
-      return area.covers(screw.centre()) ? nearest : -nearest;
+          (fromEnds ? ends : sides)
+              .stream()
+                  .mapToDouble(edge -> Distances.from(place, edge))
+                  .min()
+                  .orElse(Double.POSITIVE_INFINITY);
+      return Distances.covers(area, place) ? nearest : -nearest;
     }
   }
 
@@ -57,10 +87,13 @@ abstract class ScrewRule implements Rule {
     double bite = layout.wall().screws().length() - layout.wall().sheet().thickness();
     for (FacetLayout facet : layout.facets()) {
       Map<String, Piece> pieces = byMark(facet.pieces(), Piece::mark);
-      Map<String, Member> members = byMark(facet.members(), Member::mark);
+      Map<String, Bitten> members =
+          byMark(
+              facet.members().stream().map(member -> Bitten.of(member, bite)).toList(),
+              bitten -> bitten.member().mark());
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       for (Screw screw : facet.screws()) {
-        Grip grip = new Grip(screw, pieces.get(screw.piece()), members.get(screw.member()), bite);
+        Grip grip = new Grip(screw, pieces.get(screw.piece()), members.get(screw.member()));
         finding(grip, layout.wall().clearance(), report).ifPresent(findings::add);
       }
     }

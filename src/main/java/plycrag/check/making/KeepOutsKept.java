@@ -12,6 +12,7 @@ import plycrag.finding.Measure;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
 import plycrag.geometry.Contours;
+import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
@@ -70,7 +71,7 @@ public final class KeepOutsKept implements Rule {
   private List<Finding> holes(LaidSheet sheet, KeepOut place, Polygon area, Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
-      double apart = Shapes.distance(Shapes.point(hole.x(), hole.y()), area) - radius(hole, layout);
+      double apart = Distances.from(Shapes.point(hole.x(), hole.y()), area) - radius(hole, layout);
       if (apart < 0) {
         findings.add(meets(hole, place, apart, layout));
       }
