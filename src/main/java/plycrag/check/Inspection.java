@@ -21,6 +21,7 @@ import plycrag.check.clearance.Setback;
 import plycrag.check.making.CornersClose;
 import plycrag.check.making.Countersinks;
 import plycrag.check.making.CutoutsFit;
+import plycrag.check.making.EndsSawn;
 import plycrag.check.making.HoleTools;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
@@ -72,6 +73,7 @@ public final class Inspection {
           new JointScrewLength(),
           new ScrewSold(),
           new MemberWithinStock(),
+          new EndsSawn(),
           new PlateOnFloor(),
           new HoleTools(),
           new Countersinks(),
