@@ -6,7 +6,6 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Anchor;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
-import plycrag.units.Tape;
 
 /**
  * Crosses by which tiles are laid: each stands at a place that a tape can mark on the sheet, says
@@ -16,7 +15,7 @@ import plycrag.units.Tape;
  * @param places of all crosses, mm on the sheet
  * @param tape that reads them
  */
-record AlignmentCrosses(List<Xy> places, Tape tape) {
+record AlignmentCrosses(List<Xy> places, SheetTape tape) {
   private static final double ARM = 4;
 
   /** From a cross to its reading, mm. */
@@ -46,7 +45,7 @@ record AlignmentCrosses(List<Xy> places, Tape tape) {
    * @param sheet what the tape can mark
    */
   static AlignmentCrosses on(
-      List<TilePlan.Tile> tiles, List<Envelope> taken, Envelope sheet, Tape tape) {
+      List<TilePlan.Tile> tiles, List<Envelope> taken, Envelope sheet, SheetTape tape) {
     List<Xy> places = new ArrayList<>();
     List<Envelope> boxes = new ArrayList<>(taken);
     for (TilePlan.Tile tile : tiles) {
@@ -68,14 +67,14 @@ record AlignmentCrosses(List<Xy> places, Tape tape) {
   }
 
   /** From a corner of a tile up or down its edge. */
-  private static List<Xy> wished(Envelope window, int corner, Tape tape) {
+  private static List<Xy> wished(Envelope window, int corner, SheetTape tape) {
     boolean left = corner % 2 == 0;
     boolean low = corner < 2;
     double x = left ? window.getMinX() + INSET : window.getMaxX() - INSET;
     double y = low ? window.getMinY() + INSET : window.getMaxY() - INSET;
     List<Xy> places = new ArrayList<>();
     for (int step = 0; step < TRIES; step++) {
-      places.add(new Xy(tape.snap(x), tape.snap(y + (low ? STEP : -STEP) * step)));
+      places.add(tape.snap(new Xy(x, y + (low ? STEP : -STEP) * step)));
     }
     return places;
   }
@@ -85,14 +84,9 @@ record AlignmentCrosses(List<Xy> places, Tape tape) {
   }
 
   /** What a cross takes with its words on either side. */
-  private static Envelope box(Xy place, Tape tape) {
-    double half = TextSize.width(words(place, tape), Sketch.SMALL) + 3;
+  private static Envelope box(Xy place, SheetTape tape) {
+    double half = TextSize.width(tape.words(place), Sketch.SMALL) + 3;
     return new Envelope(place.x() - half, place.x() + half, place.y() - ARM, place.y() + ARM + 1);
-  }
-
-  /** The readings of a place, across and up. */
-  static String words(Xy place, Tape tape) {
-    return tape.reading(place.x()) + " / " + tape.reading(place.y());
   }
 
   /**
@@ -118,7 +112,7 @@ record AlignmentCrosses(List<Xy> places, Tape tape) {
     return new Shape.Label(
         Layers.TEXT,
         place.plus(left ? BESIDE : -BESIDE, up),
-        words(place, tape),
+        tape.words(place),
         Sketch.SMALL,
         left ? Anchor.START : Anchor.END,
         0);

@@ -27,13 +27,17 @@ final class Datum {
 
   /** The same at the corner of a sheet from which that is measured. */
   static void outside(Sketch sketch, SheetDatum datum) {
-    Xy corner = new Xy(datum.fromRight() ? datum.width() : 0, datum.fromTop() ? datum.height() : 0);
-    draw(sketch, corner, datum.fromRight() ? -1 : 1, datum.fromTop() ? -1 : 1, -1);
+    draw(sketch, datum, -1);
   }
 
-  /** Draws it inside a view that fills its page and lies to the right of the corner. */
-  static void inside(Sketch sketch, Xy corner) {
-    draw(sketch, corner, 1, 1, 1);
+  /** The same inside a view that fills its page. */
+  static void inside(Sketch sketch, SheetDatum datum) {
+    draw(sketch, datum, 1);
+  }
+
+  private static void draw(Sketch sketch, SheetDatum datum, int inward) {
+    Xy corner = new Xy(datum.fromRight() ? datum.width() : 0, datum.fromTop() ? datum.height() : 0);
+    draw(sketch, corner, datum.fromRight() ? -1 : 1, datum.fromTop() ? -1 : 1, inward);
   }
 
   private static void draw(Sketch sketch, Xy corner, int sign, int up, int inward) {

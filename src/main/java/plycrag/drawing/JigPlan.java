@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import plycrag.geometry.Shapes;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.SheetDatum;
 
 /**
  * What a strip jig must be like to drill a sheet's rows.
@@ -16,9 +17,10 @@ import plycrag.layout.MachinedHole;
  * @param pitch between its holes, mm
  * @param diameter of its holes, mm
  * @param count of its holes
- * @param stops how far a row's first hole can lie from the left edge, ascending, mm
+ * @param stops how far a row's first hole can lie from the edge it is set against, ascending, mm
+ * @param edge that of the sheet it is set against: {@code left edge} or {@code right edge}
  */
-record JigPlan(double pitch, double diameter, int count, List<Double> stops) {
+record JigPlan(double pitch, double diameter, int count, List<Double> stops, String edge) {
   /** Longer strips bend, and few offcuts are longer (a choice, no source), mm. */
   private static final double LONGEST = 1_200;
 
@@ -36,11 +38,11 @@ record JigPlan(double pitch, double diameter, int count, List<Double> stops) {
   }
 
   /** The jig for a sheet, if its rows stand at one pitch. */
-  static Optional<JigPlan> of(LaidSheet sheet) {
+  static Optional<JigPlan> of(LaidSheet sheet, SheetDatum datum) {
     Map<Double, TreeSet<Double>> rows = new TreeMap<>();
     TreeSet<Double> diameters = new TreeSet<>();
     for (MachinedHole hole : sheet.inserts()) {
-      rows.computeIfAbsent(hole.y(), y -> new TreeSet<>()).add(hole.x());
+      rows.computeIfAbsent(hole.y(), y -> new TreeSet<>()).add(datum.across(hole.x()));
       diameters.add(hole.diameter());
     }
     List<TreeSet<Double>> across = List.copyOf(rows.values());
@@ -54,7 +56,8 @@ record JigPlan(double pitch, double diameter, int count, List<Double> stops) {
     int count = Math.min(most, 1 + (int) Math.floor(LONGEST / pitch));
     return count < FEWEST
         ? Optional.empty()
-        : Optional.of(new JigPlan(Shapes.onGrid(pitch), diameters.first(), count, stops));
+        : Optional.of(
+            new JigPlan(Shapes.onGrid(pitch), diameters.first(), count, stops, datum.sideEdge()));
   }
 
   private static boolean isEven(TreeSet<Double> row, double pitch) {
@@ -66,13 +69,19 @@ record JigPlan(double pitch, double diameter, int count, List<Double> stops) {
     return Math.abs(steps - Math.round(steps)) * pitch <= TOLERANCE;
   }
 
+  /** Whether the strip lies the other way round than it is drawn. */
+  boolean isTurned() {
+    return edge.startsWith("right");
+  }
+
   /** One jig in place of two, if both have the same holes and few stops together. */
   Optional<JigPlan> with(JigPlan other) {
     TreeSet<Double> both = new TreeSet<>(stops);
     both.addAll(other.stops);
-    boolean alike = pitch == other.pitch && diameter == other.diameter;
+    boolean alike = pitch == other.pitch && diameter == other.diameter && edge.equals(other.edge);
     return alike && both.size() <= MOST_STOPS
-        ? Optional.of(new JigPlan(pitch, diameter, Math.max(count, other.count), List.copyOf(both)))
+        ? Optional.of(
+            new JigPlan(pitch, diameter, Math.max(count, other.count), List.copyOf(both), edge))
         : Optional.empty();
   }
 

@@ -15,6 +15,7 @@ import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 import plycrag.layout.MachinedHole.Kind;
+import plycrag.layout.SheetDatum;
 import plycrag.layout.WorkedFace;
 
 /**
@@ -62,7 +63,7 @@ public final class SheetTemplate {
       }
     }
     Engraving.draw(checked, face.marks(), sketch);
-    Datum.inside(sketch, new Xy(0, 0));
+    Datum.inside(sketch, SheetDatum.of(checked.layout(), sheet));
     drawWords();
     return sketch.drawing(
         checked.layout().wall().name() + ": sheet " + sheet.mark() + ", true size",

@@ -12,7 +12,6 @@ import plycrag.document.Print;
 import plycrag.document.Xy;
 import plycrag.layout.MachinedHole;
 import plycrag.params.OutputParameters.TemplatePaper;
-import plycrag.units.Tape;
 
 /**
  * A sheet's holes at true size, to drill through paper: on tiles for a printer, with a page that
@@ -29,13 +28,13 @@ public final class SheetTiles {
 
   private final CheckedLayout checked;
   private final TemplateSheet sheet;
-  private final Tape tape;
+  private final SheetTape tape;
 
   /** The template of sheets that are drilled alike. */
   SheetTiles(CheckedLayout checked, TemplateSheet sheet) {
     this.checked = checked;
     this.sheet = sheet;
-    this.tape = checked.layout().wall().tape();
+    this.tape = new SheetTape(sheet.datum(), checked.layout().wall().tape());
   }
 
   /** The whole sheet, its holes with their readings, and bars to measure the print by. */
@@ -59,13 +58,15 @@ public final class SheetTiles {
   private List<String> words() {
     List<String> words = new ArrayList<>();
     words.add(title() + ". FRONT face up.");
-    words.add(
-        "Beside each hole, across / up: readings from the filled corner, in "
-            + tape.unit().plural()
-            + ".");
+    words.add("Beside each hole, across / up: readings from the filled corner, in " + unit() + ".");
+    words.addAll(sheet.asBought());
     words.addAll(PrintBars.WORDS);
     words.add(TitleLines.BOULDERING);
     return words;
+  }
+
+  private String unit() {
+    return tape.tape().unit().plural();
   }
 
   private String title() {
@@ -81,7 +82,7 @@ public final class SheetTiles {
     for (MachinedHole hole : holes) {
       Xy centre = new Xy(hole.x(), hole.y());
       sketch.hole(centre, hole.diameter());
-      String words = AlignmentCrosses.words(centre, tape);
+      String words = tape.words(centre);
       double beside = hole.diameter() / 2 + 1;
       boolean fits = hole.x() + beside + TextSize.width(words, Sketch.SMALL) < end;
       sketch.label(
@@ -97,7 +98,7 @@ public final class SheetTiles {
   private Envelope box(MachinedHole hole) {
     double half = hole.diameter() / 2 + 1;
     Xy centre = new Xy(hole.x(), hole.y());
-    double words = TextSize.width(AlignmentCrosses.words(centre, tape), Sketch.SMALL);
+    double words = TextSize.width(tape.words(centre), Sketch.SMALL);
     return new Envelope(
         hole.x() - half - words, hole.x() + half + words, hole.y() - half, hole.y() + half + 3);
   }
@@ -164,7 +165,7 @@ public final class SheetTiles {
         List.of(
             title() + ". Tile " + tile.name() + ", " + count + ". FRONT face up.",
             "Lay each cross on a mark at its readings, across / up from the filled corner, in "
-                + tape.unit().plural()
+                + unit()
                 + ".",
             "Where tiles lap, their crosses lie on each other; measured marks go before taped"
                 + " edges.",

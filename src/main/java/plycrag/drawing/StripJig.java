@@ -13,7 +13,7 @@ import plycrag.units.Tape;
 
 /**
  * A drilling guide from an offcut of the sheet: a strip with holes at the rows' pitch, cleats that
- * stop it at the sheet's left edge, seen from above and from the side, and how to use it.
+ * stop it at an edge of the sheet, seen from above and from the side, and how to use it.
  */
 final class StripJig {
   /** About half of the strip's breadth, mm. */
@@ -82,7 +82,11 @@ final class StripJig {
     steps.add("3. " + cleats());
     steps.add("4. Drill one trial hole in scrap, and fit a real insert in it, before any sheet.");
     steps.add("5. Strike every row on the sheet (marking out). Set the notches to the line.");
-    steps.add("6. Push the cleat against the sheet's left edge, clamp; put a backing board below.");
+    steps.add(
+        "6. Push the cleat against the sheet's "
+            + plan.edge()
+            + (plan.isTurned() ? ", the strip turned end for end" : "")
+            + ", clamp; put a backing board below.");
     steps.add(
         "7. Drill through with the "
             + hole

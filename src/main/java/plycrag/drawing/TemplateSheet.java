@@ -2,29 +2,33 @@ package plycrag.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
+import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.SheetDatum;
 
 /**
  * Sheets that are drilled alike: one template serves them all.
  *
  * @param sheets of one size, one outline and the same holes; at least one
+ * @param datum the edges from which all of them are measured
  */
-record TemplateSheet(List<LaidSheet> sheets) {
+record TemplateSheet(List<LaidSheet> sheets, SheetDatum datum) {
   TemplateSheet {
     sheets = List.copyOf(sheets);
   }
 
   /** What makes two sheets alike. */
-  private record Look(double width, double height, List<SheetOutline> outlines, List<Bore> bores) {
-    static Look of(LaidSheet sheet) {
+  private record Look(SheetDatum datum, List<SheetOutline> outlines, List<Bore> bores) {
+    static Look of(Layout layout, LaidSheet sheet) {
       List<SheetOutline> outlines = sheet.pieces().stream().map(SheetOutline::of).toList();
       List<Bore> bores = sheet.inserts().stream().map(Bore::of).toList();
-      return new Look(sheet.stock().width(), sheet.stock().height(), outlines, bores);
+      return new Look(SheetDatum.of(layout, sheet), outlines, bores);
     }
   }
 
@@ -36,12 +40,12 @@ record TemplateSheet(List<LaidSheet> sheets) {
   }
 
   /** Sheets with inserts, those that are alike together, in the order of their marks. */
-  static List<TemplateSheet> of(List<LaidSheet> sheets) {
+  static List<TemplateSheet> of(Layout layout) {
     List<Look> looks = new ArrayList<>();
     List<List<LaidSheet>> alike = new ArrayList<>();
-    for (LaidSheet sheet : sheets) {
+    for (LaidSheet sheet : layout.sheets()) {
       if (!sheet.inserts().isEmpty()) {
-        Look look = Look.of(sheet);
+        Look look = Look.of(layout, sheet);
         if (!looks.contains(look)) {
           looks.add(look);
           alike.add(new ArrayList<>());
@@ -49,7 +53,9 @@ record TemplateSheet(List<LaidSheet> sheets) {
         alike.get(looks.indexOf(look)).add(sheet);
       }
     }
-    return alike.stream().map(TemplateSheet::new).toList();
+    return IntStream.range(0, looks.size())
+        .mapToObj(at -> new TemplateSheet(alike.get(at), looks.get(at).datum()))
+        .toList();
   }
 
   /** One of them. */
@@ -59,6 +65,11 @@ record TemplateSheet(List<LaidSheet> sheets) {
 
   /** Its marks: {@code sheet S1}, {@code sheets S1, S3}. */
   String words() {
+    return words(sheets);
+  }
+
+  /** The marks of sheets. */
+  static String words(List<LaidSheet> sheets) {
     String marks = String.join(", ", sheets.stream().map(LaidSheet::mark).toList());
     return (sheets.size() == 1 ? "sheet " : "sheets ") + marks;
   }
@@ -73,6 +84,16 @@ record TemplateSheet(List<LaidSheet> sheets) {
       FreeSpot.addEdges(laid.placement().of(laid.piece().outline()), edges);
     }
     return edges;
+  }
+
+  /** Where a sheet as bought is measured from, if not from its lower left corner. */
+  List<String> asBought() {
+    return datum.isOdd()
+        ? List.of(
+            "As bought: the filled corner is the sheet's "
+                + datum.corner()
+                + ", where it meets a seam.")
+        : List.of();
   }
 
   /** What its file is called. */
@@ -98,6 +119,6 @@ record TemplateSheet(List<LaidSheet> sheets) {
       outline.drawCut(sketch, Layers.OUTLINE);
       outline.drawFront(sketch);
     }
-    Datum.inside(sketch, new Xy(0, 0));
+    Datum.inside(sketch, datum);
   }
 }

@@ -43,10 +43,10 @@ public final class Templates {
   private List<Template> all() {
     List<Template> templates = new ArrayList<>();
     List<Jig> jigs = new ArrayList<>();
-    for (TemplateSheet sheet : TemplateSheet.of(checked.layout().sheets())) {
+    for (TemplateSheet sheet : TemplateSheet.of(checked.layout())) {
       Optional<JigPlan> plan =
           output.templates() == OutputParameters.Templates.AUTO
-              ? JigPlan.of(sheet.first())
+              ? JigPlan.of(sheet.first(), sheet.datum())
               : Optional.empty();
       plan.ifPresentOrElse(
           one -> join(new Jig(one, sheet.sheets()), jigs), () -> templates.add(tiled(sheet)));
@@ -77,7 +77,7 @@ public final class Templates {
   private Template drawn(Jig jig) {
     List<LaidSheet> ordered =
         checked.layout().sheets().stream().filter(jig.sheets()::contains).toList();
-    String words = new TemplateSheet(ordered).words();
+    String words = TemplateSheet.words(ordered);
     String name = "jig-" + ordered.get(0).mark().toLowerCase(Locale.ROOT);
     Drawing drawing = StripJig.of(checked, jig.plan(), words);
     DrawingSet.View view = new DrawingSet.View(name, "Jig", drawing);

@@ -135,6 +135,7 @@ record TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> t
     lines.addAll(PrintBars.WORDS);
     lines.add(
         "Mark the crosses on the sheet: across / up from the filled corner, in " + unit + ".");
+    lines.addAll(sheet.asBought());
     lines.add("Lay each tile with its crosses on the marks and tape it down.");
     lines.add("Where tiles lap, their crosses lie on each other; paper that creeps shows there.");
     lines.add("Prick every centre through the paper, then take the paper off and drill.");

@@ -16,7 +16,9 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Print;
 import plycrag.document.Shape;
+import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.SheetDatum;
 import plycrag.params.OutputParameters;
 import plycrag.params.OutputParameters.DxfVersion;
 import plycrag.params.OutputParameters.Paper;
@@ -76,9 +78,42 @@ class TemplatesTest {
   /** An offset grid of 8 in starts its rows at two places, 4 in apart. */
   @Test
   void theJigOfAnOffsetGridHasTwoStops() {
-    JigPlan plan = JigPlan.of(OFFSET.layout().sheets().get(0)).orElseThrow();
+    LaidSheet sheet = OFFSET.layout().sheets().get(0);
+    JigPlan plan = JigPlan.of(sheet, SheetDatum.of(OFFSET.layout(), sheet)).orElseThrow();
     assertThat(plan.pitch()).isEqualTo(203.2);
     assertThat(plan.stops()).containsExactly(101.6, 203.2);
+  }
+
+  /**
+   * By hand: the lower left of four sheets as bought meets seams on its right and above. A hole at
+   * (680, 100) is 2440 - 680 = 1760 mm from its right edge and 1220 - 100 = 1120 from its upper
+   * one.
+   */
+  @Test
+  void sheetsAsBoughtAreReadFromTheirSeams() {
+    CheckedLayout four =
+        Walls.judged(
+            """
+            [[facet]]
+            width = 4882
+            length = 2442
+            [sheet]
+            lay = "across"
+            edges = "as-bought"
+            [inserts]
+            pattern = "lines"
+            columns = [200, 440, 680]
+            rows = [100]
+            when-blocked = "report"
+            """);
+    OutputParameters paper = output(TemplatePaper.A4, OutputParameters.Templates.SHEETS);
+    assertThat(words(Templates.of(four, paper).get(0).drawing()))
+        .contains("1760 / 1120", "2000 / 1120", "2240 / 1120")
+        .anyMatch(line -> line.contains("the sheet's upper right, where it meets a seam"));
+    OutputParameters auto = output(TemplatePaper.A4, OutputParameters.Templates.AUTO);
+    assertThat(words(Templates.of(four, auto).get(0).drawing()))
+        .anyMatch(line -> line.contains("its right edge 1760 mm left of the first hole"))
+        .anyMatch(line -> line.contains("the sheet's right edge, the strip turned end for end"));
   }
 
   @Test
