@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -326,19 +327,26 @@ public final class Shapes {
     return ofKind(a, OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, GRID));
   }
 
-  /** What is left of an area without others, taken from it one by one. */
+  /** What is left of an area without others, taken one by one from what they touch of it. */
   public static Geometry without(Geometry area, List<Polygon> others) {
     Optional<List<Polygon>> simple = Rectangles.without(area, others);
     if (simple.isPresent()) {
       return whole(simple.get());
     }
-    Geometry rest = area;
+    List<Polygon> rest = parts(area);
     for (Polygon other : others) {
-      if (rest.getEnvelopeInternal().intersection(other.getEnvelopeInternal()).getArea() > 0) {
-        rest = without(rest, other);
-      }
+      rest = rest.stream().flatMap(part -> without(part, other)).toList();
     }
-    return rest;
+    return whole(rest);
+  }
+
+  private static Stream<Polygon> without(Polygon part, Polygon other) {
+    if (part.getEnvelopeInternal().intersection(other.getEnvelopeInternal()).getArea() <= 0) {
+      return Stream.of(part);
+    }
+    return Rectangles.without(part, List.of(other))
+        .orElseGet(() -> parts(without((Geometry) part, (Geometry) other)))
+        .stream();
   }
 
   /** All of them together; an empty geometry for none. */

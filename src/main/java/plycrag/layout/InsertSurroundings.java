@@ -94,7 +94,10 @@ public final class InsertSurroundings {
 
   /** That the hole lies across an edge or outside every piece, measured from its rim. */
   public Optional<Obstacle> outside(Point place) {
-    Optional<Core> piece = pieceAt(place);
+    return outside(place, pieceAt(place));
+  }
+
+  private Optional<Obstacle> outside(Point place, Optional<Core> piece) {
     double inside = piece.isEmpty() ? 0 : -Distances.from(place, piece.get().area());
     Measure measure = new Measure(inside - insert.hole() / 2, 0);
     return obstacle(Kind.OUTSIDE, piece.map(Core::mark).orElse(""), measure);
@@ -103,7 +106,7 @@ public final class InsertSurroundings {
   /** The edge of the piece around it, if too near to the flange but clear of the hole. */
   public Optional<Obstacle> edge(Point place) {
     Optional<Core> piece = pieceAt(place);
-    if (piece.isEmpty() || outside(place).isPresent()) {
+    if (piece.isEmpty() || outside(place, piece).isPresent()) {
       return Optional.empty();
     }
     double found = -Distances.from(place, piece.get().area()) - flange();
