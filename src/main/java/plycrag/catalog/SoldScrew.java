@@ -20,7 +20,9 @@ public record SoldScrew(
     /** A sheet to timber. */
     SHEET,
     /** One member to another. */
-    MEMBER
+    MEMBER,
+    /** A bracket, a strap or a hinge to timber. */
+    BRACKET
   }
 
   boolean isThick(double wanted) {

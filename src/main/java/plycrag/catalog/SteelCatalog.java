@@ -1,0 +1,51 @@
+package plycrag.catalog;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.csv.CSVRecord;
+import plycrag.catalog.FlatSteel.Shape;
+
+/** The brackets, straps and hinges that are sold. */
+public final class SteelCatalog {
+  private static final List<FlatSteel> ROWS =
+      CatalogFile.rows("steel.csv").stream().map(SteelCatalog::steel).toList();
+
+  private SteelCatalog() {}
+
+  /** All rows, in the order of the table. */
+  public static List<FlatSteel> all() {
+    return ROWS;
+  }
+
+  /** Those of a shape, with the thickest screws first and of these the smallest first. */
+  public static List<FlatSteel> of(Shape shape) {
+    return ROWS.stream()
+        .filter(steel -> steel.shape() == shape)
+        .sorted(
+            Comparator.comparingDouble(FlatSteel::screw)
+                .reversed()
+                .thenComparingDouble(steel -> steel.leg() * steel.width()))
+        .toList();
+  }
+
+  private static FlatSteel steel(CSVRecord row) {
+    return new FlatSteel(
+        Shape.valueOf(row.get("shape").toUpperCase(Locale.ROOT)),
+        number(row, "leg_mm"),
+        number(row, "width_mm"),
+        number(row, "thickness_mm"),
+        Integer.parseInt(row.get("holes")),
+        Integer.parseInt(row.get("lines")),
+        number(row, "first_mm"),
+        number(row, "pitch_mm"),
+        number(row, "gauge_mm"),
+        number(row, "screw_mm"),
+        number(row, "inch_screw_mm"),
+        row.get("source"));
+  }
+
+  private static double number(CSVRecord row, String column) {
+    return Double.parseDouble(row.get(column));
+  }
+}
