@@ -44,6 +44,7 @@ class HouseTest {
     rooms.put("layout.nest.guillotine", List.of("units", "geometry"));
     rooms.put("layout.setout", List.of("units", "geometry"));
     rooms.put("layout.support", List.of("units", "geometry"));
+    rooms.put("layout.fixing", List.of("units", "geometry", "catalog"));
     rooms.put("layout.scatter", List.of("units", "geometry"));
     rooms.put(
         "layout",
@@ -54,7 +55,8 @@ class HouseTest {
             "layout.nest",
             "layout.setout",
             "layout.scatter",
-            "layout.support"));
+            "layout.support",
+            "layout.fixing"));
     rooms.put("check.rule", with(rooms, "layout", "layout"));
     rooms.put("check.clearance", with(rooms, "check.rule", "check.rule"));
     rooms.put("check.making", with(rooms, "check.rule", "check.rule"));

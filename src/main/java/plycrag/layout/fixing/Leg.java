@@ -1,0 +1,79 @@
+package plycrag.layout.fixing;
+
+import java.util.List;
+import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Place;
+
+/**
+ * Where one leg of a bracket or a strap may lie: on a side of one member, from the line where it is
+ * bent, or where two members meet, outward.
+ *
+ * @param body the member
+ * @param face its side
+ * @param origin a place on that line
+ * @param along the way of the leg, of length one
+ * @param across the way of the line, of length one
+ * @param others the timber around, neither of the two that are joined
+ */
+record Leg(
+    TimberBody body,
+    TimberFace face,
+    Place origin,
+    Place along,
+    Place across,
+    List<TimberBody> others) {
+  /** A bend may stay this far off the timber, as where packing lies between, mm. */
+  private static final double GAP = 5;
+
+  /** Nearer to the face than this nothing lies in a leg's way, mm. */
+  private static final double TOUCH = 0.5;
+
+  /** A leg with the heads of its screws is less thick than this, mm. */
+  private static final double THICK = 6;
+
+  private static final double TINY = 1e-6;
+
+  FlatFace flat() {
+    return face.flat(origin, along, across);
+  }
+
+  /** Where along the line the face reaches so far out, as low and high; empty if nowhere. */
+  List<Double> breadth(double out) {
+    FlatFace line =
+        flat().where(spot -> spot.along() - out + TINY).where(spot -> out - spot.along() + TINY);
+    return line.corners().isEmpty()
+        ? List.of()
+        : List.of(line.least(Spot::across), line.most(Spot::across));
+  }
+
+  /** How long a leg may be that covers a stretch of the line, mm; 0 if the face begins later. */
+  double room(double low, double high) {
+    double room = Math.min(reach(low + TINY), reach(high - TINY));
+    for (TimberBody other : others) {
+      room = Math.min(room, clear(other, low, high));
+    }
+    return Math.max(0, room);
+  }
+
+  private double reach(double at) {
+    FlatFace line = flat().onLine(at);
+    boolean begins = !line.corners().isEmpty() && line.least(Spot::along) <= GAP;
+    return begins ? line.most(Spot::along) : 0;
+  }
+
+  /** How long a leg may be that another member does not meet, mm. */
+  private double clear(TimberBody other, double low, double high) {
+    Span height = new Span(TOUCH, THICK);
+    return new Window(origin, along, across, face.outward(), new Span(low, high), height)
+        .met(other.solid())
+        .filter(met -> met.high() > TOUCH)
+        .map(Span::low)
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** How much timber a screw at a place on the face finds, mm. */
+  double timber(Spot spot) {
+    Place place = origin.plus(along.times(spot.along())).plus(across.times(spot.across()));
+    return body.through(place, face.outward().times(-1));
+  }
+}

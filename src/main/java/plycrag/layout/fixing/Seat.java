@@ -1,0 +1,135 @@
+package plycrag.layout.fixing;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.geometry.Place;
+import plycrag.geometry.Trig;
+
+/**
+ * Two sides of two members that a piece of steel may join, and the stretch of the line between its
+ * legs on which it may lie.
+ *
+ * @param one on the first member
+ * @param other on the second
+ * @param low where the stretch begins along the line, mm
+ * @param high where it ends, mm
+ */
+record Seat(Leg one, Leg other, double low, double high) {
+  /** Planes that meet at less than about 12° make no corner, as the sine of it. */
+  private static final double FLAT = 0.2;
+
+  /** A bend that runs more than this with the grain of a member is none at its end. */
+  private static final double WITH_GRAIN = 0.9;
+
+  /** How far out the breadth of a face is measured, mm. */
+  private static final double OUT = 30;
+
+  /** Faces nearer than this lie in one plane, mm. */
+  private static final double FLUSH = 1;
+
+  /** The corners in which an angle bracket may sit where a member ends on another. */
+  static List<Seat> corners(TimberBody first, TimberBody second, List<TimberBody> others) {
+    List<Seat> seats = new ArrayList<>();
+    for (TimberFace one : first.sides()) {
+      for (TimberFace other : second.sides()) {
+        Place bend = one.outward().cross(other.outward());
+        if (bend.length() > FLAT && Math.abs(bend.unit().dot(first.way())) < WITH_GRAIN) {
+          Place line = bend.unit();
+          Place origin = meeting(one, other);
+          Place along = toward(line.cross(one.outward()), other.outward());
+          Place beside = toward(line.cross(other.outward()), one.outward());
+          add(
+              seats,
+              new Leg(first, one, origin, along, line, others),
+              new Leg(second, other, origin, beside, line, others));
+        }
+      }
+    }
+    return seats;
+  }
+
+  /** The flush sides over which a strap may lie where two members meet end to end. */
+  static List<Seat> flush(TimberBody first, TimberBody second, List<TimberBody> others) {
+    List<Seat> seats = new ArrayList<>();
+    for (TimberFace one : first.sides()) {
+      for (TimberFace other : second.sides()) {
+        if (one.outward().dot(other.outward()) > 1 - FLAT / 10
+            && Math.abs(one.distance() - other.distance()) < FLUSH) {
+          Place line = one.outward().cross(first.way()).unit();
+          Place way = toward(first.way(), middle(second).minus(middle(first)));
+          double end = one.corners().stream().mapToDouble(way::dot).max().orElseThrow();
+          Place origin = way.times(end).plus(one.outward().times(one.distance()));
+          add(
+              seats,
+              new Leg(first, one, origin, way.times(-1), line, others),
+              new Leg(second, other, origin, way, line, others));
+        }
+      }
+    }
+    return seats;
+  }
+
+  private static Place middle(TimberBody body) {
+    List<Place> corners = body.corners();
+    Place sum = new Place(0, 0, 0);
+    for (Place corner : corners) {
+      sum = sum.plus(corner);
+    }
+    return sum.times(1.0 / corners.size());
+  }
+
+  private static Place toward(Place way, Place target) {
+    return way.dot(target) < 0 ? way.unit().times(-1) : way.unit();
+  }
+
+  /** A place on both planes. */
+  private static Place meeting(TimberFace one, TimberFace other) {
+    double both = one.outward().dot(other.outward());
+    double square = 1 - both * both;
+    double first = (one.distance() - both * other.distance()) / square;
+    double second = (other.distance() - both * one.distance()) / square;
+    return one.outward().times(first).plus(other.outward().times(second));
+  }
+
+  private static void add(List<Seat> seats, Leg one, Leg other) {
+    List<Double> breadths = new ArrayList<>();
+    for (Leg leg : List.of(one, other)) {
+      for (double out : List.of(FLUSH * 2, OUT)) {
+        List<Double> breadth = leg.breadth(out);
+        if (breadth.isEmpty()) {
+          return;
+        }
+        breadths.addAll(breadth);
+      }
+    }
+    double low = Double.NEGATIVE_INFINITY;
+    double high = Double.POSITIVE_INFINITY;
+    for (int at = 0; at < breadths.size(); at += 2) {
+      low = Math.max(low, breadths.get(at));
+      high = Math.min(high, breadths.get(at + 1));
+    }
+    if (high - low > FLUSH) {
+      seats.add(new Seat(one, other, low, high));
+    }
+  }
+
+  double breadth() {
+    return high - low;
+  }
+
+  double middle() {
+    return (low + high) / 2;
+  }
+
+  /** The angle between the legs, degrees; 180 for a strap that lies flat. */
+  double angle() {
+    return Trig.angle(one.along().cross(other.along()).length(), one.along().dot(other.along()));
+  }
+
+  /** How long both legs may be that are so wide, mm. */
+  double room(double width) {
+    double half = width / 2;
+    return Math.min(
+        one.room(middle() - half, middle() + half), other.room(middle() - half, middle() + half));
+  }
+}

@@ -1,0 +1,226 @@
+package plycrag.layout.fixing;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import plycrag.catalog.FlatSteel;
+import plycrag.catalog.FlatSteel.Shape;
+import plycrag.catalog.ScrewCatalog;
+import plycrag.catalog.SoldScrew;
+import plycrag.catalog.SoldScrew.Use;
+import plycrag.catalog.SteelCatalog;
+
+/**
+ * Chooses a bracket or a strap for two faces.
+ *
+ * <p>Its screws keep the distances of predrilled timber (EN 1995-1-1:2004 Table 8.2; between each
+ * other those of steel on timber, 8.3.1.4). A bracket hands on what people make on the face, which
+ * lies across the grain of both members; a strap holds two lengths end to end, along the grain. The
+ * thickest screws for which there is a piece are chosen, and of the pieces the smallest.
+ *
+ * @param shape what is wanted
+ * @param screws in both legs together
+ * @param inches whether screws have numbers
+ * @param deep how deep a screw must go in, in diameters
+ * @param farSide what must remain before the far side, mm
+ */
+public record SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
+  private static final double TOLERANCE = 1e-6;
+
+  /** The angle of a bracket as it is sold, and how far off it goes without bending, degrees. */
+  private static final double SQUARE = 90;
+
+  /** Steel thicker than this is not bent on site, mm (common practice, no source). */
+  private static final double BENDABLE = 2;
+
+  private static final double OFF_SQUARE = 2;
+
+  /**
+   * Between these a bracket may be bent: where it is closed further no driver comes between its
+   * legs, and opened further it holds little (common practice, no source), degrees.
+   */
+  private static final double CLOSED = 60;
+
+  private static final double OPEN = 150;
+
+  /** Screws for brackets are no thinner, mm. */
+  public static final double THINNEST = 3;
+
+  private static final double STEP = 0.1;
+  private static final double LONGEST = 200;
+
+  /** Where a member ends on another. */
+  public SteelChoice onCorner(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(Seat.corners(first, second, others));
+  }
+
+  /** Where two members meet end to end. */
+  public SteelChoice onFlush(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(Seat.flush(first, second, others));
+  }
+
+  /**
+   * Where it is not known on which faces it lies: by the breadth of the timber alone.
+   *
+   * @param breadth mm
+   * @param timber that the screws find, mm
+   * @param between the steel and the timber, mm
+   */
+  public SteelChoice onBreadth(double breadth, double timber, double between) {
+    Optional<SteelFit> fit =
+        SteelCatalog.of(shape).stream()
+            .filter(
+                steel ->
+                    shape == Shape.HINGE
+                        ? steel.leg() <= breadth + TOLERANCE
+                        : isEnough(steel) && steel.width() <= breadth + TOLERANCE)
+            .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
+            .findFirst();
+    return new SteelChoice(fit, Optional.empty());
+  }
+
+  private SteelChoice choose(List<Seat> all) {
+    List<Seat> seats =
+        all.stream()
+            .filter(seat -> shape != Shape.ANGLE || isBent(seat, CLOSED, OPEN))
+            .sorted(Comparator.comparingDouble(seat -> Math.abs(seat.angle() - SQUARE)))
+            .toList();
+    Optional<SteelFit> fit =
+        SteelCatalog.of(shape).stream()
+            .filter(this::isEnough)
+            .flatMap(steel -> seats.stream().flatMap(seat -> fit(steel, seat).stream()))
+            .findFirst();
+    Optional<SteelChoice.Room> room =
+        fit.isPresent()
+            ? Optional.empty()
+            : seats.stream()
+                .map(this::room)
+                .max(Comparator.comparingDouble(one -> Math.min(one.leg(), 10 * one.diameter())));
+    return new SteelChoice(fit, room);
+  }
+
+  private static boolean isBent(Seat seat, double least, double most) {
+    return seat.angle() >= least && seat.angle() <= most;
+  }
+
+  private boolean isEnough(FlatSteel steel) {
+    return steel.holes() >= inLeg();
+  }
+
+  private int inLeg() {
+    return (screws + 1) / 2;
+  }
+
+  private Optional<SteelFit> fit(FlatSteel steel, Seat seat) {
+    boolean asSold = shape != Shape.ANGLE || isBent(seat, SQUARE - OFF_SQUARE, SQUARE + OFF_SQUARE);
+    boolean fits =
+        (asSold || steel.thickness() <= BENDABLE + TOLERANCE)
+            && steel.width() <= seat.breadth() + TOLERANCE
+            && steel.leg() <= seat.room(steel.width()) + TOLERANCE
+            && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat));
+    double timber =
+        fits
+            ? Stream.of(seat.one(), seat.other())
+                .flatMap(leg -> holes(steel, seat).map(leg::timber))
+                .min(Comparator.naturalOrder())
+                .orElse(0.0)
+            : 0;
+    return fits ? fit(steel, timber, 0, angle(seat, asSold)) : Optional.empty();
+  }
+
+  /** To a tenth of a degree. */
+  private double angle(Seat seat, boolean asSold) {
+    return asSold && shape == Shape.ANGLE ? SQUARE : Math.round(seat.angle() * 10) / 10.0;
+  }
+
+  private double diameter(FlatSteel steel) {
+    return inches ? steel.inchScrew() : steel.screw();
+  }
+
+  private Optional<SteelFit> fit(FlatSteel steel, double timber, double between, double angle) {
+    double diameter = diameter(steel);
+    double outside = steel.thickness() + between;
+    return ScrewCatalog.shortest(
+            Use.BRACKET, diameter, outside + deep * diameter, outside + timber - farSide)
+        .map(SoldScrew::length)
+        .map(length -> new SteelFit(steel, angle, taken(steel), diameter, length));
+  }
+
+  /** Every hole of a hinge takes one. */
+  private int taken(FlatSteel steel) {
+    return shape == Shape.HINGE ? 2 * steel.holes() : screws;
+  }
+
+  /** The outermost holes of a leg. */
+  private Stream<Spot> holes(FlatSteel steel, Seat seat) {
+    double half = steel.gauge() / 2;
+    return Stream.of(steel.first(), steel.last(inLeg()))
+        .flatMap(
+            along ->
+                Stream.of(
+                    new Spot(along, seat.middle() - half), new Spot(along, seat.middle() + half)));
+  }
+
+  private double sine() {
+    return shape == Shape.ANGLE ? 1 : 0;
+  }
+
+  private double cosine() {
+    return 1 - sine();
+  }
+
+  private boolean holds(FlatSteel steel, Leg leg, Seat seat) {
+    ScrewDistances distances = new ScrewDistances(diameter(steel), true);
+    FlatFace face = leg.flat();
+    double side = distances.loadedEdge(sine());
+    double end = distances.loadedEnd(cosine());
+    return holes(steel, seat).allMatch(hole -> face.slack(hole, side, end) > -TOLERANCE)
+        && areApart(steel, face, distances);
+  }
+
+  private boolean areApart(FlatSteel steel, FlatFace face, ScrewDistances distances) {
+    double along = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine());
+    double across = ScrewDistances.STEEL_ON_TIMBER * distances.acrossGrain(sine());
+    boolean withGrain = Math.abs(face.grain().along()) > Math.abs(face.grain().across());
+    double pitch = withGrain ? along : across;
+    double gauge = withGrain ? across : along;
+    boolean oneRow = inLeg() <= steel.lines();
+    return (oneRow || steel.pitch() >= pitch - TOLERANCE)
+        && (steel.lines() == 1 || steel.gauge() >= gauge - TOLERANCE);
+  }
+
+  /** What would fit where nothing of the catalogue does: one line of the thickest screws. */
+  private SteelChoice.Room room(Seat seat) {
+    double leg = Math.min(LONGEST, seat.room(Math.min(seat.breadth(), 20)));
+    double diameter =
+        IntStream.iterate(
+                (int) Math.round(5 / STEP),
+                tenths -> tenths * STEP >= THINNEST - TOLERANCE,
+                tenths -> tenths - 1)
+            .mapToDouble(tenths -> tenths * STEP)
+            .filter(one -> isThinEnough(one, seat))
+            .findFirst()
+            .orElse(0);
+    ScrewDistances distances = new ScrewDistances(diameter, true);
+    double first = distances.loadedEnd(cosine());
+    double pitch = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine());
+    double rest = leg - first - 2 * diameter;
+    int count =
+        diameter > 0 && rest >= 0 ? 2 * (1 + (int) Math.floor(rest / pitch + TOLERANCE)) : 0;
+    return new SteelChoice.Room(seat.breadth(), leg, diameter, first, count);
+  }
+
+  private boolean isThinEnough(double diameter, Seat seat) {
+    ScrewDistances distances = new ScrewDistances(diameter, true);
+    double side = distances.loadedEdge(sine());
+    double end = distances.loadedEnd(cosine());
+    Spot hole = new Spot(end, seat.middle());
+    return Stream.of(seat.one(), seat.other())
+        .allMatch(
+            leg ->
+                leg.flat().slack(hole, side, end) > -TOLERANCE
+                    && leg.timber(hole) - farSide >= deep * diameter - TOLERANCE);
+  }
+}

@@ -1,0 +1,58 @@
+package plycrag.layout.fixing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Place;
+import plycrag.geometry.Solid;
+
+/**
+ * A straight box without end along one way, beside a face of timber.
+ *
+ * @param origin from which all is measured
+ * @param along the way without end, of length one
+ * @param across the way of its breadth, of length one
+ * @param outward square to the face, of length one
+ * @param breadth where it begins and ends across
+ * @param height where it begins and ends outward
+ */
+record Window(Place origin, Place along, Place across, Place outward, Span breadth, Span height) {
+  private static final double TINY = 1e-6;
+
+  /** The part of its length in which a body reaches into it; empty if it does not. */
+  Optional<Span> met(Solid body) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (List<Place> face : body.faces().toList()) {
+      List<Place> part = face.stream().map(corner -> corner.minus(origin)).toList();
+      part = where(part, place -> place.dot(across) - breadth.low() - TINY);
+      part = where(part, place -> breadth.high() - place.dot(across) - TINY);
+      part = where(part, place -> place.dot(outward) - height.low());
+      part = where(part, place -> height.high() - place.dot(outward));
+      for (Place place : part) {
+        low = Math.min(low, place.dot(along));
+        high = Math.max(high, place.dot(along));
+      }
+    }
+    return low <= high ? Optional.of(new Span(low, high)) : Optional.empty();
+  }
+
+  private static List<Place> where(List<Place> corners, ToDoubleFunction<Place> function) {
+    List<Place> kept = new ArrayList<>();
+    for (int at = 0; at < corners.size(); at++) {
+      Place from = corners.get(at);
+      Place to = corners.get((at + 1) % corners.size());
+      double one = function.applyAsDouble(from);
+      double other = function.applyAsDouble(to);
+      if (one >= 0) {
+        kept.add(from);
+      }
+      if (one * other < 0) {
+        kept.add(from.plus(to.minus(from).times(one / (one - other))));
+      }
+    }
+    return kept;
+  }
+}
