@@ -24,9 +24,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Insert;
+import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.Screw;
+import plycrag.layout.fixing.Spot;
+import plycrag.layout.fixing.SteelChoice;
 
 /** The lists of every sample against its layout and each other, counted from their texts alone. */
 class ListsAgreeTest {
@@ -192,12 +195,73 @@ class ListsAgreeTest {
     int bolts = taken(joints, "bolt");
     assertThat(quantity(sample, "bracket")).isEqualTo(brackets);
     assertThat(quantity(sample, "strap")).isEqualTo(straps);
+    assertThat(quantity(sample, "hinge")).isEqualTo(taken(joints, "hinge"));
     assertThat(quantity(sample, "bracket screw"))
-        .isEqualTo((brackets + straps) * layout.wall().joints().bracketScrews());
+        .isEqualTo(steelScrews(joints, layout.wall().joints().bracketScrews()));
     assertThat(quantity(sample, "bolt")).isEqualTo(bolts);
     assertThat(quantity(sample, "nut")).isEqualTo(bolts);
     assertThat(quantity(sample, "washer")).isEqualTo(2 * bolts);
     assertThat(quantity(sample, "joint screw")).isEqualTo(taken(joints, "screw"));
+  }
+
+  private static int steelScrews(List<CSVRecord> joints, int unsized) {
+    return joints.stream()
+        .filter(row -> List.of("bracket", "strap", "hinge").contains(row.get("hardware")))
+        .mapToInt(
+            row ->
+                Integer.parseInt(row.get("quantity"))
+                    * (row.get("screws_each").isEmpty()
+                        ? unsized
+                        : Integer.parseInt(row.get("screws_each"))))
+        .sum();
+  }
+
+  /** Every joint's hardware, counted from the layout and from the list. */
+  @ParameterizedTest
+  @MethodSource("samples")
+  void theListHasTheHardwareOfTheLayout(Path sample) {
+    Layout layout = layout(sample);
+    Map<String, CSVRecord> rows = new TreeMap<>();
+    list(sample, "joints.csv").forEach(row -> rows.put(row.get("mark"), row));
+    for (Joint joint : layout.joints()) {
+      CSVRecord row = rows.get(joint.mark());
+      layout
+          .fixings()
+          .throughOf(joint)
+          .ifPresent(
+              screws -> {
+                assertThat(number(row, "quantity")).isEqualTo(screws.spots().size());
+                assertThat(places(row, "screw_along_mm"))
+                    .isEqualTo(screws.spots().stream().map(Spot::along).map(this::tenths).toList());
+                assertThat(places(row, "screw_across_mm"))
+                    .isEqualTo(
+                        screws.spots().stream().map(Spot::across).map(this::tenths).toList());
+              });
+      layout
+          .fixings()
+          .steelOf(joint)
+          .flatMap(SteelChoice::fit)
+          .ifPresentOrElse(
+              fit -> {
+                assertThat(number(row, "screws_each")).isEqualTo(fit.screws());
+                assertThat(number(row, "diameter_mm")).isEqualTo(fit.diameter());
+                assertThat(row.get("steel_mm")).isNotEmpty();
+              },
+              () -> assertThat(row.get("steel_mm")).isEmpty());
+    }
+    assertThat(rows).hasSize(layout.joints().size());
+  }
+
+  private List<Long> places(CSVRecord row, String column) {
+    return Pattern.compile(" ")
+        .splitAsStream(row.get(column))
+        .map(Double::parseDouble)
+        .map(this::tenths)
+        .toList();
+  }
+
+  private long tenths(double millimetres) {
+    return Math.round(millimetres * 10);
   }
 
   /** A label for every member and every piece, and for nothing else. */

@@ -22,6 +22,7 @@ import plycrag.layout.LaidSheet;
 import plycrag.stock.CutList;
 import plycrag.stock.Hardware;
 import plycrag.stock.SawList;
+import plycrag.stock.SteelSize;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
@@ -131,7 +132,7 @@ final class Listings {
   static Block joints(CheckedLayout checked) {
     Map<Alike, List<String>> groups = new LinkedHashMap<>();
     for (Joint joint : checked.layout().joints()) {
-      Hardware hardware = Hardware.of(joint, checked.layout().wall());
+      Hardware hardware = Hardware.of(joint, checked.layout());
       Alike alike = new Alike(joint.kind().words(), hardware);
       String pair = joint.first() + "–" + joint.second();
       groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(pair);
@@ -143,9 +144,17 @@ final class Listings {
                 List.of(
                     Cell.of(alike.how()),
                     Cell.of(String.join(", ", pairs)),
-                    Cell.of(alike.hardware().count() + " × " + alike.hardware().kind().word()))));
+                    Cell.of(taken(alike.hardware(), checked)))));
     List<String> columns = List.of("How they meet", "Members", "Each takes");
     return new Listing(new Table("Joints of the frame", columns, rows));
+  }
+
+  private static String taken(Hardware hardware, CheckedLayout checked) {
+    String what = hardware.count() + " × " + hardware.kind().word();
+    return hardware
+        .steel()
+        .map(fit -> what + " " + SteelSize.words(fit, checked.layout().wall().tape()))
+        .orElseGet(() -> hardware.isSteel() ? what + ", none of the catalogue fits" : what);
   }
 
   /** The marking out of one part, or of all parts that a name fits. */

@@ -48,6 +48,7 @@ final class Making {
     }
     blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
     blocks.add(Listings.joints(checked));
+    blocks.addAll(JointPlaces.of(checked));
     blocks.add(
         new Paragraph(
             "Where a joint takes several, they stand evenly along it, one near each end; move one"

@@ -18,6 +18,7 @@ import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.SeamTolerance;
 import plycrag.check.clearance.Setback;
+import plycrag.check.making.BracketFits;
 import plycrag.check.making.CornersClose;
 import plycrag.check.making.Countersinks;
 import plycrag.check.making.CutoutsFit;
@@ -26,6 +27,7 @@ import plycrag.check.making.HoleTools;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
 import plycrag.check.making.JointScrewLength;
+import plycrag.check.making.JointScrewRoom;
 import plycrag.check.making.KeepOutsKept;
 import plycrag.check.making.MemberWithinStock;
 import plycrag.check.making.OutlineTool;
@@ -71,6 +73,8 @@ public final class Inspection {
           new ZonesFit(),
           new CornersClose(),
           new JointScrewLength(),
+          new JointScrewRoom(),
+          new BracketFits(),
           new ScrewSold(),
           new MemberWithinStock(),
           new EndsSawn(),

@@ -115,7 +115,7 @@ public final class FoldDetail {
         drawLeaf(below, end - LEAF, end);
         drawLeaf(above, 0, LEAF);
         sketch.circle(Layers.OUTLINE, new Xy(above.y(0, 0), above.z(0, 0)), PIN);
-        int count = Hardware.of(joint, checked.layout().wall()).count();
+        int count = Hardware.of(joint, checked.layout()).count();
         notes.add(
             count
                 + " hinges, evenly along the fold, one near each end; their pins on the line where"

@@ -15,6 +15,7 @@ import plycrag.wall.Wall;
  * @param sheets in the order of their marks
  * @param faces of the sheets that a machine works on, sheet by sheet in the order of the work
  * @param coverStrips laid on what the sheets leave over
+ * @param fixings what holds each joint
  */
 public record Layout(
     Wall wall,
@@ -22,7 +23,8 @@ public record Layout(
     Optional<Support> support,
     List<LaidSheet> sheets,
     List<WorkedFace> faces,
-    CoverStrips coverStrips) {
+    CoverStrips coverStrips,
+    Fixings fixings) {
   /** Copies the lists. */
   public Layout {
     facets = List.copyOf(facets);

@@ -21,7 +21,7 @@ import plycrag.wall.Wall;
  *   <li>The frame with the members where they were set out, and its joints.
  *   <li>The inserts of zones and of lists, against that frame.
  *   <li>Screws, which slide off the inserts; and what becomes of inserts still blocked.
- *   <li>What holds the frame up.
+ *   <li>What holds the frame up, and what holds each joint.
  *   <li>The pieces on stock sheets, what is done to those, and cover strips on what they leave.
  * </ol>
  */
@@ -56,13 +56,15 @@ public final class LayoutPlan {
     List<Lay> lays = tilings.stream().map(Tiling::lay).toList();
     int last = joints.stream().mapToInt(List::size).sum();
     List<LaidSheet> sheets = SheetPlan.of(wall, facets, lays);
+    Optional<Support> support = SupportPlan.of(wall, frames, last);
     return new Layout(
         wall,
         facets,
-        SupportPlan.of(wall, frames, last),
+        support,
         sheets,
         sheets.stream().flatMap(sheet -> WorkedFace.of(wall, sheet).stream()).toList(),
-        CoverStrips.of(wall, sheets));
+        CoverStrips.of(wall, sheets),
+        Fixings.of(wall, facets, support));
   }
 
   private static List<Tiling> tilings(Wall wall) {

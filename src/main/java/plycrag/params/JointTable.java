@@ -10,7 +10,8 @@ final class JointTable {
           "bracket-screws",
           new CountKind(new Range(2, 40), "screws"),
           Standard.count(8),
-          "Screws in each bracket where one member ends on another, as the bracket's maker says.");
+          "Screws in each bracket where one member ends on another, half of them in each leg; a bracket"
+              + " of the catalogue that takes so many is chosen.");
   static final Parameter<Double> BOLT_DIAMETER =
       new Parameter<>(
           "bolt-diameter",

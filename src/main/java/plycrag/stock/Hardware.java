@@ -2,10 +2,12 @@ package plycrag.stock;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
+import plycrag.layout.fixing.SteelChoice;
+import plycrag.layout.fixing.SteelFit;
 import plycrag.params.JointParameters;
-import plycrag.wall.Wall;
 
 /**
  * What one joint of the frame takes. Nothing relies on a screw's withdrawal from end grain: where a
@@ -13,8 +15,9 @@ import plycrag.wall.Wall;
  *
  * @param kind of hardware
  * @param count how many of it
+ * @param steel which bracket, strap or hinge; empty for others, and where the catalogue has none
  */
-public record Hardware(Kind kind, int count) {
+public record Hardware(Kind kind, int count, Optional<SteelFit> steel) {
   private static final double TOLERANCE = 1e-6;
 
   /** The kinds there are. */
@@ -42,25 +45,45 @@ public record Hardware(Kind kind, int count) {
     }
   }
 
+  /** Whether it is something that the catalogue of brackets, straps and hinges would have. */
+  public boolean isSteel() {
+    return kind == Kind.BRACKET || kind == Kind.STRAP || kind == Kind.HINGE;
+  }
+
   /** The hardware of a joint. */
-  public static Hardware of(Joint joint, Wall wall) {
-    JointParameters joints = wall.joints();
+  public static Hardware of(Joint joint, Layout layout) {
+    JointParameters joints = layout.wall().joints();
+    int each = along(joint.length(), joints.boltSpacing());
     return switch (joint.kind()) {
-      case END -> new Hardware(Kind.BRACKET, 1);
-      case SPLICE -> new Hardware(Kind.STRAP, 1);
-      case STUD_SPLICE -> new Hardware(Kind.STRAP, 2);
-      case SIDE -> new Hardware(Kind.SCREW, along(joint.length(), joints.screwSpacing()));
-      case FOLD -> new Hardware(Kind.BOLT, along(joint.length(), joints.boltSpacing()));
-      case HINGE -> new Hardware(Kind.HINGE, along(joint.length(), joints.boltSpacing()));
-      case FOLD_EDGES -> new Hardware(Kind.STRAP, along(joint.length(), joints.boltSpacing()));
+      case END -> steel(Kind.BRACKET, 1, joint, layout);
+      case SPLICE -> steel(Kind.STRAP, 1, joint, layout);
+      case STUD_SPLICE -> steel(Kind.STRAP, 2, joint, layout);
+      case SIDE -> through(Kind.SCREW, joints.screwSpacing(), joint, layout);
+      case FOLD -> through(Kind.BOLT, joints.boltSpacing(), joint, layout);
+      case HINGE -> steel(Kind.HINGE, each, joint, layout);
+      case FOLD_EDGES -> steel(Kind.STRAP, each, joint, layout);
     };
+  }
+
+  private static Hardware steel(Kind kind, int count, Joint joint, Layout layout) {
+    return new Hardware(kind, count, layout.fixings().steelOf(joint).flatMap(SteelChoice::fit));
+  }
+
+  private static Hardware through(Kind kind, double spacing, Joint joint, Layout layout) {
+    int count =
+        layout
+            .fixings()
+            .throughOf(joint)
+            .map(found -> found.spots().size())
+            .orElseGet(() -> along(joint.length(), spacing));
+    return new Hardware(kind, count, Optional.empty());
   }
 
   /** How many of each kind all joints take together. */
   static Map<Kind, Integer> counts(Layout layout) {
     Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
     for (Joint joint : layout.joints()) {
-      Hardware hardware = of(joint, layout.wall());
+      Hardware hardware = of(joint, layout);
       counts.merge(hardware.kind(), hardware.count(), Integer::sum);
     }
     return counts;

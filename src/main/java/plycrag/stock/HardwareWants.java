@@ -97,13 +97,30 @@ final class HardwareWants {
   }
 
   private void addBrackets() {
-    int brackets = counts.getOrDefault(Hardware.Kind.BRACKET, 0);
-    int straps = counts.getOrDefault(Hardware.Kind.STRAP, 0);
-    int screws = (brackets + straps) * wall.joints().bracketScrews();
-    addPieces("angle bracket", "", brackets, Supply.of(Article.BRACKET));
-    addPieces("strap", "", straps, Supply.of(Article.STRAP));
-    addPieces(
-        "screw for brackets, as their maker says", "", screws, Supply.of(Article.BRACKET_SCREW));
+    SteelCounts steel = SteelCounts.of(layout);
+    steel.pieces().forEach((piece, count) -> addSteel(piece, count));
+    steel
+        .screws()
+        .forEach(
+            (screw, count) ->
+                addPieces(
+                    "pan-head screw for brackets and straps",
+                    screw.size(tape),
+                    count,
+                    screw.supply()));
+  }
+
+  private void addSteel(SteelCounts.Piece piece, int count) {
+    String size = piece.fit().map(fit -> SteelSize.words(fit, tape)).orElse("");
+    switch (piece.kind()) {
+      case BRACKET -> addPieces("angle bracket", size, count, Supply.of(Article.BRACKET));
+      case STRAP -> addPieces("perforated strap", size, count, Supply.of(Article.STRAP));
+      default -> addPieces("hinge, for the whole load", size, count, Supply.of(Article.HINGE));
+    }
+    if (size.isEmpty()) {
+      int last = wants.size() - 1;
+      wants.set(last, wants.get(last).noting(coating + "; none of the catalogue fits"));
+    }
   }
 
   private void addBolts() {
@@ -133,8 +150,6 @@ final class HardwareWants {
 
   /** What holds it to the building, and what it swings on. */
   private void addSupport() {
-    int hinges = counts.getOrDefault(Hardware.Kind.HINGE, 0);
-    addPieces("hinge with its screws, for the whole load", "", hinges, Supply.of(Article.HINGE));
     if (layout.support().isPresent()) {
       Support support = layout.support().get();
       for (Anchor.Into into : Anchor.Into.values()) {

@@ -2,12 +2,20 @@ package plycrag.stock;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import plycrag.catalog.FlatSteel.Shape;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Joint;
+import plycrag.layout.Layout;
+import plycrag.layout.fixing.LapScrews;
+import plycrag.layout.fixing.Spot;
 import plycrag.params.JointParameters;
+import plycrag.units.Decimal;
 import plycrag.wall.Wall;
 
 /** Every joint of the frame with what it takes. */
@@ -26,7 +34,14 @@ public final class JointList {
           "diameter_mm",
           "length_mm",
           "penetration_mm",
-          "pilot_hole_mm");
+          "pilot_hole_mm",
+          "steel_mm",
+          "bend_deg",
+          "screws_each",
+          "screw_along_mm",
+          "screw_across_mm");
+
+  private static final Cell NONE = Cell.of("");
 
   private JointList() {}
 
@@ -35,17 +50,17 @@ public final class JointList {
     List<List<Cell>> rows = new ArrayList<>();
     for (FacetLayout facet : checked.layout().facets()) {
       for (Joint joint : facet.joints()) {
-        rows.add(row(joint, facet.facet().name(), checked.layout().wall()));
+        rows.add(row(joint, facet.facet().name(), checked.layout()));
       }
     }
     checked.layout().support().stream()
         .flatMap(support -> support.joints().stream())
-        .forEach(joint -> rows.add(row(joint, CutList.SUPPORT, checked.layout().wall())));
+        .forEach(joint -> rows.add(row(joint, CutList.SUPPORT, checked.layout())));
     return new Table("Joints of the frame", COLUMNS, rows);
   }
 
-  private static List<Cell> row(Joint joint, String facet, Wall wall) {
-    Hardware hardware = Hardware.of(joint, wall);
+  private static List<Cell> row(Joint joint, String facet, Layout layout) {
+    Hardware hardware = Hardware.of(joint, layout);
     List<Cell> row = new ArrayList<>();
     row.addAll(
         List.of(
@@ -58,28 +73,65 @@ public final class JointList {
             Cell.mm(joint.place().getY()),
             Cell.of(hardware.kind().word()),
             Cell.of(hardware.count())));
-    row.addAll(sizes(hardware.kind(), wall));
+    row.addAll(sizes(joint, hardware, layout.wall()));
+    row.addAll(steel(hardware));
+    row.addAll(places(layout.fixings().throughOf(joint)));
     return row;
   }
 
   /** Diameter, length, penetration of the second member and pilot hole, where they are known. */
-  private static List<Cell> sizes(Hardware.Kind kind, Wall wall) {
-    Cell none = Cell.of("");
-    return switch (kind) {
-      case BRACKET, STRAP, HINGE -> List.of(none, none, none, none);
+  private static List<Cell> sizes(Joint joint, Hardware hardware, Wall wall) {
+    return switch (hardware.kind()) {
+      case BRACKET, STRAP, HINGE -> {
+        double sheet = joint.kind() == Joint.Kind.HINGE ? wall.sheet().thickness() : 0;
+        yield hardware
+            .steel()
+            .map(fit -> screw(fit.diameter(), fit.length(), fit.bite(sheet)))
+            .orElse(List.of(NONE, NONE, NONE, NONE));
+      }
       case BOLT -> {
         BoltSize bolt = BoltSize.of(wall);
-        Cell length = bolt.length().map(Cell::mm).orElse(none);
-        yield List.of(Cell.mm(bolt.diameter()), length, none, none);
+        Cell length = bolt.length().map(Cell::mm).orElse(NONE);
+        yield List.of(Cell.mm(bolt.diameter()), length, NONE, NONE);
       }
       case SCREW -> {
         JointParameters screw = wall.joints();
-        yield List.of(
-            Cell.mm(screw.screwDiameter()),
-            Cell.mm(screw.screwLength()),
-            Cell.mm(screw.screwLength() - wall.frame().breadth()),
-            Cell.mm(ScrewHoles.of(screw.screwDiameter(), true).pilot()));
+        double bite = screw.screwLength() - wall.frame().breadth();
+        yield screw(screw.screwDiameter(), screw.screwLength(), bite);
       }
     };
+  }
+
+  private static List<Cell> screw(double diameter, double length, double bite) {
+    double pilot = ScrewHoles.of(diameter, true).pilot();
+    return List.of(Cell.mm(diameter), Cell.mm(length), Cell.mm(bite), Cell.mm(pilot));
+  }
+
+  /** Size, bend and screws of each bracket, strap or hinge. */
+  private static List<Cell> steel(Hardware hardware) {
+    return hardware
+        .steel()
+        .map(
+            fit ->
+                List.of(
+                    Cell.of(SteelSize.millimetres(fit.steel())),
+                    fit.steel().shape() == Shape.ANGLE ? Cell.number(fit.angle(), 1) : NONE,
+                    Cell.of(fit.screws())))
+        .orElse(List.of(NONE, NONE, NONE));
+  }
+
+  /** Where screws between members are, in order. */
+  private static List<Cell> places(Optional<LapScrews> screws) {
+    return screws
+        .map(
+            found ->
+                List.of(
+                    places(found.spots().stream().map(Spot::along)),
+                    places(found.spots().stream().map(Spot::across))))
+        .orElse(List.of(NONE, NONE));
+  }
+
+  private static Cell places(Stream<Double> each) {
+    return Cell.of(each.map(one -> Decimal.of(one, 4)).collect(Collectors.joining(" ")));
   }
 }

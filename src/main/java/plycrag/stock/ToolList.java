@@ -63,6 +63,13 @@ public final class ToolList {
       ScrewHoles side = ScrewHoles.of(joints.screwDiameter(), true);
       addHoles(side, screwName(joints.screwDiameter()), "member to member", "in the first member");
     }
+    for (SteelCounts.Screw steel : SteelCounts.of(layout).screws().keySet()) {
+      double pilot = ScrewHoles.of(steel.diameter(), true).pilot();
+      if (pilot > 0) {
+        String what = "pilot holes in softwood, " + screwName(steel.diameter());
+        add("bit", tape.size(pilot), what + ", brackets and straps");
+      }
+    }
     if (counts.containsKey(Hardware.Kind.BOLT)) {
       double hole = joints.boltDiameter() + BOLT_PLAY;
       add("bit", tape.size(hole), "bolts of " + tape.size(joints.boltDiameter()) + " in timber");

@@ -65,6 +65,7 @@ class SeamBackedTest {
         layout.support(),
         layout.sheets(),
         layout.faces(),
-        layout.coverStrips());
+        layout.coverStrips(),
+        layout.fixings());
   }
 }

@@ -1,0 +1,109 @@
+package plycrag.check.making;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Severity;
+import plycrag.layout.Joint;
+import plycrag.layout.Layout;
+import plycrag.layout.fixing.SteelChoice;
+import plycrag.layout.fixing.SteelChoice.Room;
+import plycrag.layout.fixing.SteelPlan;
+import plycrag.units.Tape;
+
+/** The catalogue has a bracket, a strap or a hinge for every joint that takes one. */
+public final class BracketFits implements Rule {
+  private static final double LEAST_LEG = 1;
+
+  @Override
+  public String name() {
+    return "bracket-fits";
+  }
+
+  @Override
+  public String promise() {
+    return "The catalogue has a bracket, strap or hinge for every joint that takes one, or it is"
+        + " said what would do.";
+  }
+
+  /** What is the same of some joints. */
+  private record Alike(Joint.Kind kind, String suggestion) {}
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    Map<Alike, List<Joint>> groups = new LinkedHashMap<>();
+    for (Joint joint : layout.joints()) {
+      Optional<SteelChoice> choice = layout.fixings().steelOf(joint);
+      if (choice.isPresent() && choice.get().fit().isEmpty()) {
+        Alike alike = new Alike(joint.kind(), suggestion(choice.get().room(), layout));
+        groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(joint);
+      }
+    }
+    List<Finding> findings = new ArrayList<>();
+    groups.forEach((alike, joints) -> findings.add(finding(alike, joints)));
+    return findings;
+  }
+
+  private Finding finding(Alike alike, List<Joint> joints) {
+    Joint joint = joints.get(0);
+    String sentence =
+        "the catalogue has no "
+            + what(alike.kind())
+            + " for "
+            + joint.first()
+            + " and "
+            + joint.second()
+            + More.of(joints.size(), "joint")
+            + " ("
+            + alike.kind().words()
+            + ")";
+    return new WholeWall(name(), Severity.WARNING).finding(sentence, alike.suggestion());
+  }
+
+  private static String what(Joint.Kind kind) {
+    return switch (kind) {
+      case HINGE -> "hinge";
+      case SPLICE, STUD_SPLICE, FOLD_EDGES -> "strap";
+      default -> "bracket";
+    };
+  }
+
+  private static String suggestion(Optional<Room> found, Layout layout) {
+    if (found.isEmpty() || found.get().leg() < LEAST_LEG) {
+      return "no two of their faces take a leg each; screw a plate of plywood over both, or choose"
+          + " broader timber";
+    }
+    Room room = found.get();
+    Tape tape = layout.wall().tape();
+    if (room.diameter() == 0) {
+      return "no screw of "
+          + tape.size(SteelPlan.THINNEST)
+          + " or thicker keeps its distances there and stays inside; choose broader timber, or"
+          + " screw a plate of plywood over both";
+    }
+    String piece =
+        "one at most "
+            + tape.size(room.breadth())
+            + " wide, with legs of at most "
+            + tape.text(tape.snapDown(room.leg()))
+            + " and holes for screws of "
+            + tape.size(room.diameter())
+            + " from "
+            + tape.text(tape.snapUp(room.first()))
+            + " on";
+    int wanted = layout.wall().joints().bracketScrews();
+    return room.screws() >= wanted
+        ? piece + " would do"
+        : piece
+            + " would take "
+            + room.screws()
+            + " of the "
+            + wanted
+            + " screws; ask for fewer ([joints] bracket-screws) or choose broader timber";
+  }
+}

@@ -1,0 +1,109 @@
+package plycrag.check.making;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import plycrag.check.rule.Rule;
+import plycrag.check.rule.WholeWall;
+import plycrag.finding.Finding;
+import plycrag.finding.Severity;
+import plycrag.layout.Joint;
+import plycrag.layout.Layout;
+import plycrag.layout.fixing.LapScrews;
+import plycrag.params.JointParameters;
+import plycrag.units.Tape;
+
+/** Screws between members side by side and bolts across folds keep their distances in both. */
+public final class JointScrewRoom implements Rule {
+
+  @Override
+  public String name() {
+    return "joint-screw-room";
+  }
+
+  @Override
+  public String promise() {
+    return "Screws and bolts between members beside each other keep their distances from sides, ends and"
+        + " each other.";
+  }
+
+  /** What is the same of some joints. */
+  private record Alike(Joint.Kind kind, LapScrews.Asked asked, double thickest) {
+    boolean isBolt() {
+      return kind == Joint.Kind.FOLD;
+    }
+
+    String words() {
+      return isBolt() ? "bolts" : "screws";
+    }
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    Map<Alike, List<Joint>> groups = new LinkedHashMap<>();
+    for (Joint joint : layout.joints()) {
+      layout
+          .fixings()
+          .throughOf(joint)
+          .filter(screws -> !screws.holds())
+          .map(screws -> new Alike(joint.kind(), screws.asked(), screws.thickest()))
+          .ifPresent(
+              alike -> groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(joint));
+    }
+    List<Finding> findings = new ArrayList<>();
+    groups.forEach((alike, joints) -> findings.add(finding(alike, joints, layout)));
+    return findings;
+  }
+
+  private Finding finding(Alike alike, List<Joint> where, Layout layout) {
+    Tape tape = layout.wall().tape();
+    Joint joint = where.get(0);
+    LapScrews.Asked asked = alike.asked();
+    JointParameters joints = layout.wall().joints();
+    double diameter = alike.isBolt() ? joints.boltDiameter() : joints.screwDiameter();
+    String sentence =
+        "where "
+            + joint.first()
+            + " lies along "
+            + joint.second()
+            + More.of(where.size(), "joint")
+            + ", "
+            + alike.words()
+            + " of "
+            + tape.size(diameter)
+            + " find no room: "
+            + tape.size(asked.side())
+            + " to the sides and "
+            + tape.size(asked.end())
+            + " to the ends of the first, "
+            + tape.size(asked.otherSide())
+            + " and "
+            + tape.size(asked.otherEnd())
+            + " of the second, and "
+            + tape.size(asked.apart())
+            + " between each other are required (EN 1995-1-1 Table "
+            + (alike.isBolt() ? "8.4, from memory)" : "8.2)");
+    return new WholeWall(name(), Severity.WARNING).finding(sentence, suggestion(alike, tape));
+  }
+
+  private static String suggestion(Alike alike, Tape tape) {
+    LapScrews.Asked asked = alike.asked();
+    String broader =
+        "let them overlap by "
+            + tape.text(tape.snapUp(asked.overlap()))
+            + " on a face of "
+            + tape.text(tape.snapUp(asked.breadth()))
+            + " at least, or put a bracket beside them";
+    return alike.thickest() > 0
+        ? "choose "
+            + alike.words()
+            + " of "
+            + tape.size(alike.thickest())
+            + " or thinner ([joints] "
+            + (alike.isBolt() ? "bolt" : "screw")
+            + "-diameter), "
+            + broader
+        : "none would do; " + broader;
+  }
+}

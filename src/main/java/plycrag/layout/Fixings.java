@@ -1,0 +1,178 @@
+package plycrag.layout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.catalog.FlatSteel.Shape;
+import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Place;
+import plycrag.geometry.SpatialIndex;
+import plycrag.layout.fixing.LapPlan;
+import plycrag.layout.fixing.LapScrews;
+import plycrag.layout.fixing.SteelChoice;
+import plycrag.layout.fixing.SteelPlan;
+import plycrag.layout.fixing.Through;
+import plycrag.layout.fixing.TimberBody;
+import plycrag.params.JointParameters;
+import plycrag.params.ScrewReach;
+import plycrag.units.LengthUnit;
+import plycrag.wall.Wall;
+
+/**
+ * What holds each joint: where the screws between members side by side and the bolts across folds
+ * are, and which bracket, strap or hinge it takes.
+ *
+ * @param through screws and bolts through both members, by the mark of the joint
+ * @param steel by the mark of the joint
+ */
+public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> steel) {
+  /** No piece of the catalogue reaches further from the joint, mm. */
+  private static final double AROUND = 200;
+
+  /** Keeps the order of the joints. */
+  public Fixings {
+    through = new LinkedHashMap<>(through);
+    steel = new LinkedHashMap<>(steel);
+  }
+
+  /** None. */
+  public static Fixings none() {
+    return new Fixings(Map.of(), Map.of());
+  }
+
+  /** The screws between members side by side, or the bolts across a fold; empty for others. */
+  public Optional<LapScrews> throughOf(Joint joint) {
+    return Optional.ofNullable(through.get(joint.mark()));
+  }
+
+  /** The bracket, strap or hinge of a joint; empty for those that take none. */
+  public Optional<SteelChoice> steelOf(Joint joint) {
+    return Optional.ofNullable(steel.get(joint.mark()));
+  }
+
+  static Fixings of(Wall wall, List<FacetLayout> facets, Optional<Support> support) {
+    Finder finder = new Finder(wall, bodies(wall, facets, support));
+    facets.forEach(facet -> facet.joints().forEach(finder::add));
+    support.ifPresent(one -> one.joints().forEach(finder::add));
+    return new Fixings(finder.through, finder.steel);
+  }
+
+  private static List<TimberBody> bodies(
+      Wall wall, List<FacetLayout> facets, Optional<Support> support) {
+    List<TimberBody> bodies = new ArrayList<>();
+    for (FacetLayout facet : facets) {
+      FacetPlane plane = facet.facet().plane();
+      for (Member member : facet.members()) {
+        bodies.add(body(member, wall.sheet().thickness(), plane::toRoom, true));
+      }
+    }
+    for (PlacedMember placed : support.map(Support::members).orElse(List.of())) {
+      bodies.add(body(placed.member(), 0, placed.plane()::toRoom, false));
+    }
+    return bodies;
+  }
+
+  private static TimberBody body(
+      Member member, double behind, UnaryOperator<Place> toRoom, boolean sheeted) {
+    Place way = new Place(member.direction().u(), member.direction().v(), 0);
+    Place inRoom = toRoom.apply(way).minus(toRoom.apply(new Place(0, 0, 0)));
+    return new TimberBody(
+        member.mark(), member.body(behind).mapped(toRoom), inRoom.unit(), sheeted);
+  }
+
+  /** Finds what holds one joint after the other. */
+  private static final class Finder {
+    private final Wall wall;
+    private final JointParameters joints;
+    private final Map<String, TimberBody> byMark = new LinkedHashMap<>();
+    private final SpatialIndex<TimberBody> index;
+    private final Map<String, LapScrews> through = new LinkedHashMap<>();
+    private final Map<String, SteelChoice> steel = new LinkedHashMap<>();
+
+    Finder(Wall wall, List<TimberBody> bodies) {
+      this.wall = wall;
+      this.joints = wall.joints();
+      this.index = new SpatialIndex<>(bodies, TimberBody::box);
+      bodies.forEach(body -> byMark.put(body.mark(), body));
+    }
+
+    void add(Joint joint) {
+      switch (joint.kind()) {
+        case SIDE ->
+            screws()
+                .of(first(joint), second(joint), others(joint))
+                .ifPresent(found -> put(joint, found));
+        case FOLD ->
+            bolts()
+                .of(first(joint), second(joint), others(joint))
+                .ifPresent(found -> put(joint, found));
+        case END ->
+            put(joint, plan(Shape.ANGLE).onCorner(first(joint), second(joint), others(joint)));
+        case SPLICE, STUD_SPLICE ->
+            put(joint, plan(Shape.STRAP).onFlush(first(joint), second(joint), others(joint)));
+        case FOLD_EDGES -> put(joint, onBreadth(Shape.STRAP, wall.frame().depth(), 0));
+        case HINGE ->
+            put(joint, onBreadth(Shape.HINGE, wall.frame().depth(), wall.sheet().thickness()));
+      }
+    }
+
+    private void put(Joint joint, LapScrews found) {
+      through.put(joint.mark(), found);
+    }
+
+    private void put(Joint joint, SteelChoice found) {
+      steel.put(joint.mark(), found);
+    }
+
+    private LapPlan screws() {
+      double reached = wall.screws().length() - wall.sheet().thickness();
+      return new LapPlan(
+          Through.SCREW, joints.screwDiameter(), joints.screwSpacing(), reached, wall.tape());
+    }
+
+    private LapPlan bolts() {
+      return new LapPlan(Through.BOLT, joints.boltDiameter(), joints.boltSpacing(), 0, wall.tape());
+    }
+
+    private SteelPlan plan(Shape shape) {
+      return new SteelPlan(
+          shape,
+          joints.bracketScrews(),
+          wall.tape().unit() == LengthUnit.IN,
+          ScrewReach.DEPTH_IN_DIAMETERS,
+          ScrewReach.FAR_SIDE);
+    }
+
+    private SteelChoice onBreadth(Shape shape, double timber, double between) {
+      return plan(shape).onBreadth(wall.frame().breadth(), timber, between);
+    }
+
+    private TimberBody first(Joint joint) {
+      return byMark.get(joint.first());
+    }
+
+    private TimberBody second(Joint joint) {
+      return byMark.get(joint.second());
+    }
+
+    private List<TimberBody> others(Joint joint) {
+      Envelope box = first(joint).box();
+      box.expandBy(AROUND);
+      Envelope near = box.intersection(around(second(joint)));
+      return index.near(near, 0).stream()
+          .filter(body -> !body.mark().equals(joint.first()))
+          .filter(body -> !body.mark().equals(joint.second()))
+          .toList();
+    }
+
+    private static Envelope around(TimberBody body) {
+      Envelope box = body.box();
+      box.expandBy(AROUND);
+      return box;
+    }
+  }
+}

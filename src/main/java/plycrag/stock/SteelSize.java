@@ -1,0 +1,42 @@
+package plycrag.stock;
+
+import plycrag.catalog.FlatSteel;
+import plycrag.catalog.FlatSteel.Shape;
+import plycrag.layout.fixing.SteelFit;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+
+/** The sizes of brackets, straps and hinges in words. */
+public final class SteelSize {
+  private static final double SQUARE = 90;
+
+  private SteelSize() {}
+
+  /** Legs, width and thickness of an angle, else length over all, width and thickness. */
+  static String millimetres(FlatSteel steel) {
+    String sides =
+        steel.shape() == Shape.ANGLE
+            ? mm(steel.leg()) + " x " + mm(steel.leg())
+            : mm(2 * steel.leg());
+    return sides + " x " + mm(steel.width()) + " x " + mm(steel.thickness());
+  }
+
+  private static String mm(double length) {
+    return Decimal.of(length, 2);
+  }
+
+  /** The same with its unit, the bend if it is none as sold, and the screws in it. */
+  public static String words(SteelFit fit, Tape tape) {
+    boolean bent = fit.steel().shape() == Shape.ANGLE && fit.angle() != SQUARE;
+    String bend = bent ? ", bent to " + Decimal.of(fit.angle(), 0) + "°" : "";
+    return millimetres(fit.steel())
+        + " mm"
+        + bend
+        + ", "
+        + fit.screws()
+        + " screws of "
+        + tape.bareSize(fit.diameter())
+        + " x "
+        + tape.size(fit.length());
+  }
+}
