@@ -32,7 +32,9 @@ final class JointPlaces {
         new Paragraph(
             "A bracket sits in the corner of the two, in the middle of the narrower face; its"
                 + " screws go into the holes nearest to the bend, half of them in each leg, and"
-                + " take pilot holes. Screws stay out of end grain. A bracket of another make"
+                + " take pilot holes. A strap lies flat over both, its middle on the line between them, as"
+                + " many screws in each; where two are listed, one lies on either side. Screws stay"
+                + " out of end grain. A bracket or strap of another make"
                 + " does as well if its legs, its holes and its screws are of the same size."));
     if (!rows.isEmpty()) {
       List<String> columns = List.of("First", "Second", "Line across the first", "Along the first");

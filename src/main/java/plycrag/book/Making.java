@@ -5,7 +5,6 @@ import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Figure;
-import plycrag.document.Book.Paragraph;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
 import plycrag.document.Table;
@@ -49,10 +48,6 @@ final class Making {
     blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
     blocks.add(Listings.joints(checked));
     blocks.addAll(JointPlaces.of(checked));
-    blocks.add(
-        new Paragraph(
-            "Where a joint takes several, they stand evenly along it, one near each end; move one"
-                + " aside where it would meet a stud or a bolt's end."));
     return blocks;
   }
 

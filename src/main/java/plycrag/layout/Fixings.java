@@ -110,10 +110,8 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
             bolts()
                 .of(first(joint), second(joint), others(joint))
                 .ifPresent(found -> put(joint, found));
-        case END ->
-            put(joint, plan(Shape.ANGLE).onCorner(first(joint), second(joint), others(joint)));
-        case SPLICE, STUD_SPLICE ->
-            put(joint, plan(Shape.STRAP).onFlush(first(joint), second(joint), others(joint)));
+        case END -> put(joint, onCorner(joint));
+        case SPLICE, STUD_SPLICE -> put(joint, onFlush(joint));
         case FOLD_EDGES -> put(joint, onBreadth(Shape.STRAP, wall.frame().depth(), 0));
         case HINGE ->
             put(joint, onBreadth(Shape.HINGE, wall.frame().depth(), wall.sheet().thickness()));
@@ -145,6 +143,17 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
           wall.tape().unit() == LengthUnit.IN,
           ScrewReach.DEPTH_IN_DIAMETERS,
           ScrewReach.FAR_SIDE);
+    }
+
+    /** A bracket; where no corner takes one, straps over what lies flush. */
+    private SteelChoice onCorner(Joint joint) {
+      SteelChoice bracket = plan(Shape.ANGLE).onCorner(first(joint), second(joint), others(joint));
+      SteelChoice straps = bracket.fit().isPresent() ? bracket : onFlush(joint);
+      return straps.fit().isPresent() ? straps : bracket;
+    }
+
+    private SteelChoice onFlush(Joint joint) {
+      return plan(Shape.STRAP).onFlush(first(joint), second(joint), others(joint));
     }
 
     private SteelChoice onBreadth(Shape shape, double timber, double between) {

@@ -3,6 +3,7 @@ package plycrag.stock;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import plycrag.catalog.FlatSteel.Shape;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.layout.fixing.SteelChoice;
@@ -11,7 +12,7 @@ import plycrag.params.JointParameters;
 
 /**
  * What one joint of the frame takes. Nothing relies on a screw's withdrawal from end grain: where a
- * member ends on another a bracket carries it.
+ * member ends on another a bracket carries it, or straps where both lie flush.
  *
  * @param kind of hardware
  * @param count how many of it
@@ -55,7 +56,7 @@ public record Hardware(Kind kind, int count, Optional<SteelFit> steel) {
     JointParameters joints = layout.wall().joints();
     int each = along(joint.length(), joints.boltSpacing());
     return switch (joint.kind()) {
-      case END -> steel(Kind.BRACKET, 1, joint, layout);
+      case END -> onEnd(joint, layout);
       case SPLICE -> steel(Kind.STRAP, 1, joint, layout);
       case STUD_SPLICE -> steel(Kind.STRAP, 2, joint, layout);
       case SIDE -> through(Kind.SCREW, joints.screwSpacing(), joint, layout);
@@ -67,6 +68,18 @@ public record Hardware(Kind kind, int count, Optional<SteelFit> steel) {
 
   private static Hardware steel(Kind kind, int count, Joint joint, Layout layout) {
     return new Hardware(kind, count, layout.fixings().steelOf(joint).flatMap(SteelChoice::fit));
+  }
+
+  /** A bracket, or a strap on every side that is flush. */
+  private static Hardware onEnd(Joint joint, Layout layout) {
+    Optional<SteelChoice> choice =
+        layout
+            .fixings()
+            .steelOf(joint)
+            .filter(one -> one.fit().filter(fit -> fit.steel().shape() == Shape.STRAP).isPresent());
+    return choice
+        .map(one -> steel(Kind.STRAP, one.faces(), joint, layout))
+        .orElseGet(() -> steel(Kind.BRACKET, 1, joint, layout));
   }
 
   private static Hardware through(Kind kind, double spacing, Joint joint, Layout layout) {

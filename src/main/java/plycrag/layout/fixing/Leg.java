@@ -13,6 +13,7 @@ import plycrag.geometry.Place;
  * @param origin a place on that line
  * @param along the way of the leg, of length one
  * @param across the way of the line, of length one
+ * @param gap how far from the line the face may begin, mm
  * @param others the timber around, neither of the two that are joined
  */
 record Leg(
@@ -21,10 +22,8 @@ record Leg(
     Place origin,
     Place along,
     Place across,
+    double gap,
     List<TimberBody> others) {
-  /** A bend may stay this far off the timber, as where packing lies between, mm. */
-  private static final double GAP = 5;
-
   /** Nearer to the face than this nothing lies in a leg's way, mm. */
   private static final double TOUCH = 0.5;
 
@@ -57,7 +56,7 @@ record Leg(
 
   private double reach(double at) {
     FlatFace line = flat().onLine(at);
-    boolean begins = !line.corners().isEmpty() && line.least(Spot::along) <= GAP;
+    boolean begins = !line.corners().isEmpty() && line.least(Spot::along) <= gap;
     return begins ? line.most(Spot::along) : 0;
   }
 

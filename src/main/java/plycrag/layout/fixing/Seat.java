@@ -1,6 +1,7 @@
 package plycrag.layout.fixing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import plycrag.geometry.Place;
 import plycrag.geometry.Trig;
@@ -21,8 +22,17 @@ record Seat(Leg one, Leg other, double low, double high) {
   /** A bend that runs more than this with the grain of a member is none at its end. */
   private static final double WITH_GRAIN = 0.9;
 
-  /** How far out the breadth of a face is measured, mm. */
-  private static final double OUT = 30;
+  /** How far out the breadth of a face is measured from a bend, mm. */
+  private static final List<Double> FROM_BEND = List.of(2.0, 30.0);
+
+  /** The same from the middle of a joint where both lie flush and an end may slant, mm. */
+  private static final List<Double> FROM_JOINT = List.of(45.0, 60.0);
+
+  /** A bend may stay this far off the timber, as where packing lies between, mm. */
+  private static final double GAP = 5;
+
+  /** Under a flat strap the timber may begin as late, where no screw is yet, mm. */
+  private static final double SLANT = 40;
 
   /** Faces nearer than this lie in one plane, mm. */
   private static final double FLUSH = 1;
@@ -40,15 +50,16 @@ record Seat(Leg one, Leg other, double low, double high) {
           Place beside = toward(line.cross(other.outward()), one.outward());
           add(
               seats,
-              new Leg(first, one, origin, along, line, others),
-              new Leg(second, other, origin, beside, line, others));
+              FROM_BEND,
+              new Leg(first, one, origin, along, line, GAP, others),
+              new Leg(second, other, origin, beside, line, GAP, others));
         }
       }
     }
     return seats;
   }
 
-  /** The flush sides over which a strap may lie where two members meet end to end. */
+  /** The flush sides over which a strap may lie where the end of a member meets another. */
   static List<Seat> flush(TimberBody first, TimberBody second, List<TimberBody> others) {
     List<Seat> seats = new ArrayList<>();
     for (TimberFace one : first.sides()) {
@@ -57,16 +68,27 @@ record Seat(Leg one, Leg other, double low, double high) {
             && Math.abs(one.distance() - other.distance()) < FLUSH) {
           Place line = one.outward().cross(first.way()).unit();
           Place way = toward(first.way(), middle(second).minus(middle(first)));
-          double end = one.corners().stream().mapToDouble(way::dot).max().orElseThrow();
-          Place origin = way.times(end).plus(one.outward().times(one.distance()));
+          Place origin = way.times(end(one, way)).plus(one.outward().times(one.distance()));
           add(
               seats,
-              new Leg(first, one, origin, way.times(-1), line, others),
-              new Leg(second, other, origin, way, line, others));
+              FROM_JOINT,
+              new Leg(first, one, origin, way.times(-1), line, SLANT, others),
+              new Leg(second, other, origin, way, line, SLANT, others));
         }
       }
     }
     return seats;
+  }
+
+  /** The middle of a face's end on a way, which may slant. */
+  private static double end(TimberFace face, Place way) {
+    return face.corners().stream()
+        .map(way::dot)
+        .sorted(Comparator.reverseOrder())
+        .limit(2)
+        .mapToDouble(along -> along)
+        .average()
+        .orElseThrow();
   }
 
   private static Place middle(TimberBody body) {
@@ -91,10 +113,10 @@ record Seat(Leg one, Leg other, double low, double high) {
     return one.outward().times(first).plus(other.outward().times(second));
   }
 
-  private static void add(List<Seat> seats, Leg one, Leg other) {
+  private static void add(List<Seat> seats, List<Double> outs, Leg one, Leg other) {
     List<Double> breadths = new ArrayList<>();
     for (Leg leg : List.of(one, other)) {
-      for (double out : List.of(FLUSH * 2, OUT)) {
+      for (double out : outs) {
         List<Double> breadth = leg.breadth(out);
         if (breadth.isEmpty()) {
           return;

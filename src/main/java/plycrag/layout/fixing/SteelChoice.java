@@ -6,9 +6,10 @@ import java.util.Optional;
  * What of the catalogue holds a joint.
  *
  * @param fit empty if nothing does
+ * @param faces on how many sides of the timber it can lie; 1 or 2
  * @param room what there is room for; empty where no two faces take a leg each
  */
-public record SteelChoice(Optional<SteelFit> fit, Optional<Room> room) {
+public record SteelChoice(Optional<SteelFit> fit, int faces, Optional<Room> room) {
 
   /**
    * What there is room for.

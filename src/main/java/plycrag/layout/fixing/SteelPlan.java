@@ -17,8 +17,8 @@ import plycrag.catalog.SteelCatalog;
  *
  * <p>Its screws keep the distances of predrilled timber (EN 1995-1-1:2004 Table 8.2; between each
  * other those of steel on timber, 8.3.1.4). A bracket hands on what people make on the face, which
- * lies across the grain of both members; a strap holds two lengths end to end, along the grain. The
- * thickest screws for which there is a piece are chosen, and of the pieces the smallest.
+ * lies across the grain of both members; a strap holds along itself. The thickest screws for which
+ * there is a piece are chosen, and of the pieces the smallest.
  *
  * @param shape what is wanted
  * @param screws in both legs together
@@ -78,7 +78,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
                         : isEnough(steel) && steel.width() <= breadth + TOLERANCE)
             .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
             .findFirst();
-    return new SteelChoice(fit, Optional.empty());
+    return new SteelChoice(fit, 1, Optional.empty());
   }
 
   private SteelChoice choose(List<Seat> all) {
@@ -98,7 +98,11 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
             : seats.stream()
                 .map(this::room)
                 .max(Comparator.comparingDouble(one -> Math.min(one.leg(), 10 * one.diameter())));
-    return new SteelChoice(fit, room);
+    long faces =
+        seats.stream()
+            .filter(seat -> fit.isPresent() && fit(fit.get().steel(), seat).isPresent())
+            .count();
+    return new SteelChoice(fit, (int) Math.max(1, Math.min(faces, 2)), room);
   }
 
   private static boolean isBent(Seat seat, double least, double most) {
@@ -163,26 +167,27 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
                     new Spot(along, seat.middle() - half), new Spot(along, seat.middle() + half)));
   }
 
-  private double sine() {
-    return shape == Shape.ANGLE ? 1 : 0;
+  /** Of the angle between what is handed on and the grain under a leg. */
+  private double sine(FlatFace face) {
+    return shape == Shape.ANGLE ? 1 : Math.abs(face.grain().across());
   }
 
-  private double cosine() {
-    return 1 - sine();
+  private double cosine(FlatFace face) {
+    return shape == Shape.ANGLE ? 0 : Math.abs(face.grain().along());
   }
 
   private boolean holds(FlatSteel steel, Leg leg, Seat seat) {
     ScrewDistances distances = new ScrewDistances(diameter(steel), true);
     FlatFace face = leg.flat();
-    double side = distances.loadedEdge(sine());
-    double end = distances.loadedEnd(cosine());
+    double side = distances.loadedEdge(sine(face));
+    double end = distances.loadedEnd(cosine(face));
     return holes(steel, seat).allMatch(hole -> face.slack(hole, side, end) > -TOLERANCE)
         && areApart(steel, face, distances);
   }
 
   private boolean areApart(FlatSteel steel, FlatFace face, ScrewDistances distances) {
-    double along = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine());
-    double across = ScrewDistances.STEEL_ON_TIMBER * distances.acrossGrain(sine());
+    double along = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine(face));
+    double across = ScrewDistances.STEEL_ON_TIMBER * distances.acrossGrain(sine(face));
     boolean withGrain = Math.abs(face.grain().along()) > Math.abs(face.grain().across());
     double pitch = withGrain ? along : across;
     double gauge = withGrain ? across : along;
@@ -204,8 +209,9 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
             .findFirst()
             .orElse(0);
     ScrewDistances distances = new ScrewDistances(diameter, true);
-    double first = distances.loadedEnd(cosine());
-    double pitch = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine());
+    FlatFace face = seat.one().flat();
+    double first = distances.loadedEnd(cosine(face));
+    double pitch = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine(face));
     double rest = leg - first - 2 * diameter;
     int count =
         diameter > 0 && rest >= 0 ? 2 * (1 + (int) Math.floor(rest / pitch + TOLERANCE)) : 0;
@@ -214,13 +220,18 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
 
   private boolean isThinEnough(double diameter, Seat seat) {
     ScrewDistances distances = new ScrewDistances(diameter, true);
-    double side = distances.loadedEdge(sine());
-    double end = distances.loadedEnd(cosine());
-    Spot hole = new Spot(end, seat.middle());
+    Spot hole = new Spot(distances.loadedEnd(cosine(seat.one().flat())), seat.middle());
     return Stream.of(seat.one(), seat.other())
         .allMatch(
             leg ->
-                leg.flat().slack(hole, side, end) > -TOLERANCE
+                keeps(hole, leg, distances)
                     && leg.timber(hole) - farSide >= deep * diameter - TOLERANCE);
+  }
+
+  private boolean keeps(Spot hole, Leg leg, ScrewDistances distances) {
+    FlatFace face = leg.flat();
+    double side = distances.loadedEdge(sine(face));
+    double end = distances.loadedEnd(cosine(face));
+    return face.slack(hole, side, end) > -TOLERANCE;
   }
 }

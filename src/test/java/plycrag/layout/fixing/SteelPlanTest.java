@@ -50,6 +50,23 @@ class SteelPlanTest {
     assertThat(fit.steel().leg()).isEqualTo(80);
   }
 
+  /**
+   * A post on a rail of the same section, flush on two sides. Screws of 4 mm keep 12 d = 48 of the
+   * post's end; their second row, 62 off, leaves 28 to the rail's lower side, of which 5 d = 20 are
+   * asked. Of 5 mm, 80 off, they would leave 10 of 35.
+   */
+  @Test
+  void whatLiesFlushTakesStrapsOnBothSides() {
+    TimberBody rail = box("R", place(0, 0, 0), place(1000, 45, 90), level());
+    TimberBody post = box("S", place(500, 0, 90), place(590, 45, 900), up());
+    SteelChoice straps = plan(Shape.STRAP, 8).onFlush(post, rail, List.of());
+    assertThat(straps.fit().orElseThrow().diameter()).isEqualTo(4);
+    assertThat(straps.fit().orElseThrow().steel().leg()).isEqualTo(85);
+    assertThat(straps.faces()).isEqualTo(2);
+    TimberBody beside = box("B", place(0, 45, 0), place(1000, 90, 90), level());
+    assertThat(plan(Shape.STRAP, 8).onFlush(post, rail, List.of(beside)).faces()).isEqualTo(1);
+  }
+
   /** Two a leg fit into a smaller one. */
   @Test
   void fewerScrewsTakeASmallerOne() {
