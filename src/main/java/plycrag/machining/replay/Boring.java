@@ -25,7 +25,7 @@ final class Boring {
 
   private Boring() {}
 
-  /** The visits, those that widen a hole round by round taken together. */
+  /** The visits, those that widen a hole round by round to one depth taken together. */
   static List<Visit> joined(List<Visit> visits) {
     List<Visit> all = new ArrayList<>();
     for (Visit visit : visits) {
@@ -45,6 +45,7 @@ final class Boring {
     return inner.isPresent()
         && outer.isPresent()
         && before.isLike(after)
+        && Math.abs(before.lowest() - after.lowest()) <= ON
         && inner.get().centre().distance(outer.get().centre()) <= ON
         && outer.get().radius() > inner.get().radius() + ON;
   }

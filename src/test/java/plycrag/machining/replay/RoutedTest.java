@@ -144,6 +144,34 @@ class RoutedTest {
         .contains("sheet S1: hole r is not made");
   }
 
+  /** A recess and the hole in its floor, by one cutter in one program, whichever is made first. */
+  @Test
+  void aRecessAboutAHoleIsNoWiderHole() {
+    Expected both =
+        new Expected(
+            List.of(
+                new Expected.Hole("h", 100, 200, 12, -18.5),
+                new Expected.Hole("r", 100, 200, 24, -4)),
+            List.of());
+    String recess =
+        """
+        G0 X103 Y200
+        G0 Z5
+        G1 Z-4 F600
+        G3 X103 Y200 I-3 J0
+        G1 X109 Y200
+        G3 X109 Y200 I-9 J0
+        G1 X100 Y200
+        G0 Z5
+        """;
+    assertThat(faults(both, recess + HELIX)).isEmpty();
+    assertThat(faults(both, HELIX + "G0 Z5\n" + recess)).isEmpty();
+    assertThat(faults(both, HELIX)).containsExactly("sheet S1: hole r is not made");
+    assertThat(faults(both, recess)).containsExactly("sheet S1: hole h is not made");
+    assertThat(faults(both, HELIX + recess.replace("Z-4", "Z-4.5")))
+        .contains("p.ngc, line 16: hole r goes to Z-4.5, not Z-4");
+  }
+
   @Test
   void anOutlineIsCutInPasses() {
     assertThat(faults(piece(true, Optional.empty()), PASSES)).isEmpty();
