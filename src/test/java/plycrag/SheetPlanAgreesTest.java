@@ -62,6 +62,17 @@ class SheetPlanAgreesTest {
       %s
       """;
 
+  private static final String TOOLS =
+      """
+      [[tool]]
+      diameter = 12
+      length = 30
+      [[tool]]
+      kind = "end-mill"
+      diameter = 6
+      length = 40
+      """;
+
   static Stream<String> walls() {
     Stream<String> odd =
         Stream.of(
@@ -71,7 +82,12 @@ class SheetPlanAgreesTest {
                 "grain = \"free\"\nface-up = \"back\"\nedge-trim = 2",
                 "cut-with = \"router\"\nhold-down = 8")
             .map(nesting -> ODD.formatted(nesting.contains("free") ? "up" : "across", nesting));
-    return Stream.concat(TestFiles.samples().stream().map(TestFiles::read), odd);
+    Stream<String> recessed =
+        Stream.of("face-up = \"back\"", "edge-trim = 20")
+            .map(nesting -> ODD.formatted("up", nesting) + TOOLS)
+            .map(toml -> toml.replace("[inserts]", "[inserts]\nrecess-depth = 4"));
+    return Stream.of(TestFiles.samples().stream().map(TestFiles::read), odd, recessed)
+        .flatMap(walls -> walls);
   }
 
   /** The rows of a table, by the names of its columns. */

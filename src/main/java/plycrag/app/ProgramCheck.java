@@ -203,8 +203,13 @@ final class ProgramCheck {
   }
 
   private Expected.Hole expected(MachinedHole hole, Coordinate corner) {
+    boolean recess = hole.kind() == MachinedHole.Kind.RECESS;
     return new Expected.Hole(
-        hole.mark(), hole.x() - corner.x, hole.y() - corner.y, hole.diameter(), bottom(hole));
+        recess ? hole.mark() + " (recess)" : hole.mark(),
+        hole.x() - corner.x,
+        hole.y() - corner.y,
+        hole.diameter(),
+        bottom(hole));
   }
 
   private Program program(OutputFile file, WorkedFace face) {

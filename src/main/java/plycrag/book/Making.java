@@ -5,6 +5,7 @@ import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Figure;
+import plycrag.document.Book.Paragraph;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
 import plycrag.document.Table;
@@ -12,6 +13,7 @@ import plycrag.drawing.CornerDetail;
 import plycrag.drawing.FoldDetail;
 import plycrag.drawing.FrameView;
 import plycrag.drawing.MarkingOut;
+import plycrag.drawing.RecessWords;
 import plycrag.drawing.SheetSawing;
 import plycrag.drawing.SheetView;
 import plycrag.layout.FacetLayout;
@@ -54,6 +56,7 @@ final class Making {
   List<Block> sheets() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Cautions.drilling());
+    RecessWords.of(layout.wall()).ifPresent(words -> blocks.add(recesses(words)));
     blocks.add(Listings.pieces(checked));
     for (LaidSheet sheet : layout.sheets()) {
       if (SheetSawing.isNeeded(checked, sheet)) {
@@ -68,6 +71,14 @@ final class Making {
               rows(row -> row.get(0).text().equals(sheet.mark()))));
     }
     return blocks;
+  }
+
+  private static Block recesses(String words) {
+    return new Paragraph(
+        words
+            + " The router cuts them from behind. Measure what remains at the first, with an insert"
+            + " in it: a sheet thinner than stated, or a deeper recess, leaves less to hold the"
+            + " flange.");
   }
 
   private interface RowTest {

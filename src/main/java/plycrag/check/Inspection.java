@@ -23,6 +23,7 @@ import plycrag.check.making.CornersClose;
 import plycrag.check.making.Countersinks;
 import plycrag.check.making.CutoutsFit;
 import plycrag.check.making.EndsSawn;
+import plycrag.check.making.FlangeRecess;
 import plycrag.check.making.HoleTools;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
@@ -81,6 +82,7 @@ public final class Inspection {
           new PlateOnFloor(),
           new HoleTools(),
           new Countersinks(),
+          new FlangeRecess(),
           new PiecesMarked(),
           new PinsFit(),
           new OutlineTool(),

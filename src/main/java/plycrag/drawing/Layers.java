@@ -42,11 +42,23 @@ final class Layers {
     return new Layer("BORE_" + size(diameter) + "_THROUGH", Pen.PART);
   }
 
-  /** What makes a hole: through, or a cone with its diameter on the face and its depth. */
-  static Layer of(MachinedHole hole) {
-    return hole.isSunk()
-        ? new Layer("SINK_" + size(hole.diameter()) + "_DEPTH_" + size(hole.depth()), Pen.PART)
-        : bore(hole.diameter());
+  /**
+   * What makes a hole: through, a cone with its diameter on the face and its depth, or a pocket
+   * with its depth and what it leaves of a sheet of a thickness, mm.
+   */
+  static Layer of(MachinedHole hole, double thickness) {
+    return switch (hole.kind()) {
+      case COUNTERSINK ->
+          new Layer("SINK_" + size(hole.diameter()) + "_DEPTH_" + size(hole.depth()), Pen.PART);
+      case RECESS -> pocket(hole.depth(), thickness);
+      case INSERT, SCREW, PIN -> bore(hole.diameter());
+    };
+  }
+
+  /** To the hundredth, so that the name keeps to the 31 characters that a layer's may have. */
+  private static Layer pocket(double depth, double thickness) {
+    String left = size(thickness - depth, 2);
+    return new Layer("POCKET_DEPTH_" + size(depth, 2) + "_LEAVES_" + left, Pen.PART);
   }
 
   /** Letters engraved so deep: {@code ENGRAVE_DEPTH_0_4}. */
@@ -55,7 +67,11 @@ final class Layers {
   }
 
   private static String size(double length) {
-    String size = Decimal.of(length, 4).replace('.', '_');
+    return size(length, 4);
+  }
+
+  private static String size(double length, int decimals) {
+    String size = Decimal.of(length, decimals).replace('.', '_');
     return size.contains("_") ? size : size + "_0";
   }
 

@@ -26,8 +26,9 @@ public final class SheetCut {
     Layer edges = face.isLast() ? Layers.CUT : Layers.OUTLINE;
     Sketch sketch = new Sketch(1);
     sheet.pieces().forEach(laid -> SheetOutline.of(laid).drawCut(sketch, edges));
+    double thickness = checked.layout().wall().sheet().thickness();
     for (MachinedHole hole : sheet.holes()) {
-      sketch.circle(Layers.of(hole), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
+      sketch.circle(Layers.of(hole, thickness), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
     }
     Engraving.draw(checked, face.marks(), sketch);
     TitleLines.stamp(checked, sketch, Layers.STAMP, new Xy(20, 20));

@@ -18,6 +18,7 @@ import plycrag.layout.Member;
 import plycrag.layout.Screw;
 import plycrag.layout.Seam;
 import plycrag.params.InsertParameters;
+import plycrag.params.RecessParameters;
 import plycrag.units.Tape;
 import plycrag.wall.Wall;
 
@@ -84,15 +85,15 @@ public final class SheetDetail {
     InsertParameters insert = wall.inserts();
     Tape tape = wall.tape();
     double hole = insert.hole() / 2;
-    sheet(-SIDE, -hole);
-    sheet(hole, SIDE);
+    double seat = thickness - insert.recess().map(RecessParameters::depth).orElse(0.0);
+    insert.recess().ifPresentOrElse(recess -> drawRecessed(recess, hole), () -> drawFlat(hole));
     double flange = insert.flange() / 2;
-    box(-flange, thickness, flange, thickness + FLANGE, Fill.INK);
-    double end = thickness - insert.barrel();
-    box(-hole, end, -hole + FLANGE, thickness, Fill.INK);
-    box(hole - FLANGE, end, hole, thickness, Fill.INK);
+    box(-flange, seat, flange, seat + FLANGE, Fill.INK);
+    double end = seat - insert.barrel();
+    box(-hole, end, -hole + FLANGE, seat, Fill.INK);
+    box(hole - FLANGE, end, hole, seat, Fill.INK);
     sketch.line(Layers.CENTRE, new Xy(0, -10), new Xy(0, thickness + 15));
-    name(new Xy(flange, thickness + FLANGE), "flange " + tape.size(insert.flange()));
+    name(new Xy(flange, seat + FLANGE), "flange " + tape.size(insert.flange()));
     notes.add(
         "Insert: hole "
             + tape.size(insert.hole())
@@ -101,6 +102,31 @@ public final class SheetDetail {
             + "; it goes in from the back. Barrel "
             + tape.size(insert.barrel())
             + ", shorter than the sheet.");
+    RecessWords.of(wall).ifPresent(notes::add);
+  }
+
+  private void drawFlat(double hole) {
+    sheet(-SIDE, -hole);
+    sheet(hole, SIDE);
+  }
+
+  /** The sheet on either side of a hole, lower where the recess is. */
+  private void drawRecessed(RecessParameters recess, double hole) {
+    double wide = recess.diameter() / 2;
+    double seat = thickness - recess.depth();
+    for (int side : List.of(-1, 1)) {
+      body(
+          List.of(
+              new Xy(side * SIDE, 0),
+              new Xy(side * hole, 0),
+              new Xy(side * hole, seat),
+              new Xy(side * wide, seat),
+              new Xy(side * wide, thickness),
+              new Xy(side * SIDE, thickness)),
+          Fill.TIMBER);
+      plies(side * SIDE, side * hole, 0, seat);
+      plies(side * SIDE, side * wide, seat, thickness);
+    }
   }
 
   private void drawSeam(Place place, List<String> notes) {
@@ -158,9 +184,16 @@ public final class SheetDetail {
 
   private void sheet(double left, double right) {
     box(left, 0, right, thickness, Fill.TIMBER);
+    plies(left, right, 0, thickness);
+  }
+
+  /** The lines between a sheet's five plies that lie between two heights. */
+  private void plies(double left, double right, double low, double high) {
     double ply = thickness / 5;
     for (double at = ply; at < thickness - ply / 2; at += ply) {
-      sketch.line(Layers.CONTEXT, new Xy(left, at), new Xy(right, at));
+      if (at > low && at < high) {
+        sketch.line(Layers.CONTEXT, new Xy(left, at), new Xy(right, at));
+      }
     }
   }
 
@@ -174,12 +207,14 @@ public final class SheetDetail {
   }
 
   private void box(double left, double low, double right, double high, Fill fill) {
-    List<Xy> corners =
-        List.of(new Xy(left, low), new Xy(right, low), new Xy(right, high), new Xy(left, high));
+    body(
+        List.of(new Xy(left, low), new Xy(right, low), new Xy(right, high), new Xy(left, high)),
+        fill);
+  }
+
+  private void body(List<Xy> corners, Fill fill) {
     sketch.area(Layers.TINT, corners, fill);
-    for (int at = 0; at < corners.size(); at++) {
-      sketch.line(Layers.PARTS, corners.get(at), corners.get((at + 1) % corners.size()));
-    }
+    sketch.closed(Layers.PARTS, corners);
   }
 
   private void name(Xy foot, String words) {

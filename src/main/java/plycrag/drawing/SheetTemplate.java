@@ -80,6 +80,9 @@ public final class SheetTemplate {
     for (LaidPiece laid : sheet.pieces()) {
       lines.add("Piece " + laid.piece().mark() + " of facet " + laid.facet() + turned(laid) + ".");
     }
+    if (!sheet.holes(Kind.RECESS).isEmpty()) {
+      RecessWords.of(checked.layout().wall()).ifPresent(lines::add);
+    }
     lines.add("True size if the bar measures 100 mm.");
     lines.add(TitleLines.support(checked) + ".");
     lines.add(TitleLines.BOULDERING);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
@@ -15,6 +16,7 @@ import plycrag.layout.LaidSheet;
 import plycrag.layout.MachinedHole;
 import plycrag.layout.PartMark;
 import plycrag.layout.SheetDatum;
+import plycrag.layout.WorkedFace;
 import plycrag.params.SheetParameters.Grain;
 import plycrag.units.Tape;
 
@@ -48,9 +50,7 @@ public final class SheetView {
       outline.drawCut(sketch, Layers.OUTLINE);
       outline.drawFront(sketch);
     }
-    for (MachinedHole hole : sheet.holes()) {
-      sketch.hole(hole);
-    }
+    holes().forEach(sketch::hole);
     Engraving.draw(checked, engraved(), sketch);
     nameParts();
     Datum.outside(sketch, datum);
@@ -74,7 +74,7 @@ public final class SheetView {
 
   private List<Envelope> taken() {
     List<Envelope> taken = new ArrayList<>();
-    for (MachinedHole hole : sheet.holes()) {
+    for (MachinedHole hole : holes()) {
       Envelope box = new Envelope(new Coordinate(hole.x(), hole.y()));
       box.expandBy(Math.max(hole.diameter() / 2, sketch.paper(1)));
       taken.add(box);
@@ -88,11 +88,18 @@ public final class SheetView {
   }
 
   private List<PartMark> engraved() {
+    return worked().flatMap(face -> face.marks().stream()).toList();
+  }
+
+  /** What is made with this face up; recesses are, where it is the back. */
+  private List<MachinedHole> holes() {
+    return worked().flatMap(face -> face.sheet().holes().stream()).toList();
+  }
+
+  private Stream<WorkedFace> worked() {
     return checked.layout().faces().stream()
         .filter(face -> face.sheet().mark().equals(sheet.mark()))
-        .filter(face -> face.sheet().faceUp() == sheet.faceUp())
-        .flatMap(face -> face.marks().stream())
-        .toList();
+        .filter(face -> face.sheet().faceUp() == sheet.faceUp());
   }
 
   private List<String> notes() {
@@ -108,6 +115,9 @@ public final class SheetView {
             + ".");
     if (datum.isOdd()) {
       notes.add("As bought: read from edges that meet a seam.");
+    }
+    if (!sheet.inserts().isEmpty()) {
+      RecessWords.of(checked.layout().wall()).ifPresent(notes::add);
     }
     notes.add("Face grain runs " + (grainRunsAcross() ? "across" : "up") + " the sheet.");
     if (sheet.pieces().stream().anyMatch(laid -> !laid.piece().isSquare())) {

@@ -90,13 +90,13 @@ final class Sketch {
     cross(centre, paper(CROSS));
   }
 
-  /** A hole of a sheet; a cone has no cross beside that of the hole that it widens. */
+  /** A hole of a sheet; what widens another at a face has no cross beside that one's. */
   void hole(MachinedHole hole) {
     Xy centre = new Xy(hole.x(), hole.y());
-    if (hole.isSunk()) {
-      circle(Layers.HOLES, centre, hole.diameter() / 2);
-    } else {
-      hole(centre, hole.diameter());
+    switch (hole.kind()) {
+      case COUNTERSINK -> circle(Layers.HOLES, centre, hole.diameter() / 2);
+      case RECESS -> circle(Layers.FLANGES, centre, hole.diameter() / 2);
+      case INSERT, SCREW, PIN -> hole(centre, hole.diameter());
     }
   }
 

@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.layout.MachinedHole.Kind;
 import plycrag.layout.nest.StockSheet;
 
 /**
@@ -41,7 +42,17 @@ public record LaidSheet(
 
   /** The holes for inserts alone. */
   public List<MachinedHole> inserts() {
-    return holes.stream().filter(hole -> hole.kind() == MachinedHole.Kind.INSERT).toList();
+    return holes(Kind.INSERT);
+  }
+
+  /** The holes of a kind alone. */
+  public List<MachinedHole> holes(Kind kind) {
+    return holes.stream().filter(hole -> hole.kind() == kind).toList();
+  }
+
+  /** The same with other holes. */
+  LaidSheet withHoles(List<MachinedHole> others) {
+    return new LaidSheet(stock, faceUp, pieces, others);
   }
 
   /** The whole sheet as it lies on the machine, mm. */

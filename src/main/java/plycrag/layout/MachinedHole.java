@@ -37,6 +37,8 @@ public record MachinedHole(
   public enum Kind {
     /** The barrel of a threaded insert. */
     INSERT("insert"),
+    /** The flange of a threaded insert, which lies below the back then; it does not go through. */
+    RECESS("recess"),
     /** The thread of a screw, which is not to bite in the sheet. */
     SCREW("screw"),
     /** The head of a screw, a cone of the hole's diameter on the face. */
@@ -67,6 +69,11 @@ public record MachinedHole(
     return new MachinedHole(mark, facet, piece, sheet, kind, place, x, y, diameter, newDepth, face);
   }
 
+  /** How a person tells it from others: the recess and the hole of an insert share a mark. */
+  public String name() {
+    return (kind == Kind.RECESS ? "recess " : "hole ") + mark;
+  }
+
   /** Whether it is a cone at the end of another hole. */
   public boolean isSunk() {
     return kind == Kind.COUNTERSINK;
@@ -78,6 +85,10 @@ public record MachinedHole(
    * @param reach how far the tool goes below the sheet's top, breakthrough included, mm
    */
   public Optional<ToolParameters> tool(ToolBox tools, double reach) {
-    return isSunk() ? tools.forHead(diameter) : tools.forHole(diameter, reach);
+    return switch (kind) {
+      case COUNTERSINK -> tools.forHead(diameter);
+      case RECESS -> tools.forRecess(diameter, reach);
+      case INSERT, SCREW, PIN -> tools.forHole(diameter, reach);
+    };
   }
 }

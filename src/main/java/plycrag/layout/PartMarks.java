@@ -8,9 +8,11 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
+import plycrag.params.InsertParameters;
 import plycrag.params.KeepOut;
 import plycrag.params.MachineParameters;
 import plycrag.params.MarkParameters;
+import plycrag.params.RecessParameters;
 import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
 import plycrag.wall.Wall;
@@ -81,14 +83,19 @@ final class PartMarks {
         && taken.stream().noneMatch(other -> other.intersects(onSheet));
   }
 
+  /** What an insert takes of the sheet's back, mm. */
+  private double covering() {
+    InsertParameters inserts = wall.inserts();
+    return inserts.recess().map(RecessParameters::diameter).orElse(inserts.flange());
+  }
+
   /** What letters keep out of on the sheet. */
   private List<Polygon> taken(LaidPiece laid) {
     List<Polygon> taken = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
       if (hole.piece().equals(laid.piece().mark())) {
         boolean covered = hole.kind() == MachinedHole.Kind.INSERT;
-        double over =
-            covered ? Math.max(hole.diameter(), wall.inserts().flange()) : hole.diameter();
+        double over = covered ? Math.max(hole.diameter(), covering()) : hole.diameter();
         taken.add(Shapes.circle(hole.x(), hole.y(), over + 2 * APART));
       }
     }

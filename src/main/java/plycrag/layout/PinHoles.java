@@ -9,7 +9,7 @@ import plycrag.geometry.Shapes;
 import plycrag.layout.MachinedHole.Kind;
 import plycrag.params.KeepOut;
 import plycrag.params.MachineParameters;
-import plycrag.params.MarkParameters.Pins;
+import plycrag.params.PinParameters;
 import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
 import plycrag.wall.Wall;
@@ -30,10 +30,10 @@ final class PinHoles {
 
   private final Wall wall;
   private final LaidSheet sheet;
-  private final Pins pins;
+  private final PinParameters pins;
   private final List<Polygon> taken = new ArrayList<>();
 
-  private PinHoles(Wall wall, LaidSheet sheet, Pins pins) {
+  private PinHoles(Wall wall, LaidSheet sheet, PinParameters pins) {
     this.wall = wall;
     this.sheet = sheet;
     this.pins = pins;
@@ -42,7 +42,7 @@ final class PinHoles {
 
   /** Two holes, the lower first; none where there is no room for two. */
   static List<MachinedHole> of(Wall wall, LaidSheet sheet) {
-    Pins pins = wall.machine().marks().orElseThrow().pins();
+    PinParameters pins = wall.machine().pins();
     return new PinHoles(wall, sheet, pins).holes();
   }
 

@@ -1,5 +1,6 @@
 package plycrag.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import plycrag.params.MarkParameters;
 import plycrag.wall.Wall;
@@ -7,10 +8,11 @@ import plycrag.wall.Wall;
 /**
  * What a machine does to one face of a sheet in one setting up.
  *
- * <p>A sheet is worked on the face that lies up. Where marks are to stand behind the wall and its
- * front lies up, it is worked on both: first on its back, where two holes for pins are drilled and
- * marks are engraved; then it is turned over from left to right, about the upright line in its
- * middle, on which the pins stand, so that they find their holes again.
+ * <p>A sheet is worked on the face that lies up. Where its front lies up and marks are to stand
+ * behind the wall, or flanges of inserts in recesses in its back, it is worked on both: first on
+ * its back, where two holes for pins are drilled, recesses cut and marks engraved; then it is
+ * turned over from left to right, about the upright line in its middle, on which the pins stand, so
+ * that they find their holes again.
  *
  * @param sheet as it lies then, with the holes that are made then
  * @param marks to be engraved
@@ -34,23 +36,34 @@ public record WorkedFace(LaidSheet sheet, List<PartMark> marks, Order order) {
 
   /** The faces of a sheet in the order in which they are worked. */
   static List<WorkedFace> of(Wall wall, LaidSheet sheet) {
-    boolean both =
-        sheet.faceUp() == Face.FRONT
-            && wall.machine().marks().filter(MarkParameters::behind).isPresent();
-    return both ? both(wall, sheet) : List.of(only(wall, sheet));
+    boolean behind = wall.machine().marks().filter(MarkParameters::behind).isPresent();
+    boolean recessed = wall.inserts().recess().isPresent() && !sheet.inserts().isEmpty();
+    return sheet.faceUp() == Face.FRONT && (behind || recessed)
+        ? both(wall, sheet, behind)
+        : List.of(only(wall, sheet));
   }
 
   private static WorkedFace only(Wall wall, LaidSheet sheet) {
-    return new WorkedFace(sheet, PartMarks.of(wall, sheet), Order.ONLY);
+    List<PartMark> marks = PartMarks.of(wall, sheet);
+    boolean back = sheet.faceUp() == Face.BACK;
+    return new WorkedFace(back ? recessed(wall, sheet) : sheet, marks, Order.ONLY);
   }
 
-  private static List<WorkedFace> both(Wall wall, LaidSheet sheet) {
+  /** Recesses are cut in the setting in which the back lies up, with the holes if these are too. */
+  private static LaidSheet recessed(Wall wall, LaidSheet back) {
+    List<MachinedHole> all = new ArrayList<>(back.holes());
+    all.addAll(Recesses.of(wall, back));
+    return back.withHoles(all);
+  }
+
+  private static List<WorkedFace> both(Wall wall, LaidSheet sheet, boolean behind) {
     LaidSheet back = sheet.turnedOver();
-    List<PartMark> marks = PartMarks.of(wall, back);
-    LaidSheet pinned =
-        new LaidSheet(back.stock(), Face.BACK, back.pieces(), PinHoles.of(wall, sheet));
+    List<MachinedHole> first = new ArrayList<>(PinHoles.of(wall, sheet));
+    first.addAll(Recesses.of(wall, back));
+    List<PartMark> marks = PartMarks.of(wall, behind ? back : sheet);
     return List.of(
-        new WorkedFace(pinned, marks, Order.FIRST), new WorkedFace(sheet, List.of(), Order.SECOND));
+        new WorkedFace(back.withHoles(first), behind ? marks : List.of(), Order.FIRST),
+        new WorkedFace(sheet, behind ? List.of() : marks, Order.SECOND));
   }
 
   /** Whether pieces may be cut out: what is cut out cannot be turned over. */

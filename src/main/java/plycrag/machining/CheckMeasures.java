@@ -43,14 +43,14 @@ final class CheckMeasures {
         holes.stream().max(Comparator.comparingDouble(hole -> apart(first, hole))).orElseThrow();
     List<Measure> fromEdges =
         List.of(
-            new Measure("left edge", "hole " + first.mark(), first.x()),
-            new Measure("lower edge", "hole " + first.mark(), first.y()));
+            new Measure("left edge", first.name(), first.x()),
+            new Measure("lower edge", first.name(), first.y()));
     return far.equals(first)
         ? fromEdges
         : List.of(
             fromEdges.get(0),
             fromEdges.get(1),
-            new Measure("hole " + first.mark(), "hole " + far.mark(), apart(first, far)));
+            new Measure(first.name(), far.name(), apart(first, far)));
   }
 
   private static double apart(MachinedHole one, MachinedHole other) {

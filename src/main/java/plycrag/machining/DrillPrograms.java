@@ -13,6 +13,7 @@ import plycrag.document.Move;
 import plycrag.document.ToolUse;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.MachinedHole.Kind;
 import plycrag.layout.WorkedFace;
 import plycrag.params.ControllerParameters.ToolChange;
 import plycrag.params.MachineParameters;
@@ -104,7 +105,8 @@ public final class DrillPrograms {
       cuts.addAll(new MarkMoves(tool, heights, depth).of(face.marks(), origin));
     }
     LiftedOver lifted = new LiftedOver(machine.keepOuts(), tool.diameter() / 2, heights.safe());
-    return new ToolWork(use, lifted.of(cuts, origin));
+    int recesses = (int) holes.stream().filter(hole -> hole.kind() == Kind.RECESS).count();
+    return new ToolWork(use, recesses, lifted.of(cuts, origin));
   }
 
   private DrillProgram program(WorkedFace face, List<ToolWork> works) {

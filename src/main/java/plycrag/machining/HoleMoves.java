@@ -1,6 +1,7 @@
 package plycrag.machining;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,22 +20,35 @@ import plycrag.params.ToolParameters.Kind;
  */
 record HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
 
+  /** As by hand: a recess before the hole in its floor. */
+  private static final Comparator<MachinedHole> WIDEST_FIRST =
+      Comparator.comparingDouble(MachinedHole::diameter).reversed();
+
   /** The moves of one tool through holes, in the order of a short tour. */
   List<Move> of(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin) {
     if (holes.isEmpty()) {
       return List.of();
     }
-    Map<Xy, MachinedHole> byPlace = new LinkedHashMap<>();
-    holes.forEach(hole -> byPlace.put(origin.from(hole.x(), hole.y()), hole));
+    Map<Xy, List<MachinedHole>> byPlace = new LinkedHashMap<>();
+    for (MachinedHole hole : holes) {
+      Xy place = origin.from(hole.x(), hole.y());
+      byPlace.computeIfAbsent(place, unseen -> new ArrayList<>()).add(hole);
+    }
     List<Move> moves = new ArrayList<>();
     for (Xy place : HoleTour.of(List.copyOf(byPlace.keySet()))) {
-      moves.addAll(hole(tool, place, byPlace.get(place)));
+      byPlace.get(place).stream()
+          .sorted(WIDEST_FIRST)
+          .forEach(hole -> moves.addAll(hole(tool, place, hole)));
     }
     return moves;
   }
 
   private List<Move> hole(ToolParameters tool, Xy place, MachinedHole hole) {
     double bottom = heights.bottom(hole.depth(), thickness);
+    if (hole.kind() == MachinedHole.Kind.RECESS) {
+      return new Pocket(tool, heights.top(), heights.clear(), arcs)
+          .cut(place, hole.diameter(), bottom);
+    }
     if (tool.kind() == Kind.END_MILL) {
       return new Spiral(tool, heights.top(), heights.clear(), arcs)
           .bore(place, hole.diameter(), bottom);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import plycrag.layout.LaidSheet;
+import plycrag.layout.MachinedHole.Kind;
 import plycrag.layout.WorkedFace;
 import plycrag.params.MachineParameters;
 import plycrag.params.MachineParameters.ZZero;
@@ -33,6 +34,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
     remarks.add(
         "Sheet " + length(thickness) + " thick, breakthrough " + length(machine.breakthrough()));
     remarks.addAll(works.stream().map(work -> work.use().tool()).toList());
+    recesses(face, works).ifPresent(remarks::add);
     marks(works).ifPresent(remarks::add);
     turning(face).ifPresent(remarks::add);
     outlines().filter(words -> face.isLast()).ifPresent(remarks::add);
@@ -54,6 +56,21 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
           Optional.of("First face. Afterwards turn over left to right about X " + length(axis));
       case SECOND -> Optional.of("Second face, on pins, turned over about X " + length(axis));
     };
+  }
+
+  /** In the programs of the tool that cuts them alone. */
+  private Optional<String> recesses(WorkedFace face, List<ToolWork> works) {
+    return face.sheet().holes(Kind.RECESS).stream()
+        .findFirst()
+        .filter(recess -> works.stream().anyMatch(work -> work.recesses() > 0))
+        .map(
+            recess ->
+                "Recesses "
+                    + length(recess.diameter())
+                    + " wide, "
+                    + length(recess.depth())
+                    + " deep, leave "
+                    + length(thickness - recess.depth()));
   }
 
   private Optional<String> marks(List<ToolWork> works) {

@@ -150,6 +150,7 @@ public final class SetUpSheets {
                 + mm(machine.safeHeight())
                 + " mm first and last, which must clear every clamp"));
     rows.add(row("Holes", work.holes()));
+    work.recesses().ifPresent(recesses -> rows.add(row("Flange recesses", recesses)));
     work.heads().ifPresent(heads -> rows.add(row("Heads let in", heads)));
     work.marks().ifPresent(marks -> rows.add(row("Marks engraved", marks)));
     machine.keepOuts().forEach(place -> rows.add(row("Keep out", words(place, origin))));

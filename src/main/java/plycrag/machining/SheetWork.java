@@ -16,16 +16,36 @@ record SheetWork(Wall wall, WorkedFace face) {
   /** What its holes are for. */
   String holes() {
     if (!face.isLast()) {
-      return pins(face.sheet().holes());
+      return pins();
     }
     String inserts = face.sheet().inserts().size() + " for inserts";
-    long screws = face.sheet().holes().stream().filter(hole -> hole.kind() == Kind.SCREW).count();
+    int screws = face.sheet().holes(Kind.SCREW).size();
     return screws == 0
         ? inserts
         : inserts
             + ", "
             + screws
             + " for screws to pass through; drill the pilot holes in the timber by hand";
+  }
+
+  /** How flanges are let in, if they are, and what remains under them. */
+  Optional<String> recesses() {
+    List<MachinedHole> recesses = face.sheet().holes(Kind.RECESS);
+    double thickness = wall.sheet().thickness();
+    return recesses.stream()
+        .findFirst()
+        .map(
+            first ->
+                recesses.size()
+                    + ", "
+                    + mm(first.diameter())
+                    + " mm across and "
+                    + mm(first.depth())
+                    + " mm deep in the back: "
+                    + mm(thickness - first.depth())
+                    + " mm of the sheet's "
+                    + mm(thickness)
+                    + " mm remain; measure that at the first, and try an insert in it");
   }
 
   /** What is engraved, if something is. */
@@ -47,7 +67,7 @@ record SheetWork(Wall wall, WorkedFace face) {
 
   /** How the heads of screws are let in, if they are. */
   Optional<String> heads() {
-    List<MachinedHole> sunk = face.sheet().holes().stream().filter(MachinedHole::isSunk).toList();
+    List<MachinedHole> sunk = face.sheet().holes(Kind.COUNTERSINK);
     return sunk.stream()
         .findFirst()
         .map(
@@ -60,9 +80,12 @@ record SheetWork(Wall wall, WorkedFace face) {
                     + " mm deep; try a screw in the first: its head must lie flush, not deeper");
   }
 
-  private String pins(List<MachinedHole> holes) {
-    double deeper = holes.get(0).depth() - wall.sheet().thickness();
-    return holes.size() + " for pins, " + mm(deeper) + " mm further into the board";
+  private String pins() {
+    double deeper = wall.machine().pins().depth();
+    return face.sheet().holes(Kind.PIN).size()
+        + " for pins, "
+        + mm(deeper)
+        + " mm further into the board";
   }
 
   /** How a sheet that is worked on both faces is turned over. */
@@ -74,7 +97,7 @@ record SheetWork(Wall wall, WorkedFace face) {
       case FIRST ->
           Optional.of(
               "first of two. Afterwards put pins of "
-                  + mm(face.sheet().holes().get(0).diameter())
+                  + mm(wall.machine().pins().diameter())
                   + " mm through both holes into the board, and turn the sheet "
                   + about
                   + "; leave X and Y zero as they are");

@@ -14,8 +14,7 @@ import plycrag.params.ToolParameters;
  * with it, climbs.
  *
  * <ol>
- *   <li>Down along a ring, no deeper a turn than the tool cuts at a time and half its diameter
- *       (common practice, no source), and no faster down than it plunges.
+ *   <li>Down along a ring in {@link Laps}.
  *   <li>Once around at the bottom, then off the wall to the middle and up.
  *   <li>Where a core would stay, from the inside out along as many rings as leave none.
  * </ol>
@@ -26,9 +25,6 @@ import plycrag.params.ToolParameters;
  * @param arcs whether the controller follows arcs
  */
 record Spiral(ToolParameters tool, double top, double clear, boolean arcs) {
-  /** How far a straight move may stray from its arc, mm. */
-  static final double CHORD_ERROR = 0.02;
-
   private static final double TOLERANCE = 1e-6;
 
   /** The moves for a hole, from the way to it until the tool is clear again. */
@@ -44,36 +40,20 @@ record Spiral(ToolParameters tool, double top, double clear, boolean arcs) {
   }
 
   private List<Move> along(Round way, double bottom) {
-    int turns = (int) Math.ceil((top - bottom) / deepestTurn() - TOLERANCE);
+    Laps laps = new Laps(tool, arcs);
+    int turns = (int) Math.ceil((top - bottom) / Laps.deepest(tool) - TOLERANCE);
     double drop = (top - bottom) / turns;
-    double feed = Math.min(tool.feeds().cut(), tool.feeds().plunge() * way.length() / drop);
     Coordinate start = way.at(0);
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidXy(start.x, start.y));
     moves.add(new Move.RapidZ(clear));
     moves.add(new Move.Plunge(top, tool.feeds().plunge()));
     for (int turn = 0; turn < turns; turn++) {
-      moves.addAll(turn(way, bottom + (turns - turn - 1) * drop, drop, feed));
+      moves.addAll(laps.down(way, bottom + (turns - turn - 1) * drop, drop));
     }
-    moves.addAll(turn(way, bottom, 0, tool.feeds().cut()));
+    moves.addAll(laps.level(way, bottom));
     moves.add(new Move.Cut(new Xyz(way.x(), way.y(), bottom), tool.feeds().cut()));
     moves.add(new Move.RapidZ(clear));
-    return moves;
-  }
-
-  private double deepestTurn() {
-    return Math.min(tool.passDepth(), tool.diameter() / 2);
-  }
-
-  private List<Move> turn(Round way, double low, double drop, double feed) {
-    int parts = arcs ? 2 : way.sides(CHORD_ERROR);
-    List<Move> moves = new ArrayList<>();
-    for (int part = 1; part <= parts; part++) {
-      Coordinate end = way.at(360.0 * part / parts);
-      Xyz to = new Xyz(end.x, end.y, low + drop * (parts - part) / parts);
-      moves.add(
-          arcs ? new Move.Arc(to, new Xy(way.x(), way.y()), false, feed) : new Move.Cut(to, feed));
-    }
     return moves;
   }
 }

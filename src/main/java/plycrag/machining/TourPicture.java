@@ -1,6 +1,7 @@
 package plycrag.machining;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import plycrag.document.Anchor;
 import plycrag.document.Dash;
@@ -63,10 +64,10 @@ final class TourPicture {
             List.of(new Xy(0, 0), new Xy(width, 0), new Xy(width, height), new Xy(0, height)),
             Fill.NONE));
     programs.forEach(file -> addWays(Playback.of(file.program().moves())));
-    for (MachinedHole hole : sheet.holes()) {
-      shapes.add(
-          new Shape.Circle(HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2, Fill.PAPER));
-    }
+    sheet.holes().stream()
+        .sorted(Comparator.comparingDouble(MachinedHole::diameter).reversed())
+        .map(TourPicture::circle)
+        .forEach(shapes::add);
     keepOuts.forEach(this::addKeepOut);
     if (face.order() != Order.ONLY) {
       shapes.add(
@@ -80,6 +81,11 @@ final class TourPicture {
         scale,
         new Extent(-around, -around, width + around, height + around),
         shapes);
+  }
+
+  /** The wider first: each covers what lies under it. */
+  private static Shape circle(MachinedHole hole) {
+    return new Shape.Circle(HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2, Fill.PAPER);
   }
 
   /** A box with a cross through it. */

@@ -40,6 +40,7 @@ record Contents(Map<String, List<Values>> tables) {
     KeepOutTable.check(tables.get(KeepOutTable.TABLE.name()), context.faults());
     ControllerKeys.check(in(MachineTable.TABLE), context.faults());
     if (context.unit().isPresent()) {
+      RecessKeys.checkDepth(in(InsertTable.TABLE), in(SheetTable.TABLE), context.faults());
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
     }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param boltReach how far behind the sheet that space goes, mm
  * @param whenBlocked what happens where something stands in the way of inserts
  * @param greatestMove how far a column or a row may be moved then, mm
+ * @param recess in which flanges lie; empty where they lie on the back
  */
 public record InsertParameters(
     PatternParameters pattern,
@@ -29,7 +30,8 @@ public record InsertParameters(
     double boltZone,
     double boltReach,
     WhenBlocked whenBlocked,
-    double greatestMove) {
+    double greatestMove,
+    Optional<RecessParameters> recess) {
 
   /** Least distance of a hole's centre from the facet's outline, mm. */
   public double setback() {

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import java.util.stream.Stream;
 import plycrag.params.InsertParameters.Fixing;
 import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.params.PatternParameters.Kind;
@@ -78,31 +79,32 @@ final class InsertTable {
           "inserts",
           false,
           "The threaded inserts that take the holds.",
-          List.of(
-              PatternKeys.PATTERN,
-              PatternKeys.PITCH_ACROSS,
-              PatternKeys.PITCH_UP,
-              PatternKeys.TOP_PITCH_UP,
-              PatternKeys.DENSITY,
-              PatternKeys.TOP_DENSITY,
-              PatternKeys.DENSITY_PER,
-              PatternKeys.SYMMETRY,
-              PatternKeys.SPACING,
-              PatternKeys.TOP_SPACING,
-              PatternKeys.SEED,
-              PatternKeys.COLUMNS,
-              PatternKeys.ROWS,
-              POSITIONS,
-              PatternKeys.SETBACK,
-              KIND,
-              FLANGE_SCREWS,
-              HOLE,
-              FLANGE,
-              BARREL,
-              BOLT_ZONE,
-              BOLT_REACH,
-              WHEN_BLOCKED,
-              GREATEST_MOVE),
+          Stream.of(
+                  List.of(
+                      PatternKeys.PATTERN,
+                      PatternKeys.PITCH_ACROSS,
+                      PatternKeys.PITCH_UP,
+                      PatternKeys.TOP_PITCH_UP,
+                      PatternKeys.DENSITY,
+                      PatternKeys.TOP_DENSITY,
+                      PatternKeys.DENSITY_PER,
+                      PatternKeys.SYMMETRY,
+                      PatternKeys.SPACING,
+                      PatternKeys.TOP_SPACING,
+                      PatternKeys.SEED,
+                      PatternKeys.COLUMNS,
+                      PatternKeys.ROWS,
+                      POSITIONS,
+                      PatternKeys.SETBACK,
+                      KIND,
+                      FLANGE_SCREWS,
+                      HOLE,
+                      FLANGE,
+                      BARREL),
+                  RecessKeys.ALL,
+                  List.of(BOLT_ZONE, BOLT_REACH, WHEN_BLOCKED, GREATEST_MOVE))
+              .<Parameter<?>>flatMap(List::stream)
+              .toList(),
           List.of(new AtLeast(FLANGE, HOLE)));
 
   private InsertTable() {}
@@ -110,6 +112,7 @@ final class InsertTable {
   /** Reports what the pattern needs and does not get, or gets and does not need. */
   static void check(Values values, Faults faults) {
     PatternKeys.checkLines(values, faults);
+    RecessKeys.check(values, faults);
     if (values.isSound(PatternKeys.PATTERN)) {
       checkSymmetry(values, faults);
       checkPositions(values, faults);
@@ -160,6 +163,7 @@ final class InsertTable {
         values.get(BOLT_ZONE),
         values.get(BOLT_REACH),
         values.get(WHEN_BLOCKED),
-        values.get(GREATEST_MOVE));
+        values.get(GREATEST_MOVE),
+        RecessKeys.record(values));
   }
 }

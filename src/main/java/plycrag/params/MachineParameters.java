@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param origin the corner of the sheet where X and Y are zero
  * @param screwHoles the clearance holes for screws; empty if none are drilled
  * @param marks how pieces are marked; empty if by hand
+ * @param pins what a sheet is turned over on that is worked on both faces
  * @param limits what it can do
  * @param controller what its controller understands
  * @param routing how pieces are cut from their sheets
@@ -33,6 +34,7 @@ public record MachineParameters(
     Origin origin,
     Optional<ScrewHoleParameters> screwHoles,
     Optional<MarkParameters> marks,
+    PinParameters pins,
     MachineLimits limits,
     ControllerParameters controller,
     RoutingParameters routing,

@@ -142,6 +142,7 @@ final class MachineTable {
         values.get(ORIGIN),
         ScrewHoleKeys.record(values, screws),
         MarkKeys.record(values),
+        MarkKeys.pins(values),
         limits(values),
         ControllerKeys.record(values),
         RoutingKeys.record(values),

@@ -2,7 +2,6 @@ package plycrag.params;
 
 import java.util.List;
 import java.util.Optional;
-import plycrag.params.MarkParameters.Pins;
 
 /** The keys of {@code [machine]} that say whether it engraves the marks of pieces. */
 final class MarkKeys {
@@ -60,7 +59,11 @@ final class MarkKeys {
             new MarkParameters(
                 values.get(MARK_HEIGHT),
                 values.get(MARK_DEPTH),
-                values.get(MARKS) == Marks.BEHIND,
-                new Pins(values.get(PIN_DIAMETER), values.get(PIN_DEPTH))));
+                values.get(MARKS) == Marks.BEHIND));
+  }
+
+  /** What sheets are turned over on, where they are worked on both faces. */
+  static PinParameters pins(Values values) {
+    return new PinParameters(values.get(PIN_DIAMETER), values.get(PIN_DEPTH));
   }
 }

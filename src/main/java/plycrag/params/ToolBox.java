@@ -85,6 +85,24 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
   }
 
   /**
+   * What cuts a recess: the widest end mill that leaves itself room to circle, reaches and may turn
+   * so.
+   *
+   * @param diameter mm
+   * @param depth mm
+   */
+  public Optional<ToolParameters> forRecess(double diameter, double depth) {
+    return recessCandidates(diameter).stream()
+        .filter(tool -> turns(tool) && reaches(tool, depth))
+        .findFirst();
+  }
+
+  /** What could cut a recess if it reached and might turn so, best first. */
+  public List<ToolParameters> recessCandidates(double diameter) {
+    return candidates(diameter).stream().filter(tool -> tool.kind() == Kind.END_MILL).toList();
+  }
+
+  /**
    * What cuts pieces out of sheets, if they are cut out and the machine holds it.
    *
    * @param thickness of the sheets, mm

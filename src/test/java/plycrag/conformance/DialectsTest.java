@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -31,6 +32,25 @@ class DialectsTest {
   private static final String MILL =
       "[[tool]]\nkind = \"end-mill\"\ndiameter = 6\nlength = 22\nspeed = 18000\n";
   private static final String PECKING = "[[tool]]\ndiameter = 12\nlength = 30\npeck = 9\n";
+
+  private static final String DRILL = "[[tool]]\ndiameter = 12\nlength = 30\n";
+  private static final String RECESSED =
+      """
+      [[facet]]
+      width = 2440
+      length = 1220
+      [frame]
+      stud-spacing = 500
+      [inserts]
+      pattern = "lines"
+      columns = [81, 244]
+      rows = [100, 250]
+      setback = 80
+      recess-depth = 4
+      [nesting]
+      face-up = "back"
+      [machine]
+      """;
 
   @TempDir private Path folder;
 
@@ -79,14 +99,51 @@ class DialectsTest {
     assertThat(made).isEqualTo(list.rows().size()).isPositive();
   }
 
-  /** Where the interpreter leaves the work, and how deep; inches have four digits. */
-  private Map<String, Double> bottoms(OutputFile file, String dialect) {
+  /**
+   * A recess is left once in its middle, 4 mm below the top; the hole in its floor goes through.
+   */
+  @ParameterizedTest
+  @MethodSource("dialects")
+  void everyRecessOfTheListIsMade(String dialect) {
+    String tools = dialect.contains(MILL) ? "" : MILL;
+    Design.Judged judged =
+        (Design.Judged) Design.of("bay.toml", TestFiles.bytes(RECESSED + dialect + tools + DRILL));
+    List<OutputFile> files = Deliverable.of(judged);
+    double top = dialect.contains("sheet-top") ? 0 : THICKNESS;
+    List<String> made = new ArrayList<>();
+    for (OutputFile file : files) {
+      if (file.path().endsWith(".ngc")) {
+        left(file, dialect)
+            .forEach(hole -> made.add(key(hole.x(), hole.y()) + depth(top - hole.bottom())));
+      }
+    }
+    assertThat(made)
+        .hasSize(8)
+        .containsExactlyInAnyOrderElementsOf(
+            list(files).rows().stream()
+                .map(row -> key(row, dialect) + depth(row.depth() < 18 ? 4 : 18.5))
+                .toList());
+  }
+
+  private static String depth(double depth) {
+    return " " + Math.round(depth * 100);
+  }
+
+  /** Where the interpreter leaves the work, mm. */
+  private List<NgcReader.Hole> left(OutputFile file, String dialect) {
     Path program = folder.resolve("test.ngc");
     Tools.write(program, text(file));
-    Map<String, Double> bottoms = new TreeMap<>();
     double unit = dialect.contains("program-unit") ? 25.4 : 1;
-    for (NgcReader.Hole left : Rs274.left(program, unit == 1 ? "MM" : "INCHES")) {
-      bottoms.merge(key(left.x() * unit, left.y() * unit), left.bottom() * unit, Math::min);
+    return Rs274.left(program, unit == 1 ? "MM" : "INCHES").stream()
+        .map(hole -> new NgcReader.Hole(hole.x() * unit, hole.y() * unit, hole.bottom() * unit))
+        .toList();
+  }
+
+  /** Where the interpreter leaves the work, and how deep; inches have four digits. */
+  private Map<String, Double> bottoms(OutputFile file, String dialect) {
+    Map<String, Double> bottoms = new TreeMap<>();
+    for (NgcReader.Hole left : left(file, dialect)) {
+      bottoms.merge(key(left.x(), left.y()), left.bottom(), Math::min);
     }
     return bottoms;
   }

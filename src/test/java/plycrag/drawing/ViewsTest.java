@@ -26,8 +26,26 @@ class ViewsTest {
   private static final CheckedLayout REFUSED =
       Walls.judged(TestFiles.text("must-fail/layout/top-row-in-plate.toml"));
 
+  private static final CheckedLayout RECESSED =
+      Walls.judged(
+          """
+          [[facet]]
+          width = 1200
+          length = 1200
+          [inserts]
+          recess-depth = 4
+          [[tool]]
+          diameter = 6
+          length = 30
+          [[tool]]
+          kind = "end-mill"
+          diameter = 6
+          length = 22
+          """);
+
   static Stream<Drawing> published() {
-    return TestFiles.samples().stream().flatMap(file -> drawings(Walls.judged(file)).stream());
+    return Stream.concat(TestFiles.samples().stream().map(Walls::judged), Stream.of(RECESSED))
+        .flatMap(checked -> drawings(checked).stream());
   }
 
   private static List<Drawing> drawings(CheckedLayout checked) {

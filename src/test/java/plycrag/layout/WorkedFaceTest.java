@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.Walls;
+import plycrag.layout.MachinedHole.Kind;
 import plycrag.layout.WorkedFace.Order;
 
 /** Turned over about the middle of its width, what lay at x lies at the width less x. */
@@ -65,5 +67,34 @@ class WorkedFaceTest {
         assertThat(apart).as(hole.mark()).isGreaterThan(13 + 3);
       }
     }
+  }
+
+  /** Recesses lie where the holes come out; marks that face the climber stay with the front. */
+  @Test
+  void recessesAreInTheBackWhicheverFaceLiesUp() {
+    String recessed =
+        WALL.formatted("kept")
+            .replace("[inserts]", "[inserts]\nrecess-depth = 3")
+            .replace("behind", "engraved");
+    Layout layout = Walls.laidOut(recessed);
+    LaidSheet front = layout.sheets().get(0);
+    List<WorkedFace> faces = WorkedFace.of(layout.wall(), front);
+    assertThat(faces).extracting(WorkedFace::order).containsExactly(Order.FIRST, Order.SECOND);
+    assertThat(faces.get(0).marks()).isEmpty();
+    assertThat(faces.get(1).marks()).hasSameSizeAs(front.pieces());
+    List<MachinedHole> recesses = faces.get(0).sheet().holes(Kind.RECESS);
+    assertThat(recesses).hasSameSizeAs(front.inserts()).isNotEmpty();
+    for (int at = 0; at < recesses.size(); at++) {
+      MachinedHole recess = recesses.get(at);
+      assertThat(recess.mark()).isEqualTo(front.inserts().get(at).mark());
+      assertThat(recess.x()).isEqualTo(2440 - front.inserts().get(at).x());
+      assertThat(recess.diameter()).isEqualTo(27);
+      assertThat(recess.depth()).isEqualTo(3);
+      assertThat(recess.side()).isEqualTo(Face.BACK);
+    }
+    Layout back = Walls.laidOut(recessed.replace("[nesting]", "[nesting]\nface-up = \"back\""));
+    assertThat(back.faces()).extracting(WorkedFace::order).containsOnly(Order.ONLY);
+    assertThat(back.faces().get(0).sheet().holes(Kind.RECESS))
+        .hasSameSizeAs(back.faces().get(0).sheet().inserts());
   }
 }

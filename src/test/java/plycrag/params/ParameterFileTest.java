@@ -116,7 +116,8 @@ class ParameterFileTest {
                 16,
                 50,
                 InsertParameters.WhenBlocked.SOLVE,
-                75));
+                75,
+                Optional.empty()));
     assertThat(read.machine())
         .isEqualTo(
             new MachineParameters(
@@ -130,6 +131,7 @@ class ParameterFileTest {
                 MachineParameters.Origin.LOWER_LEFT,
                 Optional.empty(),
                 Optional.empty(),
+                new PinParameters(6, 8),
                 new MachineLimits(
                     new MachineLimits.Travel(Optional.empty(), Optional.empty(), Optional.empty()),
                     5000,

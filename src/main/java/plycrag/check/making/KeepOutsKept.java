@@ -18,6 +18,7 @@ import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.WorkedFace;
 import plycrag.params.KeepOut;
 import plycrag.params.MachineParameters;
 import plycrag.params.ToolBox;
@@ -42,8 +43,10 @@ public final class KeepOutsKept implements Rule {
     for (KeepOut place : layout.wall().machine().keepOuts()) {
       tooHigh(place, layout).ifPresent(findings::add);
       Polygon area = Shapes.rectangle(place.left(), place.low(), place.right(), place.high());
+      for (WorkedFace face : layout.faces()) {
+        findings.addAll(holes(face.sheet(), place, area, layout));
+      }
       for (LaidSheet sheet : layout.sheets()) {
-        findings.addAll(holes(sheet, place, area, layout));
         findings.addAll(cuts(sheet, place, area, layout));
       }
     }
@@ -94,8 +97,8 @@ public final class KeepOutsKept implements Rule {
         new Report.Thing(hole.mark(), hole.place()),
         place.name(),
         measure,
-        "the tool for hole "
-            + hole.mark()
+        "the tool for "
+            + hole.name()
             + " on sheet "
             + hole.sheet()
             + " "

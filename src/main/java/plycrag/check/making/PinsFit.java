@@ -9,10 +9,12 @@ import plycrag.finding.Severity;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
+import plycrag.layout.MachinedHole.Kind;
 import plycrag.layout.WorkedFace.Order;
 import plycrag.params.MachineParameters;
 import plycrag.params.ToolBox;
 import plycrag.units.Tape;
+import plycrag.wall.Wall;
 
 /**
  * A sheet that is worked on both faces has two pins to turn over on, and a tool for their holes.
@@ -39,11 +41,12 @@ public final class PinsFit implements Rule {
   }
 
   private List<Finding> findings(LaidSheet back, Layout layout) {
-    if (back.holes().isEmpty()) {
-      return List.of(noRoom(back, layout));
+    List<MachinedHole> pins = back.holes(Kind.PIN);
+    if (pins.isEmpty()) {
+      return List.of(noRoom(back, layout.wall()));
     }
     MachineParameters machine = layout.wall().machine();
-    MachinedHole pin = back.holes().get(0);
+    MachinedHole pin = pins.get(0);
     double reach = pin.depth() + machine.breakthrough();
     ToolBox tools = ToolBox.of(machine, layout.bores());
     return pin.tool(tools, reach).isPresent()
@@ -51,16 +54,23 @@ public final class PinsFit implements Rule {
         : List.of(noTool(pin, reach, layout.wall().tape()));
   }
 
-  private Finding noRoom(LaidSheet back, Layout layout) {
-    double pin = layout.wall().machine().marks().orElseThrow().pins().diameter();
+  private Finding noRoom(LaidSheet back, Wall wall) {
     return error(
         "sheet "
             + back.mark()
             + " is worked on both faces, and its upright middle line has no room for two pins of "
-            + layout.wall().tape().size(pin)
+            + wall.tape().size(wall.machine().pins().diameter())
             + " beside the pieces",
-        "leave more at the sheets' edges ([nesting] edge-trim), engrave marks in the face that lies"
-            + " up ([machine] marks), or lay the sheets with their backs up ([nesting] face-up)");
+        "leave more at the sheets' edges ([nesting] edge-trim), "
+            + oneFace(wall)
+            + "lay the sheets with their backs up ([nesting] face-up)");
+  }
+
+  /** Marks can go to the other face; a recess is in the back or nowhere. */
+  private static String oneFace(Wall wall) {
+    return wall.inserts().recess().isPresent()
+        ? "or "
+        : "engrave marks in the face that lies up ([machine] marks), or ";
   }
 
   private Finding noTool(MachinedHole pin, double reach, Tape tape) {

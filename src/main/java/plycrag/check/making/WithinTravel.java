@@ -13,9 +13,9 @@ import plycrag.geometry.Contours;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
+import plycrag.layout.WorkedFace.Order;
 import plycrag.params.MachineLimits.Travel;
 import plycrag.params.MachineParameters;
-import plycrag.params.MarkParameters;
 import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
 import plycrag.units.Tape;
@@ -46,12 +46,8 @@ public final class WithinTravel implements Rule {
       across(sheet.mark(), box.getWidth(), travel.x(), "across", tape).ifPresent(findings::add);
       across(sheet.mark(), box.getHeight(), travel.y(), "up", tape).ifPresent(findings::add);
     }
-    double pins =
-        machine
-            .marks()
-            .filter(MarkParameters::behind)
-            .map(marks -> marks.pins().depth())
-            .orElse(0.0);
+    boolean turned = layout.faces().stream().anyMatch(face -> face.order() == Order.FIRST);
+    double pins = turned ? machine.pins().depth() : 0;
     double height =
         layout.wall().sheet().thickness() + machine.breakthrough() + pins + machine.safeHeight();
     height(height, travel.z(), tape).ifPresent(findings::add);

@@ -57,4 +57,19 @@ class PinsFitTest {
             "sheet S1 is worked on both faces, and its upright middle line has no room for two pins"
                 + " of 6 mm beside the pieces");
   }
+
+  /** A recess is in the back or nowhere. */
+  @Test
+  void asksForPinsForRecessesToo() {
+    String recessed = BAY.replace("[inserts]", "[inserts]\nrecess-depth = 4");
+    String mill = "[[tool]]\nkind = \"end-mill\"\ndiameter = 5\nlength = 27\n";
+    Found.by("registration-pin", recessed + mill + PIN).isNothing();
+    Found.by("registration-pin", recessed + mill.replace("27", "20")).times(1).isError(true);
+    Found.by("registration-pin", "[nesting]\nface-up = \"back\"\n" + recessed).isNothing();
+    Found.by("registration-pin", recessed.replaceFirst("width = 1200", "width = 2440") + mill)
+        .isError(true)
+        .suggests(
+            "leave more at the sheets' edges ([nesting] edge-trim), or lay the sheets with their"
+                + " backs up ([nesting] face-up)");
+  }
 }
