@@ -113,8 +113,12 @@ class DialectsTest {
     List<String> made = new ArrayList<>();
     for (OutputFile file : files) {
       if (file.path().endsWith(".ngc")) {
-        left(file, dialect)
-            .forEach(hole -> made.add(key(hole.x(), hole.y()) + depth(top - hole.bottom())));
+        if (dialect.contains(PECKING)) {
+          bottoms(file, dialect).forEach((at, z) -> made.add(at + depth(top - z)));
+        } else {
+          left(file, dialect)
+              .forEach(hole -> made.add(key(hole.x(), hole.y()) + depth(top - hole.bottom())));
+        }
       }
     }
     assertThat(made)
