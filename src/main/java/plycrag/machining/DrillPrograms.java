@@ -96,7 +96,10 @@ public final class DrillPrograms {
   private ToolWork work(ToolParameters tool, List<MachinedHole> holes, WorkedFace face) {
     SheetOrigin origin = SheetOrigin.of(machine.origin(), face.sheet().stock());
     ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.speed(), holes.size());
-    List<Move> cuts = new ArrayList<>(holeMoves.of(tool, holes, origin));
+    LiftedOver lifted =
+        new LiftedOver(machine.keepOuts(), tool.diameter() / 2, heights.safe(), origin);
+    List<Move> cuts =
+        new ArrayList<>(holeMoves.of(tool, holes, origin, lifted.metric(heights.clear())));
     if (face.isLast() && cutter.equals(Optional.of(tool))) {
       cuts.addAll(outlineMoves.of(tool, face.sheet(), origin));
     }
@@ -104,9 +107,8 @@ public final class DrillPrograms {
       double depth = machine.marks().orElseThrow().depth();
       cuts.addAll(new MarkMoves(tool, heights, depth).of(face.marks(), origin));
     }
-    LiftedOver lifted = new LiftedOver(machine.keepOuts(), tool.diameter() / 2, heights.safe());
     int recesses = (int) holes.stream().filter(hole -> hole.kind() == Kind.RECESS).count();
-    return new ToolWork(use, recesses, lifted.of(cuts, origin));
+    return new ToolWork(use, recesses, lifted.of(cuts));
   }
 
   private DrillProgram program(WorkedFace face, List<ToolWork> works) {

@@ -24,8 +24,12 @@ record HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
   private static final Comparator<MachinedHole> WIDEST_FIRST =
       Comparator.comparingDouble(MachinedHole::diameter).reversed();
 
-  /** The moves of one tool through holes, in the order of a short tour. */
-  List<Move> of(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin) {
+  /**
+   * The moves of one tool through holes, in the order of a short tour.
+   *
+   * @param metric how far it goes from hole to hole
+   */
+  List<Move> of(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin, Metric metric) {
     if (holes.isEmpty()) {
       return List.of();
     }
@@ -35,7 +39,7 @@ record HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
       byPlace.computeIfAbsent(place, unseen -> new ArrayList<>()).add(hole);
     }
     List<Move> moves = new ArrayList<>();
-    for (Xy place : HoleTour.of(List.copyOf(byPlace.keySet()))) {
+    for (Xy place : HoleTour.of(List.copyOf(byPlace.keySet()), metric)) {
       byPlace.get(place).stream()
           .sorted(WIDEST_FIRST)
           .forEach(hole -> moves.addAll(hole(tool, place, hole)));

@@ -13,12 +13,17 @@ final class HoleTour {
 
   private HoleTour() {}
 
-  /** The holes in the order of the way. */
+  /** The holes in the order of the way, where nothing stands in it. */
   static List<Xy> of(List<Xy> holes) {
+    return of(holes, Metric.STRAIGHT);
+  }
+
+  /** The holes in the order of the way. */
+  static List<Xy> of(List<Xy> holes, Metric metric) {
     List<Xy> all = new ArrayList<>();
     all.add(CORNER);
     all.addAll(holes);
-    Places places = Places.open(all, Metric.STRAIGHT);
+    Places places = Places.open(all, metric);
     List<Xy> way = new ArrayList<>();
     for (int place : fromCorner(TourSearch.order(places), places.end())) {
       way.add(all.get(place));

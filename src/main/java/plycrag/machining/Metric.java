@@ -4,8 +4,13 @@ package plycrag.machining;
 @FunctionalInterface
 interface Metric {
   /** The straight way a machine drives. */
-  Metric STRAIGHT = (dx, dy) -> Math.sqrt(dx * dx + dy * dy);
+  Metric STRAIGHT =
+      (fromX, fromY, toX, toY) -> {
+        double dx = toX - fromX;
+        double dy = toY - fromY;
+        return Math.sqrt(dx * dx + dy * dy);
+      };
 
-  /** The length of a way so far to the right and up, never negative, the same there and back. */
-  double length(double dx, double dy);
+  /** The length of a way between two places, never negative, the same there and back. */
+  double length(double fromX, double fromY, double toX, double toY);
 }

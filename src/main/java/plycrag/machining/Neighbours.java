@@ -4,7 +4,9 @@ package plycrag.machining;
  * The places worth going to from each place, nearest first.
  *
  * <p>The nearest alone would all lie in one cluster of holes and hide the way to the next. So the
- * nearest two of each quadrant are taken along, and of both together the nearest ten.
+ * nearest two of each quadrant are taken along, and of both together the nearest ten. What is near
+ * is told by the straight way; what is nearest of those by the tour's own, lifts over clamps
+ * counted.
  */
 final class Neighbours {
   private static final int NEAREST = 8;
@@ -23,6 +25,7 @@ final class Neighbours {
     for (int place = 0; place < places.located(); place++) {
       offerOthers(places, place, nearest, quadrants);
       lists[place] = merged(nearest, quadrants);
+      sort(lists[place], place, places);
     }
   }
 
@@ -42,6 +45,19 @@ final class Neighbours {
       if (square > 0) {
         quadrants[quadrant(dx, dy)].offer(to, square);
       }
+    }
+  }
+
+  /** By the way from a place; what is as far stays in its order. */
+  private static void sort(int[] list, int from, Places places) {
+    for (int end = 1; end < list.length; end++) {
+      int place = list[end];
+      double way = places.distance(from, place);
+      int at = end;
+      for (; at > 0 && places.distance(from, list[at - 1]) > way; at--) {
+        list[at] = list[at - 1];
+      }
+      list[at] = place;
     }
   }
 

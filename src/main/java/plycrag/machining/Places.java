@@ -71,7 +71,7 @@ final class Places {
     if (one == x.length || other == x.length) {
       return one + other == x.length ? 0 : apart;
     }
-    return metric.length(x[one] - x[other], y[one] - y[other]);
+    return metric.length(x[one], y[one], x[other], y[other]);
   }
 
   /** Each place the nearest one to that before it, from the first; ties to the earlier place. */

@@ -16,8 +16,8 @@
  * Places are counted from the corner of the sheet that the machine asks for. On request the first
  * end mill that reaches then cuts openings and pieces out, beside their sides by its radius, in
  * passes, held by tabs or a skin (OutlineMoves). Ways over places to keep out of are lifted to the
- * safe height (LiftedOver). A page for each sheet and face tells who sets up the machine what to
- * load, zero and measure (SetUpSheets).
+ * safe height (LiftedOver), which makes them longer in a tour. A page for each sheet and face tells
+ * who sets up the machine what to load, zero and measure (SetUpSheets).
  *
  * <p>Guarantees: the first motion raises Z alone; the spindle turns before any cut; nothing moves
  * across below the clearance height but to cut. Leaves out: how a controller spells it.

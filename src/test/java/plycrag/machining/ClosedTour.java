@@ -10,7 +10,9 @@ public final class ClosedTour {
 
   /** The numbers of the places in the order of a short tour. */
   public static int[] of(List<Xy> places, DoubleUnaryOperator rounding) {
-    Metric rounded = (dx, dy) -> rounding.applyAsDouble(Metric.STRAIGHT.length(dx, dy));
+    Metric rounded =
+        (fromX, fromY, toX, toY) ->
+            rounding.applyAsDouble(Metric.STRAIGHT.length(fromX, fromY, toX, toY));
     return TourSearch.order(Places.closed(places, rounded));
   }
 }
