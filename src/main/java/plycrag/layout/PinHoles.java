@@ -8,7 +8,6 @@ import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
 import plycrag.layout.MachinedHole.Kind;
 import plycrag.params.KeepOut;
-import plycrag.params.MachineParameters;
 import plycrag.params.PinParameters;
 import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
@@ -21,6 +20,12 @@ import plycrag.wall.Wall;
 final class PinHoles {
   /** What stays around a pin (a choice, no source), mm. */
   private static final double APART = 2;
+
+  /**
+   * How far from the sheet's edge the middle of a pin stands at least, in its diameters: nearer,
+   * the edge splits when the sheet is pressed on to it (a choice, no source).
+   */
+  private static final double FROM_EDGE = 2;
 
   /** How far apart places are tried, mm. */
   private static final double STEP = 1;
@@ -47,7 +52,7 @@ final class PinHoles {
   }
 
   private List<MachinedHole> holes() {
-    double margin = pins.diameter() / 2 + APART;
+    double margin = fromEdge(pins);
     double high = sheet.stock().height() - margin;
     List<Double> free = new ArrayList<>();
     for (double y = Math.ceil(margin); y <= high; y += STEP) {
@@ -65,14 +70,33 @@ final class PinHoles {
         : List.of(hole("pin 1", low), hole("pin 2", top));
   }
 
-  private boolean isFree(Point place) {
-    MachineParameters machine = wall.machine();
+  private static double fromEdge(PinParameters pins) {
+    return Math.ceil(FROM_EDGE * pins.diameter());
+  }
+
+  /** What a pin's middle keeps off pieces and off what cuts round them, mm. */
+  private static double fromPieces(Wall wall) {
     double cutter =
-        ToolBox.cutter(machine, wall.sheet().thickness()).map(ToolParameters::diameter).orElse(0.0);
-    double around = pins.diameter() / 2 + APART;
-    return taken.stream().allMatch(area -> Distances.from(place, area) >= around + cutter)
-        && machine.keepOuts().stream()
-            .allMatch(other -> Distances.from(place, area(other)) >= around);
+        ToolBox.cutter(wall.machine(), wall.sheet().thickness())
+            .map(ToolParameters::diameter)
+            .orElse(0.0);
+    return around(wall.machine().pins()) + cutter;
+  }
+
+  private static double around(PinParameters pins) {
+    return pins.diameter() / 2 + APART;
+  }
+
+  /** How much of a sheet must be left at its upper and its lower edge for pins, mm. */
+  static double margin(Wall wall) {
+    return fromEdge(wall.machine().pins()) + fromPieces(wall);
+  }
+
+  private boolean isFree(Point place) {
+    double fromPieces = fromPieces(wall);
+    return taken.stream().allMatch(area -> Distances.from(place, area) >= fromPieces)
+        && wall.machine().keepOuts().stream()
+            .allMatch(other -> Distances.from(place, area(other)) >= around(pins));
   }
 
   private static Polygon area(KeepOut place) {

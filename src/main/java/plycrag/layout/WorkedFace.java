@@ -71,6 +71,13 @@ public record WorkedFace(LaidSheet sheet, List<PartMark> marks, Order order) {
     return order != Order.FIRST;
   }
 
+  /**
+   * How much of a sheet that is worked on both faces is enough to leave at its edges for pins, mm.
+   */
+  public static double pinMargin(Wall wall) {
+    return PinHoles.margin(wall);
+  }
+
   /** Where the sheet is turned over, counted from its left edge, mm. */
   public double axis() {
     return sheet.stock().width() / 2;

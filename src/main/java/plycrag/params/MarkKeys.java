@@ -38,7 +38,8 @@ final class MarkKeys {
           "pin-diameter",
           LengthKind.length(3, 20),
           Standard.length("6 mm", "1/4 in"),
-          "Diameter of the pins that a sheet is turned over on, and of their holes.");
+          "Diameter of the pins that a sheet is turned over on, and of their holes; they stand two of"
+              + " these from its edges at least.");
   static final Parameter<Double> PIN_DEPTH =
       new Parameter<>(
           "pin-depth",

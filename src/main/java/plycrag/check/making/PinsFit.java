@@ -10,6 +10,7 @@ import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.MachinedHole;
 import plycrag.layout.MachinedHole.Kind;
+import plycrag.layout.WorkedFace;
 import plycrag.layout.WorkedFace.Order;
 import plycrag.params.MachineParameters;
 import plycrag.params.ToolBox;
@@ -61,7 +62,9 @@ public final class PinsFit implements Rule {
             + " is worked on both faces, and its upright middle line has no room for two pins of "
             + wall.tape().size(wall.machine().pins().diameter())
             + " beside the pieces",
-        "leave more at the sheets' edges ([nesting] edge-trim), "
+        "leave "
+            + wall.tape().text(wall.tape().snapUp(WorkedFace.pinMargin(wall)))
+            + " at the sheets' edges ([nesting] edge-trim), "
             + oneFace(wall)
             + "lay the sheets with their backs up ([nesting] face-up)");
   }

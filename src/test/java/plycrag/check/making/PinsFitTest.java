@@ -69,7 +69,36 @@ class PinsFitTest {
     Found.by("registration-pin", recessed.replaceFirst("width = 1200", "width = 2440") + mill)
         .isError(true)
         .suggests(
-            "leave more at the sheets' edges ([nesting] edge-trim), or lay the sheets with their"
+            "leave 17 mm at the sheets' edges ([nesting] edge-trim), or lay the sheets with their"
                 + " backs up ([nesting] face-up)");
+  }
+
+  /**
+   * A pin of 6 mm stands 12 mm from the edge, and with 2 mm to spare 5 mm from a piece: 17 mm; a
+   * mill of 6 mm that cuts the piece out takes 6 mm more.
+   */
+  @Test
+  void standClearOfTheSheetsEdges() {
+    String wide =
+        Found.bay("100, 300", "100, 250")
+                .replaceFirst("width = 1200", "width = 2000")
+                .replaceFirst("length = 1200", "length = 1000")
+            + "[nesting]\nedge-trim = %s\n[sheet]\nwidth = %s\n";
+    String behind = MARKS + TOOLS + PIN;
+    Found.by("registration-pin", wide.formatted("17", "1034") + behind).isNothing();
+    Found.by("registration-pin", wide.formatted("16", "1032") + behind)
+        .times(1)
+        .suggests(
+            "leave 17 mm at the sheets' edges ([nesting] edge-trim), engrave marks in the face that"
+                + " lies up ([machine] marks), or lay the sheets with their backs up ([nesting]"
+                + " face-up)");
+    String cutOut =
+        MARKS
+            + "outlines = \"tabs\"\n"
+            + TOOLS
+            + PIN
+            + "[[tool]]\nkind = \"end-mill\"\ndiameter = 6\nlength = 22\n";
+    Found.by("registration-pin", wide.formatted("23", "1046") + cutOut).isNothing();
+    Found.by("registration-pin", wide.formatted("22", "1044") + cutOut).times(1);
   }
 }
