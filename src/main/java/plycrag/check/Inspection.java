@@ -2,6 +2,7 @@ package plycrag.check;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Stream;
 import plycrag.check.clearance.BarrelAgainstThickness;
 import plycrag.check.clearance.HoleOutsidePiece;
@@ -109,9 +110,12 @@ public final class Inspection {
 
   /** The verdict; rules ask side by side and are heard in order. */
   public static CheckedLayout of(Layout layout) {
+    List<ForkJoinTask<List<Finding>>> asked =
+        RULES.stream().map(rule -> ForkJoinTask.adapt(() -> rule.findings(layout))).toList();
+    ForkJoinTask.invokeAll(asked);
     List<Finding> findings =
-        RULES.parallelStream()
-            .flatMap(rule -> rule.findings(layout).stream())
+        asked.stream()
+            .flatMap(rule -> rule.join().stream())
             .sorted(Comparator.comparing(Finding::severity))
             .toList();
     return judged(layout, findings);
