@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.catalog.FlatSteel.Shape;
 import plycrag.geometry.FacetPlane;
@@ -56,9 +58,23 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
 
   static Fixings of(Wall wall, List<FacetLayout> facets, Optional<Support> support) {
     Finder finder = new Finder(wall, bodies(wall, facets, support));
-    facets.forEach(facet -> facet.joints().forEach(finder::add));
-    support.ifPresent(one -> one.joints().forEach(finder::add));
-    return new Fixings(finder.through, finder.steel);
+    List<Joint> joints =
+        Stream.concat(
+                facets.stream().flatMap(facet -> facet.joints().stream()),
+                support.stream().flatMap(one -> one.joints().stream()))
+            .toList();
+    return new Fixings(each(joints, finder::through), each(joints, finder::steel));
+  }
+
+  /** What is found for joints, side by side, in their order. */
+  private static <T> Map<String, T> each(List<Joint> joints, Function<Joint, Optional<T>> find) {
+    List<Optional<T>> found = joints.parallelStream().map(find).toList();
+    Map<String, T> byMark = new LinkedHashMap<>();
+    for (int at = 0; at < joints.size(); at++) {
+      String mark = joints.get(at).mark();
+      found.get(at).ifPresent(one -> byMark.put(mark, one));
+    }
+    return byMark;
   }
 
   private static List<TimberBody> bodies(
@@ -90,8 +106,6 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
     private final JointParameters joints;
     private final Map<String, TimberBody> byMark = new LinkedHashMap<>();
     private final SpatialIndex<TimberBody> index;
-    private final Map<String, LapScrews> through = new LinkedHashMap<>();
-    private final Map<String, SteelChoice> steel = new LinkedHashMap<>();
 
     Finder(Wall wall, List<TimberBody> bodies) {
       this.wall = wall;
@@ -100,30 +114,23 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
       bodies.forEach(body -> byMark.put(body.mark(), body));
     }
 
-    void add(Joint joint) {
-      switch (joint.kind()) {
-        case SIDE ->
-            screws()
-                .of(first(joint), second(joint), others(joint))
-                .ifPresent(found -> put(joint, found));
-        case FOLD ->
-            bolts()
-                .of(first(joint), second(joint), others(joint))
-                .ifPresent(found -> put(joint, found));
-        case END -> put(joint, onCorner(joint));
-        case SPLICE, STUD_SPLICE -> put(joint, onFlush(joint));
-        case FOLD_EDGES -> put(joint, onBreadth(Shape.STRAP, wall.frame().depth(), 0));
-        case HINGE ->
-            put(joint, onBreadth(Shape.HINGE, wall.frame().depth(), wall.sheet().thickness()));
-      }
+    Optional<LapScrews> through(Joint joint) {
+      return switch (joint.kind()) {
+        case SIDE -> screws().of(first(joint), second(joint), others(joint));
+        case FOLD -> bolts().of(first(joint), second(joint), others(joint));
+        case END, SPLICE, STUD_SPLICE, FOLD_EDGES, HINGE -> Optional.empty();
+      };
     }
 
-    private void put(Joint joint, LapScrews found) {
-      through.put(joint.mark(), found);
-    }
-
-    private void put(Joint joint, SteelChoice found) {
-      steel.put(joint.mark(), found);
+    Optional<SteelChoice> steel(Joint joint) {
+      double depth = wall.frame().depth();
+      return switch (joint.kind()) {
+        case SIDE, FOLD -> Optional.empty();
+        case END -> Optional.of(onCorner(joint));
+        case SPLICE, STUD_SPLICE -> Optional.of(onFlush(joint));
+        case FOLD_EDGES -> Optional.of(onBreadth(Shape.STRAP, depth, 0));
+        case HINGE -> Optional.of(onBreadth(Shape.HINGE, depth, wall.sheet().thickness()));
+      };
     }
 
     private LapPlan screws() {
