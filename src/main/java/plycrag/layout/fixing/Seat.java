@@ -67,7 +67,7 @@ record Seat(Leg one, Leg other, double low, double high) {
         if (one.outward().dot(other.outward()) > 1 - FLAT / 10
             && Math.abs(one.distance() - other.distance()) < FLUSH) {
           Place line = one.outward().cross(first.way()).unit();
-          Place way = toward(first.way(), middle(second).minus(middle(first)));
+          Place way = first.toward(second);
           Place origin = way.times(end(one, way)).plus(one.outward().times(one.distance()));
           add(
               seats,
@@ -89,15 +89,6 @@ record Seat(Leg one, Leg other, double low, double high) {
         .mapToDouble(along -> along)
         .average()
         .orElseThrow();
-  }
-
-  private static Place middle(TimberBody body) {
-    List<Place> corners = body.corners();
-    Place sum = new Place(0, 0, 0);
-    for (Place corner : corners) {
-      sum = sum.plus(corner);
-    }
-    return sum.times(1.0 / corners.size());
   }
 
   private static Place toward(Place way, Place target) {

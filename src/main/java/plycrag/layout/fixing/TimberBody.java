@@ -47,6 +47,29 @@ public record TimberBody(String mark, Solid solid, Place way, boolean sheeted) {
     return sum.times(1.0 / corners().size());
   }
 
+  /** The way of its grain toward that end which is nearer to another's middle line. */
+  Place toward(TimberBody other) {
+    Place back = way.times(-1);
+    return other.fromLine(end(way)) <= other.fromLine(end(back)) ? way : back;
+  }
+
+  private Place end(Place outward) {
+    return middle().plus(outward.times(half()));
+  }
+
+  /** Half its length. */
+  private double half() {
+    double middle = middle().dot(way);
+    return corners().stream().mapToDouble(corner -> corner.dot(way) - middle).max().orElseThrow();
+  }
+
+  /** How far a place is from the line through its middle, from end to end, mm. */
+  private double fromLine(Place place) {
+    double along = place.minus(middle()).dot(way);
+    double within = Math.max(-half(), Math.min(along, half()));
+    return place.minus(middle().plus(way.times(within))).length();
+  }
+
   List<Place> corners() {
     return Stream.concat(solid.near().stream(), solid.far().stream()).toList();
   }
