@@ -13,7 +13,6 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.layout.fixing.LapScrews;
-import plycrag.layout.fixing.Spot;
 import plycrag.units.Tape;
 
 /** Where screws and bolts go that hold members beside each other, and how brackets are set. */
@@ -37,11 +36,12 @@ final class JointPlaces {
                 + " out of end grain. A bracket or strap of another make"
                 + " does as well if its legs, its holes and its screws are of the same size."));
     if (!rows.isEmpty()) {
-      List<String> columns = List.of("First", "Second", "Line across the first", "Along the first");
+      List<String> columns = List.of("First", "Second", "Along / across the first", "Across from");
       blocks.add(
           new Listing(
               new Table(
-                  "Screws and bolts between members, along from the first one's lower or left end",
+                  "Screws and bolts between members, each along from the first one's lower or left end"
+                      + " and across it",
                   columns,
                   rows)));
     }
@@ -60,27 +60,19 @@ final class JointPlaces {
   }
 
   /** A support's members have no sheets on them. */
-  private static Cell line(LapScrews screws, boolean onSheets, Tape tape) {
-    String lines =
-        screws.spots().stream()
-            .map(Spot::across)
-            .distinct()
-            .map(tape::reading)
-            .collect(Collectors.joining(", "));
-    String side = onSheets ? "the sheets" : "its lower or left side";
-    return Cell.of(lines + " " + tape.unit().word() + " from " + side);
+  private static String from(boolean onSheets) {
+    return onSheets ? "the sheets" : "its lower or left side";
   }
 
   private static List<Cell> row(Joint joint, LapScrews screws, boolean onSheets, Tape tape) {
     String places =
         screws.spots().stream()
-            .map(Spot::along)
-            .map(tape::reading)
+            .map(spot -> tape.reading(spot.along()) + " / " + tape.reading(spot.across()))
             .collect(Collectors.joining(", "));
     return List.of(
         Cell.of(joint.first()),
         Cell.of(joint.second()),
-        line(screws, onSheets, tape),
-        Cell.of(places + " " + tape.unit().word()));
+        Cell.of(places + " " + tape.unit().word()),
+        Cell.of(from(onSheets)));
   }
 }
