@@ -18,9 +18,10 @@ import plycrag.layout.SheetDatum;
  * @param diameter of its holes, mm
  * @param count of its holes
  * @param stops how far a row's first hole can lie from the edge it is set against, ascending, mm
- * @param edge that of the sheet it is set against: {@code left edge} or {@code right edge}
+ * @param fromRight whether that is the sheet's right edge, so that the strip lies the other way
+ *     round than it is drawn
  */
-record JigPlan(double pitch, double diameter, int count, List<Double> stops, String edge) {
+record JigPlan(double pitch, double diameter, int count, List<Double> stops, boolean fromRight) {
   /** Longer strips bend, and few offcuts are longer (a choice, no source), mm. */
   private static final double LONGEST = 1_200;
 
@@ -57,7 +58,7 @@ record JigPlan(double pitch, double diameter, int count, List<Double> stops, Str
     return count < FEWEST
         ? Optional.empty()
         : Optional.of(
-            new JigPlan(Shapes.onGrid(pitch), diameters.first(), count, stops, datum.sideEdge()));
+            new JigPlan(Shapes.onGrid(pitch), diameters.first(), count, stops, datum.fromRight()));
   }
 
   private static boolean isEven(TreeSet<Double> row, double pitch) {
@@ -69,19 +70,16 @@ record JigPlan(double pitch, double diameter, int count, List<Double> stops, Str
     return Math.abs(steps - Math.round(steps)) * pitch <= TOLERANCE;
   }
 
-  /** Whether the strip lies the other way round than it is drawn. */
-  boolean isTurned() {
-    return edge.startsWith("right");
-  }
-
   /** One jig in place of two, if both have the same holes and few stops together. */
   Optional<JigPlan> with(JigPlan other) {
     TreeSet<Double> both = new TreeSet<>(stops);
     both.addAll(other.stops);
-    boolean alike = pitch == other.pitch && diameter == other.diameter && edge.equals(other.edge);
+    boolean alike =
+        pitch == other.pitch && diameter == other.diameter && fromRight == other.fromRight;
     return alike && both.size() <= MOST_STOPS
         ? Optional.of(
-            new JigPlan(pitch, diameter, Math.max(count, other.count), List.copyOf(both), edge))
+            new JigPlan(
+                pitch, diameter, Math.max(count, other.count), List.copyOf(both), fromRight))
         : Optional.empty();
   }
 

@@ -63,7 +63,7 @@ final class PlanMats {
   }
 
   /** How far mats reach past an end: as told, else as in front, or to what ends the room. */
-  private double aside(double front, Optional<Double> room) {
-    return this.room.mat().side().orElseGet(() -> Math.min(front, room.orElse(front)));
+  private double aside(double front, Optional<Double> end) {
+    return room.mat().side().orElseGet(() -> Math.min(front, end.orElse(front)));
   }
 }

@@ -85,7 +85,7 @@ public final class SheetDetail {
     InsertParameters insert = wall.inserts();
     Tape tape = wall.tape();
     double hole = insert.hole() / 2;
-    double seat = thickness - insert.recess().map(RecessParameters::depth).orElse(0.0);
+    double seat = insert.under(thickness);
     insert.recess().ifPresentOrElse(recess -> drawRecessed(recess, hole), () -> drawFlat(hole));
     double flange = insert.flange() / 2;
     box(-flange, seat, flange, seat + FLANGE, Fill.INK);

@@ -84,8 +84,7 @@ final class StripJig {
     steps.add("5. Strike every row on the sheet (marking out). Set the notches to the line.");
     steps.add(
         "6. Push the cleat against the sheet's "
-            + plan.edge()
-            + (plan.isTurned() ? ", the strip turned end for end" : "")
+            + (plan.fromRight() ? "right edge, the strip turned end for end" : "left edge")
             + ", clamp; put a backing board below.");
     steps.add(
         "7. Drill through with the "

@@ -41,11 +41,6 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
     steel = new LinkedHashMap<>(steel);
   }
 
-  /** None. */
-  public static Fixings none() {
-    return new Fixings(Map.of(), Map.of());
-  }
-
   /** The screws between members side by side, or the bolts across a fold; empty for others. */
   public Optional<LapScrews> throughOf(Joint joint) {
     return Optional.ofNullable(through.get(joint.mark()));

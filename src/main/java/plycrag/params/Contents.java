@@ -22,6 +22,8 @@ record Contents(Map<String, List<Values>> tables) {
       tables.put(
           table.name(), table.isList() ? reader.readAll(table) : List.of(reader.read(table)));
     }
+    tables.computeIfPresent(
+        SheetTable.TABLE.name(), (name, all) -> all.stream().map(SheetTable::sized).toList());
     return new Contents(tables);
   }
 
@@ -54,8 +56,7 @@ record Contents(Map<String, List<Values>> tables) {
   Parameters parameters(String stem) {
     double wallWidth = in(WallTable.TABLE).get(WallTable.WIDTH);
     BuyingParameters buying = StockTable.buying(in(StockTable.TABLE));
-    SheetParameters sheet =
-        SheetTable.record(SheetTable.sized(in(SheetTable.TABLE)), buying.environment());
+    SheetParameters sheet = SheetTable.record(in(SheetTable.TABLE), buying.environment());
     FrameParameters frame = FrameTable.record(in(FrameTable.TABLE));
     ScrewParameters screws = ScrewTable.record(in(ScrewTable.TABLE));
     ClearanceParameters clearance = ClearanceTable.record(in(ClearanceTable.TABLE), screws);
@@ -106,8 +107,7 @@ record Contents(Map<String, List<Values>> tables) {
 
   private void checkRelations(TableSpec table, Faults faults) {
     for (Values values : tables.get(table.name())) {
-      Values sized = table.equals(SheetTable.TABLE) ? SheetTable.sized(values) : values;
-      table.relations().forEach(relation -> relation.check(sized, faults));
+      table.relations().forEach(relation -> relation.check(values, faults));
     }
   }
 }

@@ -33,6 +33,11 @@ public record InsertParameters(
     double greatestMove,
     Optional<RecessParameters> recess) {
 
+  /** How much of a sheet of a thickness flanges bear on: all of it, or what a recess leaves, mm. */
+  public double under(double thickness) {
+    return thickness - recess.map(RecessParameters::depth).orElse(0.0);
+  }
+
   /** Least distance of a hole's centre from the facet's outline, mm. */
   public double setback() {
     return pattern.setback();

@@ -126,7 +126,8 @@ final class SheetTable {
   /** Reports a size that is told by name and in lengths. */
   static void check(Values values, Faults faults) {
     for (Parameter<Double> side : List.of(LENGTH, WIDTH)) {
-      if (values.isGiven(SIZE) && values.isGiven(side)) {
+      boolean isOwn = values.isGiven(side) && !values.spot(side).equals(values.spot(SIZE));
+      if (values.isGiven(SIZE) && isOwn) {
         faults.add(
             values.key(side),
             values.spot(side),
@@ -136,16 +137,17 @@ final class SheetTable {
     }
   }
 
-  /** The same with the lengths of the size that is told by name. */
+  /**
+   * The same with the lengths of a size that is told by name, where that stands; given ones stay.
+   */
   static Values sized(Values values) {
     Spot spot = values.spot(SIZE);
     return values
         .given(SIZE)
-        .map(size -> values.with(LENGTH, size.length(), spot).with(WIDTH, size.width(), spot))
+        .map(size -> values.or(LENGTH, size.length(), spot).or(WIDTH, size.width(), spot))
         .orElse(values);
   }
 
-  /** What {@link #sized} values say. */
   static SheetParameters record(Values values, Environment environment) {
     return new SheetParameters(
         values.get(LENGTH),

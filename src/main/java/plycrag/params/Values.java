@@ -26,10 +26,10 @@ record Values(String path, LengthUnit unit, Map<String, Entry<?>> entries) {
    */
   record Entry<T>(Spot spot, Optional<T> value) {}
 
-  /** The same with one value more, as if it stood where another key stands. */
-  <T> Values with(Parameter<T> parameter, T value, Spot spot) {
+  /** The same with a value where the file gives none, as if it stood where another key stands. */
+  <T> Values or(Parameter<T> parameter, T value, Spot spot) {
     Map<String, Entry<?>> more = new HashMap<>(entries);
-    more.put(parameter.key(), new Entry<>(spot, Optional.of(value)));
+    more.putIfAbsent(parameter.key(), new Entry<>(spot, Optional.of(value)));
     return new Values(path, unit, more);
   }
 

@@ -14,7 +14,6 @@ import plycrag.params.BuyingParameters.Environment;
 import plycrag.params.InsertParameters;
 import plycrag.params.InsertParameters.Fixing;
 import plycrag.params.JointParameters;
-import plycrag.params.RecessParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.stock.Want.Amount;
 import plycrag.units.Tape;
@@ -61,8 +60,7 @@ final class HardwareWants {
     Amount amount = Amount.withSpare(count);
     add("inserts", what, size, amount, Supply.of(Article.INSERT, insert.hole()));
     int screws = screwed ? insert.flangeScrews() : 0;
-    double recess = insert.recess().map(RecessParameters::depth).orElse(0.0);
-    double most = wall.sheet().thickness() - recess - wall.clearance().barrelToFace();
+    double most = insert.under(wall.sheet().thickness()) - wall.clearance().barrelToFace();
     add(
         "inserts",
         "screw for flanges",

@@ -7,9 +7,11 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
+import plycrag.params.InsertParameters;
+import plycrag.params.RecessParameters;
 import plycrag.units.Tape;
 
-/** An insert's barrel is shorter than the sheet is thick. */
+/** An insert's barrel is shorter than the sheet is thick where its flange bears on it. */
 public final class BarrelAgainstThickness implements Rule {
   private static final double TOLERANCE = 1e-6;
 
@@ -25,13 +27,16 @@ public final class BarrelAgainstThickness implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
+    InsertParameters inserts = layout.wall().inserts();
     double thickness = layout.wall().sheet().thickness();
-    double barrel = layout.wall().inserts().barrel();
-    Measure measure = new Measure(thickness - barrel, layout.wall().clearance().barrelToFace());
+    double under = inserts.under(thickness);
+    Measure measure =
+        new Measure(under - inserts.barrel(), layout.wall().clearance().barrelToFace());
     if (measure.shortfall() <= TOLERANCE) {
       return List.of();
     }
     Tape tape = layout.wall().tape();
+    String sheet = "a sheet of " + tape.size(thickness);
     return List.of(
         new WholeWall(name(), Severity.ERROR)
             .finding(
@@ -39,15 +44,36 @@ public final class BarrelAgainstThickness implements Rule {
                 "",
                 measure,
                 "a barrel of "
-                    + tape.size(barrel)
-                    + " in a sheet of "
-                    + tape.size(thickness)
+                    + tape.size(inserts.barrel())
+                    + " in "
+                    + inserts.recess().map(recess -> recessed(recess, tape) + sheet).orElse(sheet)
                     + " leaves "
                     + tape.size(measure.found())
                     + " to the climbing face; "
                     + tape.size(measure.required())
                     + " must remain",
-                "choose an insert with a barrel of at most "
-                    + tape.text(tape.snapDown(thickness - measure.required()))));
+                suggestion(inserts, under - measure.required(), tape)));
+  }
+
+  private static String recessed(RecessParameters recess, Tape tape) {
+    return "a recess of " + tape.size(recess.depth()) + " in ";
+  }
+
+  /**
+   * What would do.
+   *
+   * @param room for a barrel, mm
+   */
+  private static String suggestion(InsertParameters inserts, double room, Tape tape) {
+    double shallower =
+        tape.snapDown(
+            room - inserts.barrel() + inserts.recess().map(RecessParameters::depth).orElse(0.0));
+    String barrel = "choose an insert with a barrel of at most " + tape.text(tape.snapDown(room));
+    return inserts.recess().isPresent() && shallower > 0
+        ? barrel
+            + ", or make recesses at most "
+            + tape.text(shallower)
+            + " deep ([inserts] recess-depth)"
+        : barrel;
   }
 }

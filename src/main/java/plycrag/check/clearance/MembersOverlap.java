@@ -120,7 +120,7 @@ public final class MembersOverlap implements Rule {
 
   /** What would mend it: of an opening's timber in what backs a seam, where the opening may go. */
   private static String suggestion(Member member, Member other, Report report) {
-    if (member.role() == Role.RAIL || other.role() == Role.RAIL) {
+    if (isOnRail(member, other) || isOnRail(other, member)) {
       return "raise the wall on to the rails under its posts ([wall] raise)";
     }
     boolean isOther = other.hold() == Hold.OPENING;
@@ -145,6 +145,11 @@ public final class MembersOverlap implements Rule {
         + report.tape().text(by)
         + ", so that the timber round it stands beside "
         + fixed.mark();
+  }
+
+  /** Whether a member is a frame's, and the other a rail on which that frame stands. */
+  private static boolean isOnRail(Member member, Member other) {
+    return member.hold() != Hold.SUPPORT && other.role() == Role.RAIL;
   }
 
   /** The middle of what two members of one facet share; of the first one at a fold. */

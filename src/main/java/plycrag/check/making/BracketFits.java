@@ -69,7 +69,7 @@ public final class BracketFits implements Rule {
     return switch (kind) {
       case HINGE -> "hinge";
       case SPLICE, STUD_SPLICE, FOLD_EDGES -> "strap";
-      default -> "bracket";
+      default -> "bracket or strap";
     };
   }
 

@@ -3,7 +3,6 @@ package plycrag.check.making;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
@@ -11,7 +10,6 @@ import plycrag.finding.Severity;
 import plycrag.layout.EndCut;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
-import plycrag.layout.PlacedMember;
 import plycrag.units.Decimal;
 
 /** Every end can be cut on a mitre saw, or whoever cuts is told before. */
@@ -46,7 +44,8 @@ public final class EndsSawn implements Rule {
       double most,
       String saw,
       List<Finding> findings) {
-    List<Member> beyond = members(layout).filter(member -> steepest(member, angle) > most).toList();
+    List<Member> beyond =
+        layout.members().stream().filter(member -> steepest(member, angle) > most).toList();
     if (beyond.isEmpty()) {
       return;
     }
@@ -66,12 +65,6 @@ public final class EndsSawn implements Rule {
                     + marks
                     + " on all four sides, cut outside the line with a hand saw or a circular saw,"
                     + " the timber clamped, and plane the end true"));
-  }
-
-  private static Stream<Member> members(Layout layout) {
-    return Stream.concat(
-        layout.facets().stream().flatMap(facet -> facet.members().stream()),
-        layout.standing().stream().map(PlacedMember::member));
   }
 
   private static double steepest(Member member, ToDoubleFunction<EndCut> angle) {

@@ -10,7 +10,6 @@ import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 import plycrag.params.ClearanceParameters;
-import plycrag.params.InsertParameters;
 import plycrag.params.RecessParameters;
 import plycrag.params.ToolBox;
 import plycrag.params.ToolParameters;
@@ -18,8 +17,8 @@ import plycrag.units.Tape;
 import plycrag.wall.Wall;
 
 /**
- * Where flanges lie in recesses, enough of the sheet remains under them and before the barrels'
- * ends, an end mill cuts them, and they meet nothing that flanges keep clear of.
+ * Where flanges lie in recesses, enough of the sheet remains under them, an end mill cuts them, and
+ * they meet nothing that flanges keep clear of.
  */
 public final class FlangeRecess implements Rule {
   private static final double TOLERANCE = 1e-6;
@@ -43,7 +42,6 @@ public final class FlangeRecess implements Rule {
     Judge judge = new Judge(layout.wall(), wanted.get(), new WholeWall(name(), Severity.ERROR));
     List<Finding> findings = new ArrayList<>();
     judge.tooThin().ifPresent(findings::add);
-    judge.barrel().ifPresent(findings::add);
     judge.tool(layout.inserts().size()).ifPresent(findings::add);
     judge.tooWide().ifPresent(findings::add);
     return findings;
@@ -67,7 +65,7 @@ public final class FlangeRecess implements Rule {
     }
 
     private double left() {
-      return thickness() - recess.depth();
+      return wall.inserts().under(thickness());
     }
 
     private String leaves() {
@@ -86,24 +84,6 @@ public final class FlangeRecess implements Rule {
           leaves() + "; " + tape().size(measure.required()) + " must remain",
           shallower(thickness() - measure.required())
               + ", or allow less to remain ([inserts] recess-leaves)");
-    }
-
-    Optional<Finding> barrel() {
-      InsertParameters inserts = wall.inserts();
-      Measure measure = new Measure(left() - inserts.barrel(), wall.clearance().barrelToFace());
-      return fallsShort(
-          measure,
-          leaves()
-              + ", and barrels of "
-              + tape().size(inserts.barrel())
-              + " end "
-              + tape().size(Math.abs(measure.found()))
-              + (measure.found() < 0 ? " beyond" : " from")
-              + " the climbing face; "
-              + tape().size(measure.required())
-              + " must remain",
-          shallower(thickness() - inserts.barrel() - measure.required())
-              + ", or choose inserts with shorter barrels");
     }
 
     /** What to do where a recess may be so deep at most. */

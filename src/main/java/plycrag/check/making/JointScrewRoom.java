@@ -65,7 +65,7 @@ public final class JointScrewRoom implements Rule {
     String sentence =
         "where "
             + joint.first()
-            + " lies along "
+            + " lies against "
             + joint.second()
             + More.of(where.size(), "joint")
             + ", "
@@ -82,8 +82,8 @@ public final class JointScrewRoom implements Rule {
             + tape.size(asked.otherEnd())
             + " of the second, and "
             + tape.size(asked.apart())
-            + " between each other are required (EN 1995-1-1 Table "
-            + (alike.isBolt() ? "8.4, from memory)" : "8.2)");
+            + " between each other are required"
+            + (alike.isBolt() ? "" : " (EN 1995-1-1 Table 8.2)");
     return new WholeWall(name(), Severity.WARNING).finding(sentence, suggestion(alike, tape));
   }
 

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
@@ -16,7 +15,6 @@ import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
-import plycrag.layout.PlacedMember;
 import plycrag.params.FrameParameters;
 import plycrag.params.RoomParameters.BringIn;
 import plycrag.params.RoomParameters.Ways;
@@ -91,7 +89,8 @@ public final class BroughtIn implements Rule {
     double breadth = Math.min(frame.breadth(), frame.depth());
     double passing = way.longestStick(breadth, Math.max(frame.breadth(), frame.depth()));
     double bought = layout.wall().stock().longestMember();
-    Optional<Member> longest = members(layout).max(Comparator.comparingDouble(Member::length));
+    Optional<Member> longest =
+        layout.members().stream().max(Comparator.comparingDouble(Member::length));
     double cut = longest.map(Member::length).orElse(0.0);
     Tape tape = layout.wall().tape();
     String most = tape.text(tape.snapDown(Math.min(passing, bought)));
@@ -115,12 +114,6 @@ public final class BroughtIn implements Rule {
                   "saw longer ones before they are brought in, or buy none ([stock]"
                       + " carry-length)"));
     }
-  }
-
-  private static Stream<Member> members(Layout layout) {
-    return Stream.concat(
-        layout.facets().stream().flatMap(facet -> facet.members().stream()),
-        layout.standing().stream().map(PlacedMember::member));
   }
 
   private void frame(Layout layout, FacetLayout facet, Named opening, List<Finding> findings) {

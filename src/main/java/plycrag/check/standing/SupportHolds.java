@@ -25,7 +25,7 @@ import plycrag.units.Tape;
 public final class SupportHolds implements Rule {
   private static final int LEAST_ANCHORS = 2;
 
-  /** What is told of a bay is told to less than this, mm. */
+  /** A bay that is wider by less is a rounding, mm. */
   private static final double TOLERANCE = 0.01;
 
   @Override

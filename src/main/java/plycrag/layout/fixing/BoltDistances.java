@@ -7,7 +7,7 @@ package plycrag.layout.fixing;
  *
  * @param diameter of the bolt, mm
  */
-public record BoltDistances(double diameter) implements Distances {
+public record BoltDistances(double diameter) implements LeastDistances {
   /** To a loaded end at least, mm. */
   private static final double END = 80;
 

@@ -50,7 +50,7 @@ public record LapPlan(Through kind, double diameter, double greatest, double rea
   }
 
   private LapScrews.Asked asked(Lap lap) {
-    Distances distances = kind.of(diameter);
+    LeastDistances distances = kind.of(diameter);
     return new LapScrews.Asked(
         distances.loadedEdge(kind.acrossParallel()),
         distances.loadedEnd(1),
@@ -98,7 +98,7 @@ public record LapPlan(Through kind, double diameter, double greatest, double rea
   }
 
   private boolean isApart(Spot way, Spot grain, double sine) {
-    Distances distances = kind.of(diameter);
+    LeastDistances distances = kind.of(diameter);
     double cosine = Math.sqrt(1 - sine * sine);
     return Math.abs(way.dot(grain)) >= distances.alongGrain(cosine) - TOLERANCE
         || Math.abs(way.cross(grain)) >= distances.acrossGrain(sine) - TOLERANCE;

@@ -8,7 +8,7 @@ package plycrag.layout.fixing;
  * @param diameter of the thread, mm
  * @param predrilled whether the timber is
  */
-public record ScrewDistances(double diameter, boolean predrilled) implements Distances {
+public record ScrewDistances(double diameter, boolean predrilled) implements LeastDistances {
   /** What 8.3.1.4 makes of the distances between screws where steel lies on timber. */
   public static final double STEEL_ON_TIMBER = 0.7;
 

@@ -7,7 +7,7 @@ public enum Through {
   /** Bolts with washers. */
   BOLT;
 
-  Distances of(double diameter) {
+  LeastDistances of(double diameter) {
     return this == SCREW ? new ScrewDistances(diameter, true) : new BoltDistances(diameter);
   }
 

@@ -23,4 +23,23 @@ class BarrelAgainstThicknessTest {
                 + " 1 mm must remain")
         .suggests("choose an insert with a barrel of at most 11 mm");
   }
+
+  /** 18 mm less a recess of 5 mm leave just the 13 that such a barrel asks for. */
+  @Test
+  void findsABarrelThatARecessBringsTooNear() {
+    String recessed = Found.BAY + "[inserts]\nrecess-depth = ";
+    Found.by("barrel-thickness", recessed + "5").isNothing();
+    Found.by("barrel-thickness", recessed + "5.5")
+        .times(1)
+        .isError(true)
+        .measured(0.5, 1)
+        .says(
+            "a barrel of 12 mm in a recess of 5.5 mm in a sheet of 18 mm leaves 0.5 mm to the"
+                + " climbing face; 1 mm must remain")
+        .suggests(
+            "choose an insert with a barrel of at most 11 mm, or make recesses at most 5 mm deep"
+                + " ([inserts] recess-depth)");
+    Found.by("barrel-thickness", recessed + "7").times(1).measured(-1, 1);
+    Found.by("barrel-thickness", recessed + "5\n[sheet]\nthickness = 12").times(1).measured(-5, 1);
+  }
 }

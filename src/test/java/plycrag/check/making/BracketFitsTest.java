@@ -18,7 +18,8 @@ class BracketFitsTest {
     Found.by("bracket-fits", Found.BAY + "[joints]\nbracket-screws = 14\n")
         .times(1)
         .isError(false)
-        .says("the catalogue has no bracket for ST1 and PL1 and at 5 more joints (end on side)")
+        .says(
+            "the catalogue has no bracket or strap for ST1 and PL1 and at 5 more joints (end on side)")
         .suggests(
             "one at most 90 mm wide, with legs of at most 200 mm and holes for screws of 5 mm from"
                 + " 35 mm on would do");

@@ -1,7 +1,7 @@
 package plycrag.layout.fixing;
 
 /** The least distances of screws or bolts of one diameter that are loaded across their length. */
-sealed interface Distances permits ScrewDistances, BoltDistances {
+sealed interface LeastDistances permits ScrewDistances, BoltDistances {
 
   /**
    * Between two along the grain, a1, mm.
