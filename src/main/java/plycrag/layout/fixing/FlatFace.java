@@ -13,9 +13,6 @@ import java.util.function.ToDoubleFunction;
 record FlatFace(List<Spot> corners, Spot grain) {
   private static final double TINY = 1e-9;
 
-  /** A side runs with the grain if the sine of the angle between them is below this. */
-  private static final double PARALLEL = 1e-3;
-
   FlatFace {
     corners = List.copyOf(corners);
   }
@@ -43,10 +40,10 @@ record FlatFace(List<Spot> corners, Spot grain) {
   }
 
   /**
-   * The part of an area that keeps off its sides and ends.
+   * The part of an area that keeps off its sides and ends, those that slant as both.
    *
-   * @param side from sides that run with the grain, mm
-   * @param end from all others, along the grain, mm
+   * @param side across the grain, mm
+   * @param end along the grain, mm
    */
   FlatFace kept(FlatFace area, double side, double end) {
     FlatFace rest = area;
@@ -78,7 +75,8 @@ record FlatFace(List<Spot> corners, Spot grain) {
 
   private double asked(Spot way, double side, double end) {
     double sine = Math.abs(way.cross(grain)) / way.length();
-    return sine < PARALLEL ? side : end * sine;
+    double cosine = Math.abs(way.dot(grain)) / way.length();
+    return Math.max(end * sine, side * cosine);
   }
 
   /** 1 if the corners run counter-clockwise, else -1. */
