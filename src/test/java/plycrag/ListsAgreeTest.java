@@ -154,7 +154,11 @@ class ListsAgreeTest {
                     counting()));
     assertThat(listed).isEqualTo(laid);
     assertThat(laid.values()).allMatch(count -> count == 1);
-    assertThat(quantity(sample, "sheet screw")).isEqualTo(laid.size());
+    int throughGussets =
+        layout(sample).fixings().gussets().stream()
+            .mapToInt(gusset -> gusset.fit().screws().size())
+            .sum();
+    assertThat(quantity(sample, "sheet screw")).isEqualTo(laid.size() + throughGussets);
   }
 
   @ParameterizedTest
@@ -275,6 +279,9 @@ class ListsAgreeTest {
       facet.members().forEach(member -> parts.add(member.mark()));
       facet.pieces().forEach(piece -> parts.add(piece.mark()));
     }
+    layout(sample).standing().forEach(placed -> parts.add(placed.member().mark()));
+    layout(sample).fixings().gussets().forEach(gusset -> parts.add(gusset.mark()));
+    layout(sample).offcuts().strips().forEach(strip -> parts.add(strip.mark()));
     assertThat(
             Pattern.compile("<p class=\"mark\">([^<]*)</p>")
                 .matcher(page)
@@ -294,17 +301,20 @@ class ListsAgreeTest {
   @ParameterizedTest
   @MethodSource("samples")
   void sheetsAndCostsAddUp(Path sample) {
+    int sheets = layout(sample).sheets().size();
+    assertThat(list(sample, "holes.csv").stream().map(row -> row.get("sheet")).distinct())
+        .hasSize(sheets);
     assertThat(quantity(sample, "sheet"))
-        .isEqualTo(
-            list(sample, "holes.csv").stream().map(row -> row.get("sheet")).distinct().count())
-        .isEqualTo(layout(sample).sheets().size());
+        .isEqualTo(sheets + layout(sample).offcuts().furtherSheets());
     BigDecimal sum = BigDecimal.ZERO;
     long missing = 0;
     for (CSVRecord row : list(sample, "shopping.csv")) {
       boolean isKnown = row.get("cost").matches("[0-9]+\\.[0-9]{2}");
       sum = isKnown ? sum.add(new BigDecimal(row.get("cost"))) : sum;
       missing += row.get("cost").equals("missing") ? 1 : 0;
-      assertThat(held(row)).isGreaterThanOrEqualTo(number(row, "quantity"));
+      if (!row.get("list_article").isEmpty()) {
+        assertThat(held(row)).isGreaterThanOrEqualTo(number(row, "quantity"));
+      }
     }
     List<CSVRecord> costs = list(sample, "costs.csv");
     CSVRecord total = costs.get(costs.size() - 1);

@@ -21,6 +21,7 @@ import plycrag.drawing.FacetView;
 import plycrag.drawing.FindingTable;
 import plycrag.drawing.FoldDetail;
 import plycrag.drawing.FrameView;
+import plycrag.drawing.GussetView;
 import plycrag.drawing.HoleTable;
 import plycrag.drawing.LayoutMap;
 import plycrag.drawing.MarkingOut;
@@ -60,6 +61,7 @@ import plycrag.params.Parameters;
 import plycrag.stock.Costs;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
+import plycrag.stock.GussetList;
 import plycrag.stock.JobFigures;
 import plycrag.stock.JointList;
 import plycrag.stock.SawList;
@@ -153,6 +155,7 @@ public final class Deliverable {
     for (int at = 1; at <= corners.size(); at++) {
       addView("corner-" + at, "Detail", corners.get(at - 1));
     }
+    GussetView.all(checked).forEach((mark, view) -> addView("gusset-" + mark, "Detail", view));
     addView("insert-and-seam", "Detail", SheetDetail.of(checked));
     if (!plan.sticks().isEmpty()) {
       addCuttingPlan();
@@ -236,6 +239,9 @@ public final class Deliverable {
     addList("lists/cut-list.csv", CutList.of(checked).table(shopping.grade()));
     addList("lists/saw-list.csv", SawList.of(checked).table());
     addList("lists/joints.csv", JointList.of(checked));
+    if (!checked.layout().offcuts().gussets().isEmpty()) {
+      addList("lists/gussets.csv", GussetList.of(checked));
+    }
     addList("lists/cutting-plan.csv", plan.table());
     addList("lists/sheet-plan.csv", SheetList.of(checked));
     addList("lists/fasteners.csv", FastenerList.of(checked, parameters.buying().environment()));

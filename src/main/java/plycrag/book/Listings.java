@@ -17,8 +17,10 @@ import plycrag.finding.Place;
 import plycrag.layout.CoverStrip;
 import plycrag.layout.EndCut;
 import plycrag.layout.Joint;
+import plycrag.layout.LaidGusset;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
+import plycrag.layout.fixing.GussetFit;
 import plycrag.stock.CutList;
 import plycrag.stock.Hardware;
 import plycrag.stock.SawList;
@@ -86,7 +88,7 @@ final class Listings {
   static List<Block> coverStrips(CheckedLayout checked) {
     Tape tape = checked.layout().wall().tape();
     List<List<Cell>> rows = new ArrayList<>();
-    for (CoverStrip strip : checked.layout().coverStrips().strips()) {
+    for (CoverStrip strip : checked.layout().offcuts().strips()) {
       rows.add(
           List.of(
               Cell.of(strip.mark()),
@@ -98,6 +100,34 @@ final class Listings {
     return rows.isEmpty()
         ? List.of()
         : List.of(new Listing(new Table("Cover strips", columns, rows)));
+  }
+
+  /** What holds joints that no bracket does; nothing if there are none. */
+  static List<Block> gussets(CheckedLayout checked) {
+    Tape tape = checked.layout().wall().tape();
+    List<List<Cell>> rows = new ArrayList<>();
+    for (LaidGusset laid : checked.layout().offcuts().gussets()) {
+      GussetFit fit = laid.gusset().fit();
+      rows.add(
+          List.of(
+              Cell.of(laid.gusset().mark()),
+              Cell.of(
+                  String.join(", ", laid.gusset().members())
+                      + ", on the "
+                      + laid.gusset().side().words()),
+              Cell.of(tape.reading(fit.size().along()) + " x " + tape.text(fit.size().across())),
+              Cell.of(
+                  fit.screws().size()
+                      + " of "
+                      + tape.bareSize(fit.diameter())
+                      + " x "
+                      + tape.size(fit.screwLength())),
+              Cell.of(laid.from())));
+    }
+    List<String> columns = List.of("Mark", "Over", "Size", "Screws", "From");
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(new Listing(new Table("Gussets of plywood", columns, rows)));
   }
 
   /** The cuts for which the saw is tilted, alike ones together; nothing if there are none. */
@@ -150,6 +180,12 @@ final class Listings {
   }
 
   private static String taken(Hardware hardware, CheckedLayout checked) {
+    if (hardware.kind() == Hardware.Kind.BLOCK) {
+      return "nothing of its own; screwed and bracketed by " + String.join(", ", hardware.blocks());
+    }
+    if (hardware.gusset().isPresent()) {
+      return "gusset " + hardware.gusset().get().mark() + " of plywood";
+    }
     String what = hardware.count() + " × " + hardware.kind().word();
     return hardware
         .steel()

@@ -12,6 +12,7 @@ import plycrag.document.Table;
 import plycrag.drawing.CornerDetail;
 import plycrag.drawing.FoldDetail;
 import plycrag.drawing.FrameView;
+import plycrag.drawing.GussetView;
 import plycrag.drawing.MarkingOut;
 import plycrag.drawing.RecessWords;
 import plycrag.drawing.SheetSawing;
@@ -50,6 +51,11 @@ final class Making {
     blocks.add(Listings.markingOut("Marking out the frame", rows(row -> !isOnSheet(row))));
     blocks.add(Listings.joints(checked));
     blocks.addAll(JointPlaces.of(checked));
+    blocks.addAll(Listings.gussets(checked));
+    for (Drawing gusset : GussetView.all(checked).values()) {
+      String how = "Cut from an offcut, marked and drilled before it is screwed on.";
+      blocks.add(new Figure(gusset, how));
+    }
     return blocks;
   }
 

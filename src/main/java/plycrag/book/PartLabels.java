@@ -11,12 +11,16 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.LabelSheet;
 import plycrag.document.LabelSheet.Label;
 import plycrag.drawing.TitleLines;
+import plycrag.layout.CoverStrip;
 import plycrag.layout.FacetLayout;
+import plycrag.layout.Gusset;
 import plycrag.layout.Joint;
+import plycrag.layout.LaidGusset;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
 import plycrag.layout.Piece;
+import plycrag.layout.fixing.Spot;
 import plycrag.params.FrameParameters;
 import plycrag.stock.Stick;
 import plycrag.stock.StickPlan;
@@ -52,7 +56,7 @@ public final class PartLabels {
     }
   }
 
-  /** The labels, members before pieces, facet by facet. */
+  /** The labels: members, pieces facet by facet, what is cut from offcuts. */
   public static LabelSheet of(CheckedLayout checked, StickPlan plan) {
     return new PartLabels(checked, plan).sheet();
   }
@@ -65,18 +69,21 @@ public final class PartLabels {
     List<Label> labels = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
       String name = facet.facet().name();
-      facet.members().forEach(member -> labels.add(label(member, name)));
+      facet.members().forEach(member -> labels.add(label(member, "Facet " + name)));
     }
+    layout.standing().forEach(placed -> labels.add(label(placed.member(), "Support")));
     for (FacetLayout facet : layout.facets()) {
       String name = facet.facet().name();
       Seams seams = new Seams(facet, layout.wall().sheet().seamGap());
-      facet.pieces().forEach(piece -> labels.add(label(piece, name, seams)));
+      facet.pieces().forEach(piece -> labels.add(label(piece, "Facet " + name, seams)));
     }
+    layout.offcuts().gussets().forEach(laid -> labels.add(label(laid)));
+    layout.offcuts().strips().forEach(strip -> labels.add(label(strip)));
     String stamp = checked.isApproved() ? "" : TitleLines.STAMP;
     return new LabelSheet(layout.wall().name(), stamp, TitleLines.BOULDERING, labels);
   }
 
-  private Label label(Member member, String facet) {
+  private Label label(Member member, String where) {
     FrameParameters frame = layout.wall().frame();
     String what =
         member.role().word()
@@ -87,10 +94,10 @@ public final class PartLabels {
             + ", "
             + tape.text(member.length())
             + " long";
-    return label(member.mark(), what, facet, "Joined to ");
+    return label(member.mark(), what, where, "Joined to ");
   }
 
-  private Label label(Piece piece, String facet, Seams seams) {
+  private Label label(Piece piece, String where, Seams seams) {
     Envelope box = piece.blank().getEnvelopeInternal();
     String what =
         "piece, "
@@ -100,16 +107,31 @@ public final class PartLabels {
             + " up, "
             + tape.size(layout.wall().sheet().thickness())
             + " thick";
-    Label label = label(piece.mark(), what, facet, "Screwed to ");
+    Label label = label(piece.mark(), what, where, "Screwed to ");
     String beside = (label.neighbours() + " " + seams.words(piece)).strip();
     return new Label(label.mark(), what, label.where(), beside);
   }
 
-  private Label label(String mark, String what, String facet, String how) {
+  private Label label(LaidGusset laid) {
+    Gusset gusset = laid.gusset();
+    Spot size = gusset.fit().size();
+    String what = "gusset, " + tape.reading(size.along()) + " x " + tape.text(size.across());
+    String over = "Over " + String.join(" ", gusset.members()) + ".";
+    String where = "On the " + gusset.side().words() + ", from " + laid.from() + ".";
+    return new Label(gusset.mark(), what, where, over);
+  }
+
+  private Label label(CoverStrip strip) {
+    String size = tape.reading(strip.length()) + " x " + tape.text(strip.width());
+    String gap = "Over the gap " + strip.over() + ".";
+    return new Label(strip.mark(), "cover strip, " + size, "From " + strip.from() + ".", gap);
+  }
+
+  private Label label(String mark, String what, String where, String how) {
     String source = sources.containsKey(mark) ? ", " + sources.get(mark) : "";
     Set<String> others = neighbours.getOrDefault(mark, Set.of());
     String to = others.isEmpty() ? "" : how + String.join(" ", inOrder(others)) + ".";
-    return new Label(mark, what, "Facet " + facet + source + ".", to);
+    return new Label(mark, what, where + source + ".", to);
   }
 
   /** In the order in which the layout lists members. */

@@ -12,16 +12,16 @@ import plycrag.document.Extent;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
 import plycrag.layout.AlikeSheets;
-import plycrag.layout.CoverStrip;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
+import plycrag.layout.OffcutPart;
 import plycrag.layout.nest.SheetCutting.SawCut;
 import plycrag.params.NestingParameters.CutWith;
 import plycrag.units.Tape;
 
 /**
  * How a sheet comes apart: its pieces with mark and size, the saw cuts numbered in their order, the
- * offcuts with their sizes, the cover strips cut from these; to fit a page.
+ * offcuts with their sizes, the cover strips and gussets cut from these; to fit a page.
  */
 public final class SheetSawing {
   private static final double AROUND = 0.8;
@@ -39,13 +39,13 @@ public final class SheetSawing {
   private final LaidSheet sheet;
   private final Tape tape;
   private final Sketch sketch;
-  private final List<CoverStrip.Part> strips;
+  private final List<OffcutPart> parts;
   private final List<Envelope> taken = new ArrayList<>();
 
   private SheetSawing(CheckedLayout checked, LaidSheet sheet) {
     this.checked = checked;
     this.sheet = sheet;
-    this.strips = strips(checked, sheet);
+    this.parts = checked.layout().offcuts().of(sheet);
     this.tape = checked.layout().wall().tape();
     this.sketch = new Sketch(Scale.fitting(sheet.stock().width(), sheet.stock().height()));
   }
@@ -59,14 +59,7 @@ public final class SheetSawing {
   public static boolean isNeeded(CheckedLayout checked, LaidSheet sheet) {
     boolean first = new AlikeSheets(checked.layout().sheets()).earlier(sheet).isEmpty();
     boolean isCut = sheet.pieces().size() > 1 || !sheet.stock().cutting().cuts().isEmpty();
-    return !strips(checked, sheet).isEmpty() || (first && isCut);
-  }
-
-  private static List<CoverStrip.Part> strips(CheckedLayout checked, LaidSheet sheet) {
-    return checked.layout().coverStrips().strips().stream()
-        .flatMap(strip -> strip.parts().stream())
-        .filter(part -> part.sheet().filter(sheet.mark()::equals).isPresent())
-        .toList();
+    return !checked.layout().offcuts().of(sheet).isEmpty() || (first && isCut);
   }
 
   private Drawing drawing() {
@@ -75,7 +68,7 @@ public final class SheetSawing {
       SheetOutline.of(laid).drawCut(sketch, Layers.OUTLINE);
       FreeSpot.addEdges(laid.placement().of(laid.piece().blank()), taken);
     }
-    strips.forEach(this::draw);
+    parts.forEach(this::draw);
     Datum.outside(sketch, new Xy(0, 0), 1);
     List<SawCut> cuts = cuts();
     cuts.forEach(this::draw);
@@ -83,16 +76,16 @@ public final class SheetSawing {
       number(cuts.get(order - 1), String.valueOf(order));
     }
     sheet.pieces().forEach(this::label);
-    strips.forEach(this::label);
+    parts.forEach(this::label);
     sheet.stock().cutting().offcuts().forEach(this::label);
     Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
     String title = "Cutting sheet " + String.join(", ", marks());
     return new ViewPage(view, false).finish(checked, sketch, title, notes(cuts));
   }
 
-  /** A sheet with strips is told apart from those that are else like it. */
+  /** A sheet whose offcuts are used is told apart from those that are else like it. */
   private List<String> marks() {
-    if (!strips.isEmpty()) {
+    if (!parts.isEmpty()) {
       return List.of(sheet.mark());
     }
     return new AlikeSheets(checked.layout().sheets()).marks(sheet);
@@ -103,9 +96,9 @@ public final class SheetSawing {
     return saw ? sheet.stock().cutting().cuts() : List.of();
   }
 
-  private void draw(CoverStrip.Part strip) {
-    Polygon area = Shapes.rectangle(strip.place());
-    sketch.outline(Layers.PARTS, corners(strip.place()));
+  private void draw(OffcutPart part) {
+    Polygon area = Shapes.rectangle(part.place());
+    sketch.outline(Layers.PARTS, corners(part.place()));
     FreeSpot.addEdges(area, taken);
   }
 
@@ -162,14 +155,14 @@ public final class SheetSawing {
     }
   }
 
-  /** In the middle of a strip, along it; strips are wide enough for a line of words. */
-  private void label(CoverStrip.Part strip) {
-    Envelope box = strip.place();
+  /** In the middle of a part, along it; all are wide enough for a line of words. */
+  private void label(OffcutPart part) {
+    Envelope box = part.place();
     Xy middle = new Xy(box.centre().x, box.centre().y);
     if (box.getWidth() >= box.getHeight()) {
-      sketch.label(Layers.TEXT, middle, strip.mark(), Sketch.SMALL, Anchor.MIDDLE);
+      sketch.label(Layers.TEXT, middle, part.mark(), Sketch.SMALL, Anchor.MIDDLE);
     } else {
-      sketch.labelUp(Layers.TEXT, middle, strip.mark(), Sketch.SMALL, Anchor.MIDDLE);
+      sketch.labelUp(Layers.TEXT, middle, part.mark(), Sketch.SMALL, Anchor.MIDDLE);
     }
     taken.add(box);
   }
@@ -227,8 +220,10 @@ public final class SheetSawing {
       List<Envelope> some = offcuts.subList(from, Math.min(from + A_LINE, offcuts.size()));
       notes.add("Offcuts: " + String.join("; ", some.stream().map(this::size).toList()) + ".");
     }
-    for (CoverStrip.Part strip : strips) {
-      notes.add("Cover strip " + strip.mark() + ": " + size(strip.place()) + ", from an offcut.");
+    for (OffcutPart part : parts) {
+      boolean isGusset = checked.layout().offcuts().gusset(part.mark()).isPresent();
+      String what = isGusset ? "Gusset " : "Cover strip ";
+      notes.add(what + part.mark() + ": " + size(part.place()) + ", from an offcut.");
     }
     return notes;
   }

@@ -1,8 +1,6 @@
 package plycrag.layout;
 
 import java.util.List;
-import java.util.Optional;
-import org.locationtech.jts.geom.Envelope;
 
 /**
  * A strip of sheet over the gap that square-cut sheets leave at a fold.
@@ -15,29 +13,15 @@ import org.locationtech.jts.geom.Envelope;
  * @param parts that it is joined from, end to end; one where an offcut is long enough
  */
 public record CoverStrip(
-    String mark, String facet, boolean isCorner, double gap, double width, List<Part> parts) {
+    String mark, String facet, boolean isCorner, double gap, double width, List<OffcutPart> parts) {
   /** Copies the parts. */
   public CoverStrip {
     parts = List.copyOf(parts);
   }
 
-  /**
-   * A length of it.
-   *
-   * @param mark the strip's, with a letter where it has several parts
-   * @param sheet the mark of the sheet whose offcut yields it; empty for a further sheet
-   * @param place where it lies on that sheet, mm
-   */
-  public record Part(String mark, Optional<String> sheet, Envelope place) {
-    /** Mm. */
-    public double length() {
-      return Math.max(place.getWidth(), place.getHeight());
-    }
-  }
-
   /** Of all parts, mm. */
   public double length() {
-    return parts.stream().mapToDouble(Part::length).sum();
+    return parts.stream().mapToDouble(OffcutPart::length).sum();
   }
 
   /** What it covers, in words: {@code above facet main}. */

@@ -14,11 +14,8 @@ import plycrag.wall.Wall;
  * Lays cover strips on what the sheets leave over: each whole on the smallest offcut that takes it,
  * the longest strips first; joined from the longest offcuts where none does; on a further sheet
  * where all of them together do not.
- *
- * @param strips facet by facet
- * @param furtherSheets how many sheets of the first kind they take beside those of the pieces
  */
-public record CoverStrips(List<CoverStrip> strips, int furtherSheets) {
+final class CoverStrips {
   /** How far a strip lies on either sheet (common practice, no source), mm. */
   private static final double LAP = 30;
 
@@ -27,21 +24,17 @@ public record CoverStrips(List<CoverStrip> strips, int furtherSheets) {
 
   private static final double TOLERANCE = 1e-6;
 
-  /** Copies the strips. */
-  public CoverStrips {
-    strips = List.copyOf(strips);
-  }
+  private CoverStrips() {}
 
   /** A strip that has no place yet. */
   private record Wanted(Facet facet, Fold fold, double gap, double width, double length) {}
 
   /**
-   * The strips of a wall; none where its sheets leave no gap.
+   * The strips of a wall, facet by facet; none where its sheets leave no gap.
    *
-   * @param sheets whose offcuts they are laid on
+   * @param store which they are cut from
    */
-  static CoverStrips of(Wall wall, List<LaidSheet> sheets) {
-    OffcutStore store = OffcutStore.of(wall, sheets);
+  static List<CoverStrip> laid(Wall wall, OffcutStore store) {
     List<Wanted> wanted = wanted(wall);
     CoverStrip[] laid = new CoverStrip[wanted.size()];
     List<Integer> longestFirst = new ArrayList<>();
@@ -52,7 +45,7 @@ public record CoverStrips(List<CoverStrip> strips, int furtherSheets) {
     for (int at : longestFirst) {
       laid[at] = lay(wanted.get(at), "CS" + (at + 1), store);
     }
-    return new CoverStrips(List.of(laid), store.further());
+    return List.of(laid);
   }
 
   private static List<Wanted> wanted(Wall wall) {
@@ -77,10 +70,10 @@ public record CoverStrips(List<CoverStrip> strips, int furtherSheets) {
       store.addFurther();
       found = lengths(wanted, store);
     }
-    List<CoverStrip.Part> parts = new ArrayList<>();
+    List<OffcutPart> parts = new ArrayList<>();
     for (Room room : found.get()) {
       String letter = found.get().size() > 1 ? String.valueOf((char) ('a' + parts.size())) : "";
-      parts.add(new CoverStrip.Part(mark + letter, room.sheet(), room.box()));
+      parts.add(new OffcutPart(mark + letter, room.sheet(), room.box()));
     }
     return new CoverStrip(
         mark, wanted.facet().name(), wanted.fold().isCorner(), wanted.gap(), wanted.width(), parts);

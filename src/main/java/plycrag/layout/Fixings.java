@@ -13,6 +13,7 @@ import plycrag.catalog.FlatSteel.Shape;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Place;
 import plycrag.geometry.SpatialIndex;
+import plycrag.layout.fixing.GussetPlan;
 import plycrag.layout.fixing.LapPlan;
 import plycrag.layout.fixing.LapScrews;
 import plycrag.layout.fixing.SteelChoice;
@@ -26,12 +27,19 @@ import plycrag.wall.Wall;
 
 /**
  * What holds each joint: where the screws between members side by side and the bolts across folds
- * are, and which bracket, strap or hinge it takes.
+ * are, and which bracket, strap or hinge it takes; where none of the catalogue does, the blocks
+ * beside it or a gusset.
  *
  * @param through screws and bolts through both members, by the mark of the joint
  * @param steel by the mark of the joint
+ * @param blocks the marks of blocks that hold a joint, by its mark
+ * @param gussets in the order of their joints
  */
-public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> steel) {
+public record Fixings(
+    Map<String, LapScrews> through,
+    Map<String, SteelChoice> steel,
+    Map<String, List<String>> blocks,
+    List<Gusset> gussets) {
   /** No piece of the catalogue reaches further from the joint, mm. */
   private static final double AROUND = 200;
 
@@ -39,6 +47,8 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
   public Fixings {
     through = new LinkedHashMap<>(through);
     steel = new LinkedHashMap<>(steel);
+    blocks = new LinkedHashMap<>(blocks);
+    gussets = List.copyOf(gussets);
   }
 
   /** The screws between members side by side, or the bolts across a fold; empty for others. */
@@ -51,14 +61,71 @@ public record Fixings(Map<String, LapScrews> through, Map<String, SteelChoice> s
     return Optional.ofNullable(steel.get(joint.mark()));
   }
 
+  /** The gusset that holds a joint; empty for those that none does. */
+  public Optional<Gusset> gussetOf(Joint joint) {
+    return gussets.stream().filter(one -> one.joints().contains(joint.mark())).findFirst();
+  }
+
+  /** The marks of the blocks that hold a joint from both sides; none for others. */
+  public List<String> blocksOf(Joint joint) {
+    return blocks.getOrDefault(joint.mark(), List.of());
+  }
+
+  /** Whether it would take a bracket, a strap or a hinge, and nothing holds it. */
+  public boolean isUnheld(Joint joint) {
+    return isWithoutSteel(joint) && blocksOf(joint).isEmpty() && gussetOf(joint).isEmpty();
+  }
+
+  private boolean isWithoutSteel(Joint joint) {
+    return steelOf(joint).filter(choice -> choice.fit().isEmpty()).isPresent();
+  }
+
   static Fixings of(Wall wall, List<FacetLayout> facets, Optional<Support> support) {
-    Finder finder = new Finder(wall, bodies(wall, facets, support));
+    List<TimberBody> bodies = bodies(wall, facets, support);
+    Finder finder = new Finder(wall, bodies);
     List<Joint> joints =
         Stream.concat(
                 facets.stream().flatMap(facet -> facet.joints().stream()),
                 support.stream().flatMap(one -> one.joints().stream()))
             .toList();
-    return new Fixings(each(joints, finder::through), each(joints, finder::steel));
+    Fixings fixings =
+        new Fixings(
+            each(joints, finder::through), each(joints, finder::steel), Map.of(), List.of());
+    return fixings.withBlocks(joints).withGussets(joints, wall, facets, bodies);
+  }
+
+  private Fixings withBlocks(List<Joint> joints) {
+    BlockHold hold = new BlockHold(joints, this);
+    Map<String, List<String>> found = new LinkedHashMap<>();
+    joints.stream()
+        .filter(this::isUnheld)
+        .filter(joint -> !hold.of(joint).isEmpty())
+        .forEach(joint -> found.put(joint.mark(), hold.of(joint)));
+    return new Fixings(through, steel, found, gussets);
+  }
+
+  private Fixings withGussets(
+      List<Joint> joints, Wall wall, List<FacetLayout> facets, List<TimberBody> bodies) {
+    List<Joint> unheld =
+        joints.stream().filter(this::isUnheld).filter(Joint::mayHaveGusset).toList();
+    if (unheld.isEmpty()) {
+      return this;
+    }
+    GussetRoom room = new GussetRoom(wall, facets, bodies);
+    return new Fixings(
+        through, steel, blocks, new GussetChoice(gussetPlan(wall), bodies, room).of(unheld));
+  }
+
+  private static GussetPlan gussetPlan(Wall wall) {
+    double thickness = wall.sheet().thickness();
+    return new GussetPlan(
+        thickness,
+        (wall.joints().bracketScrews() + 1) / 2,
+        wall.tape().unit() == LengthUnit.IN ? GussetPlan.NUMBERED : GussetPlan.METRIC,
+        ScrewReach.DEPTH_IN_DIAMETERS,
+        ScrewReach.FAR_SIDE,
+        wall.screws().length() - thickness,
+        wall.tape());
   }
 
   /** What is found for joints, side by side, in their order. */

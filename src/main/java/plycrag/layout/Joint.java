@@ -44,6 +44,11 @@ public record Joint(
     }
   }
 
+  /** Whether both members may lie flush under a rectangle of plywood. */
+  boolean mayHaveGusset() {
+    return kind == Kind.END || kind == Kind.SPLICE || kind == Kind.STUD_SPLICE;
+  }
+
   /** The same joint under another mark. */
   Joint withMark(String other) {
     return new Joint(other, kind, first, second, place, length);

@@ -14,7 +14,7 @@ import plycrag.wall.Wall;
  * @param support what holds them up, if it is told
  * @param sheets in the order of their marks
  * @param faces of the sheets that a machine works on, sheet by sheet in the order of the work
- * @param coverStrips laid on what the sheets leave over
+ * @param offcuts what is cut from that which the sheets leave over
  * @param fixings what holds each joint
  */
 public record Layout(
@@ -23,7 +23,7 @@ public record Layout(
     Optional<Support> support,
     List<LaidSheet> sheets,
     List<WorkedFace> faces,
-    CoverStrips coverStrips,
+    OffcutParts offcuts,
     Fixings fixings) {
   /** Copies the lists. */
   public Layout {

@@ -57,14 +57,15 @@ public final class LayoutPlan {
     int last = joints.stream().mapToInt(List::size).sum();
     List<LaidSheet> sheets = SheetPlan.of(wall, facets, lays);
     Optional<Support> support = SupportPlan.of(wall, frames, last);
+    Fixings fixings = Fixings.of(wall, facets, support);
     return new Layout(
         wall,
         facets,
         support,
         sheets,
         sheets.stream().flatMap(sheet -> WorkedFace.of(wall, sheet).stream()).toList(),
-        CoverStrips.of(wall, sheets),
-        Fixings.of(wall, facets, support));
+        OffcutParts.of(wall, sheets, fixings.gussets()),
+        fixings);
   }
 
   private static List<Tiling> tilings(Wall wall) {

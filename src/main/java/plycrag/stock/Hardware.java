@@ -1,9 +1,11 @@
 package plycrag.stock;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plycrag.catalog.FlatSteel.Shape;
+import plycrag.layout.Gusset;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.layout.fixing.SteelChoice;
@@ -12,13 +14,17 @@ import plycrag.params.JointParameters;
 
 /**
  * What one joint of the frame takes. Nothing relies on a screw's withdrawal from end grain: where a
- * member ends on another a bracket carries it, or straps where both lie flush.
+ * member ends on another a bracket carries it, or straps where both lie flush; where the catalogue
+ * has neither, the blocks beside it or a gusset.
  *
  * @param kind of hardware
- * @param count how many of it
+ * @param count how many of it; of a gusset over several joints, 0 for all but the first
  * @param steel which bracket, strap or hinge; empty for others, and where the catalogue has none
+ * @param gusset which; empty for others
+ * @param blocks the marks of those that hold it; none for others
  */
-public record Hardware(Kind kind, int count, Optional<SteelFit> steel) {
+public record Hardware(
+    Kind kind, int count, Optional<SteelFit> steel, Optional<Gusset> gusset, List<String> blocks) {
   private static final double TOLERANCE = 1e-6;
 
   /** The kinds there are. */
@@ -32,7 +38,11 @@ public record Hardware(Kind kind, int count, Optional<SteelFit> steel) {
     /** A hinge with its screws. */
     HINGE("hinge"),
     /** A screw through one member into the other. */
-    SCREW("screw");
+    SCREW("screw"),
+    /** A rectangle of plywood with its screws. */
+    GUSSET("gusset"),
+    /** Nothing of its own: the blocks beside it hold it. */
+    BLOCK("held by blocks");
 
     private final String word;
 
@@ -46,6 +56,10 @@ public record Hardware(Kind kind, int count, Optional<SteelFit> steel) {
     }
   }
 
+  private Hardware(Kind kind, int count, Optional<SteelFit> steel) {
+    this(kind, count, steel, Optional.empty(), List.of());
+  }
+
   /** Whether it is something that the catalogue of brackets, straps and hinges would have. */
   public boolean isSteel() {
     return kind == Kind.BRACKET || kind == Kind.STRAP || kind == Kind.HINGE;
@@ -53,6 +67,18 @@ public record Hardware(Kind kind, int count, Optional<SteelFit> steel) {
 
   /** The hardware of a joint. */
   public static Hardware of(Joint joint, Layout layout) {
+    Optional<Gusset> gusset = layout.fixings().gussetOf(joint);
+    List<String> blocks = layout.fixings().blocksOf(joint);
+    if (gusset.isPresent()) {
+      int count = gusset.get().joints().get(0).equals(joint.mark()) ? 1 : 0;
+      return new Hardware(Kind.GUSSET, count, Optional.empty(), gusset, blocks);
+    }
+    return blocks.isEmpty()
+        ? ofMetal(joint, layout)
+        : new Hardware(Kind.BLOCK, 0, Optional.empty(), gusset, blocks);
+  }
+
+  private static Hardware ofMetal(Joint joint, Layout layout) {
     JointParameters joints = layout.wall().joints();
     int each = along(joint.length(), joints.boltSpacing());
     return switch (joint.kind()) {

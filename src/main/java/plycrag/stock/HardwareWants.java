@@ -39,6 +39,7 @@ final class HardwareWants {
   List<Want> wants() {
     addInserts();
     addScrews();
+    addGussetScrews();
     addBrackets();
     addBolts();
     addSupport();
@@ -94,6 +95,21 @@ final class HardwareWants {
     ScrewCatalog.find(use, diameter, length)
         .map(sold -> coating + "; " + sold.head() + " head, drive " + sold.drive())
         .ifPresent(note -> wants.set(last, wants.get(last).noting(note)));
+  }
+
+  /** Through gussets into the timber under them. */
+  private void addGussetScrews() {
+    GussetList.screws(layout.fixings().gussets())
+        .forEach(
+            (screw, count) -> {
+              add(
+                  "screws",
+                  "countersunk wood screw, gusset to frame",
+                  screw.size(tape),
+                  Amount.pieces(count),
+                  Supply.of(Article.SHEET_SCREW, screw.diameter(), screw.length()));
+              noteDrive(Use.SHEET, screw.diameter(), screw.length());
+            });
   }
 
   private void addBrackets() {

@@ -10,8 +10,10 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.FacetLayout;
+import plycrag.layout.Gusset;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
+import plycrag.layout.fixing.GussetFit;
 import plycrag.layout.fixing.LapScrews;
 import plycrag.layout.fixing.Spot;
 import plycrag.params.JointParameters;
@@ -39,7 +41,8 @@ public final class JointList {
           "bend_deg",
           "screws_each",
           "screw_along_mm",
-          "screw_across_mm");
+          "screw_across_mm",
+          "held_by");
 
   private static final Cell NONE = Cell.of("");
 
@@ -76,7 +79,13 @@ public final class JointList {
     row.addAll(sizes(joint, hardware, layout.wall()));
     row.addAll(steel(hardware));
     row.addAll(places(layout.fixings().throughOf(joint)));
+    row.add(Cell.of(heldBy(hardware)));
     return row;
+  }
+
+  /** The mark of the gusset, or the marks of the blocks. */
+  private static String heldBy(Hardware hardware) {
+    return hardware.gusset().map(Gusset::mark).orElse(String.join(" ", hardware.blocks()));
   }
 
   /** Diameter, length, penetration of the second member and pilot hole, where they are known. */
@@ -99,6 +108,12 @@ public final class JointList {
         double bite = screw.screwLength() - wall.frame().breadth();
         yield screw(screw.screwDiameter(), screw.screwLength(), bite);
       }
+      case GUSSET -> {
+        GussetFit fit = hardware.gusset().orElseThrow().fit();
+        double bite = fit.screwLength() - wall.sheet().thickness();
+        yield screw(fit.diameter(), fit.screwLength(), bite);
+      }
+      case BLOCK -> List.of(NONE, NONE, NONE, NONE);
     };
   }
 

@@ -19,6 +19,11 @@ public record ScrewHoles(double clearance, double pilot) {
     return of(screws.diameter(), screws.predrilled());
   }
 
+  /** For screws through a gusset, mm. */
+  public static ScrewHoles forGusset(double diameter) {
+    return of(diameter, true);
+  }
+
   static ScrewHoles of(double diameter, boolean predrilled) {
     double pilot = predrilled ? diameter * ROOT * SOFTWOOD : 0;
     return new ScrewHoles(diameter + 0.5, Math.round(pilot * 10) / 10.0);

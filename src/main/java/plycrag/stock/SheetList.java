@@ -11,14 +11,16 @@ import plycrag.layout.CoverStrip;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
+import plycrag.layout.OffcutPart;
+import plycrag.layout.OffcutParts;
 import plycrag.layout.nest.SheetCutting.SawCut;
 import plycrag.params.NestingParameters.CutWith;
 
 /**
  * What is laid on which sheet and how it comes apart: for each sheet a row for itself, one for each
- * piece, one for each saw cut in order, one for each offcut, one for each cover strip that an
- * offcut yields. Strips that no offcut takes lie on further sheets, whose rows come last and name
- * none.
+ * piece, one for each saw cut in order, one for each offcut, one for each cover strip and gusset
+ * that an offcut yields. Those that no offcut takes lie on further sheets, whose rows come last and
+ * name none.
  */
 public final class SheetList {
   private static final List<String> COLUMNS =
@@ -40,13 +42,13 @@ public final class SheetList {
 
   private final Layout layout;
   private final AlikeSheets alike;
-  private final List<CoverStrip> strips;
+  private final OffcutParts offcuts;
   private final List<List<Cell>> rows = new ArrayList<>();
 
   private SheetList(Layout layout) {
     this.layout = layout;
     this.alike = new AlikeSheets(layout.sheets());
-    this.strips = layout.coverStrips().strips();
+    this.offcuts = layout.offcuts();
   }
 
   /**
@@ -73,32 +75,34 @@ public final class SheetList {
     for (Envelope offcut : sheet.stock().cutting().offcuts()) {
       add(sheet, "offcut", List.of(Cell.of(""), Cell.of(""), Cell.of("")), offcut, 0, "");
     }
-    for (CoverStrip strip : strips) {
-      for (CoverStrip.Part part : strip.parts()) {
-        if (part.sheet().filter(sheet.mark()::equals).isPresent()) {
-          add(strip, part, sheet.mark());
-        }
-      }
-    }
+    offcuts.of(sheet).forEach(part -> add(part, sheet.mark()));
   }
 
   private void addFurther() {
-    for (CoverStrip strip : strips) {
-      for (CoverStrip.Part part : strip.parts()) {
-        if (part.sheet().isEmpty()) {
-          add(strip, part, "");
-        }
-      }
-    }
+    offcuts.parts().stream().filter(part -> part.sheet().isEmpty()).forEach(part -> add(part, ""));
   }
 
-  private void add(CoverStrip strip, CoverStrip.Part part, String sheet) {
-    List<Cell> which = List.of(Cell.of(""), Cell.of(part.mark()), Cell.of(strip.facet()));
-    String joined = strip.parts().size() > 1 ? ", a length of " + strip.mark() : "";
-    String note =
-        "cover strip " + strip.over() + joined + (sheet.isEmpty() ? ", from a further sheet" : "");
+  private void add(OffcutPart part, String sheet) {
+    for (CoverStrip strip : offcuts.strips()) {
+      if (strip.parts().contains(part)) {
+        String joined = strip.parts().size() > 1 ? ", a length of " + strip.mark() : "";
+        add(part, sheet, "strip", strip.facet(), "cover strip " + strip.over() + joined);
+      }
+    }
+    offcuts
+        .gusset(part.mark())
+        .ifPresent(
+            laid -> {
+              String over = "gusset over " + String.join(", ", laid.gusset().members());
+              add(part, sheet, "gusset", "", over);
+            });
+  }
+
+  private void add(OffcutPart part, String sheet, String what, String facet, String words) {
+    List<Cell> which = List.of(Cell.of(""), Cell.of(part.mark()), Cell.of(facet));
+    String note = words + (sheet.isEmpty() ? ", from a further sheet" : "");
     int turn = part.place().getWidth() >= part.place().getHeight() ? 0 : UPRIGHT;
-    add(List.of(Cell.of(sheet), Cell.of(""), Cell.of("strip")), which, part.place(), turn, note);
+    add(List.of(Cell.of(sheet), Cell.of(""), Cell.of(what)), which, part.place(), turn, note);
   }
 
   private void add(LaidSheet sheet, LaidPiece laid) {

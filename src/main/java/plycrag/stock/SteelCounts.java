@@ -53,7 +53,7 @@ record SteelCounts(Map<Piece, Integer> pieces, Map<Screw, Integer> screws) {
           int taken = hardware.steel().map(SteelFit::screws).orElse(each);
           screws.merge(screw, hardware.count() * taken, Integer::sum);
         }
-        case BOLT, SCREW -> {
+        case BOLT, SCREW, GUSSET, BLOCK -> {
           continue;
         }
       }

@@ -63,6 +63,10 @@ public final class ToolList {
       ScrewHoles side = ScrewHoles.of(joints.screwDiameter(), true);
       addHoles(side, screwName(joints.screwDiameter()), "member to member", "in the first member");
     }
+    for (SteelCounts.Screw each : GussetList.screws(layout.fixings().gussets()).keySet()) {
+      ScrewHoles through = ScrewHoles.forGusset(each.diameter());
+      addHoles(through, screwName(each.diameter()), "gusset to frame", "in the gusset");
+    }
     for (SteelCounts.Screw steel : SteelCounts.of(layout).screws().keySet()) {
       double pilot = ScrewHoles.of(steel.diameter(), true).pilot();
       if (pilot > 0) {

@@ -8,9 +8,12 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import plycrag.layout.AlikeSheets;
 import plycrag.layout.CoverStrip;
-import plycrag.layout.CoverStrips;
+import plycrag.layout.Gusset;
+import plycrag.layout.LaidGusset;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
+import plycrag.layout.OffcutParts;
+import plycrag.layout.fixing.Spot;
 import plycrag.layout.nest.SheetKind;
 import plycrag.params.Article;
 import plycrag.params.BuyingParameters;
@@ -18,15 +21,18 @@ import plycrag.params.BuyingParameters.SheetWish;
 import plycrag.params.BuyingParameters.TimberWish;
 import plycrag.params.FrameParameters;
 import plycrag.stock.Want.Amount;
+import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
 /** The sheets and sticks of a wall. */
 final class WoodWants {
+  private static final double SQUARE_METRE = 1e6;
+
   private final Layout layout;
   private final StickPlan plan;
   private final BuyingParameters buying;
   private final Tape tape;
-  private final CoverStrips strips;
+  private final OffcutParts offcuts;
   private final List<Want> wants = new ArrayList<>();
 
   WoodWants(Layout layout, StickPlan plan, BuyingParameters buying) {
@@ -34,12 +40,13 @@ final class WoodWants {
     this.plan = plan;
     this.buying = buying;
     this.tape = layout.wall().tape();
-    this.strips = layout.coverStrips();
+    this.offcuts = layout.offcuts();
   }
 
   List<Want> wants() {
     addSheets();
     addCoverStrips();
+    addGussets();
     addTimber();
     return wants;
   }
@@ -48,7 +55,7 @@ final class WoodWants {
     Map<SheetKind, Long> kinds = new LinkedHashMap<>();
     layout.sheets().forEach(sheet -> kinds.merge(sheet.stock().kind(), 1L, Long::sum));
     kinds.forEach((kind, count) -> addSheets(kind, count.intValue()));
-    if (strips.furtherSheets() > 0) {
+    if (offcuts.furtherSheets() > 0) {
       addFurther();
     }
   }
@@ -82,8 +89,20 @@ final class WoodWants {
     Supply supply =
         Supply.of(Article.SHEET, length, width, thickness)
             .weighing(Bulk.plywood(length, width, thickness));
-    String what = "plywood for cover strips that no offcut takes";
-    add("sheets", what, size(length, width), strips.furtherSheets(), supply, "");
+    String what = "plywood for what no offcut takes";
+    add("sheets", what, size(length, width), offcuts.furtherSheets(), supply, smaller());
+  }
+
+  /** How little of further sheets is needed may make a smaller one do. */
+  private String smaller() {
+    double area =
+        offcuts.parts().stream()
+            .filter(part -> part.sheet().isEmpty())
+            .mapToDouble(part -> part.place().getArea())
+            .sum();
+    return "for "
+        + Decimal.of(area / SQUARE_METRE, 2)
+        + " m² in all; a smaller panel of the same thickness does if it takes the parts";
   }
 
   /** Which of a kind are laid and drilled the same; nothing if none are. */
@@ -100,7 +119,7 @@ final class WoodWants {
 
   /** A strip over every fold whose square-cut sheets leave a gap in the climbing face. */
   private void addCoverStrips() {
-    for (CoverStrip strip : strips.strips()) {
+    for (CoverStrip strip : offcuts.strips()) {
       String what =
           "cover strip "
               + strip.mark()
@@ -111,6 +130,17 @@ final class WoodWants {
               + ", "
               + strip.from();
       add("sheets", what, size(strip.length(), strip.width()), 1, Supply.atHand(), "");
+    }
+  }
+
+  /** Over members that no bracket and no strap holds. */
+  private void addGussets() {
+    for (LaidGusset laid : offcuts.gussets()) {
+      Gusset gusset = laid.gusset();
+      String over = String.join(", ", gusset.members());
+      String what = "gusset " + gusset.mark() + " over " + over + ", " + laid.from();
+      Spot size = gusset.fit().size();
+      add("sheets", what, size(size.along(), size.across()), 1, Supply.atHand(), "");
     }
   }
 

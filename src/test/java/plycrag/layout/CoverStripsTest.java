@@ -45,7 +45,7 @@ class CoverStripsTest {
         .formatted(width, low, high, more);
   }
 
-  private static List<CoverStrip.Part> parts(CoverStrips strips) {
+  private static List<OffcutPart> parts(OffcutParts strips) {
     return strips.strips().stream().flatMap(strip -> strip.parts().stream()).toList();
   }
 
@@ -58,7 +58,7 @@ class CoverStripsTest {
   /** The gap is 2 x 18 x sin 15° = 9.3 mm; 30 mm more on either side is 69.3, on a tape 70. */
   @Test
   void theStripIsAsLongAsTheFoldAndLapsTheGap() {
-    CoverStrips strips = Walls.laidOut(wall(2400, 1000, 1000, "")).coverStrips();
+    OffcutParts strips = Walls.laidOut(wall(2400, 1000, 1000, "")).offcuts();
     assertThat(strips.strips()).hasSize(1);
     CoverStrip strip = strips.strips().get(0);
     assertThat(strip.gap()).isCloseTo(9.317, within(0.001));
@@ -66,13 +66,13 @@ class CoverStripsTest {
     assertThat(strip.length()).isEqualTo(2400);
     assertThat(strip.over()).isEqualTo("above facet low");
     assertThat(strips.furtherSheets()).isZero();
-    assertThat(strip.parts()).extracting(CoverStrip.Part::mark).containsExactly("CS1");
+    assertThat(strip.parts()).extracting(OffcutPart::mark).containsExactly("CS1");
   }
 
   @Test
   void mitredFoldsLeaveNothingToCover() {
     String mitred = wall(2400, 1000, 1000, "").replace("square", "mitred");
-    assertThat(Walls.laidOut(mitred).coverStrips().strips()).isEmpty();
+    assertThat(Walls.laidOut(mitred).offcuts().strips()).isEmpty();
   }
 
   /** Whole sheets leave nothing over: one more is bought, and nothing said of an offcut. */
@@ -83,7 +83,7 @@ class CoverStripsTest {
     assertThat(layout.sheets())
         .allMatch(
             sheet -> sheet.stock().cutting().offcuts().stream().allMatch(CoverStripsTest::isThin));
-    CoverStrips strips = layout.coverStrips();
+    OffcutParts strips = layout.offcuts();
     assertThat(strips.furtherSheets()).isEqualTo(1);
     assertThat(strips.strips().get(0).from()).isEqualTo("a further sheet");
     assertThat(CsvWriter.write(SheetList.of(Inspection.of(layout))))
@@ -103,9 +103,9 @@ class CoverStripsTest {
       @ForAll boolean router) {
     String cut = router ? "cut-with = \"router\"" : "";
     Layout layout = Walls.laidOut(wall(width, low, high, cut));
-    CoverStrips strips = layout.coverStrips();
+    OffcutParts strips = layout.offcuts();
     assertThat(strips.strips().get(0).length()).isCloseTo(width, within(0.01));
-    for (CoverStrip.Part part : parts(strips)) {
+    for (OffcutPart part : parts(strips)) {
       assertThat(Math.min(part.place().getWidth(), part.place().getHeight()))
           .isCloseTo(strips.strips().get(0).width(), within(0.01));
       for (LaidSheet sheet : layout.sheets()) {
@@ -116,7 +116,7 @@ class CoverStripsTest {
           }
         }
       }
-      for (CoverStrip.Part other : parts(strips)) {
+      for (OffcutPart other : parts(strips)) {
         boolean same = other.sheet().equals(part.sheet()) && !other.mark().equals(part.mark());
         assertThat(same ? distance(other.place(), part.place()) : KERF)
             .isGreaterThanOrEqualTo(KERF - 0.01);
@@ -136,10 +136,10 @@ class CoverStripsTest {
   /** Wider than any offcut is long: joined, no length shorter than 300, and said so. */
   @Test
   void longStripsAreJoined() {
-    CoverStrips strips = Walls.laidOut(wall(3600, 1000, 1000, "")).coverStrips();
+    OffcutParts strips = Walls.laidOut(wall(3600, 1000, 1000, "")).offcuts();
     CoverStrip strip = strips.strips().get(0);
     assertThat(strip.length()).isEqualTo(3600);
-    assertThat(strip.parts()).extracting(CoverStrip.Part::mark).startsWith("CS1a", "CS1b");
+    assertThat(strip.parts()).extracting(OffcutPart::mark).startsWith("CS1a", "CS1b");
     assertThat(strip.parts()).allMatch(part -> part.length() >= 300);
     assertThat(strip.from()).startsWith("joined from ");
   }
@@ -147,7 +147,7 @@ class CoverStripsTest {
   @Test
   void theSheetsPictureAndListShowThem() {
     Layout layout = Walls.laidOut(wall(2400, 1000, 1000, ""));
-    CoverStrip.Part part = parts(layout.coverStrips()).get(0);
+    OffcutPart part = parts(layout.offcuts()).get(0);
     LaidSheet sheet =
         layout.sheets().stream()
             .filter(one -> part.sheet().filter(one.mark()::equals).isPresent())

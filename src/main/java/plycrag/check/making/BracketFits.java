@@ -16,7 +16,7 @@ import plycrag.layout.fixing.SteelChoice.Room;
 import plycrag.layout.fixing.SteelPlan;
 import plycrag.units.Tape;
 
-/** The catalogue has a bracket, a strap or a hinge for every joint that takes one. */
+/** Every joint that takes a bracket, a strap or a hinge is held by one, by blocks or a gusset. */
 public final class BracketFits implements Rule {
   private static final double LEAST_LEG = 1;
 
@@ -27,8 +27,8 @@ public final class BracketFits implements Rule {
 
   @Override
   public String promise() {
-    return "The catalogue has a bracket, strap or hinge for every joint that takes one, or it is"
-        + " said what would do.";
+    return "The catalogue has a bracket, strap or hinge for every joint that takes one, or blocks or"
+        + " a gusset hold it, or it is said what would do.";
   }
 
   /** What is the same of some joints. */
@@ -39,7 +39,7 @@ public final class BracketFits implements Rule {
     Map<Alike, List<Joint>> groups = new LinkedHashMap<>();
     for (Joint joint : layout.joints()) {
       Optional<SteelChoice> choice = layout.fixings().steelOf(joint);
-      if (choice.isPresent() && choice.get().fit().isEmpty()) {
+      if (choice.isPresent() && layout.fixings().isUnheld(joint)) {
         Alike alike = new Alike(joint.kind(), suggestion(choice.get().room(), layout));
         groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(joint);
       }
@@ -75,16 +75,15 @@ public final class BracketFits implements Rule {
 
   private static String suggestion(Optional<Room> found, Layout layout) {
     if (found.isEmpty() || found.get().leg() < LEAST_LEG) {
-      return "no two of their faces take a leg each; screw a plate of plywood over both, or choose"
-          + " broader timber";
+      return "no two of their faces take a leg each, and no gusset finds room; choose broader timber";
     }
     Room room = found.get();
     Tape tape = layout.wall().tape();
     if (room.diameter() == 0) {
       return "no screw of "
           + tape.size(SteelPlan.THINNEST)
-          + " or thicker keeps its distances there and stays inside; choose broader timber, or"
-          + " screw a plate of plywood over both";
+          + " or thicker keeps its distances there and stays inside, and no gusset finds room; choose"
+          + " broader timber";
     }
     String piece =
         "one at most "

@@ -12,6 +12,10 @@ public record Spot(double along, double across) {
     return new Spot(along - other.along, across - other.across);
   }
 
+  Spot plus(Spot other) {
+    return new Spot(along + other.along, across + other.across);
+  }
+
   double dot(Spot other) {
     return along * other.along + across * other.across;
   }
@@ -25,7 +29,8 @@ public record Spot(double along, double across) {
     return Math.sqrt(dot(this));
   }
 
-  Spot toward(Spot other, double part) {
+  /** A part of the way to another. */
+  public Spot toward(Spot other, double part) {
     return new Spot(along + part * (other.along - along), across + part * (other.across - across));
   }
 }

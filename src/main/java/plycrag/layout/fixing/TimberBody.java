@@ -53,6 +53,11 @@ public record TimberBody(String mark, Solid solid, Place way, boolean sheeted) {
     return other.fromLine(end(way)) <= other.fromLine(end(back)) ? way : back;
   }
 
+  /** The middle of that end which is nearer to another. */
+  Place endAt(TimberBody other) {
+    return end(toward(other));
+  }
+
   private Place end(Place outward) {
     return middle().plus(outward.times(half()));
   }

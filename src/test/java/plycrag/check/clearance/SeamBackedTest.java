@@ -65,7 +65,7 @@ class SeamBackedTest {
         layout.support(),
         layout.sheets(),
         layout.faces(),
-        layout.coverStrips(),
+        layout.offcuts(),
         layout.fixings());
   }
 }

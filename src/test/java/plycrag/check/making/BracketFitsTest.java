@@ -12,17 +12,39 @@ class BracketFitsTest {
     Found.by("bracket-fits", Found.BAY + "[joints]\nbracket-screws = 12\n").isNothing();
   }
 
-  /** Seven screws a leg: four rows of the broadest, whose two lines leave 30 of 35 at the sides. */
+  /**
+   * Seven screws a leg: four rows of the broadest, whose two lines leave 30 of 35 at the sides. At
+   * the top gussets hold the studs; below, the plywood would reach 7 d under its screws, into the
+   * floor.
+   */
   @Test
-  void saysWhatWouldDo() {
+  void passesWhatAGussetHolds() {
     Found.by("bracket-fits", Found.BAY + "[joints]\nbracket-screws = 14\n")
         .times(1)
         .isError(false)
         .says(
-            "the catalogue has no bracket or strap for ST1 and PL1 and at 5 more joints (end on side)")
+            "the catalogue has no bracket or strap for ST1 and PL1 and at 2 more joints (end on side)")
         .suggests(
             "one at most 90 mm wide, with legs of at most 200 mm and holes for screws of 5 mm from"
                 + " 35 mm on would do");
+  }
+
+  /**
+   * Trimmers of 68 mm beside a round opening: the second screws would lie 34 + 13 from the bend, of
+   * which 12 d from the other end leave none; nor does a gusset keep 12 d = 48 of both ends.
+   */
+  @Test
+  void saysWhatWouldDo() {
+    String opening = "[[cutout]]\nname = \"socket\"\ncentre = [900, 600]\ndiameter = 68\n";
+    Found.by("bracket-fits", Found.BAY + opening)
+        .times(1)
+        .isError(false)
+        .says(
+            "the catalogue has no bracket or strap for TR1 and HD1 and at 3 more joints (end on side)")
+        .suggests(
+            "one at most 90 mm wide, with legs of at most 68 mm and holes for screws of 4.8 mm from"
+                + " 34 mm on would take 4 of the 8 screws; ask for fewer ([joints] bracket-screws)"
+                + " or choose broader timber");
   }
 
   /** 6 × 3 mm = 18 deep and 5 before the far side are more than 20. */
@@ -30,7 +52,7 @@ class BracketFitsTest {
   void saysWhereTimberIsTooNarrow() {
     Found.by("bracket-fits", Found.SEAMED + "section = [20, 60]\n")
         .suggests(
-            "no screw of 3 mm or thicker keeps its distances there and stays inside; choose broader"
-                + " timber, or screw a plate of plywood over both");
+            "no screw of 3 mm or thicker keeps its distances there and stays inside, and no gusset"
+                + " finds room; choose broader timber");
   }
 }

@@ -1,0 +1,151 @@
+package plycrag.layout.fixing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import plycrag.catalog.ScrewCatalog;
+import plycrag.catalog.SoldScrew.Use;
+import plycrag.geometry.Place;
+import plycrag.geometry.Solid;
+import plycrag.units.Tape;
+
+/**
+ * The smallest rectangle around screws with sides along and across one member.
+ *
+ * @param parallelTo the mark of that member
+ * @param axes along its sides, the second one rising
+ * @param outward from the members to the gusset, of length one
+ * @param screws of each member, on the marking grid of the rectangle's axes
+ * @param low its lower left corner
+ * @param high its upper right corner
+ */
+record GussetDraft(
+    String parallelTo,
+    FlatAxes axes,
+    Place outward,
+    Map<GussetTimber, List<Spot>> screws,
+    Spot low,
+    Spot high) {
+  /** What reaches less far into another touches it, mm. */
+  private static final double TOUCH = 0.1;
+
+  /** Room for a driver over the head of a screw (common practice, no source), mm. */
+  private static final double DRIVER = 120;
+
+  private static final double DRIVER_RADIUS = 10;
+
+  static GussetDraft of(
+      GussetTimber straight,
+      Place outward,
+      Map<GussetTimber, List<Place>> screws,
+      double diameter,
+      Tape tape) {
+    FlatAxes axes = straight.axes().upright();
+    Map<GussetTimber, List<Spot>> onGrid = new LinkedHashMap<>();
+    screws.forEach(
+        (timber, places) ->
+            onGrid.put(
+                timber, places.stream().map(place -> snapped(axes.spot(place), tape)).toList()));
+    Place along = axes.along();
+    Place across = axes.across();
+    Spot low =
+        new Spot(
+            tape.snapDown(least(onGrid, Spot::along, along, diameter)),
+            tape.snapDown(least(onGrid, Spot::across, across, diameter)));
+    Spot high =
+        new Spot(
+            tape.snapUp(-least(onGrid, spot -> -spot.along(), along, diameter)),
+            tape.snapUp(-least(onGrid, spot -> -spot.across(), across, diameter)));
+    return new GussetDraft(straight.body().mark(), axes, outward, onGrid, low, high);
+  }
+
+  private static Spot snapped(Spot spot, Tape tape) {
+    return new Spot(tape.snap(spot.along()), tape.snap(spot.across()));
+  }
+
+  /** How far on a way the plywood must reach around all screws. */
+  private static double least(
+      Map<GussetTimber, List<Spot>> screws,
+      ToDoubleFunction<Spot> measure,
+      Place way,
+      double diameter) {
+    return screws.entrySet().stream()
+        .mapToDouble(
+            entry ->
+                entry.getValue().stream().mapToDouble(measure).min().orElseThrow()
+                    - entry.getKey().plywoodEdge(way) * diameter)
+        .min()
+        .orElseThrow();
+  }
+
+  double area() {
+    return size().along() * size().across();
+  }
+
+  private Spot size() {
+    return high.minus(low);
+  }
+
+  /** Whether neither it nor a driver at its screws reaches into a body. */
+  boolean isClear(double thickness, List<Solid> obstacles) {
+    List<Solid> taken = new ArrayList<>();
+    taken.add(body(thickness));
+    screws.values().stream()
+        .flatMap(List::stream)
+        .map(spot -> driver(spot, thickness))
+        .forEach(taken::add);
+    return taken.stream()
+        .noneMatch(one -> obstacles.stream().anyMatch(other -> one.overlap(other) > TOUCH));
+  }
+
+  private Solid body(double thickness) {
+    return axes.over(low, high, outward.times(thickness));
+  }
+
+  private Solid taken(double thickness, double bite) {
+    Place sunk = outward.times(-bite);
+    return body(thickness + bite).mapped(sunk::plus);
+  }
+
+  private Solid driver(Spot screw, double thickness) {
+    Spot radius = new Spot(DRIVER_RADIUS, DRIVER_RADIUS);
+    Place lifted = outward.times(thickness);
+    return axes.over(screw.minus(radius), screw.plus(radius), outward.times(DRIVER))
+        .mapped(lifted::plus);
+  }
+
+  /**
+   * With the shortest screws that hold and do not come out; empty where there are none.
+   *
+   * @param least how long they must be, mm
+   * @param beyond what they may be longer than the timber, mm
+   */
+  Optional<GussetFit> fit(double thickness, double diameter, double least, double beyond) {
+    List<GussetScrew> placed = new ArrayList<>();
+    Map<String, List<Spot>> faces = new LinkedHashMap<>();
+    double timber = Double.POSITIVE_INFINITY;
+    for (Map.Entry<GussetTimber, List<Spot>> entry : screws.entrySet()) {
+      TimberBody body = entry.getKey().body();
+      for (Spot spot : entry.getValue()) {
+        placed.add(new GussetScrew(spot.minus(low), body.mark()));
+        timber = Math.min(timber, body.through(axes.place(spot), outward.times(-1)));
+      }
+      faces.put(body.mark(), entry.getKey().seen(axes).map(spot -> spot.minus(low)).toList());
+    }
+    return ScrewCatalog.shortest(Use.SHEET, diameter, least, timber + beyond)
+        .map(
+            screw ->
+                new GussetFit(
+                    parallelTo,
+                    size(),
+                    placed,
+                    diameter,
+                    screw.length(),
+                    faces,
+                    body(thickness),
+                    taken(thickness, screw.length() - thickness)));
+  }
+}
