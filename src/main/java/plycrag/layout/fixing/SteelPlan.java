@@ -122,8 +122,8 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     boolean fits =
         (asSold || steel.thickness() <= BENDABLE + TOLERANCE)
             && steel.width() <= seat.breadth() + TOLERANCE
-            && steel.leg() <= seat.room(steel.width()) + TOLERANCE
-            && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat));
+            && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat))
+            && steel.leg() <= seat.room(steel.width()) + TOLERANCE; // asks all timber around: last
     double timber =
         fits
             ? Stream.of(seat.one(), seat.other())
