@@ -59,7 +59,7 @@ record Leg(
   double room(double low, double high) {
     double room = Math.min(reach(low + TINY), reach(high - TINY));
     for (TimberBody other : others) {
-      room = Math.min(room, clear(other, low, high));
+      room = Math.min(room, clear(other, low, high, room));
     }
     return Math.max(0, room);
   }
@@ -70,11 +70,11 @@ record Leg(
     return begins ? line.most(Spot::along) : 0;
   }
 
-  /** How long a leg may be that another member does not meet, mm. */
-  private double clear(TimberBody other, double low, double high) {
+  /** How long a leg may be that another member does not meet, as far as it matters, mm. */
+  private double clear(TimberBody other, double low, double high, double matters) {
     Span height = new Span(TOUCH, THICK);
     return new Window(origin, along, across, face.outward(), new Span(low, high), height)
-        .met(other.solid())
+        .met(other.solid(), new Span(TOUCH, matters))
         .filter(met -> met.high() > TOUCH)
         .map(Span::low)
         .orElse(Double.POSITIVE_INFINITY);

@@ -101,8 +101,9 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     long faces =
         seats.stream()
             .filter(seat -> fit.isPresent() && fit(fit.get().steel(), seat).isPresent())
+            .limit(2)
             .count();
-    return new SteelChoice(fit, (int) Math.max(1, Math.min(faces, 2)), room);
+    return new SteelChoice(fit, (int) Math.max(1, faces), room);
   }
 
   private static boolean isBent(Seat seat, double least, double most) {

@@ -23,17 +23,22 @@ record Window(Place origin, Place along, Place across, Place outward, Span bread
 
   /** The part of its length in which a body reaches into it; empty if it does not. */
   Optional<Span> met(Solid body) {
-    return isBeside(body) ? Optional.empty() : inside(body);
+    return met(body, new Span(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
   }
 
-  /**
-   * Whether all of a body lies beyond one of its four sides, as most timber around a joint does.
-   */
-  private boolean isBeside(Solid body) {
+  /** The same, but empty for a body that lies wholly before or beyond what is asked for. */
+  Optional<Span> met(Solid body, Span asked) {
+    return isBeside(body, asked) ? Optional.empty() : inside(body);
+  }
+
+  /** Whether all of a body lies on one side of it, as most timber around a joint does. */
+  private boolean isBeside(Solid body, Span asked) {
     boolean below = true;
     boolean above = true;
     boolean left = true;
     boolean right = true;
+    boolean before = true;
+    boolean beyond = true;
     for (List<Place> face : List.of(body.near(), body.far())) {
       for (Place corner : face) {
         Place from = corner.minus(origin);
@@ -43,9 +48,11 @@ record Window(Place origin, Place along, Place across, Place outward, Span bread
         above &= height.high() - out < 0;
         left &= aside - breadth.low() - TINY < 0;
         right &= breadth.high() - aside - TINY < 0;
+        before &= from.dot(along) < asked.low();
+        beyond &= from.dot(along) > asked.high();
       }
     }
-    return below || above || left || right;
+    return below || above || left || right || before || beyond;
   }
 
   private Optional<Span> inside(Solid body) {
