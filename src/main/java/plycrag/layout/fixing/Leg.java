@@ -64,6 +64,12 @@ record Leg(
     return Math.max(0, room);
   }
 
+  /** Whether a leg of a length that covers a stretch of the line has room, within a tolerance. */
+  boolean hasRoom(double low, double high, double length, double tolerance) {
+    return length <= Math.min(reach(low + TINY), reach(high - TINY)) + tolerance
+        && others.stream().allMatch(other -> length <= clear(other, low, high, length) + tolerance);
+  }
+
   private double reach(double at) {
     FlatFace line = flat.onLine(at);
     boolean begins = !line.corners().isEmpty() && line.least(Spot::along) <= gap;

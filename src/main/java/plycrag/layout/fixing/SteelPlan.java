@@ -124,7 +124,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
         (asSold || steel.thickness() <= BENDABLE + TOLERANCE)
             && steel.width() <= seat.breadth() + TOLERANCE
             && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat))
-            && steel.leg() <= seat.room(steel.width()) + TOLERANCE; // asks all timber around: last
+            && seat.hasRoom(steel.width(), steel.leg(), TOLERANCE); // asks all timber around: last
     double timber =
         fits
             ? Stream.of(seat.one(), seat.other())
