@@ -1,8 +1,12 @@
 package plycrag.catalog;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import plycrag.catalog.FlatSteel.Shape;
 
@@ -10,6 +14,10 @@ import plycrag.catalog.FlatSteel.Shape;
 public final class SteelCatalog {
   private static final List<FlatSteel> ROWS =
       CatalogFile.rows("steel.csv").stream().map(SteelCatalog::steel).toList();
+
+  private static final Map<Shape, List<FlatSteel>> BY_SHAPE =
+      Arrays.stream(Shape.values())
+          .collect(Collectors.toMap(Function.identity(), SteelCatalog::sorted));
 
   private SteelCatalog() {}
 
@@ -20,6 +28,10 @@ public final class SteelCatalog {
 
   /** Those of a shape, with the thickest screws first and of these the smallest first. */
   public static List<FlatSteel> of(Shape shape) {
+    return BY_SHAPE.get(shape);
+  }
+
+  private static List<FlatSteel> sorted(Shape shape) {
     return ROWS.stream()
         .filter(steel -> steel.shape() == shape)
         .sorted(

@@ -213,7 +213,7 @@ public final class Shapes {
 
   /** Whether an area has neither holes nor re-entrant corners. */
   public static boolean isConvex(Polygon area) {
-    return area.isRectangle()
+    return Convex.is(area)
         || (area.getNumInteriorRing() == 0 && area.convexHull().getArea() - area.getArea() < CRUMB);
   }
 
@@ -297,7 +297,10 @@ public final class Shapes {
     if (a.getEnvelopeInternal().intersection(b.getEnvelopeInternal()).getArea() <= CRUMB) {
       return List.of();
     }
-    return Rectangles.shared(a, b).orElseGet(() -> areas(shared(a, b))).stream()
+    return Rectangles.shared(a, b)
+        .or(() -> Convex.shared(a, b))
+        .orElseGet(() -> areas(shared(a, b)))
+        .stream()
         .filter(area -> area.getArea() > CRUMB)
         .toList();
   }
@@ -345,6 +348,7 @@ public final class Shapes {
       return Stream.of(part);
     }
     return Rectangles.without(part, List.of(other))
+        .or(() -> Convex.without(part, other))
         .orElseGet(() -> parts(without((Geometry) part, (Geometry) other)))
         .stream();
   }

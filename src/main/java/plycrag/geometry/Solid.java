@@ -132,7 +132,13 @@ public record Solid(List<Place> near, List<Place> far) {
   }
 
   private List<Place> side(int at, int next) {
-    return Stream.of(near.get(at), near.get(next), far.get(next), far.get(at)).distinct().toList();
+    List<Place> side = new ArrayList<>(4);
+    for (Place corner : List.of(near.get(at), near.get(next), far.get(next), far.get(at))) {
+      if (!side.contains(corner)) {
+        side.add(corner);
+      }
+    }
+    return List.copyOf(side);
   }
 
   /** Square to a face; as long as twice its area if it is flat. */

@@ -24,6 +24,11 @@ public record StraightLine(Direction direction, double beside) {
     Span span = direction.span(area);
     Coordinate from = direction.place(span.low() - 1, beside);
     Coordinate to = direction.place(span.high() + 1, beside);
+    if (Convex.is(area)) {
+      return Convex.shared(area, from, to).stream()
+          .map(ends -> new Span(direction.along(ends.get(0)), direction.along(ends.get(1))))
+          .toList();
+    }
     Geometry inside = Shapes.shared(area, Shapes.exactLine(from, to));
     List<Span> stretches = new ArrayList<>();
     for (int at = 0; at < inside.getNumGeometries(); at++) {

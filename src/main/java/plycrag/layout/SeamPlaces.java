@@ -2,7 +2,9 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -23,12 +25,33 @@ import plycrag.wall.Wall;
  * lie half within the timber round an opening or along a side, and where they run into an opening
  * which square timber cannot follow, so that it ends further from the rim than a sheet may stand
  * out.
- *
- * @param facet whose openings and sides
- * @param wall that it belongs to
  */
-record SeamPlaces(Facet facet, Wall wall) {
+final class SeamPlaces {
   private static final double TOLERANCE = 1e-6;
+
+  private final Facet facet;
+  private final Wall wall;
+
+  /** The timber that seams must not lie half within, by the axis that both run along. */
+  private final Map<Axis, List<Backing>> timber = new EnumMap<>(Axis.class);
+
+  /**
+   * Those of a facet.
+   *
+   * @param facet whose openings and sides
+   * @param wall that it belongs to
+   */
+  SeamPlaces(Facet facet, Wall wall) {
+    this.facet = facet;
+    this.wall = wall;
+    for (Axis axis : Axis.values()) {
+      timber.put(
+          axis,
+          Stream.of(roundOpenings(axis), alongSides(axis), atCorners(axis))
+              .flatMap(Function.identity())
+              .toList());
+    }
+  }
 
   /** How many of some seams are in the way. */
   long count(List<Seam> seams) {
@@ -37,9 +60,8 @@ record SeamPlaces(Facet facet, Wall wall) {
 
   private boolean isInTheWay(Seam seam) {
     List<Backing> behind = Backing.of(seam, wall.frame());
-    return Stream.of(roundOpenings(seam.axis()), alongSides(seam.axis()), atCorners(seam.axis()))
-            .flatMap(Function.identity())
-            .anyMatch(timber -> behind.stream().anyMatch(one -> isHalfWithin(one, timber)))
+    return timber.get(seam.axis()).stream()
+            .anyMatch(other -> behind.stream().anyMatch(one -> isHalfWithin(one, other)))
         || facet.cutouts().stream().anyMatch(cutout -> isBare(seam, behind, cutout));
   }
 

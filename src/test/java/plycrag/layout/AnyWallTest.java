@@ -266,7 +266,7 @@ class AnyWallTest {
       for (Box other : members) {
         boolean overlap =
             one.across().shared(other.across()) > 0 && one.up().shared(other.up()) > 0;
-        assertThat(one.equals(other) || !overlap).as(one + " and " + other).isTrue();
+        assertThat(one.equals(other) || !overlap).as("%s and %s", one, other).isTrue();
       }
     }
   }

@@ -1,18 +1,23 @@
 package plycrag.check.clearance;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
+import plycrag.geometry.StraightLine;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -89,11 +94,12 @@ public final class SeamBacked implements Rule {
   /** The stretches without timber. */
   private static List<Geometry> bare(
       LineString edge, SpatialIndex<Member> members, double overhang) {
-    Geometry timber =
-        Shapes.together(
-            members.near(edge.getEnvelopeInternal(), overhang).stream()
-                .map(Member::footprint)
-                .toList());
+    List<Polygon> near =
+        members.near(edge.getEnvelopeInternal(), overhang).stream().map(Member::footprint).toList();
+    if (isBacked(edge, near)) {
+      return List.of();
+    }
+    Geometry timber = Shapes.together(near);
     Geometry bare = Shapes.without(edge, timber);
     return IntStream.range(0, bare.getNumGeometries())
         .mapToObj(bare::getGeometryN)
@@ -101,6 +107,26 @@ public final class SeamBacked implements Rule {
         .filter(
             stretch -> timber.isEmpty() || standsOut(stretch, timber) > Math.max(overhang, TOUCH))
         .toList();
+  }
+
+  /**
+   * Whether timber lies behind all of an edge, told from where the edge's line meets each piece.
+   */
+  private static boolean isBacked(LineString edge, List<Polygon> timber) {
+    Direction along = Direction.of(edge);
+    StraightLine line = new StraightLine(along, along.across().along(edge.getStartPoint()));
+    List<Span> backed = new ArrayList<>();
+    timber.forEach(one -> backed.addAll(line.within(one)));
+    backed.sort(Comparator.comparingDouble(Span::low));
+    Span whole = along.span(edge);
+    double reached = whole.low();
+    for (Span span : backed) {
+      if (span.low() - reached > LEAST / 2) {
+        return false;
+      }
+      reached = Math.max(reached, span.high());
+    }
+    return whole.high() - reached < LEAST / 2;
   }
 
   /** How far a straight stretch stands out beyond the timber beside it, mm. */

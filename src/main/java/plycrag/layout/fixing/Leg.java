@@ -10,6 +10,7 @@ import plycrag.geometry.Place;
  *
  * @param body the member
  * @param face its side
+ * @param flat that side as it lies flat, along the leg and across it from the origin
  * @param origin a place on that line
  * @param along the way of the leg, of length one
  * @param across the way of the line, of length one
@@ -19,6 +20,7 @@ import plycrag.geometry.Place;
 record Leg(
     TimberBody body,
     TimberFace face,
+    FlatFace flat,
     Place origin,
     Place along,
     Place across,
@@ -32,14 +34,22 @@ record Leg(
 
   private static final double TINY = 1e-6;
 
-  FlatFace flat() {
-    return face.flat(origin, along, across);
+  /** The same with its side laid flat, once for all that is asked of it. */
+  Leg(
+      TimberBody body,
+      TimberFace face,
+      Place origin,
+      Place along,
+      Place across,
+      double gap,
+      List<TimberBody> others) {
+    this(body, face, face.flat(origin, along, across), origin, along, across, gap, others);
   }
 
   /** Where along the line the face reaches so far out, as low and high; empty if nowhere. */
   List<Double> breadth(double out) {
     FlatFace line =
-        flat().where(spot -> spot.along() - out + TINY).where(spot -> out - spot.along() + TINY);
+        flat.where(spot -> spot.along() - out + TINY).where(spot -> out - spot.along() + TINY);
     return line.corners().isEmpty()
         ? List.of()
         : List.of(line.least(Spot::across), line.most(Spot::across));
@@ -49,22 +59,28 @@ record Leg(
   double room(double low, double high) {
     double room = Math.min(reach(low + TINY), reach(high - TINY));
     for (TimberBody other : others) {
-      room = Math.min(room, clear(other, low, high));
+      room = Math.min(room, clear(other, low, high, room));
     }
     return Math.max(0, room);
   }
 
+  /** Whether a leg of a length that covers a stretch of the line has room, within a tolerance. */
+  boolean hasRoom(double low, double high, double length, double tolerance) {
+    return length <= Math.min(reach(low + TINY), reach(high - TINY)) + tolerance
+        && others.stream().allMatch(other -> length <= clear(other, low, high, length) + tolerance);
+  }
+
   private double reach(double at) {
-    FlatFace line = flat().onLine(at);
+    FlatFace line = flat.onLine(at);
     boolean begins = !line.corners().isEmpty() && line.least(Spot::along) <= gap;
     return begins ? line.most(Spot::along) : 0;
   }
 
-  /** How long a leg may be that another member does not meet, mm. */
-  private double clear(TimberBody other, double low, double high) {
+  /** How long a leg may be that another member does not meet, as far as it matters, mm. */
+  private double clear(TimberBody other, double low, double high, double matters) {
     Span height = new Span(TOUCH, THICK);
     return new Window(origin, along, across, face.outward(), new Span(low, high), height)
-        .met(other.solid())
+        .met(other.solid(), new Span(TOUCH, matters))
         .filter(met -> met.high() > TOUCH)
         .map(Span::low)
         .orElse(Double.POSITIVE_INFINITY);

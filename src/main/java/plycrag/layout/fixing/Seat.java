@@ -145,4 +145,11 @@ record Seat(Leg one, Leg other, double low, double high) {
     return Math.min(
         one.room(middle() - half, middle() + half), other.room(middle() - half, middle() + half));
   }
+
+  /** Whether both legs of a width may be as long, within a tolerance. */
+  boolean hasRoom(double width, double length, double tolerance) {
+    double low = middle() - width / 2;
+    double high = middle() + width / 2;
+    return one.hasRoom(low, high, length, tolerance) && other.hasRoom(low, high, length, tolerance);
+  }
 }

@@ -101,8 +101,9 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     long faces =
         seats.stream()
             .filter(seat -> fit.isPresent() && fit(fit.get().steel(), seat).isPresent())
+            .limit(2)
             .count();
-    return new SteelChoice(fit, (int) Math.max(1, Math.min(faces, 2)), room);
+    return new SteelChoice(fit, (int) Math.max(1, faces), room);
   }
 
   private static boolean isBent(Seat seat, double least, double most) {
@@ -122,8 +123,8 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     boolean fits =
         (asSold || steel.thickness() <= BENDABLE + TOLERANCE)
             && steel.width() <= seat.breadth() + TOLERANCE
-            && steel.leg() <= seat.room(steel.width()) + TOLERANCE
-            && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat));
+            && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat))
+            && seat.hasRoom(steel.width(), steel.leg(), TOLERANCE); // asks all timber around: last
     double timber =
         fits
             ? Stream.of(seat.one(), seat.other())

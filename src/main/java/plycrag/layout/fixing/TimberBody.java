@@ -6,45 +6,88 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
 
-/**
- * A length of timber in the room.
- *
- * @param mark its name
- * @param solid its body; where sheets lie on it, its near side is against them
- * @param way of its grain, of length one
- * @param sheeted whether sheets lie on it
- */
-public record TimberBody(String mark, Solid solid, Place way, boolean sheeted) {
+/** A length of timber in the room. Its faces are found once, since many joints ask for them. */
+public final class TimberBody {
   /** A face whose normal leans less than this toward the grain is a side, not an end. */
   private static final double LEAN = 0.1;
 
   private static final double NOTHING = 1e-6;
 
+  private final String mark;
+  private final Solid solid;
+  private final Place way;
+  private final boolean sheeted;
+  private final List<Place> corners;
+  private final Place middle;
+  private final List<TimberFace> faces;
+  private final List<TimberFace> sides;
+
+  /**
+   * A length of timber.
+   *
+   * @param mark its name
+   * @param solid its body; where sheets lie on it, its near side is against them
+   * @param way of its grain, of length one
+   * @param sheeted whether sheets lie on it
+   */
+  public TimberBody(String mark, Solid solid, Place way, boolean sheeted) {
+    this.mark = mark;
+    this.solid = solid;
+    this.way = way;
+    this.sheeted = sheeted;
+    this.corners = Stream.concat(solid.near().stream(), solid.far().stream()).toList();
+    this.middle = middle(corners);
+    this.faces = faces(0).toList();
+    this.sides =
+        faces(sheeted ? 1 : 0).filter(face -> Math.abs(face.outward().dot(way)) < LEAN).toList();
+  }
+
+  /** Its name. */
+  public String mark() {
+    return mark;
+  }
+
+  /** Its body. */
+  public Solid solid() {
+    return solid;
+  }
+
+  Place way() {
+    return way;
+  }
+
+  boolean sheeted() {
+    return sheeted;
+  }
+
+  List<Place> corners() {
+    return corners;
+  }
+
   /** The sides along the grain that no sheet lies on. */
   List<TimberFace> sides() {
-    return faces(sheeted ? 1 : 0).filter(face -> Math.abs(face.outward().dot(way)) < LEAN).toList();
+    return sides;
   }
 
   private Stream<TimberFace> faces(int skipped) {
-    Place middle = middle();
     return solid
         .faces()
         .skip(skipped)
-        .filter(corners -> Solid.normal(corners).length() > NOTHING)
+        .filter(face -> Solid.normal(face).length() > NOTHING)
         .map(
-            corners -> {
-              Place normal = Solid.normal(corners).unit();
-              boolean outward = normal.dot(corners.get(0).minus(middle)) > 0;
-              return new TimberFace(corners, outward ? normal : normal.times(-1), way);
+            face -> {
+              Place normal = Solid.normal(face).unit();
+              boolean outward = normal.dot(face.get(0).minus(middle)) > 0;
+              return new TimberFace(face, outward ? normal : normal.times(-1), way);
             });
   }
 
-  private Place middle() {
+  private static Place middle(List<Place> corners) {
     Place sum = new Place(0, 0, 0);
-    for (Place corner : corners()) {
+    for (Place corner : corners) {
       sum = sum.plus(corner);
     }
-    return sum.times(1.0 / corners().size());
+    return sum.times(1.0 / corners.size());
   }
 
   /** The way of its grain toward that end which is nearer to another's middle line. */
@@ -59,24 +102,20 @@ public record TimberBody(String mark, Solid solid, Place way, boolean sheeted) {
   }
 
   private Place end(Place outward) {
-    return middle().plus(outward.times(half()));
+    return middle.plus(outward.times(half()));
   }
 
   /** Half its length. */
   private double half() {
-    double middle = middle().dot(way);
-    return corners().stream().mapToDouble(corner -> corner.dot(way) - middle).max().orElseThrow();
+    double along = middle.dot(way);
+    return corners.stream().mapToDouble(corner -> corner.dot(way) - along).max().orElseThrow();
   }
 
   /** How far a place is from the line through its middle, from end to end, mm. */
   private double fromLine(Place place) {
-    double along = place.minus(middle()).dot(way);
+    double along = place.minus(middle).dot(way);
     double within = Math.max(-half(), Math.min(along, half()));
-    return place.minus(middle().plus(way.times(within))).length();
-  }
-
-  List<Place> corners() {
-    return Stream.concat(solid.near().stream(), solid.far().stream()).toList();
+    return place.minus(middle.plus(way.times(within))).length();
   }
 
   /** From the side that its sheets lie on to the other, of length one. */
@@ -88,18 +127,20 @@ public record TimberBody(String mark, Solid solid, Place way, boolean sheeted) {
 
   /** How much timber a straight way through it from a place on its surface meets, mm. */
   double through(Place from, Place inward) {
-    return faces(0)
-        .filter(face -> face.outward().dot(inward) > NOTHING)
-        .mapToDouble(
-            face -> (face.distance() - face.outward().dot(from)) / face.outward().dot(inward))
-        .min()
-        .orElse(0);
+    double through = Double.POSITIVE_INFINITY;
+    for (TimberFace face : faces) {
+      double facing = face.outward().dot(inward);
+      if (facing > NOTHING) {
+        through = Math.min(through, (face.distance() - face.outward().dot(from)) / facing);
+      }
+    }
+    return Double.isInfinite(through) ? 0 : through;
   }
 
   /** The smallest box around it, seen along the room's y. */
   public Envelope box() {
     Envelope box = new Envelope();
-    corners().forEach(corner -> box.expandToInclude(corner.x(), corner.z()));
+    corners.forEach(corner -> box.expandToInclude(corner.x(), corner.z()));
     return box;
   }
 }

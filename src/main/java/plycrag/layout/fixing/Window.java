@@ -23,6 +23,39 @@ record Window(Place origin, Place along, Place across, Place outward, Span bread
 
   /** The part of its length in which a body reaches into it; empty if it does not. */
   Optional<Span> met(Solid body) {
+    return met(body, new Span(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+  }
+
+  /** The same, but empty for a body that lies wholly before or beyond what is asked for. */
+  Optional<Span> met(Solid body, Span asked) {
+    return isBeside(body, asked) ? Optional.empty() : inside(body);
+  }
+
+  /** Whether all of a body lies on one side of it, as most timber around a joint does. */
+  private boolean isBeside(Solid body, Span asked) {
+    boolean below = true;
+    boolean above = true;
+    boolean left = true;
+    boolean right = true;
+    boolean before = true;
+    boolean beyond = true;
+    for (List<Place> face : List.of(body.near(), body.far())) {
+      for (Place corner : face) {
+        Place from = corner.minus(origin);
+        double out = from.dot(outward);
+        double aside = from.dot(across);
+        below &= out - height.low() < 0;
+        above &= height.high() - out < 0;
+        left &= aside - breadth.low() - TINY < 0;
+        right &= breadth.high() - aside - TINY < 0;
+        before &= from.dot(along) < asked.low();
+        beyond &= from.dot(along) > asked.high();
+      }
+    }
+    return below || above || left || right || before || beyond;
+  }
+
+  private Optional<Span> inside(Solid body) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (List<Place> face : body.faces().toList()) {

@@ -56,15 +56,46 @@ final class Evening {
     int width = gap.to - gap.from + 1;
     long[][] costs = new long[wanted.size()][width];
     for (int member = last; member >= 0; member--) {
+      long[] rest = member == last ? ends(gap, width) : least(gap, costs[member + 1]);
       for (int at = 0; at < width; at++) {
         int place = gap.from + at;
-        boolean ends = member == last && place >= gap.lastFrom;
-        long rest = ends ? 0 : member == last ? Site.NEVER : least(gap, costs[member + 1], at);
         costs[member][at] =
-            isClear(gap, place) ? rest + Math.abs(place - wanted.get(member)) : Site.NEVER;
+            isClear(gap, place) ? rest[at] + Math.abs(place - wanted.get(member)) : Site.NEVER;
       }
     }
     return follow(gap, costs);
+  }
+
+  /** What follows the last member: nothing, where it is near enough to the fixed one. */
+  private static long[] ends(Gap gap, int width) {
+    long[] rest = new long[width];
+    Arrays.fill(rest, 0, Math.min(width, Math.max(0, gap.lastFrom - gap.from)), Site.NEVER);
+    return rest;
+  }
+
+  /**
+   * For each place of a member the least cost of the places that the next one may have. Those that
+   * none further down undercuts stand in a queue, so that each comes and goes once.
+   */
+  private static long[] least(Gap gap, long[] costs) {
+    long[] least = new long[costs.length];
+    int[] queue = new int[costs.length];
+    int first = 0;
+    int end = 0;
+    for (int at = costs.length - 1; at >= 0; at--) {
+      int next = at + gap.least;
+      if (next < costs.length) {
+        while (end > first && costs[queue[end - 1]] >= costs[next]) {
+          end--;
+        }
+        queue[end++] = next;
+      }
+      if (end > first && queue[first] > at + gap.most) {
+        first++;
+      }
+      least[at] = end > first ? costs[queue[first]] : Site.NEVER;
+    }
+    return least;
   }
 
   private static List<Integer> follow(Gap gap, long[][] costs) {
@@ -78,11 +109,6 @@ final class Evening {
       to = at + gap.most;
     }
     return members;
-  }
-
-  private static long least(Gap gap, long[] costs, int at) {
-    int next = cheapest(costs, at + gap.least, at + gap.most);
-    return next < 0 ? Site.NEVER : costs[next];
   }
 
   /** The lowest of the cheapest places, or -1 if there is none. */
