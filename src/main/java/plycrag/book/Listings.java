@@ -180,8 +180,8 @@ final class Listings {
   }
 
   private static String taken(Hardware hardware, CheckedLayout checked) {
-    if (hardware.kind() == Hardware.Kind.BLOCK) {
-      return "nothing of its own; screwed and bracketed by " + String.join(", ", hardware.blocks());
+    if (hardware.kind() == Hardware.Kind.OTHERS) {
+      return "nothing of its own: held through " + String.join(", ", hardware.others());
     }
     if (hardware.gusset().isPresent()) {
       return "gusset " + hardware.gusset().get().mark() + " of plywood";

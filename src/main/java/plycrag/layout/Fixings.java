@@ -27,18 +27,18 @@ import plycrag.wall.Wall;
 
 /**
  * What holds each joint: where the screws between members side by side and the bolts across folds
- * are, and which bracket, strap or hinge it takes; where none of the catalogue does, the blocks
- * beside it or a gusset.
+ * are, and which bracket, strap or hinge it takes; where none of the catalogue does, members beside
+ * it or a gusset.
  *
  * @param through screws and bolts through both members, by the mark of the joint
  * @param steel by the mark of the joint
- * @param blocks the marks of blocks that hold a joint, by its mark
+ * @param others the marks of members beside a joint that hold it, by its mark
  * @param gussets in the order of their joints
  */
 public record Fixings(
     Map<String, LapScrews> through,
     Map<String, SteelChoice> steel,
-    Map<String, List<String>> blocks,
+    Map<String, List<String>> others,
     List<Gusset> gussets) {
   /** No piece of the catalogue reaches further from the joint, mm. */
   private static final double AROUND = 200;
@@ -47,7 +47,7 @@ public record Fixings(
   public Fixings {
     through = new LinkedHashMap<>(through);
     steel = new LinkedHashMap<>(steel);
-    blocks = new LinkedHashMap<>(blocks);
+    others = new LinkedHashMap<>(others);
     gussets = List.copyOf(gussets);
   }
 
@@ -66,14 +66,14 @@ public record Fixings(
     return gussets.stream().filter(one -> one.joints().contains(joint.mark())).findFirst();
   }
 
-  /** The marks of the blocks that hold a joint from both sides; none for others. */
-  public List<String> blocksOf(Joint joint) {
-    return blocks.getOrDefault(joint.mark(), List.of());
+  /** The marks of the members beside a joint that hold it; none where none do or need to. */
+  public List<String> othersOf(Joint joint) {
+    return others.getOrDefault(joint.mark(), List.of());
   }
 
   /** Whether it would take a bracket, a strap or a hinge, and nothing holds it. */
   public boolean isUnheld(Joint joint) {
-    return isWithoutSteel(joint) && blocksOf(joint).isEmpty() && gussetOf(joint).isEmpty();
+    return isWithoutSteel(joint) && othersOf(joint).isEmpty() && gussetOf(joint).isEmpty();
   }
 
   private boolean isWithoutSteel(Joint joint) {
@@ -91,11 +91,11 @@ public record Fixings(
     Fixings fixings =
         new Fixings(
             each(joints, finder::through), each(joints, finder::steel), Map.of(), List.of());
-    return fixings.withBlocks(joints).withGussets(joints, wall, facets, bodies);
+    return fixings.withOthers(joints).withGussets(joints, wall, facets, bodies);
   }
 
-  private Fixings withBlocks(List<Joint> joints) {
-    BlockHold hold = new BlockHold(joints, this);
+  private Fixings withOthers(List<Joint> joints) {
+    HeldByOthers hold = new HeldByOthers(joints, this);
     Map<String, List<String>> found = new LinkedHashMap<>();
     joints.stream()
         .filter(this::isUnheld)
@@ -111,15 +111,19 @@ public record Fixings(
     if (unheld.isEmpty()) {
       return this;
     }
-    GussetRoom room = new GussetRoom(wall, facets, bodies);
+    GussetRoom room =
+        new GussetRoom(
+            wall, facets, bodies, steel.values().stream().flatMap(one -> one.taken().stream()));
     return new Fixings(
-        through, steel, blocks, new GussetChoice(gussetPlan(wall), bodies, room).of(unheld));
+        through, steel, others, new GussetChoice(gussetPlan(wall), bodies, room).of(unheld));
   }
 
   private static GussetPlan gussetPlan(Wall wall) {
     double thickness = wall.sheet().thickness();
+    double narrowest = Math.min(wall.sheet().length(), wall.sheet().width());
     return new GussetPlan(
         thickness,
+        Math.min(GussetPlan.LARGEST, narrowest),
         (wall.joints().bracketScrews() + 1) / 2,
         wall.tape().unit() == LengthUnit.IN ? GussetPlan.NUMBERED : GussetPlan.METRIC,
         ScrewReach.DEPTH_IN_DIAMETERS,
@@ -190,7 +194,8 @@ public record Fixings(
         case SIDE, FOLD -> Optional.empty();
         case END -> Optional.of(onCorner(joint));
         case SPLICE, STUD_SPLICE -> Optional.of(onFlush(joint));
-        case FOLD_EDGES -> Optional.of(onBreadth(Shape.STRAP, depth, 0));
+        case FOLD_EDGES ->
+            Optional.of(plan(Shape.ANGLE).onEdges(first(joint), second(joint), others(joint)));
         case HINGE -> Optional.of(onBreadth(Shape.HINGE, depth, wall.sheet().thickness()));
       };
     }

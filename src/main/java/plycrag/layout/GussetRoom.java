@@ -21,8 +21,8 @@ import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /**
- * What is taken in the room around the frame: by its timber, the sheets, the inserts with the bolts
- * in them, the floor, and the building that a frame is held by.
+ * What is taken in the room around the frame: by its timber, its brackets, the sheets, the inserts
+ * with the bolts in them, the floor, and the building that a frame is held by.
  */
 final class GussetRoom {
   private static final double FAR = 1e5;
@@ -32,12 +32,18 @@ final class GussetRoom {
   private final SpatialIndex<Solid> bodies;
   private final List<Solid> building = new ArrayList<>();
 
-  GussetRoom(Wall wall, List<FacetLayout> facets, List<TimberBody> members) {
+  /**
+   * Gathers what is there.
+   *
+   * @param steel of brackets that can lie nowhere else
+   */
+  GussetRoom(Wall wall, List<FacetLayout> facets, List<TimberBody> members, Stream<Solid> steel) {
     this.facets = facets;
     this.timber = new SpatialIndex<>(members, TimberBody::box);
     this.bodies =
         new SpatialIndex<>(
-            facets.stream().flatMap(facet -> bodies(facet, wall)).toList(), GussetRoom::box);
+            Stream.concat(facets.stream().flatMap(facet -> bodies(facet, wall)), steel).toList(),
+            GussetRoom::box);
     building.add(slab(new Span(-FAR, FAR), new Span(-FAR, 0)));
     wall.support()
         .filter(asked -> asked.kind() == Kind.FIXED || asked.kind() == Kind.HINGED)

@@ -21,11 +21,11 @@ public enum Article {
   /** A screw through one member into another. */
   JOINT_SCREW("joint screw", 2, "diameter x length"),
   /** An angle bracket. */
-  BRACKET("bracket", 0, ""),
+  BRACKET("bracket", 3, "leg x width x thickness"),
   /** A flat strap. */
-  STRAP("strap", 0, ""),
+  STRAP("strap", 3, "length x width x thickness"),
   /** A screw for brackets and straps. */
-  BRACKET_SCREW("bracket screw", 0, ""),
+  BRACKET_SCREW("bracket screw", 2, "diameter x length"),
   /** A bolt through timber. */
   BOLT("bolt", 1, "diameter"),
   /** A washer for such a bolt. */
@@ -33,7 +33,7 @@ public enum Article {
   /** A nut for it. */
   NUT("nut", 1, "diameter of the bolt"),
   /** A hinge. */
-  HINGE("hinge", 0, ""),
+  HINGE("hinge", 3, "breadth over both leaves x length of the pin x thickness"),
   /** What fixes a ledger or a plate to a building. */
   ANCHOR("anchor", 0, ""),
   /** A chain, a strap or a strut by the piece. */

@@ -15,16 +15,16 @@ import plycrag.params.JointParameters;
 /**
  * What one joint of the frame takes. Nothing relies on a screw's withdrawal from end grain: where a
  * member ends on another a bracket carries it, or straps where both lie flush; where the catalogue
- * has neither, the blocks beside it or a gusset.
+ * has neither, members beside it or a gusset.
  *
  * @param kind of hardware
  * @param count how many of it; of a gusset over several joints, 0 for all but the first
  * @param steel which bracket, strap or hinge; empty for others, and where the catalogue has none
  * @param gusset which; empty for others
- * @param blocks the marks of those that hold it; none for others
+ * @param others the marks of the members beside it that hold it, if it takes nothing itself
  */
 public record Hardware(
-    Kind kind, int count, Optional<SteelFit> steel, Optional<Gusset> gusset, List<String> blocks) {
+    Kind kind, int count, Optional<SteelFit> steel, Optional<Gusset> gusset, List<String> others) {
   private static final double TOLERANCE = 1e-6;
 
   /** The kinds there are. */
@@ -41,8 +41,8 @@ public record Hardware(
     SCREW("screw"),
     /** A rectangle of plywood with its screws. */
     GUSSET("gusset"),
-    /** Nothing of its own: the blocks beside it hold it. */
-    BLOCK("held by blocks");
+    /** Nothing of its own: members beside it hold it. */
+    OTHERS("held by others");
 
     private final String word;
 
@@ -68,14 +68,14 @@ public record Hardware(
   /** The hardware of a joint. */
   public static Hardware of(Joint joint, Layout layout) {
     Optional<Gusset> gusset = layout.fixings().gussetOf(joint);
-    List<String> blocks = layout.fixings().blocksOf(joint);
+    List<String> others = layout.fixings().othersOf(joint);
     if (gusset.isPresent()) {
       int count = gusset.get().joints().get(0).equals(joint.mark()) ? 1 : 0;
-      return new Hardware(Kind.GUSSET, count, Optional.empty(), gusset, blocks);
+      return new Hardware(Kind.GUSSET, count, Optional.empty(), gusset, others);
     }
-    return blocks.isEmpty()
+    return others.isEmpty()
         ? ofMetal(joint, layout)
-        : new Hardware(Kind.BLOCK, 0, Optional.empty(), gusset, blocks);
+        : new Hardware(Kind.OTHERS, 0, Optional.empty(), gusset, others);
   }
 
   private static Hardware ofMetal(Joint joint, Layout layout) {
@@ -88,7 +88,7 @@ public record Hardware(
       case SIDE -> through(Kind.SCREW, joints.screwSpacing(), joint, layout);
       case FOLD -> through(Kind.BOLT, joints.boltSpacing(), joint, layout);
       case HINGE -> steel(Kind.HINGE, each, joint, layout);
-      case FOLD_EDGES -> steel(Kind.STRAP, each, joint, layout);
+      case FOLD_EDGES -> steel(Kind.BRACKET, each, joint, layout);
     };
   }
 

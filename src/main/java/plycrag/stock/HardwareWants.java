@@ -128,10 +128,13 @@ final class HardwareWants {
 
   private void addSteel(SteelCounts.Piece piece, int count) {
     String size = piece.fit().map(fit -> SteelSize.words(fit, tape)).orElse("");
+    Double[] sides =
+        piece.fit().map(fit -> SteelSize.sides(fit.steel())).orElseGet(() -> new Double[0]);
     switch (piece.kind()) {
-      case BRACKET -> addPieces("angle bracket", size, count, Supply.of(Article.BRACKET));
-      case STRAP -> addPieces("perforated strap", size, count, Supply.of(Article.STRAP));
-      default -> addPieces("hinge, for the whole load", size, count, Supply.of(Article.HINGE));
+      case BRACKET -> addPieces("angle bracket", size, count, Supply.of(Article.BRACKET, sides));
+      case STRAP -> addPieces("perforated strap", size, count, Supply.of(Article.STRAP, sides));
+      default ->
+          addPieces("hinge, for the whole load", size, count, Supply.of(Article.HINGE, sides));
     }
     if (size.isEmpty()) {
       int last = wants.size() - 1;

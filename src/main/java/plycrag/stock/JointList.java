@@ -83,9 +83,9 @@ public final class JointList {
     return row;
   }
 
-  /** The mark of the gusset, or the marks of the blocks. */
+  /** The mark of the gusset, or the marks of the members beside it. */
   private static String heldBy(Hardware hardware) {
-    return hardware.gusset().map(Gusset::mark).orElse(String.join(" ", hardware.blocks()));
+    return hardware.gusset().map(Gusset::mark).orElse(String.join(" ", hardware.others()));
   }
 
   /** Diameter, length, penetration of the second member and pilot hole, where they are known. */
@@ -113,7 +113,7 @@ public final class JointList {
         double bite = fit.screwLength() - wall.sheet().thickness();
         yield screw(fit.diameter(), fit.screwLength(), bite);
       }
-      case BLOCK -> List.of(NONE, NONE, NONE, NONE);
+      case OTHERS -> List.of(NONE, NONE, NONE, NONE);
     };
   }
 

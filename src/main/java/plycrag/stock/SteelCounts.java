@@ -31,7 +31,9 @@ record SteelCounts(Map<Piece, Integer> pieces, Map<Screw, Integer> screws) {
     }
 
     Supply supply() {
-      return Supply.of(Article.BRACKET_SCREW);
+      return equals(ANY)
+          ? Supply.of(Article.BRACKET_SCREW)
+          : Supply.of(Article.BRACKET_SCREW, diameter, length);
     }
   }
 
@@ -53,7 +55,7 @@ record SteelCounts(Map<Piece, Integer> pieces, Map<Screw, Integer> screws) {
           int taken = hardware.steel().map(SteelFit::screws).orElse(each);
           screws.merge(screw, hardware.count() * taken, Integer::sum);
         }
-        case BOLT, SCREW, GUSSET, BLOCK -> {
+        case BOLT, SCREW, GUSSET, OTHERS -> {
           continue;
         }
       }

@@ -25,6 +25,12 @@ public final class SteelSize {
     return Decimal.of(length, 2);
   }
 
+  /** As price lists give it, mm. */
+  static Double[] sides(FlatSteel steel) {
+    double first = steel.shape() == Shape.ANGLE ? steel.leg() : 2 * steel.leg();
+    return new Double[] {first, steel.width(), steel.thickness()};
+  }
+
   /** The same with its unit, the bend if it is none as sold, and the screws in it. */
   public static String words(SteelFit fit, Tape tape) {
     boolean bent = fit.steel().shape() == Shape.ANGLE && fit.angle() != SQUARE;

@@ -81,6 +81,11 @@ class GussetsTest {
               assertThat(body.overlap(fit.body())).as(gusset + " " + mark).isLessThan(0.2));
       sheets.forEach(sheet -> assertThat(sheet.overlap(fit.body())).isLessThan(0.2));
       assertThat(fit.body().near()).allMatch(corner -> corner.z() > -0.2);
+      for (Joint joint : layout.joints()) {
+        layout.fixings().steelOf(joint).stream()
+            .flatMap(steel -> steel.taken().stream())
+            .forEach(leg -> assertThat(leg.overlap(fit.body())).isLessThan(0.2));
+      }
       for (GussetScrew screw : fit.screws()) {
         inTimber(bodies.get(screw.member()), screw, fit, layout);
       }
@@ -199,17 +204,32 @@ class GussetsTest {
     }
   }
 
+  /** The rakes along the corner are bracketed to each other and to the plates that end there. */
+  @Test
+  void rakesAlongACornerHoldThePlatesThatEndThere() {
+    Layout layout = Walls.sample(Path.of("params", "rigger-nook.toml"));
+    List<Joint> plates =
+        layout.joints().stream()
+            .filter(joint -> joint.kind() == Joint.Kind.FOLD_EDGES)
+            .filter(joint -> joint.first().startsWith("PL"))
+            .toList();
+    assertThat(plates).hasSize(2);
+    assertThat(plates)
+        .allSatisfy(
+            joint -> assertThat(layout.fixings().othersOf(joint)).containsExactly("RK1", "RK2"));
+  }
+
   /** A bracket on a stud between blocks that fill the corners would have no room. */
   @Test
   void blocksOnAPlateHoldTheStudBetweenThem() {
     Layout layout = Walls.sample(Path.of("params", "cox-slab.toml"));
     List<Joint> held =
         layout.joints().stream()
-            .filter(joint -> !layout.fixings().blocksOf(joint).isEmpty())
+            .filter(joint -> !layout.fixings().othersOf(joint).isEmpty())
             .toList();
     assertThat(held).isNotEmpty();
     for (Joint joint : held) {
-      for (String block : layout.fixings().blocksOf(joint)) {
+      for (String block : layout.fixings().othersOf(joint)) {
         assertThat(layout.joints())
             .anyMatch(
                 one ->

@@ -72,6 +72,25 @@ class ShoppingListTest {
         .containsExactly(50, 3);
   }
 
+  /** A price for the very size goes before one for any size; screws of 5 by 35 are in it. */
+  @Test
+  void bracketsAndTheirScrewsArePricedBySize() {
+    PriceList both =
+        prices(
+            """
+            bracket,,piece,,1.00,EUR,,
+            bracket,65 x 40 x 2 mm,piece,,2.50,EUR,,
+            bracket screw,4 x 30 mm,pack,100,3.00,EUR,,
+            bracket screw,5 x 35 mm,pack,500,9.00,EUR,,
+            """);
+    ShoppingLine bracket = line(list(WALL, both), "angle bracket");
+    assertThat(bracket.want().size()).startsWith("65 x 65 x 40 x 2 mm");
+    assertThat(bracket.deal().orElseThrow().offer().price()).contains(new BigDecimal("2.50"));
+    assertThat(line(list(WALL, both), "pan-head screw").soldAs()).isEqualTo("pack of 500");
+    PriceList other = prices("bracket,80 x 25 x 2 mm,piece,,2.50,EUR,,\n");
+    assertThat(line(list(WALL, other), "angle bracket").isPriceMissing()).isTrue();
+  }
+
   /** 2 x 0.335 = 0.67; 7.5 % of it is 0.05025, rounded 0.05. 0.125 x 1 is rounded up to 0.13. */
   @Test
   void linesAreRoundedHalfUp() {

@@ -14,9 +14,10 @@ import plycrag.layout.Layout;
 import plycrag.layout.fixing.SteelChoice;
 import plycrag.layout.fixing.SteelChoice.Room;
 import plycrag.layout.fixing.SteelPlan;
+import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
-/** Every joint that takes a bracket, a strap or a hinge is held by one, by blocks or a gusset. */
+/** Every joint that takes a bracket, a strap or a hinge is held by one, by others or a gusset. */
 public final class BracketFits implements Rule {
   private static final double LEAST_LEG = 1;
 
@@ -27,7 +28,7 @@ public final class BracketFits implements Rule {
 
   @Override
   public String promise() {
-    return "The catalogue has a bracket, strap or hinge for every joint that takes one, or blocks or"
+    return "The catalogue has a bracket, strap or hinge for every joint that takes one, or others or"
         + " a gusset hold it, or it is said what would do.";
   }
 
@@ -40,7 +41,7 @@ public final class BracketFits implements Rule {
     for (Joint joint : layout.joints()) {
       Optional<SteelChoice> choice = layout.fixings().steelOf(joint);
       if (choice.isPresent() && layout.fixings().isUnheld(joint)) {
-        Alike alike = new Alike(joint.kind(), suggestion(choice.get().room(), layout));
+        Alike alike = new Alike(joint.kind(), suggestion(joint.kind(), choice.get(), layout));
         groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(joint);
       }
     }
@@ -68,13 +69,26 @@ public final class BracketFits implements Rule {
   private static String what(Joint.Kind kind) {
     return switch (kind) {
       case HINGE -> "hinge";
-      case SPLICE, STUD_SPLICE, FOLD_EDGES -> "strap";
+      case SPLICE, STUD_SPLICE -> "strap";
+      case FOLD_EDGES -> "bracket";
       default -> "bracket or strap";
     };
   }
 
-  private static String suggestion(Optional<Room> found, Layout layout) {
-    if (found.isEmpty() || found.get().leg() < LEAST_LEG) {
+  private static String suggestion(Joint.Kind kind, SteelChoice choice, Layout layout) {
+    Optional<Room> found = choice.room();
+    if (choice.closed().isPresent()) {
+      return "their faces close to "
+          + Decimal.of(choice.closed().get(), 1)
+          + "°, too sharp for a bracket, and no gusset finds room; fill the corner with a wedge of"
+          + " timber cut to that angle, and drive bolts or long screws through both and the wedge";
+    }
+    boolean hasRoom = found.filter(room -> room.leg() >= LEAST_LEG).isPresent();
+    if (!hasRoom && kind == Joint.Kind.FOLD_EDGES) {
+      return "mitre what meets at the fold ([wall] fold-edges), so that bolts go through both; or"
+          + " fill the gap with a wedge of timber cut to it, and bolt through both and the wedge";
+    }
+    if (!hasRoom) {
       return "no two of their faces take a leg each, and no gusset finds room; choose broader timber";
     }
     Room room = found.get();

@@ -85,6 +85,10 @@ record GussetDraft(
     return size().along() * size().across();
   }
 
+  double longest() {
+    return Math.max(size().along(), size().across());
+  }
+
   private Spot size() {
     return high.minus(low);
   }

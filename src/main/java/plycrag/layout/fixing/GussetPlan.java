@@ -21,6 +21,7 @@ import plycrag.units.Tape;
  * members the smallest that meets nothing.
  *
  * @param thickness of the plywood, mm
+ * @param largest a side of it may be, mm
  * @param each how many screws go into each member
  * @param diameters of the screws that may be taken, the thickest first, mm
  * @param deep how deep a screw must go in, in diameters
@@ -30,6 +31,7 @@ import plycrag.units.Tape;
  */
 public record GussetPlan(
     double thickness,
+    double largest,
     int each,
     List<Double> diameters,
     double deep,
@@ -41,6 +43,9 @@ public record GussetPlan(
 
   /** The same where screws have numbers: 10 and 8 (ASME B18.6.1), mm. */
   public static final List<Double> NUMBERED = List.of(4.826, 4.1656);
+
+  /** A side longer than this is a sheet's rather than a gusset's (a choice), mm. */
+  public static final double LARGEST = 600;
 
   /** Sides less apart than this lie flush, mm. */
   private static final double FLUSH = 1;
@@ -112,6 +117,7 @@ public record GussetPlan(
                 timbers.stream()
                     .map(one -> GussetDraft.of(one, plane.outward(), screws, diameter, tape)))
         .sorted(Comparator.comparingDouble(GussetDraft::area))
+        .filter(draft -> draft.longest() <= largest)
         .filter(draft -> draft.isClear(thickness, obstacles))
         .flatMap(draft -> draft.fit(thickness, diameter, least, thickness - farSide).stream())
         .findFirst();

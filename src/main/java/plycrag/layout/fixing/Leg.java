@@ -3,6 +3,7 @@ package plycrag.layout.fixing;
 import java.util.List;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Place;
+import plycrag.geometry.Solid;
 
 /**
  * Where one leg of a bracket or a strap may lie: on a side of one member, from the line where it is
@@ -84,6 +85,12 @@ record Leg(
         .filter(met -> met.high() > TOUCH)
         .map(Span::low)
         .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** What a leg of a length takes of the room, over a stretch of the line. */
+  Solid taken(double low, double high, double length) {
+    return new FlatAxes(origin, along, across)
+        .over(new Spot(0, low), new Spot(length, high), face.outward().times(THICK));
   }
 
   /** How much timber a screw at a place on the face finds, mm. */

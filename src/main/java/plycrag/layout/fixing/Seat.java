@@ -3,7 +3,11 @@ package plycrag.layout.fixing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoublePredicate;
+import java.util.stream.Stream;
+import plycrag.catalog.FlatSteel;
 import plycrag.geometry.Place;
+import plycrag.geometry.Solid;
 import plycrag.geometry.Trig;
 
 /**
@@ -39,11 +43,22 @@ record Seat(Leg one, Leg other, double low, double high) {
 
   /** The corners in which an angle bracket may sit where a member ends on another. */
   static List<Seat> corners(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return seats(first, second, others, along -> along < WITH_GRAIN);
+  }
+
+  /** The corners between two members that lie along each other without touching. */
+  static List<Seat> edges(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return seats(first, second, others, along -> along > WITH_GRAIN);
+  }
+
+  /** The corners whose bend runs so far along the first one's grain, as a cosine. */
+  private static List<Seat> seats(
+      TimberBody first, TimberBody second, List<TimberBody> others, DoublePredicate wanted) {
     List<Seat> seats = new ArrayList<>();
     for (TimberFace one : first.sides()) {
       for (TimberFace other : second.sides()) {
         Place bend = one.outward().cross(other.outward());
-        if (bend.length() > FLAT && Math.abs(bend.unit().dot(first.way())) < WITH_GRAIN) {
+        if (bend.length() > FLAT && wanted.test(Math.abs(bend.unit().dot(first.way())))) {
           Place line = bend.unit();
           Place origin = meeting(one, other);
           Place along = toward(line.cross(one.outward()), other.outward());
@@ -144,6 +159,14 @@ record Seat(Leg one, Leg other, double low, double high) {
     double half = width / 2;
     return Math.min(
         one.room(middle() - half, middle() + half), other.room(middle() - half, middle() + half));
+  }
+
+  /** Where the legs of a piece lie, with the heads of its screws. */
+  List<Solid> taken(FlatSteel steel) {
+    double half = steel.width() / 2;
+    return Stream.of(one, other)
+        .map(leg -> leg.taken(middle() - half, middle() + half, steel.leg()))
+        .toList();
   }
 
   /** Whether both legs of a width may be as long, within a tolerance. */

@@ -1,6 +1,8 @@
 package plycrag.layout.fixing;
 
+import java.util.List;
 import java.util.Optional;
+import plycrag.geometry.Solid;
 
 /**
  * What of the catalogue holds a joint.
@@ -8,8 +10,19 @@ import java.util.Optional;
  * @param fit empty if nothing does
  * @param faces on how many sides of the timber it can lie; 1 or 2
  * @param room what there is room for; empty where no two faces take a leg each
+ * @param taken where its legs lie in the room if they can lie nowhere else; else nothing
+ * @param closed the angle of the widest corner where all are too sharp for a bracket, degrees
  */
-public record SteelChoice(Optional<SteelFit> fit, int faces, Optional<Room> room) {
+public record SteelChoice(
+    Optional<SteelFit> fit,
+    int faces,
+    Optional<Room> room,
+    List<Solid> taken,
+    Optional<Double> closed) {
+  /** Copies the bodies. */
+  public SteelChoice {
+    taken = List.copyOf(taken);
+  }
 
   /**
    * What there is room for.

@@ -11,6 +11,7 @@ import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.catalog.SteelCatalog;
+import plycrag.geometry.Solid;
 
 /**
  * Chooses a bracket or a strap for two faces.
@@ -56,6 +57,11 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     return choose(Seat.corners(first, second, others));
   }
 
+  /** Where two members lie along each other and only their edges come near. */
+  public SteelChoice onEdges(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(Seat.edges(first, second, others));
+  }
+
   /** Where two members meet end to end. */
   public SteelChoice onFlush(TimberBody first, TimberBody second, List<TimberBody> others) {
     return choose(Seat.flush(first, second, others));
@@ -78,7 +84,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
                         : isEnough(steel) && steel.width() <= breadth + TOLERANCE)
             .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
             .findFirst();
-    return new SteelChoice(fit, 1, Optional.empty());
+    return new SteelChoice(fit, 1, Optional.empty(), List.of(), Optional.empty());
   }
 
   private SteelChoice choose(List<Seat> all) {
@@ -98,12 +104,18 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
             : seats.stream()
                 .map(this::room)
                 .max(Comparator.comparingDouble(one -> Math.min(one.leg(), 10 * one.diameter())));
-    long faces =
+    List<Seat> free =
         seats.stream()
             .filter(seat -> fit.isPresent() && fit(fit.get().steel(), seat).isPresent())
             .limit(2)
-            .count();
-    return new SteelChoice(fit, (int) Math.max(1, faces), room);
+            .toList();
+    List<Solid> taken = free.size() == 1 ? free.get(0).taken(fit.orElseThrow().steel()) : List.of();
+    return new SteelChoice(fit, Math.max(1, free.size()), room, taken, closed(all));
+  }
+
+  private Optional<Double> closed(List<Seat> all) {
+    boolean isClosed = shape == Shape.ANGLE && all.stream().allMatch(seat -> seat.angle() < CLOSED);
+    return isClosed ? all.stream().map(Seat::angle).max(Double::compare) : Optional.empty();
   }
 
   private static boolean isBent(Seat seat, double least, double most) {

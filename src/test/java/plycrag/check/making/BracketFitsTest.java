@@ -47,6 +47,53 @@ class BracketFitsTest {
                 + " or choose broader timber");
   }
 
+  /** A plate that leans 25° stands on its rails with one edge. */
+  @Test
+  void saysWhatToDoInASharpCorner() {
+    String leaning =
+        """
+        [wall]
+        width = 2440
+        raise = 310
+        [[facet]]
+        angle = 25
+        length = 2440
+        [support]
+        kind = "freestanding"
+        """;
+    Found.by("bracket-fits", leaning)
+        .times(1)
+        .says(
+            "the catalogue has no bracket or strap for RA1 and PL1 and at 3 more joints (end on side)")
+        .suggests(
+            "their faces close to 25°, too sharp for a bracket, and no gusset finds room; fill the"
+                + " corner with a wedge of timber cut to that angle, and drive bolts or long screws"
+                + " through both and the wedge");
+  }
+
+  /** Cut square, sheets that turn away from each other keep the timber behind them apart. */
+  @Test
+  void saysWhatToDoAtASquareFold() {
+    String square =
+        """
+        [wall]
+        fold-edges = "square"
+        width = 1200
+        [[facet]]
+        angle = 20
+        length = 1000
+        [[facet]]
+        angle = 0
+        length = 1000
+        """;
+    Found.by("bracket-fits", square)
+        .times(1)
+        .says("the catalogue has no bracket for PL2 and PL3 (edge to edge at the fold)")
+        .suggests(
+            "mitre what meets at the fold ([wall] fold-edges), so that bolts go through both; or fill"
+                + " the gap with a wedge of timber cut to it, and bolt through both and the wedge");
+  }
+
   /** 6 × 3 mm = 18 deep and 5 before the far side are more than 20. */
   @Test
   void saysWhereTimberIsTooNarrow() {

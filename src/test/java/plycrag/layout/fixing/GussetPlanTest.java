@@ -23,10 +23,15 @@ class GussetPlanTest {
   private static final double THICK = 18;
 
   private static Optional<GussetFit> over(double breadth, int each, List<Solid> obstacles) {
+    return over(breadth, each, 600, obstacles);
+  }
+
+  private static Optional<GussetFit> over(
+      double breadth, int each, double largest, List<Solid> obstacles) {
     TimberBody plate = box("P", place(0, 0, 0), place(1000, 90, breadth), level());
     TimberBody stud = box("S", place(500, 0, breadth), place(500 + breadth, 90, 900), up());
     GussetPlan plan =
-        new GussetPlan(THICK, each, GussetPlan.METRIC, 6, 5, 0, new Tape(LengthUnit.MM));
+        new GussetPlan(THICK, largest, each, GussetPlan.METRIC, 6, 5, 0, new Tape(LengthUnit.MM));
     return plan.over(List.of(new Meet(stud, plate)), obstacles);
   }
 
@@ -96,12 +101,20 @@ class GussetPlanTest {
     assertThat(over(45, 4, List.of(near, further))).isPresent();
   }
 
+  /** The smallest is 28 + 90.5 + 28 long. */
+  @Test
+  void noneIsLargerThanAllowed() {
+    assertThat(over(45, 4, 150, List.of())).isPresent();
+    assertThat(over(45, 4, 140, List.of())).isEmpty();
+  }
+
   /** What stands 2 mm proud lies in no plane with the other. */
   @Test
   void whatIsNotFlushTakesNone() {
     TimberBody plate = box("P", place(0, 0, 0), place(1000, 90, 60), level());
     TimberBody stud = box("S", place(500, 2, 60), place(560, 88, 900), up());
-    GussetPlan plan = new GussetPlan(THICK, 4, GussetPlan.METRIC, 6, 5, 0, new Tape(LengthUnit.MM));
+    GussetPlan plan =
+        new GussetPlan(THICK, 600, 4, GussetPlan.METRIC, 6, 5, 0, new Tape(LengthUnit.MM));
     assertThat(plan.over(List.of(new Meet(stud, plate)), List.of())).isEmpty();
   }
 }

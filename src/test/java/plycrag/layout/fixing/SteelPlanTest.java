@@ -67,6 +67,21 @@ class SteelPlanTest {
     assertThat(plan(Shape.STRAP, 8).onFlush(post, rail, List.of(beside)).faces()).isEqualTo(1);
   }
 
+  /**
+   * Two posts whose edges meet in the corner of a room: on sides 90 deep screws of 5 mm keep 7 d =
+   * 35 of the corner, and 20 further on 35 of the other edge.
+   */
+  @Test
+  void whatOnlyMeetsAtItsEdgesTakesABracketBehind() {
+    TimberBody left = box("L", place(-45, 0, 0), place(0, 90, 2000), up());
+    TimberBody right = box("R", place(0, -45, 0), place(90, 0, 2000), up());
+    SteelFit fit = plan(Shape.ANGLE, 8).onEdges(left, right, List.of()).fit().orElseThrow();
+    assertThat(fit.steel().leg()).isEqualTo(65);
+    assertThat(fit.angle()).isEqualTo(90);
+    TimberBody apart = box("A", place(6, -45, 0), place(96, 0, 2000), up());
+    assertThat(plan(Shape.ANGLE, 8).onEdges(left, apart, List.of()).fit()).isEmpty();
+  }
+
   /** Two a leg fit into a smaller one. */
   @Test
   void fewerScrewsTakeASmallerOne() {
