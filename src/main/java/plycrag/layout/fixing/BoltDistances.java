@@ -1,9 +1,8 @@
 package plycrag.layout.fixing;
 
 /**
- * The least distances of bolts loaded across their length: EN 1995-1-1:2004 Table 8.4 (from
- * memory). A washer of three diameters (10.4.3, from memory) reaches less far than any of them. All
- * in mm.
+ * The least distances of bolts loaded across their length: EN 1995-1-1:2004 Table 8.4. A washer of
+ * three diameters (10.4.3, from memory) reaches less far than any of them. All in mm.
  *
  * @param diameter of the bolt, mm
  */

@@ -95,8 +95,8 @@ class LapPlanTest {
   }
 
   /**
-   * Bolts of 10 mm (EN 1995-1-1 Table 8.4, from memory): max(7 d, 80) = 80 to the ends, 4 d = 40 to
-   * the sides. 12 mm ask for 96 of 90; 11.2 mm for 89.6.
+   * Bolts of 10 mm (EN 1995-1-1 Table 8.4): max(7 d, 80) = 80 to the ends, 4 d = 40 to the sides.
+   * 12 mm ask for 96 of 90; 11.2 mm for 89.6.
    */
   @Test
   void boltsKeepTheirOwnDistances() {
