@@ -118,6 +118,13 @@ public record Solid(List<Place> near, List<Place> far) {
     return Stream.concat(near.stream(), far.stream());
   }
 
+  /** The smallest box around it, seen along y: as (x, z). */
+  public Envelope elevation() {
+    Envelope box = new Envelope();
+    corners().forEach(corner -> box.expandToInclude(corner.x(), corner.z()));
+    return box;
+  }
+
   private List<Place> normals() {
     return faces().map(Solid::normal).toList();
   }

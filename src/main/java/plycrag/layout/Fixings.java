@@ -99,7 +99,6 @@ public record Fixings(
     Map<String, List<String>> found = new LinkedHashMap<>();
     joints.stream()
         .filter(this::isUnheld)
-        .filter(joint -> !hold.of(joint).isEmpty())
         .forEach(joint -> found.put(joint.mark(), hold.of(joint)));
     return new Fixings(through, steel, found, gussets);
   }
@@ -189,14 +188,13 @@ public record Fixings(
     }
 
     Optional<SteelChoice> steel(Joint joint) {
-      double depth = wall.frame().depth();
       return switch (joint.kind()) {
         case SIDE, FOLD -> Optional.empty();
         case END -> Optional.of(onCorner(joint));
         case SPLICE, STUD_SPLICE -> Optional.of(onFlush(joint));
         case FOLD_EDGES ->
             Optional.of(plan(Shape.ANGLE).onEdges(first(joint), second(joint), others(joint)));
-        case HINGE -> Optional.of(onBreadth(Shape.HINGE, depth, wall.sheet().thickness()));
+        case HINGE -> Optional.of(onBreadth());
       };
     }
 
@@ -230,8 +228,10 @@ public record Fixings(
       return plan(Shape.STRAP).onFlush(first(joint), second(joint), others(joint));
     }
 
-    private SteelChoice onBreadth(Shape shape, double timber, double between) {
-      return plan(shape).onBreadth(wall.frame().breadth(), timber, between);
+    /** Leaves lie on the sheets, over a plate each. */
+    private SteelChoice onBreadth() {
+      return plan(Shape.HINGE)
+          .onBreadth(wall.frame().breadth(), wall.frame().depth(), wall.sheet().thickness());
     }
 
     private TimberBody first(Joint joint) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Stand;
@@ -21,9 +20,6 @@ import plycrag.layout.fixing.TimberBody;
  * would lie in each other's way.
  */
 final class GussetChoice {
-  /** A gusset with a driver over it reaches no further from its members, mm. */
-  private static final double AROUND = 200;
-
   private final GussetPlan plan;
   private final Map<String, TimberBody> members = new LinkedHashMap<>();
   private final GussetRoom room;
@@ -114,17 +110,6 @@ final class GussetChoice {
             .toList();
     List<TimberBody> under =
         meets.stream().flatMap(meet -> Stream.of(meet.first(), meet.second())).toList();
-    return plan.over(meets, obstacles(under)).map(fit -> new Node(joints, fit));
-  }
-
-  private List<Solid> obstacles(List<TimberBody> under) {
-    Envelope near = new Envelope(under.get(0).box());
-    near.expandBy(AROUND);
-    for (TimberBody body : under) {
-      Envelope box = new Envelope(body.box());
-      box.expandBy(AROUND);
-      near = near.intersection(box);
-    }
-    return room.taken(near, under);
+    return plan.over(meets, box -> room.taken(box, under)).map(fit -> new Node(joints, fit));
   }
 }

@@ -43,7 +43,7 @@ final class GussetRoom {
     this.bodies =
         new SpatialIndex<>(
             Stream.concat(facets.stream().flatMap(facet -> bodies(facet, wall)), steel).toList(),
-            GussetRoom::box);
+            Solid::elevation);
     building.add(slab(new Span(-FAR, FAR), new Span(-FAR, 0)));
     wall.support()
         .filter(asked -> asked.kind() == Kind.FIXED || asked.kind() == Kind.HINGED)
@@ -122,11 +122,5 @@ final class GussetRoom {
 
   private static Stream<Place> corners(Solid body) {
     return Stream.concat(body.near().stream(), body.far().stream());
-  }
-
-  private static Envelope box(Solid body) {
-    Envelope box = new Envelope();
-    corners(body).forEach(corner -> box.expandToInclude(corner.x(), corner.z()));
-    return box;
   }
 }

@@ -31,7 +31,7 @@ public record Hardware(
   public enum Kind {
     /** A bracket with its screws. */
     BRACKET("bracket"),
-    /** A flat strap across a splice, or bent to a fold, with its screws. */
+    /** A flat strap over members that lie flush, with its screws. */
     STRAP("strap"),
     /** A bolt with two washers and a nut. */
     BOLT("bolt"),

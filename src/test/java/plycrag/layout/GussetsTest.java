@@ -47,8 +47,10 @@ class GussetsTest {
       @ForAll @IntRange(min = 10, max = 45) int angle,
       @ForAll @IntRange(min = 1300, max = 3000) int width,
       @ForAll @IntRange(min = 1200, max = 2400) int length,
-      @ForAll @IntRange(min = 300, max = 900) int behind) {
-    measure(Walls.laidOut(leaning(angle, width, length, behind)));
+      @ForAll @IntRange(min = 300, max = 900) int behind,
+      @ForAll @IntRange(min = 2, max = 24) int screws) {
+    String joints = "[joints]\nbracket-screws = " + screws + "\n";
+    measure(Walls.laidOut(leaning(angle, width, length, behind) + joints));
   }
 
   @Property(tries = 8)

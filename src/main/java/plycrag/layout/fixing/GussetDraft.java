@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.geometry.Place;
@@ -93,16 +96,19 @@ record GussetDraft(
     return high.minus(low);
   }
 
-  /** Whether neither it nor a driver at its screws reaches into a body. */
-  boolean isClear(double thickness, List<Solid> obstacles) {
-    List<Solid> taken = new ArrayList<>();
-    taken.add(body(thickness));
-    screws.values().stream()
-        .flatMap(List::stream)
-        .map(spot -> driver(spot, thickness))
-        .forEach(taken::add);
-    return taken.stream()
-        .noneMatch(one -> obstacles.stream().anyMatch(other -> one.overlap(other) > TOUCH));
+  /**
+   * Whether neither it nor a driver at its screws reaches into a body.
+   *
+   * @param taken the bodies that reach into a box seen along the room's y
+   */
+  boolean isClear(double thickness, Function<Envelope, List<Solid>> taken) {
+    Stream<Solid> drivers =
+        screws.values().stream().flatMap(List::stream).map(spot -> driver(spot, thickness));
+    return Stream.concat(Stream.of(body(thickness)), drivers)
+        .noneMatch(
+            one ->
+                taken.apply(one.elevation()).stream()
+                    .anyMatch(other -> one.overlap(other) > TOUCH));
   }
 
   private Solid body(double thickness) {

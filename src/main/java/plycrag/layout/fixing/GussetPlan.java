@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
 import plycrag.units.Tape;
@@ -60,15 +62,16 @@ public record GussetPlan(
   /**
    * The gusset over all members that meet.
    *
-   * @param obstacles bodies that it and a driver must keep out of, in the room
+   * @param taken the bodies that reach into a box seen along the room's y, which it and a driver
+   *     must keep out of
    */
-  public Optional<GussetFit> over(List<Meet> meets, List<Solid> obstacles) {
+  public Optional<GussetFit> over(List<Meet> meets, Function<Envelope, List<Solid>> taken) {
     List<TimberBody> bodies =
         meets.stream().flatMap(meet -> Stream.of(meet.first(), meet.second())).distinct().toList();
     for (double diameter : diameters) {
       for (TimberFace plane : bodies.get(0).sides()) {
         Optional<GussetFit> fit =
-            timbers(bodies, plane, meets).flatMap(all -> fit(all, plane, diameter, obstacles));
+            timbers(bodies, plane, meets).flatMap(all -> fit(all, plane, diameter, taken));
         if (fit.isPresent()) {
           return fit;
         }
@@ -109,7 +112,10 @@ public record GussetPlan(
   }
 
   private Optional<GussetFit> fit(
-      List<GussetTimber> timbers, TimberFace plane, double diameter, List<Solid> obstacles) {
+      List<GussetTimber> timbers,
+      TimberFace plane,
+      double diameter,
+      Function<Envelope, List<Solid>> taken) {
     double least = thickness + deep * diameter;
     return choices(timbers, diameter).stream()
         .flatMap(
@@ -118,7 +124,7 @@ public record GussetPlan(
                     .map(one -> GussetDraft.of(one, plane.outward(), screws, diameter, tape)))
         .sorted(Comparator.comparingDouble(GussetDraft::area))
         .filter(draft -> draft.longest() <= largest)
-        .filter(draft -> draft.isClear(thickness, obstacles))
+        .filter(draft -> draft.isClear(thickness, taken))
         .flatMap(draft -> draft.fit(thickness, diameter, least, thickness - farSide).stream())
         .findFirst();
   }

@@ -68,7 +68,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   }
 
   /**
-   * Where it is not known on which faces it lies: by the breadth of the timber alone.
+   * A hinge, whose leaves lie across the timber: by its breadth alone.
    *
    * @param breadth mm
    * @param timber that the screws find, mm
@@ -77,11 +77,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   public SteelChoice onBreadth(double breadth, double timber, double between) {
     Optional<SteelFit> fit =
         SteelCatalog.of(shape).stream()
-            .filter(
-                steel ->
-                    shape == Shape.HINGE
-                        ? steel.leg() <= breadth + TOLERANCE
-                        : isEnough(steel) && steel.width() <= breadth + TOLERANCE)
+            .filter(steel -> steel.leg() <= breadth + TOLERANCE)
             .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
             .findFirst();
     return new SteelChoice(fit, 1, Optional.empty(), List.of(), Optional.empty());

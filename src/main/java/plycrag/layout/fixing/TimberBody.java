@@ -139,8 +139,6 @@ public final class TimberBody {
 
   /** The smallest box around it, seen along the room's y. */
   public Envelope box() {
-    Envelope box = new Envelope();
-    corners.forEach(corner -> box.expandToInclude(corner.x(), corner.z()));
-    return box;
+    return solid.elevation();
   }
 }
