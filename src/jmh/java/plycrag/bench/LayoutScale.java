@@ -61,7 +61,7 @@ public class LayoutScale {
     }
     byte[] file = text.toString().getBytes(StandardCharsets.UTF_8);
     Parameters parameters = ParameterFile.read("hall.toml", file).parameters().orElseThrow();
-    return Wall.of(parameters);
+    return Wall.of(parameters, List.of());
   }
 
   /**

@@ -125,11 +125,6 @@ public record Wall(
         .allMatch(pattern -> pattern.hasLines() || pattern.kind() == Kind.NONE);
   }
 
-  /** The wall that a parameter file describes which names no list of positions. */
-  public static Wall of(Parameters parameters) {
-    return of(parameters, List.of());
-  }
-
   /**
    * The wall that a parameter file describes.
    *
