@@ -32,9 +32,8 @@ class CommonPracticeTest {
     return Inspection.of(
         LayoutPlan.of(
             WallMaker.of(
-                ParameterFile.read("wall.toml", TestFiles.bytes(text))
-                    .parameters()
-                    .orElseThrow())));
+                ParameterFile.read("wall.toml", TestFiles.bytes(text)).parameters().orElseThrow(),
+                List.of())));
   }
 
   @Test

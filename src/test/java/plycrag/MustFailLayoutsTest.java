@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import plycrag.app.Design;
+import plycrag.app.Designs;
 import plycrag.finding.FindingLine;
 
 /**
@@ -29,7 +30,7 @@ class MustFailLayoutsTest {
 
   private static void check(Path file) {
     String text = TestFiles.read(file);
-    Design design = Design.of(file.getFileName().toString(), TestFiles.bytes(text));
+    Design design = Designs.of(file.getFileName().toString(), text);
     assertThat(design).isInstanceOf(Design.Judged.class);
     Design.Judged judged = (Design.Judged) design;
     assertThat(judged.checked().isApproved()).isFalse();

@@ -62,7 +62,7 @@ public class LayoutScale {
     }
     byte[] file = text.toString().getBytes(StandardCharsets.UTF_8);
     Parameters parameters = ParameterFile.read("hall.toml", file).parameters().orElseThrow();
-    return WallMaker.of(parameters);
+    return WallMaker.of(parameters, List.of());
   }
 
   /**

@@ -47,6 +47,7 @@ public class ScatterScale {
   /** The whole scatter. */
   @Benchmark
   public List<Point> scatter() {
-    return Scatter.over(area, new Spread(Fade.none(DISTANCE), 1, 1, OptionalDouble.empty()));
+    return Scatter.over(
+        area, new Spread(new Fade(0, DISTANCE, 1, DISTANCE), 1, 1, OptionalDouble.empty()));
   }
 }

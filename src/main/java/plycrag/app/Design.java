@@ -6,7 +6,6 @@ import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
 import plycrag.layout.LayoutPlan;
-import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
 import plycrag.params.PositionReading;
 import plycrag.params.PriceList;
@@ -33,14 +32,6 @@ public sealed interface Design {
    * @param checked the verdict
    */
   record Judged(Parameters parameters, PriceList prices, CheckedLayout checked) implements Design {}
-
-  /** Reads, lays out and judges a file that names no list. */
-  static Design of(String fileName, byte[] content) {
-    return of(
-        ParameterFile.read(fileName, content),
-        new PriceReading(PriceList.empty()),
-        PositionReading.none());
-  }
 
   /** Lays out and judges what was read. */
   static Design of(Reading reading, PriceReading prices, PositionReading positions) {

@@ -16,7 +16,7 @@ public final class BoltCatalog {
   private BoltCatalog() {}
 
   /** All rows, in the order of the table. */
-  public static List<Bolt> all() {
+  static List<Bolt> all() {
     return ROWS;
   }
 

@@ -15,7 +15,7 @@ public final class ScrewCatalog {
   private ScrewCatalog() {}
 
   /** All rows, in the order of the table. */
-  public static List<SoldScrew> all() {
+  static List<SoldScrew> all() {
     return ROWS;
   }
 

@@ -22,7 +22,7 @@ public final class SteelCatalog {
   private SteelCatalog() {}
 
   /** All rows, in the order of the table. */
-  public static List<FlatSteel> all() {
+  static List<FlatSteel> all() {
     return ROWS;
   }
 

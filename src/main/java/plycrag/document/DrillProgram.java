@@ -26,9 +26,4 @@ public record DrillProgram(
     moves = List.copyOf(moves);
     uses = List.copyOf(uses);
   }
-
-  /** A program whose remarks tell all there is to know of its tools. */
-  public DrillProgram(String sheet, String side, int tool, List<String> remarks, List<Move> moves) {
-    this(sheet, side, tool, remarks, moves, List.of());
-  }
 }

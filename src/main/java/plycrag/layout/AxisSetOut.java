@@ -141,7 +141,6 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
     EvenGrids grids = new EvenGrids(task, low, high);
     return new Setting.Advice(
         pitch,
-        start,
         grids.conflict(pitch),
         grids
             .nearest(new EvenGrid(start, pitch))

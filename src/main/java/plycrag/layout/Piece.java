@@ -15,11 +15,6 @@ import plycrag.geometry.Shapes;
  */
 public record Piece(String mark, Polygon outline, Polygon back, Polygon blank) {
 
-  /** A piece with square edges. */
-  public static Piece square(String mark, Polygon outline) {
-    return new Piece(mark, outline, outline, outline);
-  }
-
   /** The same under another mark. */
   Piece with(String other) {
     return new Piece(other, outline, back, blank);

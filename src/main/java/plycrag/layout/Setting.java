@@ -104,12 +104,11 @@ public record Setting(
    * What even grid would clear everything with the members where they were laid out first.
    *
    * @param pitch asked for, mm
-   * @param start asked for, mm
    * @param conflict what no start clears at that pitch, none of which could be left out; empty if
    *     some start does
    * @param nearest the grid with the nearest pitch and start that clears everything
    */
-  public record Advice(double pitch, double start, List<String> conflict, Optional<Even> nearest) {
+  public record Advice(double pitch, List<String> conflict, Optional<Even> nearest) {
     /** Copies the list. */
     public Advice {
       conflict = List.copyOf(conflict);

@@ -83,12 +83,12 @@ final class SheetPlan {
     List<SheetKind> kinds = new ArrayList<>();
     kinds.add(
         new SheetKind(
-            wall.sheet().length(), wall.sheet().width(), (long) PRICE, Integer.MAX_VALUE));
+            wall.sheet().length(), wall.sheet().width(), (long) PRICE, SheetKind.UNLIMITED));
     for (NestingParameters.Kind kind : wall.nesting().others()) {
       long price = Math.round(kind.price() * PRICE);
       kinds.add(
           new SheetKind(
-              kind.length(), kind.width(), price, kind.count().orElse(Integer.MAX_VALUE)));
+              kind.length(), kind.width(), price, kind.count().orElse(SheetKind.UNLIMITED)));
     }
     return kinds;
   }

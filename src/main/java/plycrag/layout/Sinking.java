@@ -19,11 +19,6 @@ public final class Sinking {
     return (width - point.tip()) / 2 / Trig.tan(point.angle() / 2);
   }
 
-  /** How wide a point cuts so deep, mm. */
-  public static double width(Point point, double depth) {
-    return point.tip() + 2 * depth * Trig.tan(point.angle() / 2);
-  }
-
   /** How deep a machine lets a head in until it is flush; without a tool for it, as is usual. */
   static double depth(MachineParameters machine, Sink sink) {
     ToolBox tools = new ToolBox(machine.tools(), machine.limits().spindle());

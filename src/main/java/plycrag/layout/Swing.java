@@ -35,11 +35,6 @@ public record Swing(Facet hinged) {
         .orElse(List.of(hinged.angle()));
   }
 
-  /** Whether a facet of the run turns with it. */
-  public boolean turns(Facet facet) {
-    return facet.standsOnFacet();
-  }
-
   /** Where a place in the room that turns with the facet lies at another angle of it, degrees. */
   public Place at(double angle, Place place) {
     FacetPlane plane = hinged.plane();

@@ -6,9 +6,6 @@ package plycrag.machining;
  * way from the fixed place to the next, called end, is the one still to pay for.
  */
 sealed interface Exchange {
-  /** The place that follows the fixed one afterwards. */
-  int end();
-
   /** The ways lost less the ways gained, the way from the fixed place to the end not counted. */
   double open();
 

@@ -14,11 +14,6 @@ final class HoleTour {
 
   private HoleTour() {}
 
-  /** The holes in the order of the way, where nothing stands in it. */
-  static List<Xy> of(List<Xy> holes) {
-    return of(holes, Metric.STRAIGHT);
-  }
-
   /** The holes in the order of the way. */
   static List<Xy> of(List<Xy> holes, Metric metric) {
     List<Xy> all = new ArrayList<>();

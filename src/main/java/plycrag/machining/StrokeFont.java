@@ -68,11 +68,6 @@ final class StrokeFont {
     }
   }
 
-  /** Whether it has all letters of a text. */
-  static boolean holds(String text) {
-    return text.chars().allMatch(one -> one == ' ' || LETTERS.containsKey((char) one));
-  }
-
   /**
    * The strokes of a text, letter by letter.
    *

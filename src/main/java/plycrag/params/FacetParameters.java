@@ -32,9 +32,4 @@ public record FacetParameters(
    *     climber
    */
   public record Beside(String facet, double turn) {}
-
-  /** A rectangle on the facet before it. */
-  public static FacetParameters rectangle(String name, double angle, double length, double width) {
-    return new FacetParameters(name, angle, length, width, Optional.empty(), 0, Optional.empty());
-  }
 }

@@ -147,13 +147,4 @@ public record RoomParameters(
     /** Frames built elsewhere, one facet each, and sheets. */
     FRAMES
   }
-
-  /** Whether anything of the room is told. */
-  public boolean isTold() {
-    return sides.left().isPresent()
-        || sides.right().isPresent()
-        || sides.front().isPresent()
-        || ceiling.height().isPresent()
-        || !obstacles.isEmpty();
-  }
 }

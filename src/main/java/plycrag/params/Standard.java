@@ -77,11 +77,6 @@ record Standard<T>(Optional<T> metric, Optional<T> imperial, String words) {
     return both(metric, imperial, WordKind.word(metric) + JOINT + WordKind.word(imperial));
   }
 
-  /** A text. */
-  static Standard<String> text(String text) {
-    return both(text, text, text);
-  }
-
   /** A text for each unit. */
   static Standard<String> text(String metric, String imperial) {
     return both(metric, imperial, metric + JOINT + imperial);

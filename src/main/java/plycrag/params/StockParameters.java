@@ -31,9 +31,4 @@ public record StockParameters(
     List<Double> carried = carried();
     return carried.get(carried.size() - 1) - 2 * endTrim;
   }
-
-  /** The longest length sold, mm. */
-  public double longest() {
-    return lengths.get(lengths.size() - 1);
-  }
 }

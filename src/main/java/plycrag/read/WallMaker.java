@@ -12,11 +12,6 @@ import plycrag.wall.Zone;
 public final class WallMaker {
   private WallMaker() {}
 
-  /** The wall of a file that names no list of positions. */
-  public static Wall of(Parameters parameters) {
-    return of(parameters, List.of());
-  }
-
   /**
    * The wall of a file.
    *

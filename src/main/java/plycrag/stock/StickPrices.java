@@ -15,8 +15,7 @@ import plycrag.stock.cutting.CuttingTask;
  * What each length of timber costs with tax, and how many sticks of it there are.
  *
  * @param currency of the prices; empty unless every length that can be carried home has a price
- * @param lengths for each length that can be carried home, ascending, what is sold of it; empty
- *     where nothing is known of any
+ * @param lengths for each length that can be carried home, ascending, what is sold of it
  */
 record StickPrices(String currency, List<List<Tier>> lengths) {
   private static final Tier OPEN = new Tier(0, CuttingTask.Stock.UNLIMITED);
@@ -32,10 +31,6 @@ record StickPrices(String currency, List<List<Tier>> lengths) {
   /** Copies the lengths. */
   StickPrices {
     lengths = lengths.stream().map(List::copyOf).toList();
-  }
-
-  static StickPrices none() {
-    return new StickPrices("", List.of());
   }
 
   static StickPrices of(Layout layout, PriceList prices) {
@@ -85,6 +80,6 @@ record StickPrices(String currency, List<List<Tier>> lengths) {
 
   /** What is sold of a length, by its place among those that can be carried home. */
   List<Tier> of(int index) {
-    return lengths.isEmpty() ? List.of(OPEN) : lengths.get(index);
+    return lengths.get(index);
   }
 }

@@ -9,7 +9,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Shapes;
-import plycrag.geometry.Trig;
 
 /**
  * One plane of the climbing face.
@@ -117,13 +116,6 @@ public record Facet(
   /** Height of the face's upper edge above the floor, mm. */
   public double overallHeight() {
     return plane.z(length(), 0);
-  }
-
-  /**
-   * How far the upper edge stands out in front of the lower one, level, mm; negative for a slab.
-   */
-  public double reach() {
-    return length() * Trig.sin(angle);
   }
 
   /** Whether it is out of plumb. */

@@ -7,7 +7,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import plycrag.MeetingTexts;
-import plycrag.TestFiles;
 import plycrag.files.OutputFile;
 
 /** However facets meet, a wall is judged and delivered, and never a defect. */
@@ -44,7 +43,7 @@ class AnyMeetingTest {
   }
 
   private static Design judged(String file) {
-    return Design.of("wall.toml", TestFiles.bytes(file));
+    return Designs.of("wall.toml", file);
   }
 
   private static void assertDelivered(String file) {

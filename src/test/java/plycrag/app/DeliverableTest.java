@@ -10,7 +10,6 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import plycrag.TestFiles;
 import plycrag.files.OutputFile;
 import plycrag.files.lint.DxfLint;
 import plycrag.files.ngc.NgcReader;
@@ -69,7 +68,7 @@ class DeliverableTest {
 
   @Property(tries = 40)
   void everyValidFileIsDelivered(@ForAll("files") String file) {
-    Design design = Design.of("wall.toml", TestFiles.bytes(file));
+    Design design = Designs.of("wall.toml", file);
     assertThat(design).isInstanceOf(Design.Judged.class);
     if (design instanceof Design.Judged judged) {
       List<OutputFile> files = Deliverable.of(judged);

@@ -13,7 +13,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import plycrag.TestFiles;
 import plycrag.files.OutputFile;
 
 /** What pieces are cut to is checked as strictly as where their holes are. */
@@ -56,7 +55,7 @@ class OutlineCheckTest {
 
   private static Design.Judged wall(String nesting, String machine) {
     String text = WALL.formatted(nesting) + machine;
-    return (Design.Judged) Design.of("wall.toml", TestFiles.bytes(text));
+    return (Design.Judged) Designs.of("wall.toml", text);
   }
 
   private static void check(Design.Judged wall, List<OutputFile> files) {

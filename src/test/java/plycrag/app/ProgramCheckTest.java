@@ -10,7 +10,6 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import plycrag.TestFiles;
 import plycrag.files.OutputFile;
 
 /** No program leaves the house that does not make what the layout asks for. */
@@ -33,7 +32,7 @@ class ProgramCheckTest {
   private final List<OutputFile> files = Deliverable.of(wall);
 
   private static Design.Judged judged(String unit, String zero) {
-    return (Design.Judged) Design.of("wall.toml", TestFiles.bytes(WALL.formatted(unit, zero)));
+    return (Design.Judged) Designs.of("wall.toml", WALL.formatted(unit, zero));
   }
 
   private static void check(Design.Judged wall, List<OutputFile> files) {

@@ -13,7 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.HoleList;
-import plycrag.TestFiles;
 import plycrag.files.OutputFile;
 
 /**
@@ -54,7 +53,7 @@ class RecessCheckTest {
 
   private static Design.Judged wall(String faceUp, String machine) {
     String toml = WALL.formatted(faceUp, machine);
-    return (Design.Judged) Design.of("bay.toml", TestFiles.bytes(toml));
+    return (Design.Judged) Designs.of("bay.toml", toml);
   }
 
   private static String text(OutputFile file) {
@@ -142,7 +141,7 @@ class RecessCheckTest {
         WALL.formatted(faceUp, machine)
             .replace("diameter = 12\nlength = 30", "diameter = 11\nlength = 30")
             .replace("diameter = 10", "diameter = 5");
-    Design.Judged judged = (Design.Judged) Design.of("bay.toml", TestFiles.bytes(toml));
+    Design.Judged judged = (Design.Judged) Designs.of("bay.toml", toml);
     assertThat(programs(Deliverable.of(judged))).isNotEmpty();
   }
 

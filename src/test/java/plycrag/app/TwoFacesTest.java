@@ -17,9 +17,7 @@ import plycrag.files.OutputFile;
 class TwoFacesTest {
   private final Design.Judged wall =
       (Design.Judged)
-          Design.of(
-              "plank-store.toml",
-              TestFiles.bytes(TestFiles.read(Path.of("params/plank-store.toml"))));
+          Designs.of("plank-store.toml", TestFiles.read(Path.of("params/plank-store.toml")));
   private final List<OutputFile> files = Deliverable.of(wall);
 
   private static String text(OutputFile file) {

@@ -32,9 +32,9 @@ public final class CutBench {
         " ",
         Benchmark.name(file),
         Integer.toString(task.count()),
-        Integer.toString(plan.sticks()),
+        Integer.toString(plan.patterns().stream().mapToInt(CuttingPlan.Cut::sticks).sum()),
         Optima.find(file, "", options).map(String::valueOf).orElse("-"),
-        plan.isCheapest() ? "yes" : "no",
+        plan.cost() == plan.costBound() ? "yes" : "no",
         Long.toString(milliseconds));
   }
 }

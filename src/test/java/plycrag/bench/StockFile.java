@@ -44,6 +44,7 @@ public final class StockFile {
       }
       pieces.add(new CuttingTask.Piece(length, Integer.parseInt(words[1])));
     }
-    return new CuttingTask(pieces, List.of(CuttingTask.Stock.byLength(stock)), 0, 0);
+    CuttingTask.Stock sticks = new CuttingTask.Stock(stock, stock, CuttingTask.Stock.UNLIMITED);
+    return new CuttingTask(pieces, List.of(sticks), 0, 0);
   }
 }

@@ -45,6 +45,7 @@ class ScrewCatalogTest {
     assertThat(ScrewCatalog.all())
         .extracting(screw -> screw.use() + " " + screw.diameter() + " " + screw.length())
         .doesNotHaveDuplicates();
+    assertThat(BoltCatalog.all()).allMatch(bolt -> !bolt.source().isBlank());
     assertThat(BoltCatalog.all())
         .extracting(bolt -> bolt.diameter() + " " + bolt.length())
         .doesNotHaveDuplicates();

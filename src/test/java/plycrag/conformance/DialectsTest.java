@@ -18,6 +18,7 @@ import plycrag.HoleList;
 import plycrag.TestFiles;
 import plycrag.app.Deliverable;
 import plycrag.app.Design;
+import plycrag.app.Designs;
 import plycrag.files.OutputFile;
 import plycrag.files.ngc.NgcReader;
 
@@ -79,7 +80,7 @@ class DialectsTest {
   @MethodSource("dialects")
   void everyHoleOfTheListIsMade(String dialect) {
     String text = TestFiles.read(Path.of("params/river-bay.toml")) + "\n[machine]\n" + dialect;
-    Design.Judged judged = (Design.Judged) Design.of("river-bay.toml", TestFiles.bytes(text));
+    Design.Judged judged = (Design.Judged) Designs.of("river-bay.toml", text);
     List<OutputFile> files = Deliverable.of(judged);
     HoleList list = list(files);
     double top = dialect.contains("sheet-top") ? 0 : THICKNESS;
@@ -107,7 +108,7 @@ class DialectsTest {
   void everyRecessOfTheListIsMade(String dialect) {
     String tools = dialect.contains(MILL) ? "" : MILL;
     Design.Judged judged =
-        (Design.Judged) Design.of("bay.toml", TestFiles.bytes(RECESSED + dialect + tools + DRILL));
+        (Design.Judged) Designs.of("bay.toml", RECESSED + dialect + tools + DRILL);
     List<OutputFile> files = Deliverable.of(judged);
     double top = dialect.contains("sheet-top") ? 0 : THICKNESS;
     List<String> made = new ArrayList<>();

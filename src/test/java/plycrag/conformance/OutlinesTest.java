@@ -22,6 +22,7 @@ import plycrag.HoleList;
 import plycrag.TestFiles;
 import plycrag.app.Deliverable;
 import plycrag.app.Design;
+import plycrag.app.Designs;
 import plycrag.files.OutputFile;
 import plycrag.files.lint.DxfTags;
 
@@ -68,7 +69,7 @@ class OutlinesTest {
     String text =
         TestFiles.read(Path.of("params/plank-store.toml"))
             .replaceFirst("outlines = \"tabs\"", dialect);
-    Design.Judged judged = (Design.Judged) Design.of("plank-store.toml", TestFiles.bytes(text));
+    Design.Judged judged = (Design.Judged) Designs.of("plank-store.toml", text);
     List<OutputFile> files = Deliverable.of(judged);
     String drawing = text(named(files, "drawings/sheet-S1-front.dxf"));
     HoleList list = HoleList.of(new StringReader(text(named(files, "lists/holes.csv"))));
@@ -169,7 +170,8 @@ class OutlinesTest {
   /** The pieces of a drawing: what lies within an outline, openings left out. */
   private static List<Geometry> kept(String drawing) {
     List<Geometry> areas =
-        DxfTags.read(drawing).outlines().stream()
+        DxfTags.read(drawing).polylines().stream()
+            .filter(DxfTags.Polyline::closed)
             .map(
                 outline ->
                     Stream.concat(outline.points().stream(), outline.points().stream().limit(1))

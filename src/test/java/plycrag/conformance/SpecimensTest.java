@@ -55,7 +55,7 @@ class SpecimensTest {
 
   @Test
   void theInterpreterDrillsTheSameHoles() {
-    Path file = ngc(NgcWriter.write(Specimens.twoHoles()));
+    Path file = ngc(NgcWriter.write(Specimens.twoHoles(), Specimens.PLAIN));
     assertThat(Rs274.holes(file))
         .containsExactly(
             new NgcReader.Hole(200, 300.25, -18.5), new NgcReader.Hole(1000.5, 300.25, -18.5));
@@ -65,7 +65,11 @@ class SpecimensTest {
   void theInterpreterKnowsTheCommentsAsComments() {
     List<String> remarks =
         List.of("probeopen log.txt", "(a) ; b % Ø #1=2", "MSG, hello", "logclose");
-    Path file = ngc(NgcWriter.write(new DrillProgram("S1", "front", 1, remarks, List.of())));
+    Path file =
+        ngc(
+            NgcWriter.write(
+                new DrillProgram("S1", "front", 1, remarks, List.of(), List.of()),
+                Specimens.PLAIN));
     assertThat(Rs274.interpret(file).output())
         .contains("COMMENT(\"- PROBEOPEN LOG.TXT\")", "COMMENT(\"A B 1 2\")")
         .contains("COMMENT(\"MSG HELLO\")", "COMMENT(\"- LOGCLOSE\")");
@@ -73,7 +77,7 @@ class SpecimensTest {
 
   @Test
   void theInterpreterRefusesAProgramWithoutEnd() {
-    String endless = NgcWriter.write(Specimens.twoHoles()).replace("M2\n", "");
+    String endless = NgcWriter.write(Specimens.twoHoles(), Specimens.PLAIN).replace("M2\n", "");
     Path file = ngc(endless);
     assertThatThrownBy(() -> Rs274.holes(file)).isInstanceOf(AssertionError.class);
   }

@@ -14,6 +14,8 @@ import plycrag.document.Move;
 import plycrag.document.Pen;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
+import plycrag.files.ngc.Dialect;
+import plycrag.units.LengthUnit;
 
 /** A small drawing and a small program with one of everything. */
 public final class Specimens {
@@ -23,6 +25,14 @@ public final class Specimens {
   public static final Layer CENTRE = new Layer("CENTRE_LINES", Pen.CENTRE);
   public static final Layer BEHIND = new Layer("BEHIND", Pen.BEHIND);
   public static final Layer LIMIT = new Layer("SETBACK", new Pen(0.25, Dash.DOTTED, Ink.VERMILION));
+
+  /** Suits the plainest controllers. */
+  public static final Dialect PLAIN =
+      new Dialect(
+          new Dialect.Words(false, false, false),
+          new Dialect.Look(Dialect.Comments.PARENTHESES, false, 72),
+          LengthUnit.MM,
+          3);
 
   private Specimens() {}
 
@@ -72,6 +82,7 @@ public final class Specimens {
             new Move.RapidXy(1000.5, 300.25),
             new Move.Plunge(-18.5, 900),
             new Move.RapidZ(25),
-            new Move.SpindleOff()));
+            new Move.SpindleOff()),
+        List.of());
   }
 }

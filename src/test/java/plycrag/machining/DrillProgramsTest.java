@@ -9,6 +9,7 @@ import plycrag.check.ApprovedLayout;
 import plycrag.document.DrillProgram;
 import plycrag.document.Move;
 import plycrag.document.Xy;
+import plycrag.files.Specimens;
 import plycrag.files.ngc.NgcReader;
 import plycrag.files.ngc.NgcWriter;
 
@@ -49,7 +50,7 @@ class DrillProgramsTest {
     DrillProgram program =
         programs(WALL + "[machine]\nz-zero = \"sheet-top\"\nbreakthrough = 1\n").get(0);
     assertThat(program.remarks()).contains("Z0 sheet top");
-    NgcReader text = NgcReader.read(NgcWriter.write(program));
+    NgcReader text = NgcReader.read(NgcWriter.write(program, Specimens.PLAIN));
     assertThat(text.comments()).contains("Z0 SHEET TOP");
     assertThat(text.holes())
         .containsExactlyInAnyOrder(
@@ -75,7 +76,7 @@ class DrillProgramsTest {
     String upperRight = WALL + "[machine]\norigin = \"upper-right\"\n";
     DrillProgram program = programs(upperRight).get(0);
     assertThat(program.remarks()).contains("X0 Y0 upper right corner of the sheet");
-    assertThat(NgcReader.read(NgcWriter.write(program)).holes())
+    assertThat(NgcReader.read(NgcWriter.write(program, Specimens.PLAIN)).holes())
         .containsExactlyInAnyOrder(
             new NgcReader.Hole(100 - 2440.0, 100 - 1220.0, -0.5),
             new NgcReader.Hole(300 - 2440.0, 100 - 1220.0, -0.5),
@@ -116,7 +117,7 @@ class DrillProgramsTest {
         .filteredOn(move -> move instanceof Move.Arc arc && arc.to().z() == -0.5)
         .extracting(move -> ((Move.Arc) move).centre())
         .containsOnly(new Xy(100, 100), new Xy(300, 100), new Xy(100, 300), new Xy(300, 300));
-    assertThat(NgcWriter.write(program)).contains("G3 X97 Y100 ", "I-3 J0");
+    assertThat(NgcWriter.write(program, Specimens.PLAIN)).contains("G3 X97 Y100 ", "I-3 J0");
   }
 
   /**
@@ -135,7 +136,7 @@ class DrillProgramsTest {
   @Test
   void aNameCannotBecomeAMotion() {
     String wall = "[wall]\nname = \"Bay) G0 Z-99 (x\"\n" + WALL;
-    NgcReader text = NgcReader.read(NgcWriter.write(programs(wall).get(0)));
+    NgcReader text = NgcReader.read(NgcWriter.write(programs(wall).get(0), Specimens.PLAIN));
     assertThat(text.holes()).hasSize(4).allMatch(hole -> hole.bottom() == -0.5);
     assertThat(text.comments().get(0)).doesNotContain("(", ")");
   }

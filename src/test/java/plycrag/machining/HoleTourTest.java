@@ -49,10 +49,10 @@ class HoleTourTest {
   }
 
   private static void holds(List<Xy> holes) {
-    List<Xy> tour = HoleTour.of(holes);
+    List<Xy> tour = HoleTour.of(holes, Metric.STRAIGHT);
     assertThat(tour).containsExactlyInAnyOrderElementsOf(holes);
     assertThat(length(tour)).isLessThanOrEqualTo(length(nearestNeighbour(holes)) + 1e-5);
-    assertThat(HoleTour.of(holes)).isEqualTo(tour);
+    assertThat(HoleTour.of(holes, Metric.STRAIGHT)).isEqualTo(tour);
   }
 
   @Test
@@ -60,13 +60,13 @@ class HoleTourTest {
     List<Xy> line =
         IntStream.range(1, 200).mapToObj(at -> new Xy(10 * (at * 83 % 200), 0)).toList();
     List<Xy> sorted = line.stream().sorted(Comparator.comparingDouble(Xy::x)).toList();
-    assertThat(HoleTour.of(line)).isEqualTo(sorted);
+    assertThat(HoleTour.of(line, Metric.STRAIGHT)).isEqualTo(sorted);
   }
 
   @Test
   void takesHolesThatAllLieInOnePlace() {
     List<Xy> holes = Collections.nCopies(30, new Xy(7, 7));
-    assertThat(HoleTour.of(holes)).isEqualTo(holes);
+    assertThat(HoleTour.of(holes, Metric.STRAIGHT)).isEqualTo(holes);
   }
 
   /** A grid is gone through row by row: its shortest way has every step a pitch long. */
@@ -76,7 +76,7 @@ class HoleTourTest {
         IntStream.range(0, 12 * 7)
             .mapToObj(at -> new Xy(100 + 200 * (at % 12), 100 + 200 * (at / 12)))
             .toList();
-    assertThat(length(HoleTour.of(grid)))
+    assertThat(length(HoleTour.of(grid, Metric.STRAIGHT)))
         .isBetween(
             100 * Math.sqrt(2) + 200 * (12 * 7 - 1) - 1e-6,
             100 * Math.sqrt(2) + 200 * (12 * 7 - 1) + 1e-6);

@@ -65,7 +65,7 @@ class LiftedOverTest {
             new Xy(300, 250),
             new Xy(300, 50));
     assertThat(lifts(way)).isZero();
-    assertThat(lifts(HoleTour.of(holes))).isPositive();
+    assertThat(lifts(HoleTour.of(holes, Metric.STRAIGHT))).isPositive();
     assertThat(lifts(List.of(new Xy(100, 50), new Xy(300, 50), new Xy(300, 250), new Xy(100, 250))))
         .isEqualTo(2);
   }

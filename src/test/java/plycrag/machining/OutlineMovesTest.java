@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.Walls;
 import plycrag.check.ApprovedLayout;
 import plycrag.document.DrillProgram;
+import plycrag.files.Specimens;
 import plycrag.files.ngc.NgcWriter;
 import plycrag.machining.Playback.Way;
 
@@ -102,7 +103,7 @@ class OutlineMovesTest {
     for (Way way : cuts(program)) {
       assertThat(line(way).distance(kept())).isCloseTo(3, within(0.01));
     }
-    assertThat(NgcWriter.write(program)).contains("OUTLINES ");
+    assertThat(NgcWriter.write(program, Specimens.PLAIN)).contains("OUTLINES ");
   }
 
   /** Round the window first, then the right and the upper side: those on the sheet's edge stay. */

@@ -32,7 +32,7 @@ class ShortTourTest {
   }
 
   private static double ratio(List<Xy> holes) {
-    return length(HoleTour.of(holes)) / shortest(new Xy(0, 0), holes);
+    return length(HoleTour.of(holes, Metric.STRAIGHT)) / shortest(new Xy(0, 0), holes);
   }
 
   private static double shortest(Xy from, List<Xy> left) {

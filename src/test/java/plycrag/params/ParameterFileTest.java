@@ -30,6 +30,10 @@ class ParameterFileTest {
           LengthUnit.MM,
           3);
 
+  private static FacetParameters rectangle(String name, double angle, double length, double width) {
+    return new FacetParameters(name, angle, length, width, Optional.empty(), 0, Optional.empty());
+  }
+
   @Test
   void theShortestUsefulFile() {
     Parameters read =
@@ -45,7 +49,7 @@ class ParameterFileTest {
             """);
     assertThat(read.wall())
         .isEqualTo(new WallParameters("River bay", LengthUnit.MM, 300, MITRED, WALK_IN));
-    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 30, 2400, 2400));
+    assertThat(read.facets()).containsExactly(rectangle("main", 30, 2400, 2400));
   }
 
   /**
@@ -56,7 +60,7 @@ class ParameterFileTest {
     Parameters read = good(FACET);
     assertThat(read.wall())
         .isEqualTo(new WallParameters("oar store", LengthUnit.MM, 0, MITRED, WALK_IN));
-    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 0, 2400, 2400));
+    assertThat(read.facets()).containsExactly(rectangle("main", 0, 2400, 2400));
     assertThat(read.sheet())
         .isEqualTo(
             new SheetParameters(
@@ -148,7 +152,7 @@ class ParameterFileTest {
   @Test
   void defaultsOfInchFiles() {
     Parameters read = good("[wall]\nunit = \"in\"\n" + FACET);
-    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 0, 2438.4, 2438.4));
+    assertThat(read.facets()).containsExactly(rectangle("main", 0, 2438.4, 2438.4));
     assertThat(read.sheet().thickness()).isEqualTo(18.25625);
     assertThat(read.sheet().seamGap()).isEqualTo(3.175);
     assertThat(read.frame().depth()).isEqualTo(88.9);
@@ -174,7 +178,7 @@ class ParameterFileTest {
             plunge-feed = "600 mm/min"
             """);
     assertThat(read.wall().raise()).isEqualTo(304.8);
-    assertThat(read.facets()).containsExactly(FacetParameters.rectangle("main", 0, 2400, 2501.9));
+    assertThat(read.facets()).containsExactly(rectangle("main", 0, 2400, 2501.9));
     assertThat(read.machine().plungeFeed()).isEqualTo(600);
   }
 
@@ -248,8 +252,7 @@ class ParameterFileTest {
         "[[ facet ]] # the only one\n\"angle\" = 0x1E"
       })
   void anyWayToWriteTomlWillDo(String text) {
-    assertThat(good(text).facets())
-        .containsExactly(FacetParameters.rectangle("main", 30, 2400, 2400));
+    assertThat(good(text).facets()).containsExactly(rectangle("main", 30, 2400, 2400));
   }
 
   @Test

@@ -24,6 +24,7 @@ import plycrag.layout.Member;
 import plycrag.layout.Role;
 import plycrag.params.PriceList;
 import plycrag.params.StockParameters;
+import plycrag.stock.cutting.CuttingTask;
 import plycrag.units.LengthUnit;
 
 class StickPlanTest {
@@ -41,7 +42,10 @@ class StickPlanTest {
   }
 
   private static StickPlan plan(List<Member> members, StockParameters stock, LengthUnit unit) {
-    return StickPlan.of("45x90", members, new StickMeasure(unit, stock, StickPrices.none()));
+    StickPrices.Tier open = new StickPrices.Tier(0, CuttingTask.Stock.UNLIMITED);
+    StickPrices none =
+        new StickPrices("", Collections.nCopies(stock.carried().size(), List.of(open)));
+    return StickPlan.of("45x90", members, new StickMeasure(unit, stock, none));
   }
 
   /**

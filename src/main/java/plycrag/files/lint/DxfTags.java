@@ -171,11 +171,6 @@ public record DxfTags(List<Entry> records) {
     return found;
   }
 
-  /** The closed ones among them. */
-  public List<Polyline> outlines() {
-    return polylines().stream().filter(Polyline::closed).toList();
-  }
-
   private static Polyline polyline(Entry entity, List<Point> points) {
     int flags = Integer.parseInt(entity.text(70).orElse("0"));
     return new Polyline(entity.layer(), flags % 2 == 1, points);

@@ -11,14 +11,6 @@ import plycrag.units.LengthUnit;
  * @param decimals most digits after the point, 3 or 4
  */
 public record Dialect(Words words, Look look, LengthUnit unit, int decimals) {
-  /** Suits the plainest controllers. */
-  public static final Dialect PLAIN =
-      new Dialect(
-          new Words(false, false, false),
-          new Look(Comments.PARENTHESES, false, 72),
-          LengthUnit.MM,
-          3);
-
   /**
    * What its words mean.
    *

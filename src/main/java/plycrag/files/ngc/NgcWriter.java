@@ -10,15 +10,6 @@ public final class NgcWriter {
   private NgcWriter() {}
 
   /**
-   * The text of a program for the plainest controllers, ASCII.
-   *
-   * @throws IllegalStateException if the order of the moves is not safe, a defect of their maker
-   */
-  public static String write(DrillProgram program) {
-    return write(program, Dialect.PLAIN);
-  }
-
-  /**
    * The text of a program as a controller wants it, ASCII.
    *
    * @throws IllegalStateException if the order of the moves is not safe, a defect of their maker

@@ -60,10 +60,6 @@ public final class TimberBody {
     return sheeted;
   }
 
-  List<Place> corners() {
-    return corners;
-  }
-
   /** The sides along the grain that no sheet lies on. */
   List<TimberFace> sides() {
     return sides;

@@ -8,12 +8,4 @@ package plycrag.layout.scatter;
  * @param size places along a side, a power of two
  * @param region what of the area's boundary crosses it
  */
-record Cell(int column, int row, int size, Region region) {
-  int lastColumn() {
-    return column + size - 1;
-  }
-
-  int lastRow() {
-    return row + size - 1;
-  }
-}
+record Cell(int column, int row, int size, Region region) {}

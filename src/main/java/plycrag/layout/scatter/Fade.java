@@ -22,11 +22,6 @@ public record Fade(double low, double atLow, double high, double atHigh) {
     }
   }
 
-  /** The same distance everywhere, mm. */
-  public static Fade none(double distance) {
-    return new Fade(0, distance, 1, distance);
-  }
-
   /** The distance that a centre keeps at a height, mm. */
   public double at(double height) {
     double part = Math.max(0, Math.min(1, (height - low) / (high - low)));

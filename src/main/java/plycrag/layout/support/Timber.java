@@ -3,7 +3,6 @@ package plycrag.layout.support;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.FacetPlane;
-import plycrag.geometry.Solid;
 
 /**
  * A length of timber of a support.
@@ -15,10 +14,4 @@ import plycrag.geometry.Solid;
  * @param depth how far it reaches behind the plane, mm
  */
 public record Timber(
-    Use use, FacetPlane plane, Direction direction, Polygon outline, double depth) {
-
-  /** Its body in the room. */
-  public Solid body() {
-    return Solid.between(outline, 0, outline, depth).mapped(plane::toRoom);
-  }
-}
+    Use use, FacetPlane plane, Direction direction, Polygon outline, double depth) {}

@@ -32,8 +32,4 @@ record Cut(int line, Spot from, Spot to) {
   double distance(Coordinate one, Coordinate other) {
     return Distance.segmentToSegment(from.coordinate(), to.coordinate(), one, other);
   }
-
-  double length() {
-    return from.beside(to);
-  }
 }

@@ -1,6 +1,5 @@
 package plycrag.machining.replay;
 
-import java.util.EnumSet;
 import java.util.Set;
 
 /**
@@ -11,22 +10,9 @@ import java.util.Set;
  * @param longestLine characters, the line's end not counted
  */
 public record Dialect(Set<Ability> abilities, boolean milliseconds, int longestLine) {
-  /** What the plainest controllers take with their line's end, and room to spare. */
-  private static final int LONGEST = 72;
-
   /** Copies the abilities. */
   public Dialect {
     abilities = Set.copyOf(abilities);
-  }
-
-  /** Straight moves in millimetres, comments in parentheses, waits in seconds. */
-  public static Dialect plainest() {
-    return new Dialect(EnumSet.of(Ability.PARENTHESES), false, LONGEST);
-  }
-
-  /** Everything that the reader knows, waits in seconds. */
-  public static Dialect richest() {
-    return new Dialect(EnumSet.allOf(Ability.class), false, LONGEST);
   }
 
   boolean can(Ability ability) {

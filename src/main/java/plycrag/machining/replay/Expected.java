@@ -23,11 +23,6 @@ public record Expected(List<Hole> holes, List<Contour> contours, List<Mark> mark
     sheet = sheet.copy();
   }
 
-  /** Contours none of which lies on an edge of the sheet. */
-  public Expected(List<Hole> holes, List<Contour> contours) {
-    this(holes, contours, List.of(), new Envelope());
-  }
-
   /** Whether a place lies on an edge of the sheet. */
   boolean isOnEdge(Coordinate place, double tolerance) {
     Envelope inner = sheet.copy();

@@ -8,7 +8,7 @@ sealed interface Step {
   int line();
 
   /** As fast as the machine can; not always on the straight way. */
-  record Rapid(int line, Spot from, Spot to) implements Step {}
+  record Rapid(int line, Spot to) implements Step {}
 
   /**
    * Cutting.

@@ -29,7 +29,7 @@ final class Track {
   /** Goes to a place if the tool isn't there. */
   void rapid(int line, Spot to) {
     if (!at.isAt(to)) {
-      steps.add(new Step.Rapid(line, at, to));
+      steps.add(new Step.Rapid(line, to));
       at = to;
     }
   }

@@ -31,14 +31,4 @@ public record CuttingPlan(
       lengths = List.copyOf(lengths);
     }
   }
-
-  /** Whether no plan costs less. */
-  public boolean isCheapest() {
-    return cost == costBound;
-  }
-
-  /** How many sticks it takes. */
-  public int sticks() {
-    return patterns.stream().mapToInt(Cut::sticks).sum();
-  }
 }

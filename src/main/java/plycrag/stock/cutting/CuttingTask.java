@@ -52,11 +52,6 @@ public record CuttingTask(List<Piece> pieces, List<Stock> stocks, long kerf, lon
         throw new IllegalArgumentException(limit + " sticks of " + length + " at " + price);
       }
     }
-
-    /** As many as are wanted, priced by their length. */
-    public static Stock byLength(long length) {
-      return new Stock(length, length, UNLIMITED);
-    }
   }
 
   /** What a stick has between its trimmed ends; negative where nothing remains. */

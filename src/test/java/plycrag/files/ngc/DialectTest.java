@@ -10,6 +10,7 @@ import plycrag.document.DrillProgram;
 import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
+import plycrag.files.Specimens;
 import plycrag.files.ngc.Dialect.Comments;
 import plycrag.files.ngc.Dialect.Look;
 import plycrag.files.ngc.Dialect.Words;
@@ -38,7 +39,7 @@ class DialectTest {
     moves.addAll(List.of(new Move.RapidZ(43), new Move.SpindleOn(18_000), new Move.Dwell(3)));
     moves.addAll(List.of(between));
     moves.addAll(List.of(new Move.RapidZ(43), new Move.SpindleOff()));
-    return new DrillProgram("S1", "front", 1, List.of("Bay"), moves);
+    return new DrillProgram("S1", "front", 1, List.of("Bay"), moves, List.of());
   }
 
   private static String text(Dialect dialect, Move... between) {
@@ -59,14 +60,14 @@ class DialectTest {
 
   @Test
   void withoutCyclesAHoleIsItsMoves() {
-    assertThat(text(Dialect.PLAIN, FIRST, SECOND))
+    assertThat(text(Specimens.PLAIN, FIRST, SECOND))
         .contains("G0 X1 Y2\nG0 Z23\nG1 Z-0.5 F600\nG0 Z23\nG0 X30 Y2\nG1 Z-0.5 F600\nG0 Z23\n");
   }
 
   /** From 23 down by 8 each time, up again to clear, back to half a millimetre above. */
   @Test
   void peckingComesOutForItsChips() {
-    assertThat(text(Dialect.PLAIN, DEEP))
+    assertThat(text(Specimens.PLAIN, DEEP))
         .contains(
             """
             G0 X30 Y40
@@ -92,10 +93,11 @@ class DialectTest {
     Move[] change = {new Move.RapidZ(43), new Move.ToolChange(2, "Tool T2, end mill")};
     List<Move> moves = new ArrayList<>(List.of(change));
     moves.add(new Move.RapidZ(43));
-    DrillProgram program = new DrillProgram("S1", "front", 1, List.of(), moves);
+    DrillProgram program = new DrillProgram("S1", "front", 1, List.of(), moves, List.of());
     assertThat(NgcWriter.write(program, words(new Words(false, true, false))))
         .contains("(TOOL T2 END MILL)\nT2 M6\nG0 Z43\n");
-    assertThat(NgcWriter.write(program)).contains("(TOOL T2 END MILL)\nM0\nG0 Z43\n");
+    assertThat(NgcWriter.write(program, Specimens.PLAIN))
+        .contains("(TOOL T2 END MILL)\nM0\nG0 Z43\n");
   }
 
   @Test
@@ -109,10 +111,12 @@ class DialectTest {
                         "front",
                         1,
                         List.of(),
-                        List.of(new Move.RapidZ(43), change, new Move.RapidXy(0, 0)))))
+                        List.of(new Move.RapidZ(43), change, new Move.RapidXy(0, 0)),
+                        List.of()),
+                    Specimens.PLAIN))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("first motion");
-    assertThatThrownBy(() -> text(Dialect.PLAIN, change)).hasMessageContaining("while it turns");
+    assertThatThrownBy(() -> text(Specimens.PLAIN, change)).hasMessageContaining("while it turns");
   }
 
   @Test
@@ -131,7 +135,7 @@ class DialectTest {
   @Test
   void remarksKeepToTheGreatestLength() {
     DrillProgram program =
-        new DrillProgram("S1", "front", 1, List.of("word ".repeat(90)), List.of());
+        new DrillProgram("S1", "front", 1, List.of("word ".repeat(90)), List.of(), List.of());
     for (Comments comments : List.of(Comments.PARENTHESES, Comments.SEMICOLON)) {
       String text = NgcWriter.write(program, look(new Look(comments, true, 120)));
       assertThat(text.lines()).allMatch(line -> line.length() <= 120);
@@ -151,7 +155,7 @@ class DialectTest {
   void cutsTellOnlyTheHeightThatChangesAndArcsTheirCentreFromWhereTheyBegin() {
     String text =
         text(
-            Dialect.PLAIN,
+            Specimens.PLAIN,
             new Move.RapidXy(10, 10),
             new Move.RapidZ(20),
             new Move.Cut(new Xyz(14, 10, 18), 900),
@@ -199,7 +203,8 @@ class DialectTest {
             "front",
             1,
             List.of(),
-            List.of(new Move.RapidZ(43), new Move.RapidXy(0, 0), cut)));
+            List.of(new Move.RapidZ(43), new Move.RapidXy(0, 0), cut),
+            List.of()));
     refuses(
         "out of its hole",
         program(new Move.RapidXy(0, 0), cut, new Move.RapidZ(20), new Move.RapidXy(0, 0)));
@@ -207,7 +212,7 @@ class DialectTest {
   }
 
   private static void refuses(String why, DrillProgram program) {
-    assertThatThrownBy(() -> NgcWriter.write(program))
+    assertThatThrownBy(() -> NgcWriter.write(program, Specimens.PLAIN))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(why);
   }

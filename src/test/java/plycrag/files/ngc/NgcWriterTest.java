@@ -23,7 +23,7 @@ class NgcWriterTest {
   /** Words and their order: the contract of programs; from memory of the RS274/NGC report. */
   @Test
   void writesPlainLines() {
-    assertThat(NgcWriter.write(Specimens.twoHoles()))
+    assertThat(NgcWriter.write(Specimens.twoHoles(), Specimens.PLAIN))
         .isEqualTo(
             """
             (SHEET S1 FRONT : SEANCE WALL)
@@ -47,7 +47,7 @@ class NgcWriterTest {
 
   @Test
   void anIndependentReaderFindsTheHoles() {
-    NgcReader reader = NgcReader.read(NgcWriter.write(Specimens.twoHoles()));
+    NgcReader reader = NgcReader.read(NgcWriter.write(Specimens.twoHoles(), Specimens.PLAIN));
     assertThat(reader.holes())
         .containsExactly(
             new NgcReader.Hole(200, 300.25, -18.5), new NgcReader.Hole(1000.5, 300.25, -18.5));
@@ -64,7 +64,8 @@ class NgcWriterTest {
           moves.add(new Move.Plunge(-18, 600));
           moves.add(new Move.RapidZ(20));
         });
-    List<NgcReader.Hole> holes = NgcReader.read(NgcWriter.write(program(moves))).holes();
+    List<NgcReader.Hole> holes =
+        NgcReader.read(NgcWriter.write(program(moves), Specimens.PLAIN)).holes();
     assertThat(holes).hasSameSizeAs(places);
     for (int i = 0; i < holes.size(); i++) {
       assertThat(holes.get(i).x()).isCloseTo(places.get(i), within());
@@ -74,8 +75,9 @@ class NgcWriterTest {
 
   @Property(tries = 500)
   void noRemarkBreaksAProgram(@ForAll String remark) {
-    DrillProgram program = new DrillProgram("S1", "front", 1, List.of(remark), List.of());
-    assertThat(NgcReader.read(NgcWriter.write(program)).comments())
+    DrillProgram program =
+        new DrillProgram("S1", "front", 1, List.of(remark), List.of(), List.of());
+    assertThat(NgcReader.read(NgcWriter.write(program, Specimens.PLAIN)).comments())
         .allMatch(comment -> comment.matches("[A-Z0-9 ._/:-]+"));
   }
 
@@ -111,14 +113,14 @@ class NgcWriterTest {
             new Move.RapidZ(-4),
             new Move.Plunge(-10, 600),
             new Move.RapidZ(20));
-    assertThat(NgcWriter.write(program(moves))).contains("G0 Z-4\nG1 Z-10 F600\n");
+    assertThat(NgcWriter.write(program(moves), Specimens.PLAIN)).contains("G0 Z-4\nG1 Z-10 F600\n");
   }
 
   @Test
   void refusesToMoveAcrossFirst() {
     refuses(
         "first motion",
-        new DrillProgram("S1", "front", 1, List.of(), List.of(new Move.RapidXy(0, 0))));
+        new DrillProgram("S1", "front", 1, List.of(), List.of(new Move.RapidXy(0, 0)), List.of()));
   }
 
   @Test
@@ -150,7 +152,7 @@ class NgcWriterTest {
     moves.addAll(List.of(new Move.RapidXy(9, 9), new Move.Plunge(-5, 600)));
     moves.addAll(END);
     moves.add(new Move.RapidZ(0));
-    refuses("down at the end", new DrillProgram("S1", "front", 1, List.of(), moves));
+    refuses("down at the end", new DrillProgram("S1", "front", 1, List.of(), moves, List.of()));
   }
 
   @Test
@@ -162,7 +164,7 @@ class NgcWriterTest {
   }
 
   private static void refuses(String why, DrillProgram program) {
-    assertThatThrownBy(() -> NgcWriter.write(program))
+    assertThatThrownBy(() -> NgcWriter.write(program, Specimens.PLAIN))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(why);
   }
@@ -171,16 +173,17 @@ class NgcWriterTest {
     List<Move> moves = new ArrayList<>(START);
     moves.addAll(between);
     moves.addAll(END);
-    return new DrillProgram("S1", "front", 1, List.of(), moves);
+    return new DrillProgram("S1", "front", 1, List.of(), moves, List.of());
   }
 
   private static DrillProgram bare(Move... moves) {
-    return new DrillProgram("S1", "front", 1, List.of(), List.of(moves));
+    return new DrillProgram("S1", "front", 1, List.of(), List.of(moves), List.of());
   }
 
   private static List<String> comments(String remark) {
-    DrillProgram program = new DrillProgram("S1", "front", 1, List.of(remark), List.of());
-    return NgcReader.read(NgcWriter.write(program)).comments();
+    DrillProgram program =
+        new DrillProgram("S1", "front", 1, List.of(remark), List.of(), List.of());
+    return NgcReader.read(NgcWriter.write(program, Specimens.PLAIN)).comments();
   }
 
   private static Offset<Double> within() {

@@ -173,7 +173,7 @@ class ScatterTest {
   private static List<Point> sheets(double extent, double distance, long seed) {
     return Scatter.over(
         Shapes.rectangle(0, 0, extent, extent),
-        new Spread(Fade.none(distance), 1, seed, OptionalDouble.empty()));
+        new Spread(new Fade(0, distance, 1, distance), 1, seed, OptionalDouble.empty()));
   }
 
   @Example
@@ -184,7 +184,9 @@ class ScatterTest {
   @Example
   void nothingIsScatteredOverNothing() {
     Geometry nothing = Shapes.together(List.of());
-    assertThat(new Case(nothing, new Spread(Fade.none(1), 1, 1, OptionalDouble.empty())).centres())
+    assertThat(
+            new Case(nothing, new Spread(new Fade(0, 1, 1, 1), 1, 1, OptionalDouble.empty()))
+                .centres())
         .isEmpty();
   }
 

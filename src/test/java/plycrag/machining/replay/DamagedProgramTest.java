@@ -40,10 +40,10 @@ class DamagedProgramTest {
             3,
             "Z0 SPOILBOARD");
     Cutter drill = new Cutter(1, 12, false, 4000, new Cutter.Feeds(600, 600));
-    return new SelfCheck(Dialect.plainest(), bench)
+    return new SelfCheck(Dialects.PLAINEST, bench)
         .faults(
             "sheet S3",
-            new Expected(holes, List.of()),
+            new Expected(holes, List.of(), List.of(), new Envelope()),
             List.of(new Program(NAME, program, List.of(drill))));
   }
 

@@ -36,7 +36,7 @@ class EngravedTest {
     Expected.Mark mark =
         new Expected.Mark("the mark of piece P1", new Envelope(100, 120, 200, 212), -0.4);
     Expected expected = new Expected(List.of(), List.of(), List.of(mark), new Envelope());
-    return new SelfCheck(Dialect.plainest(), bench)
+    return new SelfCheck(Dialects.PLAINEST, bench)
         .faults("sheet S1", expected, List.of(new Program("p.ngc", text, List.of(cutter)))).stream()
             .map(Fault::text)
             .toList();

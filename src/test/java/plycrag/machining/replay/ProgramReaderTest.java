@@ -13,7 +13,7 @@ class ProgramReaderTest {
   private static final String MODES = "G17 G21 G54 G90 G94 F600\n";
 
   private static Reading read(String text) {
-    return ProgramReader.read("p.ngc", text, Dialect.richest());
+    return ProgramReader.read("p.ngc", text, Dialects.RICHEST);
   }
 
   /** The motions after a start at a place, in words. */
@@ -253,12 +253,12 @@ class ProgramReaderTest {
   })
   void thePlainestUnderstandsLess(String line) {
     String text = MODES + "G0 X0 Y0 Z9\n" + line + "\nM2\n";
-    assertThat(ProgramReader.read("p", text, Dialect.plainest()).faults()).hasSize(1);
+    assertThat(ProgramReader.read("p", text, Dialects.PLAINEST).faults()).hasSize(1);
   }
 
   @Test
   void readsRemarksNumbersAndWaitsOfADialect() {
-    Dialect dialect = new Dialect(Dialect.richest().abilities(), true, 72);
+    Dialect dialect = new Dialect(Dialects.RICHEST.abilities(), true, 72);
     Reading reading = ProgramReader.read("p", "(Z0 spoilboard)\nN10G4P2500;wait\nM2\n", dialect);
     assertThat(reading.faults()).isEmpty();
     assertThat(reading.remarks()).containsExactly("Z0 SPOILBOARD", "WAIT");

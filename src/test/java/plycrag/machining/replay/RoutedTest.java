@@ -20,7 +20,11 @@ class RoutedTest {
       "(Z0 SHEET TOP)\nG21 G90 G94 G17 G54\nG0 Z20\nM3 S18000\nG4 P3\n";
   private static final String TAIL = "G0 Z20\nM5\nM2\n";
   private static final Expected HOLE =
-      new Expected(List.of(new Expected.Hole("h", 100, 200, 12, -18.5)), List.of());
+      new Expected(
+          List.of(new Expected.Hole("h", 100, 200, 12, -18.5)),
+          List.of(),
+          List.of(),
+          new Envelope());
 
   /** From 3 mm right of the centre down in a helix, once round at the bottom, to the middle. */
   private static final String HELIX =
@@ -72,7 +76,9 @@ class RoutedTest {
         List.of(),
         List.of(
             new Expected.Contour(
-                "piece P1", Shapes.rectangle(500, 500, 600, 550), keeps, -18.5, bridges)));
+                "piece P1", Shapes.rectangle(500, 500, 600, 550), keeps, -18.5, bridges)),
+        List.of(),
+        new Envelope());
   }
 
   @Test
@@ -132,7 +138,12 @@ class RoutedTest {
   /** A recess 24 wide needs rounds at 3 and 9 mm; with the outer alone a core stands. */
   @Test
   void aBlindHoleMustLeaveNoCore() {
-    Expected recess = new Expected(List.of(new Expected.Hole("r", 100, 200, 24, -4)), List.of());
+    Expected recess =
+        new Expected(
+            List.of(new Expected.Hole("r", 100, 200, 24, -4)),
+            List.of(),
+            List.of(),
+            new Envelope());
     String inner = "G1 X103 Y200\nG3 X103 Y200 I-3 J0\n";
     String outer = "G1 X109 Y200\nG3 X109 Y200 I-9 J0\n";
     String down = "G0 X103 Y200\nG0 Z5\nG1 Z-4 F600\n";
@@ -152,7 +163,9 @@ class RoutedTest {
             List.of(
                 new Expected.Hole("h", 100, 200, 12, -18.5),
                 new Expected.Hole("r", 100, 200, 24, -4)),
-            List.of());
+            List.of(),
+            List.of(),
+            new Envelope());
     String recess =
         """
         G0 X103 Y200
@@ -189,7 +202,8 @@ class RoutedTest {
     assertThat(faults(expected, across)).isEmpty();
     assertThat(faults(expected, across.replace("1225", "1000")))
         .containsExactly("sheet S1: piece P1 is not cut at 400, 1000.5");
-    assertThat(faults(new Expected(List.of(), List.of(end)), across)).isNotEmpty();
+    assertThat(faults(new Expected(List.of(), List.of(end), List.of(), new Envelope()), across))
+        .isNotEmpty();
   }
 
   @Test

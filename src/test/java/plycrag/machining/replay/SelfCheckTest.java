@@ -37,7 +37,9 @@ class SelfCheckTest {
           List.of(
               new Expected.Hole("main 10/20", 100, 200, 12, -18.5),
               new Expected.Hole("main 30/25", 300, 250.125, 12, -18.5)),
-          List.of());
+          List.of(),
+          List.of(),
+          new Envelope());
 
   private static List<String> faults(String text) {
     Bench bench =
@@ -48,7 +50,7 @@ class SelfCheckTest {
             3,
             "Z0 SHEET TOP");
     Cutter drill = new Cutter(1, 12, false, 4000, new Cutter.Feeds(600, 600));
-    return new SelfCheck(Dialect.plainest(), bench)
+    return new SelfCheck(Dialects.PLAINEST, bench)
         .faults("sheet S1", TWO_HOLES, List.of(new Program("p.ngc", text, List.of(drill)))).stream()
             .map(Fault::text)
             .toList();
@@ -125,7 +127,7 @@ class SelfCheckTest {
     assertThat(faults(GOOD)).isEmpty();
     List<Fault> found =
         new SelfCheck(
-                Dialect.plainest(),
+                Dialects.PLAINEST,
                 new Bench(
                     new Heights(0, -18, -18.5, 5, 20),
                     new Envelope(0, 1200, 0, 2400),
@@ -171,7 +173,9 @@ class SelfCheckTest {
             List.of(
                 new Expected.Hole("a", 100, 200, 12, -18.5),
                 new Expected.Hole("b", 200, 200, 8, -18.5)),
-            List.of());
+            List.of(),
+            List.of(),
+            new Envelope());
     Bench bench =
         new Bench(
             new Heights(0, -18, -18.5, 5, 20),
@@ -184,7 +188,7 @@ class SelfCheckTest {
             new Cutter(1, 12, false, 4000, new Cutter.Feeds(600, 600)),
             new Cutter(2, 8, false, 6000, new Cutter.Feeds(600, 600)));
     List<Fault> found =
-        new SelfCheck(Dialect.richest(), bench)
+        new SelfCheck(Dialects.RICHEST, bench)
             .faults(
                 "sheet S1", expected, List.of(new Program("p", text.replace('/', '\n'), drills)));
     if (fault == null) {

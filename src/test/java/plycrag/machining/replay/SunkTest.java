@@ -26,7 +26,11 @@ class SunkTest {
       """;
 
   private static final Expected HEAD =
-      new Expected(List.of(new Expected.Hole("head", 100, 200, 9, -4.5)), List.of());
+      new Expected(
+          List.of(new Expected.Hole("head", 100, 200, 9, -4.5)),
+          List.of(),
+          List.of(),
+          new Envelope());
 
   private static List<String> faults(String text, Expected expected, double tip, double angle) {
     Bench bench =
@@ -39,7 +43,7 @@ class SunkTest {
     Cutter cone =
         new Cutter(3, 12, false, 4000, new Cutter.Feeds(600, 600))
             .tapering(new Cutter.Taper(tip, angle));
-    return new SelfCheck(Dialect.plainest(), bench)
+    return new SelfCheck(Dialects.PLAINEST, bench)
         .faults("sheet S1", expected, List.of(new Program("p.ngc", text, List.of(cone)))).stream()
             .map(Fault::text)
             .toList();
@@ -49,7 +53,11 @@ class SunkTest {
   void aHeadLetInFlushPasses() {
     assertThat(faults(PROGRAM, HEAD, 0, 90)).isEmpty();
     Expected sharp =
-        new Expected(List.of(new Expected.Hole("head", 100, 200, 9, -7.794)), List.of());
+        new Expected(
+            List.of(new Expected.Hole("head", 100, 200, 9, -7.794)),
+            List.of(),
+            List.of(),
+            new Envelope());
     assertThat(faults(PROGRAM.replace("-4.5", "-7.794"), sharp, 0, 60)).isEmpty();
   }
 
@@ -79,7 +87,9 @@ class SunkTest {
             List.of(
                 new Expected.Hole("hole", 100, 200, 5, -18.5),
                 new Expected.Hole("head", 100, 200, 9, -4.5)),
-            List.of());
+            List.of(),
+            List.of(),
+            new Envelope());
     assertThat(faults(PROGRAM, both, 0, 90)).containsExactly("sheet S1: hole hole is not made");
   }
 }

@@ -15,9 +15,6 @@ import java.util.stream.IntStream;
 public final class Guillotine {
   private static final long SEED = 20_260_101;
 
-  /** Looks for each item: some 4 s for 100 items where the bound is not met, none where it is. */
-  private static final int LOOKS = 900_000;
-
   private static final long MOST_LOOKS = 100_000_000;
 
   /** A choice of sheets gets at least this part of all looks. */
@@ -42,13 +39,9 @@ public final class Guillotine {
   /**
    * A plan for all items.
    *
+   * @param looksPerItem how much work it may take: places that are looked at, for each item
    * @throws IllegalArgumentException if an item fits no stock kind that has sheets, even alone
    */
-  public static CuttingPlan plan(List<Item> items, List<StockKind> stock, Cutting cutting) {
-    return plan(items, stock, cutting, LOOKS);
-  }
-
-  /** The same with more or less work than the {@value #LOOKS} looks for each item. */
   public static CuttingPlan plan(
       List<Item> items, List<StockKind> stock, Cutting cutting, int looksPerItem) {
     Job job = new Job(items, stock, cutting);

@@ -11,11 +11,6 @@ import java.util.List;
  */
 public record LaidSheet(StockKind kind, Part whole) {
 
-  /** The cuts in an order in which they can be made: each runs across a part that is then free. */
-  public List<Cut> cuts() {
-    return parts(Cut.class);
-  }
-
   /** The items, in the order in which the cuts free them. */
   public List<LaidItem> items() {
     return parts(LaidItem.class);

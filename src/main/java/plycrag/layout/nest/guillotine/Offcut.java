@@ -8,10 +8,4 @@ package plycrag.layout.nest.guillotine;
  * @param width along x, mm
  * @param height along y, mm
  */
-public record Offcut(double x, double y, double width, double height) implements Part {
-
-  /** Mm². */
-  public double area() {
-    return width * height;
-  }
-}
+public record Offcut(double x, double y, double width, double height) implements Part {}

@@ -23,7 +23,9 @@ final class CutCheck {
   /** A rectangle from its lower left to its upper right corner, mm. */
   record Box(double left, double low, double right, double high) {
     static Box of(LaidItem item) {
-      return new Box(item.x(), item.y(), item.x() + item.width(), item.y() + item.height());
+      double width = item.turned() ? item.item().height() : item.item().width();
+      double height = item.turned() ? item.item().width() : item.item().height();
+      return new Box(item.x(), item.y(), item.x() + width, item.y() + height);
     }
 
     double area() {
@@ -107,8 +109,8 @@ final class CutCheck {
   void cutsTile(LaidSheet sheet) {
     double kerfs = kerfs(sheet.whole(), inside(sheet));
     double parts =
-        sheet.items().stream().mapToDouble(item -> item.width() * item.height()).sum()
-            + sheet.offcuts().stream().mapToDouble(Offcut::area).sum();
+        sheet.items().stream().mapToDouble(item -> Box.of(item).area()).sum()
+            + sheet.offcuts().stream().mapToDouble(CutCheck::area).sum();
     double whole = inside(sheet).area();
     assertThat(kerfs + parts).isCloseTo(whole, within(whole * 1e-9));
   }
@@ -135,6 +137,10 @@ final class CutCheck {
     double beyond = cut.far().map(part -> kerfs(part, back.apply(far))).orElse(0.0);
     assertThat(cut.far().isPresent()).isEqualTo(room.right() - end > GRID);
     return kerf + kerfs(cut.near(), back.apply(near)) + beyond;
+  }
+
+  static double area(Offcut offcut) {
+    return offcut.width() * offcut.height();
   }
 
   private static Box box(Offcut offcut) {
