@@ -16,7 +16,7 @@ import plycrag.layout.Member;
 import plycrag.layout.Role;
 import plycrag.layout.Screw;
 import plycrag.params.ParameterFile;
-import plycrag.wall.Wall;
+import plycrag.read.WallMaker;
 
 /**
  * One wall as practitioners build it: a 2400 × 1200 sheet laid up on 45 × 90 timber, its lower edge
@@ -31,7 +31,7 @@ class CommonPracticeTest {
   private static CheckedLayout judged(String text) {
     return Inspection.of(
         LayoutPlan.of(
-            Wall.of(
+            WallMaker.of(
                 ParameterFile.read("wall.toml", TestFiles.bytes(text))
                     .parameters()
                     .orElseThrow())));

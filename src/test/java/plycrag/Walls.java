@@ -16,7 +16,7 @@ import plycrag.params.Position;
 import plycrag.params.PositionFile;
 import plycrag.params.PositionReading;
 import plycrag.params.Reading;
-import plycrag.wall.Wall;
+import plycrag.read.WallMaker;
 
 /** Makes walls from the text of parameter files. */
 public final class Walls {
@@ -34,7 +34,7 @@ public final class Walls {
   /** The layout of a text's wall; a list of positions that it names lies beside the samples. */
   public static Layout laidOut(String toml) {
     Parameters parameters = parameters(toml);
-    return LayoutPlan.of(Wall.of(parameters, positions(parameters)));
+    return LayoutPlan.of(WallMaker.of(parameters, positions(parameters)));
   }
 
   /** The layout of a published parameter file, made once. */

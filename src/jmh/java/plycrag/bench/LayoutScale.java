@@ -15,6 +15,7 @@ import plycrag.layout.Layout;
 import plycrag.layout.LayoutPlan;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
+import plycrag.read.WallMaker;
 import plycrag.wall.Wall;
 
 /**
@@ -61,7 +62,7 @@ public class LayoutScale {
     }
     byte[] file = text.toString().getBytes(StandardCharsets.UTF_8);
     Parameters parameters = ParameterFile.read("hall.toml", file).parameters().orElseThrow();
-    return Wall.of(parameters);
+    return WallMaker.of(parameters);
   }
 
   /**

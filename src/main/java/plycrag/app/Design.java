@@ -13,7 +13,7 @@ import plycrag.params.PriceList;
 import plycrag.params.PriceReading;
 import plycrag.params.Reading;
 import plycrag.stock.Shortage;
-import plycrag.wall.Wall;
+import plycrag.read.WallMaker;
 
 /** What became of a user's files: a checked layout, or what is wrong with them. */
 public sealed interface Design {
@@ -54,7 +54,7 @@ public sealed interface Design {
     Parameters parameters = reading.parameters().orElseThrow();
     PriceList list = prices.prices().orElseThrow();
     CheckedLayout checked =
-        Inspection.of(LayoutPlan.of(Wall.of(parameters, positions.positions().orElseThrow())));
+        Inspection.of(LayoutPlan.of(WallMaker.of(parameters, positions.positions().orElseThrow())));
     List<Finding> lacking = Shortage.of(checked, list).stream().toList();
     return new Judged(parameters, list, Inspection.noting(checked, lacking));
   }

@@ -222,7 +222,7 @@ final class StandingUp {
       row.add(Cell.of(readings(tether.u(), tether.v())));
       row.add(Cell.of(readings(tether.anchor().x(), tether.anchor().y(), tether.anchor().z())));
       for (double angle : angles) {
-        Place held = tether.held(layout, angle);
+        Place held = layout.held(tether, angle);
         row.add(Cell.of(tape.text(tape.snap(held.minus(tether.anchor()).length()))));
       }
       rows.add(row);

@@ -92,7 +92,7 @@ final class SideSurroundings {
     List<Tether> tethers = layout.support().map(Support::tethers).orElse(List.of());
     double angle = facets.get(facets.size() > 1 ? 1 : 0).angle();
     return tethers.stream()
-        .map(tether -> List.of(at(tether.held(layout, angle)), at(tether.anchor())))
+        .map(tether -> List.of(at(layout.held(tether, angle)), at(tether.anchor())))
         .toList();
   }
 

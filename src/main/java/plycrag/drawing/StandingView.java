@@ -104,7 +104,7 @@ public final class StandingView {
   private Map<String, LineString> tethers() {
     Map<String, LineString> lines = new LinkedHashMap<>();
     for (Tether tether : checked.layout().support().map(Support::tethers).orElse(List.of())) {
-      Coordinate from = view.project(tether.held(checked.layout(), angle()));
+      Coordinate from = view.project(checked.layout().held(tether, angle()));
       Coordinate to = view.project(tether.anchor());
       lines.put(tether.mark(), Shapes.line(from.x, from.y, to.x, to.y));
     }

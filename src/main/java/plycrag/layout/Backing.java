@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import java.util.List;
 import plycrag.params.FrameParameters;
+import plycrag.params.FrameParameters.EdgeStuds;
 import plycrag.params.FrameParameters.SeamBacking;
 
 /**
@@ -29,6 +30,11 @@ record Backing(double low, double high, double depth, Hold hold) {
       case SHARED ->
           List.of(new Backing(middle - breadth / 2, middle + breadth / 2, depth, Hold.SEAM));
     };
+  }
+
+  /** How many studs stand side by side at an upright side. */
+  static int edgeCount(FrameParameters frame) {
+    return frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
   }
 
   /** One that begins at a place. */

@@ -3,6 +3,7 @@ package plycrag.layout;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import plycrag.geometry.Place;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -56,6 +57,16 @@ public record Layout(
   /** The members of the support; none of a frame alone. */
   public List<PlacedMember> standing() {
     return support.map(Support::members).orElse(List.of());
+  }
+
+  /**
+   * Where a tether holds the uppermost facet, in the room.
+   *
+   * @param angle of the facet that is hinged, degrees
+   */
+  public Place held(Tether tether, double angle) {
+    List<Facet> run = runs().get(0).stream().map(FacetLayout::facet).toList();
+    return tether.held(wall, run, angle);
   }
 
   /** All inserts, facet by facet. */

@@ -85,7 +85,7 @@ final class SeamPlaces {
     Coordinate from = side.getCoordinateN(0);
     Coordinate to = side.getCoordinateN(1);
     if (axis == Axis.UP) {
-      double broad = StudPlan.Station.edgeCount(wall.frame()) * wall.frame().breadth();
+      double broad = Backing.edgeCount(wall.frame()) * wall.frame().breadth();
       return to.y > from.y ? edge(from.x - broad, from.x) : edge(from.x, from.x + broad);
     }
     double broad = wall.frame().breadth();

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import plycrag.geometry.Tolerance;
 import plycrag.params.FrameParameters;
-import plycrag.params.FrameParameters.EdgeStuds;
 import plycrag.units.Tape;
 
 /**
@@ -57,7 +56,7 @@ record StudPlan(List<Stud> studs) {
     /** At an upright side; where timber that leans has no room for screws, with a square stud. */
     static Station edge(double place, boolean isRight, FoldCut cut, FrameParameters frame) {
       List<Stud> studs = new ArrayList<>();
-      int count = edgeCount(frame);
+      int count = Backing.edgeCount(frame);
       double breadth = cut.breadth(frame.breadth());
       double depth = cut.depth(frame.depth());
       double lean = isRight ? cut.slope() : -cut.slope() + 0.0;
@@ -74,11 +73,6 @@ record StudPlan(List<Stud> studs) {
         Collections.reverse(studs);
       }
       return new Station(place, studs);
-    }
-
-    /** How many studs stand side by side at an upright side. */
-    static int edgeCount(FrameParameters frame) {
-      return frame.edgeStuds() == EdgeStuds.DOUBLED ? 2 : 1;
     }
 
     /** At a seam. */

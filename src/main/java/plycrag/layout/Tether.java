@@ -3,6 +3,7 @@ package plycrag.layout;
 import java.util.List;
 import plycrag.geometry.Place;
 import plycrag.wall.Facet;
+import plycrag.wall.Wall;
 
 /**
  * A strut, strap, chain or rope that holds a hinged facet at its angle.
@@ -18,12 +19,13 @@ public record Tether(String mark, boolean backup, double u, double v, Place anch
   /**
    * Where it holds the uppermost facet, on the back of its stud, in the room.
    *
+   * @param wall that it holds
+   * @param run the facets of its only run, from the floor up
    * @param angle of the facet that is hinged, degrees
    */
-  public Place held(Layout layout, double angle) {
-    List<Facet> run = layout.runs().get(0).stream().map(FacetLayout::facet).toList();
-    List<Posture> postures = Posture.of(layout.wall(), run, angle);
-    double behind = layout.wall().sheet().thickness() + layout.wall().frame().depth();
+  Place held(Wall wall, List<Facet> run, double angle) {
+    List<Posture> postures = Posture.of(wall, run, angle);
+    double behind = wall.sheet().thickness() + wall.frame().depth();
     return postures.get(postures.size() - 1).at(new Place(u, v, behind));
   }
 }

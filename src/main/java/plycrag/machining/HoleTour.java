@@ -2,6 +2,7 @@ package plycrag.machining;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import plycrag.document.Xy;
 
 /**
@@ -23,7 +24,8 @@ final class HoleTour {
     List<Xy> all = new ArrayList<>();
     all.add(CORNER);
     all.addAll(holes);
-    Places places = Places.open(all, metric);
+    Places places =
+        Places.open(all.stream().map(hole -> new Coordinate(hole.x(), hole.y())).toList(), metric);
     List<Xy> way = new ArrayList<>();
     for (int place : fromCorner(TourSearch.order(places), places.end())) {
       way.add(all.get(place));

@@ -1,7 +1,7 @@
 package plycrag.machining;
 
 import java.util.List;
-import plycrag.document.Xy;
+import org.locationtech.jts.geom.Coordinate;
 
 /**
  * The numbered places of a closed tour and the ways between them.
@@ -16,21 +16,21 @@ final class Places {
   private final int size;
   private final double apart;
 
-  private Places(List<Xy> places, Metric metric, boolean open) {
-    this.x = places.stream().mapToDouble(Xy::x).toArray();
-    this.y = places.stream().mapToDouble(Xy::y).toArray();
+  private Places(List<Coordinate> places, Metric metric, boolean open) {
+    this.x = places.stream().mapToDouble(place -> place.x).toArray();
+    this.y = places.stream().mapToDouble(place -> place.y).toArray();
     this.metric = metric;
     this.size = x.length + (open ? 1 : 0);
     this.apart = x.length * (spread(x) + spread(y));
   }
 
   /** Of a tour that comes back to where it began. */
-  static Places closed(List<Xy> places, Metric metric) {
+  static Places closed(List<Coordinate> places, Metric metric) {
     return new Places(places, metric, false);
   }
 
   /** Of a way from the first place through all others. */
-  static Places open(List<Xy> places, Metric metric) {
+  static Places open(List<Coordinate> places, Metric metric) {
     return new Places(places, metric, true);
   }
 

@@ -21,12 +21,13 @@ final class Nearest {
    * The known key that is nearest, with its table. A key of the same name in another table is
    * nearer than one of the same table in which two letters differ.
    *
+   * @param tables all that there are
    * @param table the table in which the unknown key stands, empty for none
    * @param typed the unknown key
    */
-  static Optional<String> key(String table, String typed) {
+  static Optional<String> key(List<TableSpec> tables, String table, String typed) {
     String small = typed.toLowerCase(Locale.ROOT);
-    return ParameterTable.TABLES.stream()
+    return tables.stream()
         .flatMap(each -> each.parameters().stream().map(known -> new Candidate(each, known.key())))
         .filter(candidate -> NearestWord.isNear(small, candidate.key()))
         .min(Comparator.comparingInt(candidate -> candidate.distance(table, small)))

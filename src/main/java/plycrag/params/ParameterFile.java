@@ -21,7 +21,7 @@ public final class ParameterFile {
     TomlParseResult result = Toml.parse(text, TomlParseOptions.sourceless());
     this.stem = stem(fileName);
     this.faults = faults;
-    this.syntax = Syntax.report(text, result, faults);
+    this.syntax = Syntax.report(text, result, ParameterTable.TABLES, faults);
     this.document = new Document(result);
   }
 

@@ -18,8 +18,15 @@ final class SourceLines {
   private static final Pattern WORD = Pattern.compile("\\s*(?<key>[\\w-]+).*");
 
   private final List<String> lines;
+  private final List<TableSpec> tables;
 
-  SourceLines(String text) {
+  /**
+   * The lines of a text.
+   *
+   * @param tables that the file may have
+   */
+  SourceLines(String text, List<TableSpec> tables) {
+    this.tables = List.copyOf(tables);
     lines = Arrays.asList(text.split("\r?\n", -1));
   }
 
@@ -76,7 +83,7 @@ final class SourceLines {
       return "";
     }
     String name = headerName(header);
-    return ParameterTable.find(name).filter(TableSpec::isList).isPresent()
+    return spec(name).filter(TableSpec::isList).isPresent()
         ? name + "[" + count(name, header) + "]"
         : name;
   }
@@ -101,7 +108,11 @@ final class SourceLines {
   private boolean isKnown(int line, String key) {
     int header = header(line);
     return header > 0
-        && ParameterTable.find(headerName(header)).flatMap(table -> table.find(key)).isPresent();
+        && spec(headerName(header)).flatMap(table -> table.find(key)).isPresent();
+  }
+
+  private Optional<TableSpec> spec(String name) {
+    return tables.stream().filter(table -> table.name().equals(name)).findFirst();
   }
 
   private String headerName(int line) {

@@ -2,6 +2,7 @@ package plycrag.params;
 
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -41,8 +42,9 @@ final class Syntax {
    * Reports what the TOML reader complained of. A header that it complained of is lost unless it
    * found the table nevertheless.
    */
-  static Syntax report(String text, TomlParseResult result, Faults faults) {
-    Syntax syntax = new Syntax(new SourceLines(text), faults);
+  static Syntax report(
+      String text, TomlParseResult result, List<TableSpec> tables, Faults faults) {
+    Syntax syntax = new Syntax(new SourceLines(text, tables), faults);
     Set<Integer> tableLines = new Document(result).tableLines();
     syntax.whole = result.errors().size() <= MOST;
     result.errors().stream()

@@ -78,7 +78,7 @@ record UnknownKeys(Document document, Syntax syntax, Faults faults) {
   }
 
   private static String suggestion(String table, String key) {
-    Optional<String> nearest = Nearest.key(table, key);
+    Optional<String> nearest = Nearest.key(ParameterTable.TABLES, table, key);
     return nearest.map(known -> "the nearest known key is " + known).orElse("");
   }
 

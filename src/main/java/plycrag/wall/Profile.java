@@ -21,7 +21,7 @@ import plycrag.wall.Sides.Side;
  * Stands facets on each other, every lower edge on the upper edge of the facet before it, and walls
  * beside each other, every facet cut off where the one beside it begins.
  */
-final class Profile {
+public final class Profile {
   private final List<CutoutParameters> cutouts;
   private final List<Run> runs = new ArrayList<>();
   private final Map<String, Integer> byFirst = new HashMap<>();
@@ -38,7 +38,7 @@ final class Profile {
    * @param cutouts openings in them
    * @param raise height of the lowest edges above the floor, mm
    */
-  static List<Facet> of(List<FacetParameters> given, List<CutoutParameters> cutouts, double raise) {
+  public static List<Facet> of(List<FacetParameters> given, List<CutoutParameters> cutouts, double raise) {
     Profile profile = new Profile(cutouts);
     int from = 0;
     for (int to = 1; to <= given.size(); to++) {

@@ -10,7 +10,6 @@ import plycrag.params.InsertParameters;
 import plycrag.params.JointParameters;
 import plycrag.params.MachineParameters;
 import plycrag.params.NestingParameters;
-import plycrag.params.Parameters;
 import plycrag.params.PatternParameters.Kind;
 import plycrag.params.Position;
 import plycrag.params.RoomParameters;
@@ -123,39 +122,5 @@ public record Wall(
             Stream.of(inserts.pattern()),
             zones.stream().filter(zone -> zone.points() == Points.INSERTS).map(Zone::pattern))
         .allMatch(pattern -> pattern.hasLines() || pattern.kind() == Kind.NONE);
-  }
-
-  /** The wall that a parameter file describes which names no list of positions. */
-  public static Wall of(Parameters parameters) {
-    return of(parameters, List.of());
-  }
-
-  /**
-   * The wall that a parameter file describes.
-   *
-   * @param positions that the list of positions tells
-   */
-  public static Wall of(Parameters parameters, List<Position> positions) {
-    List<Facet> facets =
-        Profile.of(parameters.facets(), parameters.cutouts(), parameters.wall().raise());
-    return new Wall(
-        parameters.wall().name(),
-        new Tape(parameters.wall().unit()),
-        facets,
-        parameters.wall().foldEdges(),
-        parameters.wall().behind(),
-        parameters.support(),
-        parameters.room(),
-        parameters.sheet(),
-        parameters.nesting(),
-        parameters.frame(),
-        parameters.joints(),
-        parameters.stock(),
-        parameters.inserts(),
-        parameters.zones().stream().map(Zone::of).toList(),
-        positions,
-        parameters.screws(),
-        parameters.clearance(),
-        parameters.machine());
   }
 }

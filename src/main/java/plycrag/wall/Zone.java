@@ -17,7 +17,7 @@ import plycrag.params.ZoneParameters.Points;
 public record Zone(
     String facet, String name, Polygon shape, Points points, PatternParameters pattern) {
 
-  static Zone of(ZoneParameters zone) {
+  public static Zone of(ZoneParameters zone) {
     return new Zone(
         zone.facet(),
         zone.name(),

@@ -14,7 +14,7 @@ import plycrag.Walls;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
 import plycrag.params.Position;
-import plycrag.wall.Wall;
+import plycrag.read.WallMaker;
 
 /** Inserts at listed places. */
 class PlacedPatternTest {
@@ -33,7 +33,7 @@ class PlacedPatternTest {
       """;
 
   private static Layout layout(String whenBlocked, List<Position> positions) {
-    return LayoutPlan.of(Wall.of(Walls.parameters(WALL.formatted(whenBlocked)), positions));
+    return LayoutPlan.of(WallMaker.of(Walls.parameters(WALL.formatted(whenBlocked)), positions));
   }
 
   private static List<String> places(String whenBlocked, Position... positions) {

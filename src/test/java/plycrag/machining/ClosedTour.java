@@ -2,6 +2,7 @@ package plycrag.machining;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.locationtech.jts.geom.Coordinate;
 import plycrag.document.Xy;
 
 /** The search of {@link HoleTour}, for tours that come back and ways that are rounded. */
@@ -13,6 +14,7 @@ public final class ClosedTour {
     Metric rounded =
         (fromX, fromY, toX, toY) ->
             rounding.applyAsDouble(Metric.STRAIGHT.length(fromX, fromY, toX, toY));
-    return TourSearch.order(Places.closed(places, rounded));
+    return TourSearch.order(Places.closed(
+            places.stream().map(place -> new Coordinate(place.x(), place.y())).toList(), rounded));
   }
 }

@@ -20,12 +20,12 @@ class NearestTest {
     "'', carry-length, stock.carry-length"
   })
   void suggestsKeys(String table, String typed, String key) {
-    assertThat(Nearest.key(table, typed)).contains(key);
+    assertThat(Nearest.key(ParameterTable.TABLES, table, typed)).contains(key);
   }
 
   @ParameterizedTest
   @CsvSource({"sheet, colour", "wall, wall", "wall, x"})
   void suggestsNothingFarOff(String table, String typed) {
-    assertThat(Nearest.key(table, typed)).isEmpty();
+    assertThat(Nearest.key(ParameterTable.TABLES, table, typed)).isEmpty();
   }
 }

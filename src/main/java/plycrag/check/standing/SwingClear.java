@@ -71,7 +71,7 @@ public final class SwingClear implements Rule {
 
   private void judgeTethers(Layout layout, double angle, List<Finding> findings) {
     for (Tether tether : layout.support().map(one -> one.tethers()).orElse(List.of())) {
-      double below = tether.anchor().z() - tether.held(layout, angle).z();
+      double below = tether.anchor().z() - layout.held(tether, angle).z();
       if (below < -Tolerance.TOUCH) {
         findings.add(
             new WholeWall(name(), Severity.ERROR)

@@ -1,0 +1,2 @@
+/** Makes a wall of what users' files say. Only {@code app} may know it. */
+package plycrag.read;
