@@ -38,8 +38,8 @@ class HouseTest {
     rooms.put("finding", List.of("units"));
     rooms.put("geometry", List.of("units"));
     rooms.put("catalog", List.of("units", "finding"));
-    rooms.put("params", with(rooms, "catalog", "catalog"));
-    rooms.put("wall", with(rooms, "params", "params", "geometry"));
+    rooms.put("params", with(rooms, "catalog", "catalog", "geometry"));
+    rooms.put("wall", with(rooms, "params", "params"));
     rooms.put("read", with(rooms, "wall", "wall"));
     rooms.put("layout.nest", List.of("units", "geometry", "layout.nest.guillotine"));
     rooms.put("layout.nest.guillotine", List.of("units", "geometry"));

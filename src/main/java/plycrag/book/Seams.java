@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Piece;
 
@@ -14,9 +15,6 @@ import plycrag.layout.Piece;
  * @param gap left at a seam, mm
  */
 record Seams(FacetLayout facet, double gap) {
-  /** Coordinates lie on a grid of 1 µm. */
-  private static final double ROUNDING = 0.01;
-
   /** In a sentence; empty if nothing lies beside it. */
   String words(Piece piece) {
     List<String> sides = new ArrayList<>();
@@ -60,6 +58,6 @@ record Seams(FacetLayout facet, double gap) {
         acrossSeam
             ? Math.min(box.getMaxY(), other.getMaxY()) - Math.max(box.getMinY(), other.getMinY())
             : Math.min(box.getMaxX(), other.getMaxX()) - Math.max(box.getMinX(), other.getMinX());
-    return away > -ROUNDING && away < gap + ROUNDING && along > gap + ROUNDING;
+    return away > -Tolerance.TOUCH && away < gap + Tolerance.TOUCH && along > gap + Tolerance.TOUCH;
   }
 }

@@ -7,9 +7,6 @@ import org.apache.commons.csv.CSVRecord;
 
 /** The bolts that are sold. */
 public final class BoltCatalog {
-  /** Sizes closer than this are the same, mm. */
-  private static final double TOLERANCE = 0.05;
-
   private static final List<Bolt> ROWS =
       CatalogFile.rows("bolts.csv").stream().map(BoltCatalog::bolt).toList();
 
@@ -23,8 +20,8 @@ public final class BoltCatalog {
   /** The shortest of a diameter that is not shorter than a length, mm. */
   public static Optional<Bolt> shortest(double diameter, double least) {
     return ROWS.stream()
-        .filter(bolt -> Math.abs(bolt.diameter() - diameter) <= TOLERANCE)
-        .filter(bolt -> bolt.length() >= least - TOLERANCE)
+        .filter(bolt -> SoldSize.same(bolt.diameter(), diameter))
+        .filter(bolt -> SoldSize.atLeast(bolt.length(), least))
         .min(Comparator.comparingDouble(Bolt::length));
   }
 

@@ -12,9 +12,6 @@ package plycrag.catalog;
  */
 public record SoldScrew(
     Use use, double diameter, double length, String head, String drive, String source) {
-  /** Sizes closer than this are the same, mm: less than any two that are sold differ by. */
-  private static final double TOLERANCE = 0.05;
-
   /** What a screw joins. */
   public enum Use {
     /** A sheet to timber. */
@@ -26,15 +23,15 @@ public record SoldScrew(
   }
 
   boolean isThick(double wanted) {
-    return Math.abs(diameter - wanted) <= TOLERANCE;
+    return SoldSize.same(diameter, wanted);
   }
 
   boolean isLong(double wanted) {
-    return Math.abs(length - wanted) <= TOLERANCE;
+    return SoldSize.same(length, wanted);
   }
 
   /** Whether its length lies within two limits, both allowed. */
   boolean isWithin(double least, double most) {
-    return length >= least - TOLERANCE && length <= most + TOLERANCE;
+    return SoldSize.atLeast(length, least) && SoldSize.atLeast(most, length);
   }
 }

@@ -12,6 +12,7 @@ import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * What a detail shows of a section: everything within a box. Where the box cuts a part no edge is
@@ -21,8 +22,6 @@ import plycrag.geometry.Shapes;
  * @param sketch where it is drawn
  */
 record DetailWindow(Envelope box, Sketch sketch) {
-  private static final double SAME = 0.01;
-
   /** Around a mark on paper, mm. */
   private static final double CLEAR = 0.5;
 
@@ -99,9 +98,11 @@ record DetailWindow(Envelope box, Sketch sketch) {
 
   private boolean isCut(LineString edge) {
     Envelope line = edge.getEnvelopeInternal();
-    return (line.getWidth() < SAME
-            && (line.getMinX() - box.getMinX() < SAME || box.getMaxX() - line.getMaxX() < SAME))
-        || (line.getHeight() < SAME
-            && (line.getMinY() - box.getMinY() < SAME || box.getMaxY() - line.getMaxY() < SAME));
+    return (line.getWidth() < Tolerance.TOUCH
+            && (line.getMinX() - box.getMinX() < Tolerance.TOUCH
+                || box.getMaxX() - line.getMaxX() < Tolerance.TOUCH))
+        || (line.getHeight() < Tolerance.TOUCH
+            && (line.getMinY() - box.getMinY() < Tolerance.TOUCH
+                || box.getMaxY() - line.getMaxY() < Tolerance.TOUCH));
   }
 }

@@ -13,6 +13,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.FastenerLine;
 import plycrag.layout.Joint;
@@ -77,7 +78,7 @@ public final class MarkingOut {
   }
 
   private static boolean touches(Member header, Member trimmer) {
-    return header.footprint().distance(trimmer.footprint()) < 0.01;
+    return header.footprint().distance(trimmer.footprint()) < Tolerance.TOUCH;
   }
 
   /** What ends on a member that runs level or slants. */

@@ -1,5 +1,6 @@
 package plycrag.drawing;
 
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Member;
 import plycrag.params.WallParameters.FoldEdges;
 import plycrag.units.Decimal;
@@ -8,8 +9,6 @@ import plycrag.wall.Wall;
 
 /** Says how a saw is set for what meets at a fold. */
 final class SawWords {
-  private static final double SAME = 0.01;
-
   private SawWords() {}
 
   /** {@code 22.5°}. */
@@ -20,7 +19,7 @@ final class SawWords {
   /** How the two sheets' edges at a fold are cut. */
   static String sheetEdges(Wall wall, Fold fold) {
     double bevel = Math.abs(fold.bevel());
-    if (wall.foldEdges() != FoldEdges.MITRED || bevel < SAME) {
+    if (wall.foldEdges() != FoldEdges.MITRED || bevel < Tolerance.SQUARE) {
       return "cut square.";
     }
     return "bevel both edges, the blade tilted "

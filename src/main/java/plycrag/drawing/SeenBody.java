@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 
 /**
  * A part as a viewer sees it.
@@ -24,12 +25,6 @@ record SeenBody(
     String mark, boolean sheet, Solid solid, List<LineString> edges, Geometry silhouette) {
   /** A face of less area on the drawing is seen from its edge, mm². */
   private static final double EDGE_ON = 1;
-
-  /** Bodies that touch may reach into each other by this, from rounding, mm. */
-  private static final double TOUCH = 0.05;
-
-  /** A way is square to the view below this. */
-  private static final double SQUARE = 1e-6;
 
   /**
    * Sees a body.
@@ -94,9 +89,9 @@ record SeenBody(
     for (Place way : Stream.concat(ways(), other.ways()).toList()) {
       double facing = way.dot(toViewer);
       Place toward = facing < 0 ? new Place(-way.x(), -way.y(), -way.z()) : way;
-      boolean behind = highest(toward) <= other.lowest(toward) + TOUCH;
-      boolean before = other.highest(toward) <= lowest(toward) + TOUCH;
-      if (behind || (before && Math.abs(facing) < SQUARE)) {
+      boolean behind = highest(toward) <= other.lowest(toward) + Tolerance.TOUCH;
+      boolean before = other.highest(toward) <= lowest(toward) + Tolerance.TOUCH;
+      if (behind || (before && Math.abs(facing) < Tolerance.PARALLEL)) {
         return false;
       }
       apart |= before;
@@ -120,7 +115,7 @@ record SeenBody(
     return solid
         .faces()
         .map(face -> normal(face, solid))
-        .filter(normal -> normal.length() > SQUARE)
+        .filter(normal -> Tolerance.isSome(normal.length()))
         .map(
             normal ->
                 new Place(

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Layer;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.nest.Placement;
 import plycrag.layout.nest.StockSheet;
@@ -21,8 +22,6 @@ import plycrag.layout.nest.StockSheet;
  * @param front the edges of its front face, once bevelled, that lie within the blank
  */
 record SheetOutline(List<Xy> piece, List<List<Xy>> openings, List<List<Xy>> front) {
-  private static final double TOLERANCE = 0.01;
-
   static SheetOutline of(LaidPiece laid) {
     Polygon blank = laid.piece().blank();
     List<List<Xy>> openings = new ArrayList<>();
@@ -50,7 +49,7 @@ record SheetOutline(List<Xy> piece, List<List<Xy>> openings, List<List<Xy>> fron
   private static List<List<Xy>> front(LaidPiece laid) {
     Geometry edge = laid.piece().blank().getBoundary();
     return Shapes.edges(laid.piece().outline()).stream()
-        .filter(line -> edge.distance(line.getCentroid()) > TOLERANCE)
+        .filter(line -> edge.distance(line.getCentroid()) > Tolerance.TOUCH)
         .map(line -> points(line, laid.placement()))
         .toList();
   }

@@ -9,6 +9,7 @@ import plycrag.geometry.Place;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Stand;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.layout.PlacedMember;
 import plycrag.layout.Role;
@@ -21,8 +22,6 @@ import plycrag.layout.Role;
  * @param marks of all that look so
  */
 record StationTimber(Role role, Polygon profile, List<String> marks) {
-  private static final double SAME = 0.01;
-
   /** Copies the marks. */
   StationTimber {
     marks = List.copyOf(marks);
@@ -50,7 +49,7 @@ record StationTimber(Role role, Polygon profile, List<String> marks) {
     Role role = placed.member().role();
     StationTimber found = null;
     for (StationTimber one : all) {
-      found = one.role == role && one.profile.equalsExact(profile, SAME) ? one : found;
+      found = one.role == role && one.profile.equalsExact(profile, Tolerance.TOUCH) ? one : found;
     }
     if (found != null) {
       marks.addAll(found.marks);
@@ -81,7 +80,7 @@ record StationTimber(Role role, Polygon profile, List<String> marks) {
     double high = corners(inRun).mapToDouble(Place::x).max().orElse(0);
     Role role = placed.member().role();
     boolean slants = role == Role.BRACE || role == Role.KNEE;
-    return slants && high - low > placed.member().depth() + SAME;
+    return slants && high - low > placed.member().depth() + Tolerance.TOUCH;
   }
 
   /** Its marks in few words: {@code PO1 to PO4}. */

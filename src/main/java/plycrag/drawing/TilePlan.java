@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Xy;
+import plycrag.geometry.Tolerance;
 
 /**
  * Which parts of a sheet are printed on tiles, so that every hole lies whole on one and tiles
@@ -27,8 +28,6 @@ record TilePlan(double width, double height, double around) {
 
   /** Places that differ by less across the bands go into the same one, mm. */
   private static final double GRAIN = 5;
-
-  private static final double SLACK = 1e-6;
 
   /**
    * A tile.
@@ -98,7 +97,7 @@ record TilePlan(double width, double height, double around) {
   private boolean fits(List<List<Spot>> lines, int first, int last, boolean level) {
     double low = least(lines.get(first), Spot::across);
     double high = greatest(lines.get(last), Spot::across);
-    return first == last || high - low <= (level ? height : width) - 2 * around + SLACK;
+    return first == last || Tolerance.atMost(high - low, (level ? height : width) - 2 * around);
   }
 
   private static List<Spot> spots(List<List<Spot>> lines, int first, int last) {
@@ -110,7 +109,7 @@ record TilePlan(double width, double height, double around) {
 
   /** A band's holes by tiles, each as far as it can reach. */
   private List<List<Spot>> shared(List<Spot> spots, boolean level) {
-    double reach = (level ? width : height) - 2 * around + SLACK;
+    double reach = (level ? width : height) - 2 * around + Tolerance.RECKONING;
     List<List<Spot>> tiles = new ArrayList<>();
     double first = Double.NEGATIVE_INFINITY;
     for (Spot spot : spots) {
@@ -143,7 +142,7 @@ record TilePlan(double width, double height, double around) {
     double latest = least(spots, place) - around;
     double earliest = Math.min(latest, greatest(spots, place) + around - size);
     double wished = before == Double.NEGATIVE_INFINITY ? -LAP / 2 : before - LAP;
-    return Math.floor(Math.max(earliest, Math.min(wished, latest)) + SLACK);
+    return Tolerance.wholeDown(Math.max(earliest, Math.min(wished, latest)));
   }
 
   private static double least(List<Spot> spots, ToDoubleFunction<Spot> place) {

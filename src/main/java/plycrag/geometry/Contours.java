@@ -25,14 +25,6 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
   /** How many diameters a cutter may go beyond the sheet's edge: round a corner of 15°. */
   private static final double FARTHEST = 4;
 
-  private static final double ON_EDGE = 0.01;
-
-  /** How little of a corner may stay before it is worth a word, mm. */
-  private static final double CORNER = 0.1;
-
-  /** What the grid of coordinates may take from a radius, mm. */
-  private static final double GRID = 0.003;
-
   /**
    * A way of the cutter's middle.
    *
@@ -105,7 +97,7 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
     }
     for (int at = 1; at < points.size(); at++) {
       LineString way = Shapes.exactLine(points.get(at - 1), points.get(at));
-      if (way.distance(other) < radius - GRID) {
+      if (way.distance(other) < radius - Tolerance.OFF_GRID) {
         return false;
       }
     }
@@ -156,7 +148,7 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
     for (int at = 0; at < sides; at++) {
       double half = halfTurn(corners[(at + sides - 1) % sides], corners[at], corners[at + 1]);
       double left = radius * (1 / Trig.cos(half) - 1);
-      if (half * side > 0 && left > CORNER) {
+      if (half * side > 0 && left > Tolerance.MARKED) {
         count++;
       }
     }
@@ -221,7 +213,7 @@ public record Contours(Polygon area, Envelope sheet, double radius) {
   }
 
   private static boolean both(double one, double other, double edge) {
-    return Math.abs(one - edge) < ON_EDGE && Math.abs(other - edge) < ON_EDGE;
+    return Math.abs(one - edge) < Tolerance.TOUCH && Math.abs(other - edge) < Tolerance.TOUCH;
   }
 
   private Polygon filled() {

@@ -19,9 +19,6 @@ import org.locationtech.jts.geom.Polygon;
  * corner is where two sides that were given meet, however often they are cut.
  */
 final class Convex {
-  /** Nearer to a side a corner lies on it, mm: a step of the grid. */
-  private static final double STEP = 0.001;
-
   private Convex() {}
 
   /** A side as it was given; what is on its left is kept. */
@@ -32,7 +29,7 @@ final class Convex {
       double dv = to.y - from.y;
       double left =
           (du * (place.y - from.y) - dv * (place.x - from.x)) / Math.sqrt(du * du + dv * dv);
-      return Math.abs(left) <= STEP ? 0 : left;
+      return Math.abs(left) <= Tolerance.GRID ? 0 : left;
     }
 
     Coordinate meeting(Side other) {

@@ -19,9 +19,6 @@ public record Direction(double u, double v) {
   /** Up the slope. */
   public static final Direction UP = new Direction(0, 1);
 
-  /** Ways that differ by less are one, as the sine of the angle between them. */
-  private static final double PARALLEL = 1e-5;
-
   /** Where a geometry begins and ends along a way, mm. */
   public record Span(double low, double high) {
     /** From the beginning to the end, mm. */
@@ -46,10 +43,10 @@ public record Direction(double u, double v) {
     double length = Math.sqrt(du * du + dv * dv);
     double u = du / length;
     double v = dv / length;
-    if (Math.abs(v) < PARALLEL) {
+    if (Math.abs(v) < Tolerance.PARALLEL) {
       return LEVEL;
     }
-    if (Math.abs(u) < PARALLEL) {
+    if (Math.abs(u) < Tolerance.PARALLEL) {
       return UP;
     }
     return v > 0 ? new Direction(u, v) : new Direction(-u, -v);
@@ -71,7 +68,7 @@ public record Direction(double u, double v) {
 
   /** Whether another leads the same way. */
   public boolean isParallel(Direction other) {
-    return sine(other) < PARALLEL;
+    return sine(other) < Tolerance.PARALLEL;
   }
 
   /** The sine of the angle between two ways, 0 to 1. */

@@ -12,9 +12,6 @@ import org.locationtech.jts.geom.Polygon;
 
 /** Brings the rings of areas into one order, so that the same area has the same corners. */
 final class Rings {
-  /** A corner nearer to the line between its neighbours is none, mm. */
-  private static final double STRAIGHT = 0.002;
-
   private static final Comparator<Coordinate> FROM_BELOW =
       Comparator.comparingDouble((Coordinate corner) -> corner.y)
           .thenComparingDouble(corner -> corner.x);
@@ -64,8 +61,8 @@ final class Rings {
 
   private static boolean isTurn(Coordinate before, Coordinate at, Coordinate after) {
     return !before.equals2D(at)
-        && new LineSegment(before, after).distance(at) >= STRAIGHT
-        && new LineSegment(before, at).distance(after) >= STRAIGHT
-        && new LineSegment(at, after).distance(before) >= STRAIGHT;
+        && new LineSegment(before, after).distance(at) >= Tolerance.OFF_GRID
+        && new LineSegment(before, at).distance(after) >= Tolerance.OFF_GRID
+        && new LineSegment(at, after).distance(before) >= Tolerance.OFF_GRID;
   }
 }

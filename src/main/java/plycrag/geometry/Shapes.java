@@ -25,13 +25,11 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /** Makes points, lines and polygons on the 1 µm grid. */
 public final class Shapes {
-  private static final PrecisionModel GRID = new PrecisionModel(1_000);
+  private static final PrecisionModel GRID = new PrecisionModel(1 / Tolerance.GRID);
   private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
 
-  /** An area smaller than this is none, mm². */
-  private static final double CRUMB = 0.01;
-
-  private static final double PARALLEL = 1e-9;
+  /** An area smaller than this is none, mm²: a touch along a millimetre. */
+  private static final double CRUMB = Tolerance.TOUCH;
 
   /** How far a circle's polygon may stand off it, mm. */
   private static final double ROUND = 0.05;
@@ -256,7 +254,7 @@ public final class Shapes {
     double firstLength = Math.sqrt(firstU * firstU + firstV * firstV);
     double secondLength = Math.sqrt(secondU * secondU + secondV * secondV);
     double turn = firstU * secondV - firstV * secondU;
-    if (Math.abs(turn) < PARALLEL * firstLength * secondLength) {
+    if (Math.abs(turn) < Tolerance.VANISHING * firstLength * secondLength) {
       throw new IllegalArgumentException("sides along one line at " + corner);
     }
     double along = first * firstLength;

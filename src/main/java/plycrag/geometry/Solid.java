@@ -19,9 +19,6 @@ import org.locationtech.jts.geom.Polygon;
  * @param far those of the other, each joined to the one of the same number
  */
 public record Solid(List<Place> near, List<Place> far) {
-  /** Directions shorter than this say nothing: their edges are parallel, mm². */
-  private static final double PARALLEL = 1e-9;
-
   private static final Place BEHIND = new Place(0, 0, 1);
 
   /** Halvings of a stretch of a metre that leave less than a nanometre. */
@@ -85,7 +82,7 @@ public record Solid(List<Place> near, List<Place> far) {
     double least = Double.MAX_VALUE;
     for (Place axis : axes(other)) {
       double length = axis.length();
-      if (length > PARALLEL) {
+      if (length > Tolerance.VANISHING) { // otherwise the edges are parallel
         least = Math.min(least, sharedAlong(axis, other) / length);
       }
     }

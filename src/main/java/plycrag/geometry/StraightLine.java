@@ -17,8 +17,6 @@ import plycrag.geometry.Direction.Span;
  * @param beside where it lies on the way across, mm
  */
 public record StraightLine(Direction direction, double beside) {
-  private static final double TINY = 1e-9;
-
   /** The stretches inside an area, in order. */
   public List<Span> within(Polygon area) {
     Span span = direction.span(area);
@@ -103,7 +101,7 @@ public record StraightLine(Direction direction, double beside) {
   private static void addCrossing(Coordinate from, Coordinate to, List<Double> ends) {
     if (Math.min(from.y, to.y) <= 0
         && 0 <= Math.max(from.y, to.y)
-        && Math.abs(to.y - from.y) > TINY) {
+        && Math.abs(to.y - from.y) > Tolerance.VANISHING) {
       ends.add(from.x - from.y * (to.x - from.x) / (to.y - from.y));
     }
   }

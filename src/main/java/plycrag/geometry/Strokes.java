@@ -14,8 +14,6 @@ import org.locationtech.jts.index.quadtree.Quadtree;
  * 0.01 mm over more than that length.
  */
 public final class Strokes {
-  private static final double TOLERANCE = 0.01;
-
   private final Quadtree drawn = new Quadtree();
 
   /** A stretch of a stroke, in parts of its length. */
@@ -26,7 +24,7 @@ public final class Strokes {
     List<Stretch> rest = List.of(new Stretch(0, 1));
     for (LineSegment earlier : near(stroke)) {
       if (isOnOneLine(stroke, earlier)) {
-        rest = without(rest, shadow(stroke, earlier), TOLERANCE / stroke.getLength());
+        rest = without(rest, shadow(stroke, earlier), Tolerance.TOUCH / stroke.getLength());
       }
     }
     List<LineSegment> fresh = new ArrayList<>();
@@ -41,7 +39,7 @@ public final class Strokes {
 
   private List<LineSegment> near(LineSegment stroke) {
     Envelope box = stroke.toGeometry(Shapes.factory()).getEnvelopeInternal();
-    box.expandBy(TOLERANCE);
+    box.expandBy(Tolerance.TOUCH);
     List<LineSegment> found = new ArrayList<>();
     drawn.query(box, item -> found.add((LineSegment) item));
     return found;
@@ -52,8 +50,8 @@ public final class Strokes {
   }
 
   private static boolean isAlong(LineSegment line, LineSegment other) {
-    return line.distancePerpendicular(other.p0) < TOLERANCE
-        && line.distancePerpendicular(other.p1) < TOLERANCE;
+    return line.distancePerpendicular(other.p0) < Tolerance.TOUCH
+        && line.distancePerpendicular(other.p1) < Tolerance.TOUCH;
   }
 
   private static Stretch shadow(LineSegment stroke, LineSegment earlier) {

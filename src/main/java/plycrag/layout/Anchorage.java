@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Place;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Anchor.Into;
 import plycrag.params.RoomParameters.Joists;
 import plycrag.params.RoomParameters.Run;
@@ -23,8 +24,6 @@ import plycrag.wall.Wall;
 record Anchorage(Wall wall, SupportParameters asked, RunSite run) {
   /** From a ledger's end to the first anchor in masonry (common practice, no source), mm. */
   private static final double FROM_END = 60;
-
-  private static final double TINY = 1e-6;
 
   /**
    * The anchors, ledger by ledger as they were set, then those in the floor.
@@ -73,7 +72,7 @@ record Anchorage(Wall wall, SupportParameters asked, RunSite run) {
     if (placed.member().role() == Role.LEDGER) {
       return asked.kind() == Kind.HUNG ? underJoists(placed, box) : onBuilding(placed, box);
     }
-    boolean onFloor = placed.member().role() == Role.BRACE && box.getMinY() < TINY;
+    boolean onFloor = placed.member().role() == Role.BRACE && Tolerance.atMost(box.getMinY(), 0);
     return onFloor && asked.kind() != Kind.FREESTANDING
         ? List.of(
             placed
@@ -126,7 +125,7 @@ record Anchorage(Wall wall, SupportParameters asked, RunSite run) {
   /** Evenly, no further apart than may be. */
   private List<Double> evenly(Envelope box) {
     double length = box.getWidth() - 2 * FROM_END;
-    int gaps = Math.max(1, (int) Math.ceil(length / asked.fixing().spacing() - TINY));
+    int gaps = Math.max(1, (int) Tolerance.wholeUp(length / asked.fixing().spacing()));
     List<Double> places = new ArrayList<>();
     for (int at = 0; at <= gaps; at++) {
       places.add(wall.tape().snap(box.getMinX() + FROM_END + length * at / gaps));

@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * Where a piece lies on a member.
@@ -18,8 +19,6 @@ import plycrag.geometry.Shapes;
 record Bearing(Piece piece, Polygon core, Member member, Polygon area) {
   /** A contact narrower than this is no bearing, mm. */
   private static final double LEAST = 5;
-
-  private static final double TOLERANCE = 1e-6;
 
   /** The coarsest marking grid, a sixteenth of an inch, mm. */
   private static final double READING = 25.4 / 16;
@@ -79,8 +78,8 @@ record Bearing(Piece piece, Polygon core, Member member, Polygon area) {
         .mapToDouble(edge -> direction().across().along(edge.getCoordinateN(0)))
         .anyMatch(
             place ->
-                timber.low() < place + overhang + TOLERANCE
-                    && timber.high() > place - overhang - TOLERANCE);
+                Tolerance.atMost(timber.low(), place + overhang)
+                    && Tolerance.atLeast(timber.high(), place - overhang));
   }
 
   /** The edges of the core that run the way of the member, beside the bearing. */

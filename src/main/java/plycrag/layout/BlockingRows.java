@@ -3,6 +3,7 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import plycrag.geometry.Tolerance;
 import plycrag.params.FrameParameters;
 import plycrag.units.Tape;
 
@@ -62,7 +63,7 @@ record BlockingRows(List<Row> rows) {
     for (int at = 0; at < backings.size(); at++) {
       boolean touches =
           at + 1 < backings.size()
-              && Math.abs(backings.get(at + 1).low() - backings.get(at).high()) < Contact.TOUCH;
+              && Math.abs(backings.get(at + 1).low() - backings.get(at).high()) < Tolerance.TOUCH;
       places.add(touches ? backings.get(at).high() : backings.get(at).middle());
       at += touches ? 1 : 0;
     }

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 
@@ -19,9 +20,6 @@ import plycrag.wall.Facet;
  * @param outward how far something goes beyond each side, mm
  */
 record Breach(Facet facet, IntToDoubleFunction outward) {
-  /** Shorter stretches come from rounding, mm. */
-  private static final double LEAST = 0.01;
-
   /** The facet with its sides moved, without its openings; all of it if nothing is left. */
   Polygon opened() {
     Polygon area = Shapes.moved(facet.boundary(), outward);
@@ -39,13 +37,13 @@ record Breach(Facet facet, IntToDoubleFunction outward) {
   private Stream<Polygon> beyond(Cutout cutout) {
     List<LineString> sides = Shapes.outerEdges(facet.boundary());
     return Stream.iterate(0, side -> side < sides.size(), side -> side + 1)
-        .filter(side -> outward.applyAsDouble(side) > LEAST)
+        .filter(side -> outward.applyAsDouble(side) > Tolerance.TOUCH)
         .flatMap(
             side -> {
               Geometry met = Shapes.shared(sides.get(side), cutout.shape());
               return Stream.iterate(0, part -> part < met.getNumGeometries(), part -> part + 1)
                   .map(met::getGeometryN)
-                  .filter(part -> part.getLength() > LEAST)
+                  .filter(part -> part.getLength() > Tolerance.TOUCH)
                   .map(part -> swept(part, sides.get(side), outward.applyAsDouble(side)));
             });
   }

@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * Where two members of one facet touch: the longest stretch that a side of one footprint shares
@@ -17,9 +18,6 @@ import plycrag.geometry.Shapes;
  * @param endsSecond whether it is an end of the second one
  */
 record Contact(LineString stretch, boolean endsFirst, boolean endsSecond) {
-  /** Footprints nearer than this touch, mm. */
-  static final double TOUCH = 0.01;
-
   /** A contact shorter than this is a corner, mm. */
   static final double LEAST = 5;
 
@@ -46,8 +44,8 @@ record Contact(LineString stretch, boolean endsFirst, boolean endsSecond) {
   static Optional<LineString> shared(LineString edge, LineString other) {
     LineSegment line = segment(edge);
     LineSegment beside = segment(other);
-    if (line.distancePerpendicular(beside.p0) > TOUCH
-        || line.distancePerpendicular(beside.p1) > TOUCH) {
+    if (line.distancePerpendicular(beside.p0) > Tolerance.TOUCH
+        || line.distancePerpendicular(beside.p1) > Tolerance.TOUCH) {
       return Optional.empty();
     }
     double one = line.projectionFactor(beside.p0);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.params.SheetParameters;
 import plycrag.units.Tape;
 
@@ -15,8 +16,6 @@ import plycrag.units.Tape;
  * @param spans in order
  */
 record Course(List<Span> spans) {
-  private static final double TOLERANCE = 1e-6;
-
   /**
    * Where one piece lies, mm.
    *
@@ -41,11 +40,12 @@ record Course(List<Span> spans) {
    */
   static Course of(Span between, double stock, double first, SheetParameters sheet, Tape tape) {
     double rest = between.size() - first - sheet.seamGap();
-    if (between.size() <= stock + TOLERANCE) {
+    if (Tolerance.atMost(between.size(), stock)) {
       return new Course(laid(between.low(), new double[] {between.size()}, sheet.seamGap()));
     }
     double step = stock + sheet.seamGap();
-    int count = 1 + Math.max(1, (int) Math.ceil((rest + sheet.seamGap() - TOLERANCE) / step));
+    int count =
+        1 + Math.max(1, (int) Math.ceil((rest + sheet.seamGap() - Tolerance.RECKONING) / step));
     double[] sizes = new double[count];
     Arrays.fill(sizes, stock);
     sizes[0] = first;

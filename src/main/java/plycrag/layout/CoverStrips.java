@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.OffcutStore.Room;
 import plycrag.wall.Facet;
 import plycrag.wall.Fold;
@@ -21,8 +22,6 @@ final class CoverStrips {
 
   /** A shorter length is not worth a joint (common practice, no source), mm. */
   private static final double LEAST = 300;
-
-  private static final double TOLERANCE = 1e-6;
 
   private CoverStrips() {}
 
@@ -88,9 +87,9 @@ final class CoverStrips {
     OffcutStore trial = store.copy();
     List<Room> lengths = new ArrayList<>();
     double rest = wanted.length();
-    while (rest > TOLERANCE) {
+    while (Tolerance.isSome(rest)) {
       double run = Math.min(rest, trial.longest(wanted.width()));
-      double length = rest - run > TOLERANCE ? Math.min(run, rest - LEAST) : run;
+      double length = Tolerance.isSome(rest - run) ? Math.min(run, rest - LEAST) : run;
       if (length < Math.min(LEAST, rest)) {
         return Optional.empty();
       }

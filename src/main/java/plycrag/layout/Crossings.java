@@ -5,12 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.wall.Wall;
 
 /** The members that run right across a facet beside its columns, or beside its rows. */
 final class Crossings {
-  private static final double TOLERANCE = 1e-6;
-
   private final Wall wall;
   private final FramePlan plan;
   private final FramedFacet frame;
@@ -65,7 +64,7 @@ final class Crossings {
               - high.member().halfBreadth()
               - low.member().centre()
               - low.member().halfBreadth();
-      if (room < -TOLERANCE && (low.isMovable() || high.isMovable())) {
+      if (Tolerance.isLess(room, 0) && (low.isMovable() || high.isMovable())) {
         return crossings.stream().map(one -> new Crossing(one.member(), false)).toList();
       }
     }

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * A member that has its place and has no mark yet.
@@ -18,9 +19,6 @@ import plycrag.geometry.Shapes;
  * @param sides how each side of the footprint goes on behind
  */
 record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
-  /** The sine of an angle at which two ways are one. */
-  private static final double PARALLEL = 1e-3;
-
   /** The sine of 45°. */
   private static final double SHARP = 0.7072;
 
@@ -136,7 +134,7 @@ record Draft(Strip strip, Polygon footprint, List<SlopingSide> sides) {
   private static double slope(LineString edge, SlopingSide side, Strip strip) {
     double slope = side.slopeFor(edge);
     double sine = strip.direction().sine(Direction.of(edge));
-    return sine > PARALLEL && sine < SHARP ? Math.min(slope, 0) : slope;
+    return sine > Tolerance.ALONG_TIMBER && sine < SHARP ? Math.min(slope, 0) : slope;
   }
 
   private static SlopingSide own(LineString edge, Strip strip) {

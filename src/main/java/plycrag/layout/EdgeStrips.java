@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.params.FrameParameters;
 
 /**
@@ -129,7 +130,7 @@ record EdgeStrips(Polygon outer, List<FoldCut> cuts, FrameParameters frame) {
     return IntStream.range(0, inside.getNumGeometries())
         .mapToObj(inside::getGeometryN)
         .mapToDouble(part -> part.distance(Shapes.point(end.x, end.y)))
-        .filter(distance -> distance > Contact.TOUCH)
+        .filter(distance -> distance > Tolerance.TOUCH)
         .min()
         .orElse(most);
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
 
 /**
@@ -18,8 +19,6 @@ import plycrag.geometry.Trig;
  * @param isPointed whether the end has two cuts, of which this is the longer
  */
 public record EndCut(double mitre, double tilt, boolean isPointed) {
-  private static final double TINY = 0.01;
-
   /** A side of the footprint that ends it, corner numbers in its ring. */
   private record End(int from, int to, double length) {}
 
@@ -46,11 +45,11 @@ public record EndCut(double mitre, double tilt, boolean isPointed) {
     double beside = across.along(near[end.from]);
     double from = across.along(far[end.from]);
     double to = across.along(far[end.to]);
-    double part = Math.abs(to - from) < TINY ? 0 : (beside - from) / (to - from);
+    double part = Math.abs(to - from) < Tolerance.TOUCH ? 0 : (beside - from) / (to - from);
     double place =
         along.along(far[end.from]) + part * (along.along(far[end.to]) - along.along(far[end.from]));
     double ahead = place - along.along(near[end.from]);
-    return Math.abs(ahead) < TINY / 5 ? 0 : ahead;
+    return Math.abs(ahead) < Tolerance.OFF_GRID ? 0 : ahead;
   }
 
   /** The sides that are not along the member, at one end of it. */
@@ -64,7 +63,8 @@ public record EndCut(double mitre, double tilt, boolean isPointed) {
     for (int at = 1; at < ring.length; at++) {
       double run = Math.abs(along.along(ring[at]) - along.along(ring[at - 1]));
       double rise = Math.abs(across.along(ring[at]) - across.along(ring[at - 1]));
-      boolean isSide = rise < TINY || (rise < 0.5 && rise < 0.002 * run);
+      boolean isSide =
+          rise < Tolerance.TOUCH || (rise < 0.5 && rise < 2 * Tolerance.ALONG_TIMBER * run);
       double place = (along.along(ring[at]) + along.along(ring[at - 1])) / 2;
       if (!isSide && place > middle == high) {
         ends.add(new End(at - 1, at, Math.sqrt(run * run + rise * rise)));

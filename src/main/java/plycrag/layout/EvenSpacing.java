@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import plycrag.geometry.Tolerance;
 import plycrag.units.Tape;
 
 /**
@@ -14,8 +15,6 @@ import plycrag.units.Tape;
  * @param tape what it is set out with
  */
 record EvenSpacing(double low, double high, double most, Tape tape) {
-  private static final double TOLERANCE = 1e-6;
-
   /**
    * The middles of the members between.
    *
@@ -23,9 +22,9 @@ record EvenSpacing(double low, double high, double most, Tape tape) {
    * @param after that of the one at the end, mm
    */
   List<Double> middles(double before, double after) {
-    int bays = (int) Math.ceil((high - low) / most - TOLERANCE);
+    int bays = (int) Tolerance.wholeUp((high - low) / most);
     List<Double> middles = divided(bays);
-    while (widest(before, middles, after) > most + TOLERANCE) {
+    while (Tolerance.isMore(widest(before, middles, after), most)) {
       bays++;
       middles = divided(bays);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Tolerance;
 import plycrag.params.FrameParameters.LongStuds;
 import plycrag.params.StockParameters;
 
@@ -71,7 +72,7 @@ record FrameFill(
             .max(Comparator.comparingDouble(draft -> draft.along().high()))
             .map(Draft::ends)
             .orElse(List.of());
-    if (ends.stream().allMatch(end -> Math.abs(end - ends.get(0)) < Contact.TOUCH)) {
+    if (ends.stream().allMatch(end -> Math.abs(end - ends.get(0)) < Tolerance.TOUCH)) {
       return strip;
     }
     return plan.rows().rows().stream()

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * The area behind a facet's sheets that its frame may take, and what is taken of it. What comes
@@ -19,8 +20,8 @@ final class Ground {
   /** What is smaller is none, mm². */
   private static final double CRUMB = 1;
 
-  /** A member shorter or thinner than this is a rounding, mm. */
-  private static final double LEAST = 0.02;
+  /** A member shorter or thinner than this is a rounding at both of its sides, mm. */
+  private static final double LEAST = 2 * Tolerance.TOUCH;
 
   /** What is cut square off a tip so that it goes no further behind, mm. */
   private static final double BLUNT = 2;

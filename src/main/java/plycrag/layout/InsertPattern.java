@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.scatter.Fade;
 import plycrag.params.PatternParameters;
 import plycrag.params.PatternParameters.Symmetry;
@@ -15,8 +16,6 @@ import plycrag.wall.Wall;
 
 /** The columns and rows that a pattern asks for, on the marking grid, and where it has inserts. */
 final class InsertPattern {
-  private static final double TOLERANCE = 1e-6;
-
   private final PatternParameters pattern;
   private final Envelope box;
   private final Tape tape;
@@ -83,7 +82,7 @@ final class InsertPattern {
     Fade pitch = new Fade(box.getMinY(), pattern.pitchUp(), box.getMaxY(), pattern.topPitchUp());
     List<Double> places = new ArrayList<>();
     double place = tape.snap(first);
-    while (place <= last + TOLERANCE) {
+    while (Tolerance.atMost(place, last)) {
       places.add(place);
       place = tape.snap(place + pitch.at(place));
     }
@@ -99,9 +98,10 @@ final class InsertPattern {
     }
     double middle = box.centre().getX();
     double half = Math.max(0, box.getWidth() / 2 - pattern.setback());
-    double first = middle - Math.floor(half / pitch + TOLERANCE) * pitch;
-    boolean isOut = first - shift < box.getMinX() + pattern.setback() - TOLERANCE;
-    List<Double> left = steps(isOut ? first + shift : first - shift, pitch, middle - TOLERANCE);
+    double first = middle - Tolerance.wholeDown(half / pitch) * pitch;
+    boolean isOut = Tolerance.isLess(first - shift, box.getMinX() + pattern.setback());
+    List<Double> left =
+        steps(isOut ? first + shift : first - shift, pitch, middle - Tolerance.RECKONING);
     List<Double> places = new ArrayList<>(left);
     if (shift == 0) {
       places.add(tape.snap(middle));
@@ -152,7 +152,7 @@ final class InsertPattern {
 
   private List<Double> steps(double first, double pitch, double last) {
     List<Double> places = new ArrayList<>();
-    for (int step = 0; tape.snap(first + step * pitch) <= last + TOLERANCE; step++) {
+    for (int step = 0; Tolerance.atMost(tape.snap(first + step * pitch), last); step++) {
       places.add(tape.snap(first + step * pitch));
     }
     return places;

@@ -9,6 +9,7 @@ import plycrag.finding.Measure;
 import plycrag.geometry.Distances;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Obstacle.Kind;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.InsertParameters;
@@ -21,12 +22,6 @@ import plycrag.wall.Wall;
  * <p>Every answer holds only what falls short. Cost: a few look-ups in packed R-trees for a place.
  */
 public final class InsertSurroundings {
-  /**
-   * Places lie on the grid of 1 µm, which a sixteenth of an inch does not: the distance between two
-   * of them may be 1.5 µm out, mm.
-   */
-  private static final double TOLERANCE = 0.002;
-
   private final Given given;
   private final InsertParameters insert;
   private final ClearanceParameters clearance;
@@ -150,7 +145,7 @@ public final class InsertSurroundings {
 
   /** Whether a distance is too short by more than the rounding of its ends. */
   public static boolean fallsShort(Measure measure) {
-    return measure.shortfall() > TOLERANCE;
+    return measure.shortfall() > Tolerance.OFF_GRID;
   }
 
   /** The distance between the centres of two inserts within which they may be too near, mm. */

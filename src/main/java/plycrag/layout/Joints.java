@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.SpatialIndex;
+import plycrag.geometry.Tolerance;
 import plycrag.wall.Fold;
 import plycrag.wall.Wall;
 
@@ -45,7 +46,7 @@ final class Joints {
             IntStream.range(0, members.size()).boxed().toList(), at -> members.get(at).box());
     List<Joint> joints = new ArrayList<>();
     for (int at = 0; at < members.size(); at++) {
-      for (int other : index.near(members.get(at).box(), Contact.TOUCH)) {
+      for (int other : index.near(members.get(at).box(), Tolerance.TOUCH)) {
         if (other != at) {
           meeting(members.get(at), members.get(other), at < other).ifPresent(joints::add);
         }
@@ -80,7 +81,7 @@ final class Joints {
   /** Whether the sides of two members touch behind the sheets as well, and not in a line only. */
   private static boolean liesFlat(Member member, Member other) {
     double behind = Math.min(member.depth(), other.depth()) / 2;
-    return member.section(behind).distance(other.section(behind)) < Contact.TOUCH;
+    return member.section(behind).distance(other.section(behind)) < Tolerance.TOUCH;
   }
 
   private static Optional<Joint> joint(

@@ -6,6 +6,7 @@ import plycrag.geometry.Direction;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
 
 /**
@@ -29,9 +30,6 @@ public record Member(
     Polygon footprint,
     Polygon far,
     double depth) {
-  /** A rip below this is none: a rounding of the grid, degrees. */
-  private static final double SQUARE = 0.005;
-
   /** The smallest box around its footprint. */
   public Envelope box() {
     return footprint.getEnvelopeInternal();
@@ -51,7 +49,7 @@ public record Member(
 
   /** Whether its sides, if not its ends, are square to the sheet. */
   public boolean hasSquareSides() {
-    return Math.abs(rip()) < SQUARE;
+    return Math.abs(rip()) < Tolerance.SQUARE;
   }
 
   /**

@@ -3,6 +3,7 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.setout.Keepout;
 import plycrag.layout.setout.Limits;
 import plycrag.layout.setout.Mode;
@@ -22,8 +23,6 @@ import plycrag.units.Tape;
  * @param tape what it is set out with
  */
 record MirroredSetOut(Task task, double width, Tape tape) {
-  private static final double TOLERANCE = 1e-6;
-
   /** The best that a mode allows without moving members, or all columns by one amount. */
   Result best(Mode mode) {
     Result asked = SetOut.of(task, Mode.REPORT);
@@ -76,7 +75,7 @@ record MirroredSetOut(Task task, double width, Tape tape) {
 
   /** What keeps the image of a column off; a step more where images do not lie on the grid. */
   private Keepout image(Keepout keepout) {
-    double rest = Math.abs(tape.snap(width) - width) < TOLERANCE ? 0 : task.limits().step();
+    double rest = Tolerance.same(tape.snap(width), width) ? 0 : task.limits().step();
     return new Keepout(keepout.name(), width - keepout.high() - rest, width - keepout.low() + rest);
   }
 }

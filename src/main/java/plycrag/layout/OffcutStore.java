@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.params.SheetParameters;
 import plycrag.wall.Wall;
 
@@ -14,8 +15,6 @@ import plycrag.wall.Wall;
  * along the rectangle frees a strip, a cut across it gives its length; both remainders stay.
  */
 final class OffcutStore {
-  private static final double TOLERANCE = 1e-6;
-
   private final Envelope sheet;
   private final double kerf;
   private final List<Room> rooms;
@@ -82,7 +81,7 @@ final class OffcutStore {
   private static double run(Envelope box, boolean alongX, double width) {
     double across = alongX ? box.getHeight() : box.getWidth();
     double along = alongX ? box.getWidth() : box.getHeight();
-    return across >= width - TOLERANCE ? along : 0;
+    return Tolerance.atLeast(across, width) ? along : 0;
   }
 
   /** Cuts a strip from the smallest rectangle that takes it, along its longer side if it may. */
@@ -95,7 +94,7 @@ final class OffcutStore {
   }
 
   private static boolean fits(Room room, boolean alongX, double length, double width) {
-    return run(room.box(), alongX, width) >= length - TOLERANCE;
+    return Tolerance.atLeast(run(room.box(), alongX, width), length);
   }
 
   private Room cut(Room room, double length, double width) {

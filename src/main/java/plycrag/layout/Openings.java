@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Tolerance;
 import plycrag.params.FrameParameters;
 import plycrag.wall.Cutout;
 
@@ -18,8 +19,6 @@ import plycrag.wall.Cutout;
  * @param frame what it is made of
  */
 record Openings(List<Envelope> wide, List<Envelope> narrow, StudPlan studs, FrameParameters frame) {
-  private static final double TOLERANCE = 1e-6;
-
   /** Plans the studs of a facet round its openings. */
   interface Studs {
     /** The studs, with further stations. */
@@ -62,7 +61,7 @@ record Openings(List<Envelope> wide, List<Envelope> narrow, StudPlan studs, Fram
   }
 
   private static boolean hasRoom(double room, FrameParameters frame) {
-    return room < TOLERANCE || room > frame.breadth() - TOLERANCE;
+    return !Tolerance.isSome(room) || Tolerance.atLeast(room, frame.breadth());
   }
 
   private static List<StudPlan.Station> stations(List<Envelope> wide, FrameParameters frame) {
@@ -104,10 +103,10 @@ record Openings(List<Envelope> wide, List<Envelope> narrow, StudPlan studs, Fram
     List<Strip> strips = new ArrayList<>();
     for (Envelope box : narrow) {
       Course.Span bay = studs.bay(box.getMinX(), box.getMaxX()).orElseThrow();
-      if (box.getMinX() - bay.low() > TOLERANCE) {
+      if (Tolerance.isSome(box.getMinX() - bay.low())) {
         strips.add(trimmer(box.getMinX() - frame.breadth(), box));
       }
-      if (bay.high() - box.getMaxX() > TOLERANCE) {
+      if (Tolerance.isSome(bay.high() - box.getMaxX())) {
         strips.add(trimmer(box.getMaxX(), box));
       }
     }

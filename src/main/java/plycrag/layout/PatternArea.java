@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.params.InsertParameters.WhenBlocked;
 import plycrag.params.PatternParameters;
 import plycrag.params.PatternParameters.Kind;
@@ -27,8 +28,6 @@ import plycrag.wall.Zone;
  * @param taken zones whose places are not its own
  */
 record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Polygon> taken) {
-  private static final double TOLERANCE = 1e-6;
-
   PatternArea {
     taken = List.copyOf(taken);
   }
@@ -105,11 +104,11 @@ record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Polygon> ta
   /** Whether a place is its own, and not another zone's. */
   boolean isOwn(Point place) {
     return zone.stream().allMatch(one -> isInside(place, one.shape(), pattern().setback()))
-        && taken.stream().noneMatch(other -> Distances.from(place, other) < -TOLERANCE);
+        && taken.stream().noneMatch(other -> Tolerance.isLess(Distances.from(place, other), 0));
   }
 
   private static boolean isInside(Point place, Polygon area, double setback) {
-    return -Distances.from(place, area) >= setback - TOLERANCE;
+    return Tolerance.atLeast(-Distances.from(place, area), setback);
   }
 
   /** Where centres may lie, timber and seams apart. */

@@ -2,6 +2,7 @@ package plycrag.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import plycrag.geometry.Tolerance;
 import plycrag.params.StockParameters;
 
 /**
@@ -14,14 +15,12 @@ import plycrag.params.StockParameters;
  * @param stock the lengths that are sold
  */
 record PlatePlan(Course.Span along, StudPlan plan, StockParameters stock) {
-  private static final double TOLERANCE = 1e-6;
-
   /** The lengths from left to right. */
   List<Course.Span> spans() {
     double longest = stock.longestMember();
     List<Course.Span> spans = new ArrayList<>();
     double low = along.low();
-    while (along.high() - low > longest + TOLERANCE) {
+    while (Tolerance.isMore(along.high() - low, longest)) {
       double joint = lastJointWithin(low, low + longest);
       if (joint <= low) {
         break;
@@ -39,9 +38,9 @@ record PlatePlan(Course.Span along, StudPlan plan, StockParameters stock) {
     List<StudPlan.Stud> studs = plan.studs();
     for (int at = 1; at < studs.size() - 1; at++) {
       StudPlan.Stud stud = studs.get(at);
-      boolean doubled = Math.abs(studs.get(at + 1).low() - stud.high()) < TOLERANCE;
+      boolean doubled = Tolerance.same(studs.get(at + 1).low(), stud.high());
       double joint = doubled ? stud.high() : (stud.low() + stud.high()) / 2;
-      boolean within = joint > low + TOLERANCE && joint <= high + TOLERANCE;
+      boolean within = Tolerance.isMore(joint, low) && Tolerance.atMost(joint, high);
       if (within && (doubled || !bestIsDoubled)) {
         best = joint;
         bestIsDoubled = doubled;

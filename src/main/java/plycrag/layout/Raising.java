@@ -3,13 +3,12 @@ package plycrag.layout;
 import java.util.List;
 import java.util.stream.Stream;
 import plycrag.geometry.Place;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
 import plycrag.wall.Wall;
 
 /** What it takes to tilt a frame up from the floor. */
 public final class Raising {
-  private static final double TOLERANCE = 0.01;
-
   private Raising() {}
 
   /**
@@ -46,7 +45,7 @@ public final class Raising {
         .room()
         .ceiling()
         .height()
-        .map(ceiling -> needed(layout, facets) <= ceiling + TOLERANCE)
+        .map(ceiling -> needed(layout, facets) <= ceiling + Tolerance.TOUCH)
         .orElse(true);
   }
 

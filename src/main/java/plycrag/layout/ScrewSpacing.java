@@ -11,6 +11,7 @@ import plycrag.geometry.Direction;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.StraightLine;
+import plycrag.geometry.Tolerance;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.ScrewParameters;
 import plycrag.units.Tape;
@@ -35,16 +36,11 @@ record ScrewSpacing(
     double length,
     double thickness,
     double overhang) {
-  private static final double TOLERANCE = 1e-6;
-
   /** How far around a place on a slanting line the marking grid is searched, in its steps. */
   private static final int STEPS = 2;
 
   /** How far off the line the best of those may lie, in steps. */
   private static final double OFF_LINE = 0.3;
-
-  /** Less is no gain, mm. */
-  private static final double NOTHING = 0.001;
 
   static ScrewSpacing of(Wall wall, Facet facet) {
     return new ScrewSpacing(
@@ -71,10 +67,10 @@ record ScrewSpacing(
     for (LineString edge : bearing.coreEdgesAlong()) {
       double place = across.along(edge.getCoordinateN(0));
       boolean insideAbove = isInsideAbove(edge, across);
-      if (insideAbove && place < bearing.beside().high() - TOLERANCE) {
+      if (insideAbove && Tolerance.isLess(place, bearing.beside().high())) {
         least = Math.max(least, up(place + distance, bearing));
       }
-      if (!insideAbove && place > bearing.beside().low() + TOLERANCE) {
+      if (!insideAbove && Tolerance.isMore(place, bearing.beside().low())) {
         most = Math.min(most, down(place - distance, bearing));
       }
     }
@@ -123,7 +119,7 @@ record ScrewSpacing(
     double low = Math.max(near.low(), deep.low());
     double high = Math.min(near.high(), deep.high());
     double side = Math.min(place - low, high - place);
-    return side >= clearance.screwToMemberEdge() - TOLERANCE;
+    return Tolerance.atLeast(side, clearance.screwToMemberEdge());
   }
 
   /** How deep a screw goes into a member, mm. */
@@ -174,7 +170,7 @@ record ScrewSpacing(
         Point other =
             Shapes.point(tape.snap(place.x + right * grid), tape.snap(place.y + up * grid));
         double gain = off(best, across, beside) - off(other, across, beside);
-        if (gain > NOTHING) {
+        if (gain > Tolerance.GRID) {
           best = other;
         }
       }
@@ -231,7 +227,7 @@ record ScrewSpacing(
     if (last < first) {
       return List.of();
     }
-    int gaps = (int) Math.ceil((last - first) / greatest - TOLERANCE);
+    int gaps = (int) Tolerance.wholeUp((last - first) / greatest);
     List<Double> places = new ArrayList<>();
     for (int at = 0; at < gaps; at++) {
       double place = first + (last - first) * at / gaps;

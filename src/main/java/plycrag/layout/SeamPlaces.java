@@ -16,6 +16,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
@@ -27,8 +28,6 @@ import plycrag.wall.Wall;
  * out.
  */
 final class SeamPlaces {
-  private static final double TOLERANCE = 1e-6;
-
   private final Facet facet;
   private final Wall wall;
 
@@ -77,7 +76,7 @@ final class SeamPlaces {
   /** The timber along the sides of the facet that run along an axis. */
   private Stream<Backing> alongSides(Axis axis) {
     return Shapes.outerEdges(facet.boundary()).stream()
-        .filter(side -> axis.other().size(side.getEnvelopeInternal()) < TOLERANCE)
+        .filter(side -> !Tolerance.isSome(axis.other().size(side.getEnvelopeInternal())))
         .map(side -> along(side, axis));
   }
 
@@ -120,9 +119,10 @@ final class SeamPlaces {
 
   private static boolean isHalfWithin(Backing one, Backing other) {
     boolean same =
-        Math.abs(one.low() - other.low()) < TOLERANCE
-            && Math.abs(one.high() - other.high()) < TOLERANCE;
-    return !same && one.low() < other.high() - TOLERANCE && other.low() < one.high() - TOLERANCE;
+        Tolerance.same(one.low(), other.low()) && Tolerance.same(one.high(), other.high());
+    return !same
+        && Tolerance.isLess(one.low(), other.high())
+        && Tolerance.isLess(other.low(), one.high());
   }
 
   /** Whether timber behind a seam, cut square, ends too far before an opening. */

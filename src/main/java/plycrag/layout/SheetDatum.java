@@ -5,6 +5,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * The edges of a stock sheet from which all on it is measured: the left and the lower one. Of a
@@ -18,8 +19,6 @@ import plycrag.geometry.Shapes;
  * @param fromTop whether it is the upper edge
  */
 public record SheetDatum(double width, double height, boolean fromRight, boolean fromTop) {
-  private static final double TOUCH = 0.01;
-
   /** That of a sheet. */
   public static SheetDatum of(Layout layout, LaidSheet sheet) {
     double width = sheet.stock().width();
@@ -34,10 +33,10 @@ public record SheetDatum(double width, double height, boolean fromRight, boolean
           .flatMap(facet -> facet.seams().stream())
           .forEach(seam -> addMet(seam, laid, met));
     }
-    boolean left = met.stream().anyMatch(place -> place.x < TOUCH);
-    boolean right = met.stream().anyMatch(place -> place.x > width - TOUCH);
-    boolean lower = met.stream().anyMatch(place -> place.y < TOUCH);
-    boolean upper = met.stream().anyMatch(place -> place.y > height - TOUCH);
+    boolean left = met.stream().anyMatch(place -> place.x < Tolerance.TOUCH);
+    boolean right = met.stream().anyMatch(place -> place.x > width - Tolerance.TOUCH);
+    boolean lower = met.stream().anyMatch(place -> place.y < Tolerance.TOUCH);
+    boolean upper = met.stream().anyMatch(place -> place.y > height - Tolerance.TOUCH);
     return new SheetDatum(width, height, right && !left, upper && !lower);
   }
 
@@ -50,7 +49,7 @@ public record SheetDatum(double width, double height, boolean fromRight, boolean
       return;
     }
     for (double side : List.of(across.low(box), across.high(box))) {
-      if (Math.abs(Math.abs(side - seam.middle()) - seam.gap() / 2) < TOUCH) {
+      if (Math.abs(Math.abs(side - seam.middle()) - seam.gap() / 2) < Tolerance.TOUCH) {
         double u = seam.axis() == Axis.UP ? side : along;
         double v = seam.axis() == Axis.UP ? along : side;
         met.add(laid.placement().of(new Coordinate(Shapes.onGrid(u), Shapes.onGrid(v))));

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Tolerance;
 
 /**
  * Slides the screws of a line off the stretches that inserts take: as few screws as keep the
@@ -20,8 +21,6 @@ import plycrag.geometry.Direction.Span;
  * @param taken where none may stand; the ends are free
  */
 record SlidingScrews(double first, double last, double greatest, double step, List<Span> taken) {
-  private static final double TOLERANCE = 1e-6;
-
   /** No two stand nearer than the greatest spacing over this; even ones never do. */
   private static final int CLOSEST = 2;
 
@@ -36,7 +35,8 @@ record SlidingScrews(double first, double last, double greatest, double step, Li
 
   private boolean isFree(double place) {
     return taken.stream()
-        .noneMatch(span -> span.low() + TOLERANCE < place && place < span.high() - TOLERANCE);
+        .noneMatch(
+            span -> Tolerance.isMore(place, span.low()) && Tolerance.isLess(place, span.high()));
   }
 
   /**
@@ -57,7 +57,7 @@ record SlidingScrews(double first, double last, double greatest, double step, Li
   private Optional<List<Double>> one(double place) {
     for (int off = 0; off * step <= last - first; off++) {
       for (double other : new double[] {place - off * step, place + off * step}) {
-        if (first - TOLERANCE <= other && other <= last + TOLERANCE && isFree(other)) {
+        if (Tolerance.atLeast(other, first) && Tolerance.atMost(other, last) && isFree(other)) {
           return Optional.of(List.of(other));
         }
       }
@@ -66,7 +66,7 @@ record SlidingScrews(double first, double last, double greatest, double step, Li
   }
 
   private int steps(double length) {
-    return (int) Math.floor(length / step + TOLERANCE);
+    return (int) Tolerance.wholeDown(length / step);
   }
 
   private Optional<List<Double>> nearest(int count) {

@@ -3,6 +3,7 @@ package plycrag.layout;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
+import plycrag.geometry.Tolerance;
 
 /**
  * A side of an area against the sheets' back, and how it goes on behind them.
@@ -11,23 +12,19 @@ import org.locationtech.jts.geom.LineString;
  * @param slope how far it moves outward for each millimetre behind
  */
 record SlopingSide(LineString edge, double slope) {
-  /** What lies nearer to a line lies on it, mm. */
-  private static final double TOUCH = 0.01;
-
-  private static final double LEAST = 0.001;
-
   /** Whether an edge lies on this one's line, beside it over some length. */
   boolean holds(LineString other) {
     LineSegment line = line();
     Coordinate from = other.getCoordinateN(0);
     Coordinate to = other.getCoordinateN(1);
-    if (line.distancePerpendicular(from) > TOUCH || line.distancePerpendicular(to) > TOUCH) {
+    if (line.distancePerpendicular(from) > Tolerance.TOUCH
+        || line.distancePerpendicular(to) > Tolerance.TOUCH) {
       return false;
     }
     double one = line.projectionFactor(from);
     double two = line.projectionFactor(to);
     double shared = Math.min(1, Math.max(one, two)) - Math.max(0, Math.min(one, two));
-    return shared * line.getLength() > LEAST;
+    return shared * line.getLength() > Tolerance.GRID;
   }
 
   /**

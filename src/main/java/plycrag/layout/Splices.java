@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Tolerance;
 
 /**
  * Where a member longer than is sold is spliced: at a row of blocking where one lies within a
@@ -15,8 +16,6 @@ import plycrag.geometry.Direction.Span;
  * @param fromAbove whether the first length is the uppermost
  */
 record Splices(double longest, List<Double> rows, boolean fromAbove) {
-  private static final double TOLERANCE = 1e-6;
-
   /** A row nearer than this part of a length is passed over. */
   private static final double LEAST = 0.5;
 
@@ -28,7 +27,7 @@ record Splices(double longest, List<Double> rows, boolean fromAbove) {
   List<Double> places(Span whole) {
     List<Double> places = new ArrayList<>();
     Span rest = whole;
-    while (rest.size() > longest + TOLERANCE) {
+    while (Tolerance.isMore(rest.size(), longest)) {
       double place = next(rest);
       places.add(place);
       rest = fromAbove ? new Span(rest.low(), place) : new Span(place, rest.high());

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import plycrag.geometry.Tolerance;
 import plycrag.params.FrameParameters;
 import plycrag.units.Tape;
 
@@ -16,8 +17,6 @@ import plycrag.units.Tape;
  * @param studs from left to right
  */
 record StudPlan(List<Stud> studs) {
-  private static final double TOLERANCE = 1e-6;
-
   /**
    * A stud's place across.
    *
@@ -116,15 +115,14 @@ record StudPlan(List<Stud> studs) {
     }
 
     private boolean isAt(double where) {
-      return Math.abs(place - where) < TOLERANCE;
+      return Tolerance.same(place, where);
     }
 
     private boolean has(Stud stud) {
       return studs.stream()
           .anyMatch(
               one ->
-                  Math.abs(one.low() - stud.low()) < TOLERANCE
-                      && Math.abs(one.high() - stud.high()) < TOLERANCE);
+                  Tolerance.same(one.low(), stud.low()) && Tolerance.same(one.high(), stud.high()));
     }
   }
 
@@ -191,8 +189,8 @@ record StudPlan(List<Stud> studs) {
   /** The stud that takes a stretch, if one does. */
   Optional<Stud> at(double low, double high) {
     return studs.stream()
-        .filter(stud -> Math.abs(stud.low() - low) < TOLERANCE)
-        .filter(stud -> Math.abs(stud.high() - high) < TOLERANCE)
+        .filter(stud -> Tolerance.same(stud.low(), low))
+        .filter(stud -> Tolerance.same(stud.high(), high))
         .findFirst();
   }
 
@@ -201,7 +199,7 @@ record StudPlan(List<Stud> studs) {
     for (int next = 1; next < studs.size(); next++) {
       double from = studs.get(next - 1).high();
       double to = studs.get(next).low();
-      if (from - TOLERANCE <= low && high <= to + TOLERANCE) {
+      if (Tolerance.atLeast(low, from) && Tolerance.atMost(high, to)) {
         return Optional.of(new Course.Span(from, to));
       }
     }

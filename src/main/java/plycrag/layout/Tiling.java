@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.params.SheetParameters;
 import plycrag.params.SheetParameters.Lay;
 import plycrag.params.SheetParameters.Start;
@@ -74,7 +75,7 @@ public record Tiling(Lay lay, List<Piece> pieces, List<Seam> seams) {
   /** Whether a piece is narrower than the least width. */
   static boolean isSliver(Piece piece, SheetParameters sheet) {
     Envelope box = piece.blank().getEnvelopeInternal();
-    return Math.min(box.getWidth(), box.getHeight()) < sheet.leastWidth() - 0.01;
+    return Math.min(box.getWidth(), box.getHeight()) < sheet.leastWidth() - Tolerance.TOUCH;
   }
 
   private long whole(SheetParameters sheet) {

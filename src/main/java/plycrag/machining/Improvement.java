@@ -1,5 +1,6 @@
 package plycrag.machining;
 
+import plycrag.geometry.Tolerance;
 import plycrag.machining.Exchange.Reversal;
 import plycrag.machining.Exchange.RingOpening;
 
@@ -16,7 +17,6 @@ import plycrag.machining.Exchange.RingOpening;
  * </ol>
  */
 final class Improvement {
-  private static final double LEAST_GAIN = 1e-7;
   private static final int[] BREADTHS = {3, 2, 0};
   private static final int RING_NEIGHBOURS = 5;
 
@@ -33,7 +33,7 @@ final class Improvement {
     this.tour = tour;
     this.worklist = worklist;
     for (int level = 0; level < levels.length; level++) {
-      levels[level] = new Choices(BREADTHS[level], LEAST_GAIN);
+      levels[level] = new Choices(BREADTHS[level], Tolerance.RECKONING);
     }
   }
 
@@ -91,7 +91,7 @@ final class Improvement {
     int last = tour.next(fixed);
     for (int joined : neighbours.of(last)) {
       double open = lost - places.distance(last, joined);
-      if (open <= LEAST_GAIN) {
+      if (open <= Tolerance.RECKONING) {
         return;
       }
       if (joined != fixed) {
@@ -119,7 +119,7 @@ final class Improvement {
     for (int at = 0; at < near.length && at < RING_NEIGHBOURS; at++) {
       int inside = near[at];
       double open = lost - places.distance(freed, inside);
-      if (open <= LEAST_GAIN) {
+      if (open <= Tolerance.RECKONING) {
         return;
       }
       if (inside != freed && tour.between(last, inside, joined)) {

@@ -5,6 +5,7 @@ import java.util.List;
 import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
+import plycrag.geometry.Tolerance;
 import plycrag.params.ToolParameters;
 
 /**
@@ -20,11 +21,10 @@ import plycrag.params.ToolParameters;
  */
 record PassMoves(ToolParameters tool, DrillHeights heights, Tabs tabs) {
   private static final double RAMP = 10;
-  private static final double TOLERANCE = 1e-6;
 
   /** All passes down to a bottom, from the way there until the tool is clear again. */
   List<Move> cut(Track track, double bottom) {
-    int passes = (int) Math.ceil((heights.top() - bottom) / tool.passDepth() - TOLERANCE);
+    int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.passDepth());
     double drop = (heights.top() - bottom) / passes;
     return track.closed() ? round(track, passes, bottom, drop) : along(track, passes, bottom, drop);
   }
@@ -92,7 +92,7 @@ record PassMoves(ToolParameters tool, DrillHeights heights, Tabs tabs) {
   private void addStep(List<Move> moves, Xy place, double z) {
     if (!moves.isEmpty()
         && moves.get(moves.size() - 1) instanceof Move.Cut last
-        && Math.abs(last.to().z() - z) > TOLERANCE) {
+        && !Tolerance.same(last.to().z(), z)) {
       moves.add(new Move.Cut(at(place, z), tool.feeds().plunge()));
     }
   }

@@ -7,6 +7,7 @@ import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.geometry.Round;
+import plycrag.geometry.Tolerance;
 import plycrag.params.ToolParameters;
 
 /**
@@ -27,14 +28,12 @@ import plycrag.params.ToolParameters;
  * @param arcs whether the controller follows arcs
  */
 record Pocket(ToolParameters tool, double top, double clear, boolean arcs) {
-  private static final double TOLERANCE = 1e-6;
-
   /** The moves, from the way to it until the tool is clear again. */
   List<Move> cut(Xy centre, double diameter, double bottom) {
     List<Round> rings = rings(centre, diameter);
     Laps laps = new Laps(tool, arcs);
     Coordinate start = rings.get(0).at(0);
-    int layers = (int) Math.ceil((top - bottom) / Laps.deepest(tool) - TOLERANCE);
+    int layers = (int) Tolerance.wholeUp((top - bottom) / Laps.deepest(tool));
     double drop = (top - bottom) / layers;
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidXy(start.x, start.y));
@@ -60,7 +59,7 @@ record Pocket(ToolParameters tool, double top, double clear, boolean arcs) {
   /** From the inside out. */
   private List<Round> rings(Xy centre, double diameter) {
     double outermost = (diameter - tool.diameter()) / 2;
-    int count = (int) Math.ceil(2 * outermost / tool.diameter() - TOLERANCE);
+    int count = (int) Tolerance.wholeUp(2 * outermost / tool.diameter());
     List<Round> rings = new ArrayList<>();
     for (int ring = 1; ring <= count; ring++) {
       rings.add(new Round(centre.x(), centre.y(), outermost * ring / count));

@@ -7,6 +7,7 @@ import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.geometry.Round;
+import plycrag.geometry.Tolerance;
 import plycrag.params.ToolParameters;
 
 /**
@@ -25,12 +26,10 @@ import plycrag.params.ToolParameters;
  * @param arcs whether the controller follows arcs
  */
 record Spiral(ToolParameters tool, double top, double clear, boolean arcs) {
-  private static final double TOLERANCE = 1e-6;
-
   /** The moves for a hole, from the way to it until the tool is clear again. */
   List<Move> bore(Xy centre, double diameter, double bottom) {
     double outermost = (diameter - tool.diameter()) / 2;
-    int rings = (int) Math.ceil(2 * outermost / tool.diameter() - TOLERANCE);
+    int rings = (int) Tolerance.wholeUp(2 * outermost / tool.diameter());
     List<Move> moves = new ArrayList<>();
     for (int ring = 1; ring <= rings; ring++) {
       Round way = new Round(centre.x(), centre.y(), outermost * ring / rings);
@@ -41,7 +40,7 @@ record Spiral(ToolParameters tool, double top, double clear, boolean arcs) {
 
   private List<Move> along(Round way, double bottom) {
     Laps laps = new Laps(tool, arcs);
-    int turns = (int) Math.ceil((top - bottom) / Laps.deepest(tool) - TOLERANCE);
+    int turns = (int) Tolerance.wholeUp((top - bottom) / Laps.deepest(tool));
     double drop = (top - bottom) / turns;
     Coordinate start = way.at(0);
     List<Move> moves = new ArrayList<>();

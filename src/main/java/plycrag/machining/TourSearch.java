@@ -1,5 +1,7 @@
 package plycrag.machining;
 
+import plycrag.geometry.Tolerance;
+
 /**
  * Looks for a short closed tour.
  *
@@ -24,9 +26,6 @@ final class TourSearch {
   private static final int FEWEST_FOR_KICKS = 5;
 
   private static final int FEWEST_WITH_A_CHOICE = 4;
-
-  /** Rounding apart, a tour as long as before is taken: it may lead on. */
-  private static final double ROUNDING = 1e-9;
 
   private final ArrayTour tour;
   private final Improvement improvement;
@@ -61,7 +60,7 @@ final class TourSearch {
     for (int at = 0; at < kicks; at++) {
       tour.settle();
       double longer = kick.run() - improvement.run();
-      if (longer > ROUNDING) {
+      if (Tolerance.isSome(longer)) { // a tour as long as before may lead on
         tour.undo(0);
       }
     }

@@ -3,6 +3,7 @@ package plycrag.machining;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.document.Xy;
+import plycrag.geometry.Tolerance;
 
 /**
  * A way of straight stretches, measured from its first point.
@@ -11,8 +12,6 @@ import plycrag.document.Xy;
  * @param closed whether it ends where it begins; then it can be gone round more than once
  */
 record Track(List<Xy> points, boolean closed) {
-  private static final double TOLERANCE = 1e-6;
-
   Track {
     points = List.copyOf(points);
   }
@@ -58,8 +57,8 @@ record Track(List<Xy> points, boolean closed) {
   List<Double> corners(double from, double to) {
     List<Double> corners = new ArrayList<>();
     double at = 0;
-    for (int number = 0; at < to - TOLERANCE; number++) {
-      if (at > from + TOLERANCE) {
+    for (int number = 0; Tolerance.isLess(at, to); number++) {
+      if (Tolerance.isMore(at, from)) {
         corners.add(at);
       }
       at += stretch(number % stretches());

@@ -3,6 +3,7 @@ package plycrag.params;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import plycrag.geometry.Tolerance;
 import plycrag.units.NearestWord;
 import plycrag.units.Printable;
 
@@ -15,8 +16,6 @@ import plycrag.units.Printable;
 record FacetChecks(List<Values> facets, Faults faults) {
   /** Two walls turned less from each other are hardly two, degrees. */
   private static final double LEAST_TURN = 5;
-
-  private static final double LEVEL = 0.001;
 
   void run() {
     for (int at = 0; at < facets.size(); at++) {
@@ -42,7 +41,7 @@ record FacetChecks(List<Values> facets, Faults faults) {
     }
     List<Corner> corners = outline.get();
     double left = corners.stream().mapToDouble(Corner::across).min().orElseThrow();
-    if (left > LEVEL || !isLevelAt(corners, 0)) {
+    if (left > Tolerance.GRID || !isLevelAt(corners, 0)) {
       faults.add(
           facet.key(FacetTable.OUTLINE),
           facet.spot(FacetTable.OUTLINE),
@@ -74,7 +73,8 @@ record FacetChecks(List<Values> facets, Faults faults) {
   private static boolean isLevelAt(List<Corner> corners, double height) {
     for (int at = 0; at < corners.size(); at++) {
       Corner next = corners.get((at + 1) % corners.size());
-      if (Math.abs(corners.get(at).up() - height) < LEVEL && Math.abs(next.up() - height) < LEVEL) {
+      if (Math.abs(corners.get(at).up() - height) < Tolerance.GRID
+          && Math.abs(next.up() - height) < Tolerance.GRID) {
         return true;
       }
     }

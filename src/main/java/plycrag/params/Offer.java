@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import plycrag.catalog.SoldSize;
 
 /**
  * A line of a price list.
@@ -26,9 +27,6 @@ public record Offer(
     BigDecimal tax,
     Optional<BigDecimal> mass,
     Optional<Integer> available) {
-  /** Sizes closer than this are the same, mm: less than any two that are sold differ by. */
-  private static final double TOLERANCE = 0.05;
-
   /** Copies the size. */
   public Offer {
     size = List.copyOf(size);
@@ -43,8 +41,7 @@ public record Offer(
     List<Double> sorted = wanted.stream().sorted().toList();
     int sides = unit == SaleUnit.METRE ? sorted.size() - 1 : sorted.size();
     return size.size() == sides
-        && IntStream.range(0, sides)
-            .allMatch(i -> Math.abs(size.get(i) - sorted.get(i)) <= TOLERANCE);
+        && IntStream.range(0, sides).allMatch(i -> SoldSize.same(size.get(i), sorted.get(i)));
   }
 
   /** Whether both sell the same thing in the same way. */

@@ -1,5 +1,6 @@
 package plycrag.params;
 
+import plycrag.geometry.Tolerance;
 import plycrag.units.Decimal;
 
 /**
@@ -33,8 +34,8 @@ record Range(double least, double greatest) {
    * @param unit the unit's word
    */
   String words(double one, String unit) {
-    String from = Decimal.of(Math.ceil(least / one * SCALE - 1e-6) / SCALE, DECIMALS);
-    String to = Decimal.of(Math.floor(greatest / one * SCALE + 1e-6) / SCALE, DECIMALS);
+    String from = Decimal.of(Tolerance.wholeUp(least / one * SCALE) / SCALE, DECIMALS);
+    String to = Decimal.of(Tolerance.wholeDown(greatest / one * SCALE) / SCALE, DECIMALS);
     return from + " to " + to + " " + unit;
   }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew;
 import plycrag.catalog.SoldScrew.Use;
+import plycrag.geometry.Tolerance;
 import plycrag.params.FrameParameters.SeamBacking;
 
 /**
@@ -35,7 +36,7 @@ public record ScrewReach(double least, double most) {
 
   /** Whether a length does both, mm. */
   public boolean allows(double length) {
-    return length >= least - 1e-6 && length <= most + 1e-6;
+    return Tolerance.atLeast(length, least) && Tolerance.atMost(length, most);
   }
 
   /** The shortest screw of a diameter in the catalogue that does both. */

@@ -1,6 +1,7 @@
 package plycrag.params;
 
 import java.util.List;
+import plycrag.geometry.Tolerance;
 
 /**
  * The timber that the merchant sells, and what is at hand.
@@ -13,8 +14,6 @@ import java.util.List;
  */
 public record StockParameters(
     List<Double> lengths, double kerf, double endTrim, double carryLength, List<Double> atHand) {
-  private static final double TOLERANCE = 1e-6;
-
   /** Copies the lengths. */
   public StockParameters {
     lengths = List.copyOf(lengths);
@@ -23,7 +22,7 @@ public record StockParameters(
 
   /** The lengths that can be bought and carried home, ascending, mm. */
   public List<Double> carried() {
-    return lengths.stream().filter(length -> length <= carryLength + TOLERANCE).toList();
+    return lengths.stream().filter(length -> Tolerance.atMost(length, carryLength)).toList();
   }
 
   /** The longest member that a bought stick yields between its trimmed ends, mm. */

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import plycrag.geometry.Tolerance;
 import plycrag.params.ToolParameters.Feeds;
 import plycrag.params.ToolParameters.Kind;
 import plycrag.params.ToolParameters.Point;
@@ -22,8 +23,6 @@ import plycrag.params.ToolParameters.Point;
 public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
   /** Of a hole's diameter; chips must get out beside it (common practice, no source). */
   private static final double WIDEST_CUTTER = 0.9;
-
-  private static final double TOLERANCE = 1e-6;
 
   /** Of tools whose point nothing depends on. */
   private static final Point UNTAPERED = new Point(180, 0);
@@ -69,7 +68,7 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
 
   /** Whether it is long enough. */
   public static boolean reaches(ToolParameters tool, double depth) {
-    return depth <= tool.length() + TOLERANCE;
+    return Tolerance.atMost(depth, tool.length());
   }
 
   /**
@@ -132,7 +131,7 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
   public Optional<ToolParameters> forHead(double head) {
     return tools.stream()
         .filter(tool -> tool.kind() == Kind.COUNTERSINK)
-        .filter(tool -> tool.diameter() >= head - TOLERANCE && tool.point().tip() < head)
+        .filter(tool -> Tolerance.atLeast(tool.diameter(), head) && tool.point().tip() < head)
         .min(
             Comparator.comparing((ToolParameters tool) -> !turns(tool))
                 .thenComparingDouble(ToolParameters::diameter));
@@ -166,7 +165,7 @@ public record ToolBox(List<ToolParameters> tools, SpeedRange spindle) {
 
   private static boolean makes(ToolParameters tool, double diameter) {
     return switch (tool.kind()) {
-      case DRILL -> Math.abs(tool.diameter() - diameter) < TOLERANCE;
+      case DRILL -> Tolerance.same(tool.diameter(), diameter);
       case END_MILL -> tool.diameter() <= WIDEST_CUTTER * diameter;
       case COUNTERSINK, ENGRAVER -> false;
     };

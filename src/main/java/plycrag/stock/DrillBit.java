@@ -1,5 +1,6 @@
 package plycrag.stock;
 
+import plycrag.geometry.Tolerance;
 import plycrag.units.LengthUnit;
 import plycrag.units.Tape;
 
@@ -12,12 +13,12 @@ final class DrillBit {
 
   /** The least bit that is not below a diameter, in words. */
   static String atLeast(double diameter, Tape tape) {
-    return tape.size(Math.ceil(diameter / step(tape) - 1e-6) * step(tape));
+    return tape.size(Tolerance.wholeUp(diameter / step(tape)) * step(tape));
   }
 
   /** The greatest bit that is not above a diameter, in words; empty for no hole. */
   static String atMost(double diameter, Tape tape) {
-    return diameter > 0 ? tape.size(Math.floor(diameter / step(tape) + 1e-6) * step(tape)) : "";
+    return diameter > 0 ? tape.size(Tolerance.wholeDown(diameter / step(tape)) * step(tape)) : "";
   }
 
   private static double step(Tape tape) {

@@ -10,7 +10,9 @@ final class Gauge {
   private static final double ZERO = 0.060;
   private static final double STEP = 0.013;
   private static final int LARGEST = 24;
-  private static final double TOLERANCE = 0.02;
+
+  /** A thread that is off by more has no number, in numbers: 0.007 mm. */
+  private static final double NEAR = 0.02;
 
   private Gauge() {}
 
@@ -18,8 +20,7 @@ final class Gauge {
   static Optional<String> name(double diameter) {
     double number = (diameter / INCH - ZERO) / STEP;
     long nearest = Math.round(number);
-    boolean isNumber =
-        nearest >= 0 && nearest <= LARGEST && Math.abs(number - nearest) <= TOLERANCE;
+    boolean isNumber = nearest >= 0 && nearest <= LARGEST && Math.abs(number - nearest) <= NEAR;
     return isNumber ? Optional.of("No. " + nearest) : Optional.empty();
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plycrag.catalog.FlatSteel.Shape;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Gusset;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
@@ -25,8 +26,6 @@ import plycrag.params.JointParameters;
  */
 public record Hardware(
     Kind kind, int count, Optional<SteelFit> steel, Optional<Gusset> gusset, List<String> others) {
-  private static final double TOLERANCE = 1e-6;
-
   /** The kinds there are. */
   public enum Kind {
     /** A bracket with its screws. */
@@ -130,6 +129,6 @@ public record Hardware(
 
   /** As many as keep a spacing, one near each end; two at least. */
   private static int along(double length, double spacing) {
-    return Math.max(2, (int) Math.ceil(length / spacing - TOLERANCE) + 1);
+    return Math.max(2, (int) Tolerance.wholeUp(length / spacing) + 1);
   }
 }

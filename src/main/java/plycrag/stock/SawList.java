@@ -10,6 +10,7 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
 import plycrag.layout.EndCut;
 import plycrag.layout.FacetLayout;
@@ -26,9 +27,6 @@ public record SawList(List<Cut> cuts) {
 
   /** The tangent of the steepest bevel, and a little more. */
   private static final double STEEPEST = 1.01;
-
-  /** An angle below this is square, degrees. */
-  private static final double SQUARE = 0.005;
 
   /**
    * A cut.
@@ -116,7 +114,7 @@ public record SawList(List<Cut> cuts) {
   }
 
   private static void addEnd(Member member, EndCut end, String name, String facet, List<Cut> cuts) {
-    String both = Math.abs(end.mitre()) > SQUARE ? name + ", blade" : name;
+    String both = Math.abs(end.mitre()) > Tolerance.SQUARE ? name + ", blade" : name;
     add(new Slant(member.mark(), both, end.tilt(), member.depth()), facet, cuts);
   }
 
@@ -124,7 +122,7 @@ public record SawList(List<Cut> cuts) {
 
   private static void add(Slant slant, String facet, List<Cut> cuts) {
     double angle = Math.abs(slant.angle());
-    if (angle > SQUARE) {
+    if (angle > Tolerance.SQUARE) {
       String longer = slant.angle() > 0 ? "back" : "front";
       double difference = slant.through() * Trig.tan(angle);
       cuts.add(new Cut(slant.mark(), slant.what(), angle, longer, difference, facet));

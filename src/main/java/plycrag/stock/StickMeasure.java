@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeMap;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Member;
 import plycrag.params.StockParameters;
 import plycrag.stock.cutting.CuttingTask;
@@ -14,15 +15,13 @@ import plycrag.units.LengthUnit;
  * an inch. What is cut is rounded up and what it is cut from down, so that a plan always fits.
  */
 record StickMeasure(LengthUnit unit, StockParameters stock, StickPrices prices) {
-  private static final double TOLERANCE = 1e-6;
-
   private double step() {
     return unit == LengthUnit.MM ? 0.1 : unit.millimetres() / 128;
   }
 
   /** Whether a bought stick yields a member. */
   boolean isYielded(Member member) {
-    return member.length() <= stock.longestMember() + TOLERANCE;
+    return Tolerance.atMost(member.length(), stock.longestMember());
   }
 
   /** A member's length, rounded up, but not beyond what a stick has that yields it. */
@@ -99,10 +98,10 @@ record StickMeasure(LengthUnit unit, StockParameters stock, StickPrices prices) 
   }
 
   private long up(double length) {
-    return (long) Math.ceil(length / step() - TOLERANCE);
+    return (long) Tolerance.wholeUp(length / step());
   }
 
   private long down(double length) {
-    return (long) Math.floor(length / step() + TOLERANCE);
+    return (long) Tolerance.wholeDown(length / step());
   }
 }

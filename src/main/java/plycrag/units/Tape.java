@@ -9,24 +9,30 @@ public record Tape(LengthUnit unit) {
   private static final int SIXTEENTHS = 16;
   private static final int FINEST = 64;
 
+  /** What a quotient of two lengths may be short of a whole or a half, in steps. */
+  private static final double QUOTIENT = 1e-9;
+
+  /** A size given in decimals of an inch so near to a fraction is it, in 64ths. */
+  private static final double FRACTION = 1e-6;
+
   /** The nearest step of the marking grid, halves up; in millimetres. */
   public double snap(double millimetres) {
-    return Math.floor(millimetres / unit.markingGrid() + 0.5 + 1e-9) * unit.markingGrid();
+    return Math.floor(millimetres / unit.markingGrid() + 0.5 + QUOTIENT) * unit.markingGrid();
   }
 
   /** The greatest step of the marking grid that is not above the length; in millimetres. */
   public double snapDown(double millimetres) {
-    return Math.floor(millimetres / unit.markingGrid() + 1e-9) * unit.markingGrid();
+    return Math.floor(millimetres / unit.markingGrid() + QUOTIENT) * unit.markingGrid();
   }
 
   /** The least step of the marking grid that is not below the length; in millimetres. */
   public double snapUp(double millimetres) {
-    return Math.ceil(millimetres / unit.markingGrid() - 1e-9) * unit.markingGrid();
+    return Math.ceil(millimetres / unit.markingGrid() - QUOTIENT) * unit.markingGrid();
   }
 
   /** Whole centimetres, or whole inches in inch files; halves up. */
   public String division(double millimetres) {
-    return Decimal.of(Math.floor(millimetres / unit.tapeDivision() + 0.5 + 1e-9), 0);
+    return Decimal.of(Math.floor(millimetres / unit.tapeDivision() + 0.5 + QUOTIENT), 0);
   }
 
   /**
@@ -58,7 +64,7 @@ public record Tape(LengthUnit unit) {
       return Decimal.of(millimetres, 2);
     }
     double parts = millimetres / unit.millimetres() * FINEST;
-    return Math.abs(parts - Math.round(parts)) < 1e-6
+    return Math.abs(parts - Math.round(parts)) < FRACTION
         ? inches(Math.round(parts), FINEST, " ")
         : Decimal.of(millimetres / unit.millimetres(), 3);
   }

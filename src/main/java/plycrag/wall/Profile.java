@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Stand;
+import plycrag.geometry.Tolerance;
 import plycrag.params.CutoutParameters;
 import plycrag.params.FacetParameters;
 import plycrag.wall.Sides.Side;
@@ -21,9 +22,6 @@ import plycrag.wall.Sides.Side;
  * beside each other, every facet cut off where the one beside it begins.
  */
 public final class Profile {
-  /** Facets whose lower edges stand at the same height belong together in a corner, mm. */
-  private static final double LEVEL = 0.01;
-
   private final List<CutoutParameters> cutouts;
   private final List<Run> runs = new ArrayList<>();
   private final Map<String, Integer> byFirst = new HashMap<>();
@@ -126,7 +124,8 @@ public final class Profile {
     for (int at = 0; at <= level; at++) {
       boolean both = at < left.size() && at < right.size();
       if (!both
-          || Math.abs(left.planes().get(at).raise() - right.planes().get(at).raise()) > LEVEL) {
+          || Math.abs(left.planes().get(at).raise() - right.planes().get(at).raise())
+              > Tolerance.TOUCH) {
         return false;
       }
     }
@@ -196,8 +195,8 @@ public final class Profile {
       Polygon boundary, Off off, Side side, Fold.Place place, List<Fold> folds) {
     List<LineString> edges = Shapes.outerEdges(boundary);
     for (int at = 0; at < edges.size(); at++) {
-      if (off.line(edges.get(at).getCoordinateN(0)) < LEVEL
-          && off.line(edges.get(at).getCoordinateN(1)) < LEVEL) {
+      if (off.line(edges.get(at).getCoordinateN(0)) < Tolerance.TOUCH
+          && off.line(edges.get(at).getCoordinateN(1)) < Tolerance.TOUCH) {
         folds.add(new Fold(at, side.turn(), side.other(), place));
         return;
       }

@@ -6,6 +6,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.params.InsertParameters;
 import plycrag.params.RecessParameters;
@@ -13,8 +14,6 @@ import plycrag.units.Tape;
 
 /** An insert's barrel is shorter than the sheet is thick where its flange bears on it. */
 public final class BarrelAgainstThickness implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   @Override
   public String name() {
     return "barrel-thickness";
@@ -32,7 +31,7 @@ public final class BarrelAgainstThickness implements Rule {
     double under = inserts.under(thickness);
     Measure measure =
         new Measure(under - inserts.barrel(), layout.wall().clearance().barrelToFace());
-    if (measure.shortfall() <= TOLERANCE) {
+    if (!Tolerance.isSome(measure.shortfall())) {
       return List.of();
     }
     Tape tape = layout.wall().tape();

@@ -12,6 +12,7 @@ import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Hold;
 import plycrag.layout.Layout;
@@ -22,7 +23,6 @@ import plycrag.layout.Role;
 /** No two members take the same space. */
 public final class MembersOverlap implements Rule {
   private static final String NAME = "members-overlap";
-  private static final double TOLERANCE = 0.01;
 
   @Override
   public String name() {
@@ -90,7 +90,7 @@ public final class MembersOverlap implements Rule {
       return true;
     }
     Envelope shared = body.member().shadow().intersection(other.member().shadow());
-    return Math.min(shared.getWidth(), shared.getHeight()) > TOLERANCE;
+    return Math.min(shared.getWidth(), shared.getHeight()) > Tolerance.TOUCH;
   }
 
   private static boolean areOnOneFacet(Body body, Body other) {
@@ -105,7 +105,7 @@ public final class MembersOverlap implements Rule {
 
   private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {
     double depth = body.solid().overlap(other.solid());
-    if (depth > TOLERANCE) {
+    if (depth > Tolerance.TOUCH) {
       Report report = new Report(NAME, body.facet().facet().name(), layout.wall().tape());
       Measure measure = new Measure(-depth, 0);
       findings.add(

@@ -8,6 +8,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -15,8 +16,6 @@ import plycrag.units.Tape;
 
 /** A screw reaches far enough into the timber and not out of it; told once for each depth. */
 public final class ScrewLength implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   @Override
   public String name() {
     return "screw-length";
@@ -37,14 +36,14 @@ public final class ScrewLength implements Rule {
     }
     List<Finding> findings = new ArrayList<>();
     Measure bite = new Measure(bite(layout), layout.wall().clearance().screwPenetration());
-    if (bite.shortfall() > TOLERANCE && !depths.isEmpty()) {
+    if (Tolerance.isSome(bite.shortfall()) && !depths.isEmpty()) {
       findings.add(tooShort(bite, layout));
     }
     depths.forEach(
         (depth, mark) -> {
           Measure rest =
               new Measure(depth - bite(layout), layout.wall().clearance().screwToFarSide());
-          if (rest.shortfall() > TOLERANCE) {
+          if (Tolerance.isSome(rest.shortfall())) {
             findings.add(tooLong(rest, mark, layout));
           }
         });

@@ -17,6 +17,7 @@ import plycrag.finding.Measure;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -26,8 +27,6 @@ import plycrag.params.ClearanceParameters;
 
 /** A rule that asks of each screw how it lies in its piece and its member. */
 abstract class ScrewRule implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   /** A screw and what it joins. */
   record Grip(Screw screw, Piece piece, Bitten bitten) {
     Member member() {
@@ -106,7 +105,7 @@ abstract class ScrewRule implements Rule {
 
   private Optional<Finding> finding(Grip grip, ClearanceParameters clearance, Report report) {
     Measure measure = measure(grip, clearance);
-    if (measure.shortfall() <= TOLERANCE) {
+    if (!Tolerance.isSome(measure.shortfall())) {
       return Optional.empty();
     }
     Screw screw = grip.screw();

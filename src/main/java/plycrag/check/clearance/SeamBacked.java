@@ -18,6 +18,7 @@ import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.StraightLine;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -29,12 +30,6 @@ import plycrag.wall.Facet;
 public final class SeamBacked implements Rule {
   /** An edge nearer to an opening's than this is one of its own, mm. */
   private static final double BESIDE = 0.1;
-
-  /** A stretch no longer than this is a rounding where cuts meet, mm. */
-  private static final double LEAST = 0.1;
-
-  /** An edge that stands out less lies on its timber: a rounding along a slant, mm. */
-  private static final double TOUCH = 0.01;
 
   @Override
   public String name() {
@@ -103,9 +98,11 @@ public final class SeamBacked implements Rule {
     Geometry bare = Shapes.without(edge, timber);
     return IntStream.range(0, bare.getNumGeometries())
         .mapToObj(bare::getGeometryN)
-        .filter(stretch -> stretch.getLength() > LEAST)
+        .filter(stretch -> stretch.getLength() > Tolerance.MARKED)
         .filter(
-            stretch -> timber.isEmpty() || standsOut(stretch, timber) > Math.max(overhang, TOUCH))
+            stretch ->
+                timber.isEmpty()
+                    || standsOut(stretch, timber) > Math.max(overhang, Tolerance.TOUCH))
         .toList();
   }
 
@@ -121,12 +118,12 @@ public final class SeamBacked implements Rule {
     Span whole = along.span(edge);
     double reached = whole.low();
     for (Span span : backed) {
-      if (span.low() - reached > LEAST / 2) {
+      if (span.low() - reached > Tolerance.MARKED / 2) {
         return false;
       }
       reached = Math.max(reached, span.high());
     }
-    return whole.high() - reached < LEAST / 2;
+    return whole.high() - reached < Tolerance.MARKED / 2;
   }
 
   /** How far a straight stretch stands out beyond the timber beside it, mm. */

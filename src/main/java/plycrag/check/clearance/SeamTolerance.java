@@ -7,6 +7,7 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Axis;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
@@ -21,7 +22,6 @@ import plycrag.params.SheetParameters;
  */
 public final class SeamTolerance implements Rule {
   private static final String NAME = "seam-tolerance";
-  private static final double TOLERANCE = 1e-6;
 
   @Override
   public String name() {
@@ -51,7 +51,7 @@ public final class SeamTolerance implements Rule {
         for (int at = 0; at < places.size(); at++) {
           double drift = before(layout, axis, at, places) * layout.wall().sheet().drift();
           Measure measure = measure(layout, drift);
-          if (measure.shortfall() > TOLERANCE) {
+          if (Tolerance.isSome(measure.shortfall())) {
             findings.add(finding(facet, axis, places.get(at), measure, layout));
           }
         }

@@ -8,6 +8,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.params.ClearanceParameters;
 import plycrag.params.RecessParameters;
@@ -21,8 +22,6 @@ import plycrag.wall.Wall;
  * they meet nothing that flanges keep clear of.
  */
 public final class FlangeRecess implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   @Override
   public String name() {
     return "flange-recess";
@@ -155,7 +154,7 @@ public final class FlangeRecess implements Rule {
     }
 
     private Optional<Finding> fallsShort(Measure measure, String sentence, String suggestion) {
-      return measure.shortfall() <= TOLERANCE
+      return !Tolerance.isSome(measure.shortfall())
           ? Optional.empty()
           : Optional.of(error.finding("", "", measure, sentence, suggestion));
     }

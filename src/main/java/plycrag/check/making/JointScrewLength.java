@@ -7,6 +7,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Joint;
 import plycrag.layout.Layout;
 import plycrag.params.ScrewReach;
@@ -14,8 +15,6 @@ import plycrag.units.Tape;
 
 /** The screws that join members side by side reach into the second one and not out of it. */
 public final class JointScrewLength implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   @Override
   public String name() {
     return "joint-screw-length";
@@ -35,10 +34,10 @@ public final class JointScrewLength implements Rule {
     double diameter = layout.wall().joints().screwDiameter();
     Measure bite = new Measure(length - breadth, ScrewReach.DEPTH_IN_DIAMETERS * diameter);
     Measure rest = new Measure(2 * breadth - length, ScrewReach.FAR_SIDE);
-    if (needed && bite.shortfall() > TOLERANCE) {
+    if (needed && Tolerance.isSome(bite.shortfall())) {
       findings.add(finding(bite, "bite " + text(layout, bite) + " into the second", layout));
     }
-    if (needed && rest.shortfall() > TOLERANCE) {
+    if (needed && Tolerance.isSome(rest.shortfall())) {
       findings.add(finding(rest, "end " + text(layout, rest) + " before its far side", layout));
     }
     return findings;

@@ -5,6 +5,7 @@ import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.layout.Member;
@@ -12,8 +13,6 @@ import plycrag.layout.Role;
 
 /** Every member can be cut from a length that is sold. */
 public final class MemberWithinStock implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   @Override
   public String name() {
     return "member-stock";
@@ -31,7 +30,7 @@ public final class MemberWithinStock implements Rule {
         .flatMap(
             facet ->
                 facet.members().stream()
-                    .filter(member -> member.length() > longest + TOLERANCE)
+                    .filter(member -> Tolerance.isMore(member.length(), longest))
                     .map(member -> finding(member, facet, layout)))
         .toList();
   }

@@ -7,6 +7,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Footing;
 import plycrag.layout.Layout;
@@ -17,8 +18,6 @@ import plycrag.wall.Facet;
 
 /** The bottom plate stands on the floor, or says how much is to be packed under it. */
 public final class PlateOnFloor implements Rule {
-  private static final double TOLERANCE = 0.01;
-
   @Override
   public String name() {
     return "plate-floor";
@@ -49,7 +48,7 @@ public final class PlateOnFloor implements Rule {
     if (Footing.hangs(lowest.facet())) {
       return Optional.of(hanging(plate, lowest.facet(), tape));
     }
-    if (footing.packing() < -TOLERANCE) {
+    if (footing.packing() < -Tolerance.TOUCH) {
       return Optional.of(
           layout.wall().base() > 0 ? inRails(plate, footing, tape) : inFloor(plate, footing, tape));
     }

@@ -10,6 +10,7 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Contours;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.LaidPiece;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
@@ -22,8 +23,6 @@ import plycrag.units.Tape;
 
 /** The machine reaches all over every sheet, and from below it to above the clamps. */
 public final class WithinTravel implements Rule {
-  private static final double TOLERANCE = 1e-6;
-
   @Override
   public String name() {
     return "machine-travel";
@@ -72,7 +71,7 @@ public final class WithinTravel implements Rule {
   private Optional<Finding> across(
       String sheet, double size, Optional<Double> travel, String way, Tape tape) {
     return travel
-        .filter(reach -> reach < size - TOLERANCE)
+        .filter(reach -> Tolerance.isLess(reach, size))
         .map(
             reach ->
                 error()
@@ -93,7 +92,7 @@ public final class WithinTravel implements Rule {
 
   private Optional<Finding> height(double height, Optional<Double> travel, Tape tape) {
     return travel
-        .filter(reach -> reach < height - TOLERANCE)
+        .filter(reach -> Tolerance.isLess(reach, height))
         .map(
             reach ->
                 error()

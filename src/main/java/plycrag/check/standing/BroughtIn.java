@@ -11,6 +11,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
@@ -25,8 +26,6 @@ import plycrag.units.Tape;
  * told. What lies behind the door is not judged.
  */
 public final class BroughtIn implements Rule {
-  private static final double TOLERANCE = 0.01;
-
   @Override
   public String name() {
     return "brought-in";
@@ -94,7 +93,7 @@ public final class BroughtIn implements Rule {
     double cut = longest.map(Member::length).orElse(0.0);
     Tape tape = layout.wall().tape();
     String most = tape.text(tape.snapDown(Math.min(passing, bought)));
-    if (cut > passing + TOLERANCE) {
+    if (cut > passing + Tolerance.TOUCH) {
       findings.add(
           warning(
               passing - cut,
@@ -106,7 +105,7 @@ public final class BroughtIn implements Rule {
               "let no stick be longer than "
                   + most
                   + " ([stock] carry-length): longer members are then spliced"));
-    } else if (bought > passing + TOLERANCE) {
+    } else if (bought > passing + Tolerance.TOUCH) {
       findings.add(
           new WholeWall(name(), Severity.NOTE)
               .finding(

@@ -11,6 +11,7 @@ import plycrag.finding.Severity;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Stand;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.FallZone;
 import plycrag.layout.Layout;
@@ -22,8 +23,6 @@ import plycrag.units.Tape;
 
 /** Nothing hard lies where people fall, as far as the room is told. See {@link FallZone}. */
 public final class FallSpace implements Rule {
-  private static final double TOLERANCE = 0.01;
-
   /** Walls that are turned further away from a side of the room do not face it. */
   private static final double FACING = 0.2;
 
@@ -57,7 +56,7 @@ public final class FallSpace implements Rule {
   }
 
   private void height(Layout layout, FallZone zone, List<Finding> findings) {
-    if (zone.top() > FallZone.HIGH + TOLERANCE) {
+    if (zone.top() > FallZone.HIGH + Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
       findings.add(
           new WholeWall(name(), Severity.WARNING)
@@ -90,7 +89,7 @@ public final class FallSpace implements Rule {
         .ifPresent(nearest::add);
     nearest.stream()
         .min(Double::compare)
-        .filter(end -> end < zone.end() - TOLERANCE)
+        .filter(end -> end < zone.end() - Tolerance.TOUCH)
         .ifPresent(
             end ->
                 findings.add(
@@ -149,7 +148,7 @@ public final class FallSpace implements Rule {
                   new Place(0, zone.end(), 0)),
               0,
               zone.top());
-      if (body.overlap(space) > TOLERANCE) {
+      if (body.overlap(space) > Tolerance.TOUCH) {
         double nearest =
             body.near().stream().mapToDouble(Place::y).min().orElse(0) - zone.outermost();
         findings.add(
@@ -166,7 +165,7 @@ public final class FallSpace implements Rule {
   private void mats(Layout layout, FallZone zone, List<Finding> findings) {
     RoomParameters.Mat mat = layout.wall().room().mat();
     Optional<Double> front = mat.thickness().flatMap(thickness -> mat.front());
-    if (front.isPresent() && front.get() < zone.clear() - TOLERANCE) {
+    if (front.isPresent() && front.get() < zone.clear() - Tolerance.TOUCH) {
       findings.add(
           tooShort(
               layout.wall().tape(),
@@ -194,7 +193,7 @@ public final class FallSpace implements Rule {
 
   private void side(Layout layout, String end, double found, double free, List<Finding> findings) {
     double needed = Math.min(free, FallZone.ASIDE);
-    if (found < needed - TOLERANCE) {
+    if (found < needed - Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
       findings.add(
           new WholeWall(name(), Severity.WARNING)
@@ -217,7 +216,7 @@ public final class FallSpace implements Rule {
         Stand stand = layout.runs().get(run).get(0).facet().plane().stand();
         Solid body = placed.body().mapped(stand::fromRoom);
         double front = body.near().stream().mapToDouble(Place::y).max().orElse(0);
-        boolean inFront = front > zone.foot() + TOLERANCE;
+        boolean inFront = front > zone.foot() + Tolerance.TOUCH;
         if (inFront && placed.member().role() == Role.RAIL) {
           rail(layout, placed, findings);
         } else if (inFront && placed.member().role() == Role.POST) {
@@ -234,7 +233,7 @@ public final class FallSpace implements Rule {
   private void rail(Layout layout, PlacedMember placed, List<Finding> findings) {
     double height = placed.member().box().getHeight();
     double thickness = layout.wall().room().mat().thickness().orElse(0.0);
-    if (thickness < height - TOLERANCE) {
+    if (thickness < height - Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
       String mats = thickness > 0 ? "mats of " + tape.text(thickness) : "no mats that are told";
       findings.add(

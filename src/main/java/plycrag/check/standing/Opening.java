@@ -1,6 +1,7 @@
 package plycrag.check.standing;
 
 import java.util.Optional;
+import plycrag.geometry.Tolerance;
 import plycrag.params.RoomParameters.Way;
 
 /**
@@ -11,8 +12,6 @@ import plycrag.params.RoomParameters.Way;
  * @param turn the width of what things are turned out of into it, mm; empty: they come straight
  */
 record Opening(double width, double height, Optional<Double> turn) {
-  private static final double TOLERANCE = 0.01;
-
   /** Turns of a search of which each leaves two thirds. */
   private static final int TURNS = 100;
 
@@ -68,16 +67,16 @@ record Opening(double width, double height, Optional<Double> turn) {
 
   /** Whether something flat passes upright on one of its edges, or flat where there is no turn. */
   boolean passes(double one, double other, double thickness) {
-    boolean flat = turn.isEmpty() && Math.min(one, other) <= width + TOLERANCE;
+    boolean flat = turn.isEmpty() && Math.min(one, other) <= width + Tolerance.TOUCH;
     return upright(one, other, thickness)
         || upright(other, one, thickness)
         || (flat && thickness <= height);
   }
 
   private boolean upright(double tall, double along, double thickness) {
-    return tall <= height + TOLERANCE
-        && thickness <= width + TOLERANCE
-        && along <= longest(thickness) + TOLERANCE;
+    return tall <= height + Tolerance.TOUCH
+        && thickness <= width + Tolerance.TOUCH
+        && along <= longest(thickness) + Tolerance.TOUCH;
   }
 
   /** How long the other side of something flat may be at most; 0 where nothing passes. */

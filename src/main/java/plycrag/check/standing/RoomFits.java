@@ -10,6 +10,7 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Place;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
 import plycrag.layout.Layout;
 import plycrag.layout.Standing;
@@ -21,8 +22,6 @@ import plycrag.wall.Facet;
 
 /** The wall stands in its room at every angle that it is used at. */
 public final class RoomFits implements Rule {
-  private static final double TOLERANCE = 0.01;
-
   @Override
   public String name() {
     return "room-fits";
@@ -70,7 +69,7 @@ public final class RoomFits implements Rule {
             .mapToDouble(corner -> corner.z() - ceiling.height().get() - corner.y() * rise)
             .max()
             .orElse(0);
-    if (over > TOLERANCE) {
+    if (over > Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
       double gain = Trig.cos(top.angle()) - rise * Trig.sin(top.angle());
       double fitting = tape.snapDown(top.facet().length() - over / gain);
@@ -109,7 +108,7 @@ public final class RoomFits implements Rule {
   }
 
   private void side(Layout layout, String side, Optional<Double> room, List<Finding> findings) {
-    if (room.isPresent() && room.get() < -TOLERANCE) {
+    if (room.isPresent() && room.get() < -Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
       findings.add(
           new WholeWall(name(), Severity.ERROR)
@@ -127,7 +126,7 @@ public final class RoomFits implements Rule {
 
   private void obstacle(Tape tape, Standing standing, Obstacle obstacle, List<Finding> findings) {
     standing.bodies().stream()
-        .filter(body -> body.solid().overlap(Boxes.of(obstacle)) > TOLERANCE)
+        .filter(body -> body.solid().overlap(Boxes.of(obstacle)) > Tolerance.TOUCH)
         .max(Comparator.comparingDouble(body -> body.solid().overlap(Boxes.of(obstacle))))
         .ifPresent(
             body -> {

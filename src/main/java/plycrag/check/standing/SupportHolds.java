@@ -7,6 +7,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.layout.PlacedMember;
 import plycrag.layout.Role;
@@ -24,9 +25,6 @@ import plycrag.units.Tape;
 /** The support holds every facet, in both directions, by something that can bear it. */
 public final class SupportHolds implements Rule {
   private static final int LEAST_ANCHORS = 2;
-
-  /** A bay that is wider by less is a rounding, mm. */
-  private static final double TOLERANCE = 0.01;
 
   @Override
   public String name() {
@@ -116,7 +114,7 @@ public final class SupportHolds implements Rule {
 
   private void apart(Layout layout, SupportParameters asked, List<Finding> findings) {
     double widest = layout.support().orElseThrow().widestBay();
-    if (widest > asked.bay() + TOLERANCE) {
+    if (widest > asked.bay() + Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
       findings.add(
           new WholeWall(name(), Severity.WARNING)

@@ -7,6 +7,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.layout.Standing;
 import plycrag.layout.Tether;
@@ -14,8 +15,6 @@ import plycrag.units.Decimal;
 
 /** What swings cuts into nothing at any of its angles, and hangs from what holds it. */
 public final class SwingClear implements Rule {
-  private static final double TOLERANCE = 0.01;
-
   @Override
   public String name() {
     return "swing-clear";
@@ -50,7 +49,7 @@ public final class SwingClear implements Rule {
       Standing.Body still,
       List<Finding> findings) {
     double depth = moving.solid().overlap(still.solid());
-    if (depth > TOLERANCE) {
+    if (depth > Tolerance.TOUCH) {
       findings.add(
           new WholeWall(name(), Severity.ERROR)
               .finding(
@@ -73,7 +72,7 @@ public final class SwingClear implements Rule {
   private void judgeTethers(Layout layout, double angle, List<Finding> findings) {
     for (Tether tether : layout.support().map(one -> one.tethers()).orElse(List.of())) {
       double below = tether.anchor().z() - layout.held(tether, angle).z();
-      if (below < -TOLERANCE) {
+      if (below < -Tolerance.TOUCH) {
         findings.add(
             new WholeWall(name(), Severity.ERROR)
                 .finding(

@@ -15,10 +15,10 @@ import plycrag.document.Xy;
  * counts them twice.
  */
 final class Coincidence {
-  /** mm. */
-  private static final double TOLERANCE = 0.01;
+  /** Nearer than this readers take two for one, mm: what drawings promise. */
+  private static final double COINCIDENT = 0.01;
 
-  /** Side of the cells in which neighbours are looked for, mm; more than the tolerance. */
+  /** Side of the cells in which neighbours are looked for, mm; more than that. */
   private static final double CELL = 1;
 
   private final Map<Cell, List<Shape>> kept = new HashMap<>();
@@ -71,7 +71,7 @@ final class Coincidence {
   private static boolean coincide(Shape a, Shape b) {
     if (a instanceof Shape.Circle one && b instanceof Shape.Circle other) {
       return near(one.centre(), other.centre())
-          && Math.abs(one.radius() - other.radius()) <= TOLERANCE;
+          && Math.abs(one.radius() - other.radius()) <= COINCIDENT;
     }
     if (a instanceof Shape.Outline one && b instanceof Shape.Outline other) {
       return sameRing(one.vertices(), other.vertices());
@@ -110,6 +110,6 @@ final class Coincidence {
   }
 
   private static boolean near(Xy a, Xy b) {
-    return Math.abs(a.x() - b.x()) <= TOLERANCE && Math.abs(a.y() - b.y()) <= TOLERANCE;
+    return Math.abs(a.x() - b.x()) <= COINCIDENT && Math.abs(a.y() - b.y()) <= COINCIDENT;
   }
 }

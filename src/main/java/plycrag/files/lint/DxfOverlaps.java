@@ -10,8 +10,11 @@ import plycrag.geometry.SpatialIndex;
  * of polylines that run along each other, outlines that are open or close twice.
  */
 final class DxfOverlaps {
-  /** mm; the contract's. */
-  private static final double TOLERANCE = 0.01;
+  /**
+   * Nearer than this readers take two for one, mm: what drawings promise, held apart from who
+   * writes.
+   */
+  private static final double COINCIDENT = 0.01;
 
   /** A straight edge of an entity. */
   private record Edge(int entity, DxfTags.Point from, DxfTags.Point to) {
@@ -41,9 +44,9 @@ final class DxfOverlaps {
     boolean overlaps(Edge other) {
       double start = Math.min(along(other.from), along(other.to));
       double end = Math.max(along(other.from), along(other.to));
-      return aside(other.from) <= TOLERANCE
-          && aside(other.to) <= TOLERANCE
-          && Math.min(end, length()) - Math.max(start, 0) > TOLERANCE;
+      return aside(other.from) <= COINCIDENT
+          && aside(other.to) <= COINCIDENT
+          && Math.min(end, length()) - Math.max(start, 0) > COINCIDENT;
     }
 
     @Override
@@ -70,9 +73,9 @@ final class DxfOverlaps {
     for (DxfTags.Circle one : circles) {
       DxfTags.Point centre = new DxfTags.Point(one.x(), one.y());
       long alike =
-          index.near(box(centre), TOLERANCE).stream()
+          index.near(box(centre), COINCIDENT).stream()
               .filter(other -> near(centre, new DxfTags.Point(other.x(), other.y())))
-              .filter(other -> Math.abs(one.radius() - other.radius()) <= TOLERANCE)
+              .filter(other -> Math.abs(one.radius() - other.radius()) <= COINCIDENT)
               .count();
       if (alike > 1) {
         faults.add("coincident: " + one);
@@ -85,7 +88,7 @@ final class DxfOverlaps {
     SpatialIndex<DxfTags.Entry> index = new SpatialIndex<>(texts, text -> box(text.point(11)));
     for (DxfTags.Entry one : texts) {
       long alike =
-          index.near(box(one.point(11)), TOLERANCE).stream()
+          index.near(box(one.point(11)), COINCIDENT).stream()
               .filter(other -> one.text(1).equals(other.text(1)))
               .filter(other -> near(one.point(11), other.point(11)))
               .count();
@@ -118,10 +121,10 @@ final class DxfOverlaps {
     List<Edge> edges = edges(file);
     SpatialIndex<Edge> index = new SpatialIndex<>(edges, Edge::box);
     for (Edge one : edges) {
-      if (one.length() <= TOLERANCE) {
+      if (one.length() <= COINCIDENT) {
         faults.add("no length: " + one);
       } else {
-        index.near(one.box(), TOLERANCE).stream()
+        index.near(one.box(), COINCIDENT).stream()
             .filter(other -> other.entity() < one.entity() && one.overlaps(other))
             .forEach(other -> faults.add("overlap: " + one + " and " + other));
       }
@@ -146,7 +149,7 @@ final class DxfOverlaps {
   }
 
   private static boolean near(DxfTags.Point a, DxfTags.Point b) {
-    return distance(a, b) <= TOLERANCE;
+    return distance(a, b) <= COINCIDENT;
   }
 
   private static double distance(DxfTags.Point a, DxfTags.Point b) {

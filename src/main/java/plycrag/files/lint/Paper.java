@@ -2,6 +2,7 @@ package plycrag.files.lint;
 
 import java.util.List;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import plycrag.geometry.Tolerance;
 
 /**
  * Papers that printers have; told anew, so that a mistake of the makers is not made twice.
@@ -11,7 +12,6 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
  */
 record Paper(double shorter, double longer) {
   private static final double MM = 25.4 / 72;
-  private static final double NEAR = 0.01;
 
   /** ISO 216, A4 to A0; ASME Y14.1, A to E. */
   private static final List<Paper> SHEETS =
@@ -55,6 +55,6 @@ record Paper(double shorter, double longer) {
   }
 
   private static boolean near(double one, double other) {
-    return Math.abs(one - other) < NEAR;
+    return Math.abs(one - other) < Tolerance.TOUCH;
   }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.geometry.Tolerance;
 
 /** A table: numbers to the right; where it goes on, its title and its heads stand again. */
 final class BookTable {
@@ -124,7 +125,7 @@ final class BookTable {
   private List<List<String>> broken(Letters letters, List<String> texts) {
     LineBreaker breaker = new LineBreaker(column.font(), letters);
     return IntStream.range(0, texts.size())
-        .mapToObj(i -> breaker.lines(texts.get(i), widths[i] + 1e-6))
+        .mapToObj(i -> breaker.lines(texts.get(i), widths[i] + Tolerance.RECKONING))
         .collect(Collectors.toList());
   }
 

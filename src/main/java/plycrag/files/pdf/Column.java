@@ -2,11 +2,10 @@ package plycrag.files.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import plycrag.geometry.Tolerance;
 
 /** The text of a book on its way down page after page. */
 final class Column {
-  private static final double ROUNDING = 1e-6;
-
   private final BookPaper paper;
   private final PdfFont font;
   private final List<Leaf> leaves = new ArrayList<>();
@@ -56,7 +55,7 @@ final class Column {
 
   /** Whether a height fits on this page. */
   boolean fits(double height) {
-    return y - height >= paper.low() - ROUNDING;
+    return Tolerance.atLeast(y - height, paper.low());
   }
 
   /** Leaves white, but not at the head of a page. */

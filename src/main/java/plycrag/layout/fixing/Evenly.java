@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Tolerance;
 import plycrag.units.Tape;
 
 /**
@@ -15,8 +16,6 @@ import plycrag.units.Tape;
  * @param tape on whose marking grid they lie
  */
 record Evenly(double first, double last, double greatest, Tape tape) {
-  private static final double TOLERANCE = 1e-6;
-
   /** How many more than the fewest are tried so that none lies further from the next than asked. */
   private static final int MORE = 4;
 
@@ -25,7 +24,7 @@ record Evenly(double first, double last, double greatest, Tape tape) {
    * cannot be they stay evenly apart.
    */
   List<Double> clearOf(List<Span> taken) {
-    int gaps = Math.max(1, (int) Math.ceil((last - first) / greatest - TOLERANCE));
+    int gaps = Math.max(1, (int) Tolerance.wholeUp((last - first) / greatest));
     for (int more = 0; more <= MORE; more++) {
       List<Double> moved = new ArrayList<>();
       for (double place : even(gaps + more)) {
@@ -52,7 +51,7 @@ record Evenly(double first, double last, double greatest, Tape tape) {
     int steps = (int) Math.floor(greatest / grid);
     for (int step = 0; step <= steps; step++) {
       for (double moved : new double[] {place - step * grid, place + step * grid}) {
-        boolean within = moved > first - TOLERANCE && moved < last + TOLERANCE;
+        boolean within = Tolerance.atLeast(moved, first) && Tolerance.atMost(moved, last);
         if (within && isFree(moved, taken)) {
           return OptionalDouble.of(moved);
         }
@@ -63,13 +62,14 @@ record Evenly(double first, double last, double greatest, Tape tape) {
 
   private static boolean isFree(double place, List<Span> taken) {
     return taken.stream()
-        .allMatch(span -> place <= span.low() + TOLERANCE || place >= span.high() - TOLERANCE);
+        .allMatch(
+            span -> Tolerance.atMost(place, span.low()) || Tolerance.atLeast(place, span.high()));
   }
 
   private boolean isApart(List<Double> places) {
     for (int at = 1; at < places.size(); at++) {
       double gap = places.get(at) - places.get(at - 1);
-      if (gap < TOLERANCE || gap > greatest + TOLERANCE) {
+      if (!Tolerance.isSome(gap) || Tolerance.isMore(gap, greatest)) {
         return false;
       }
     }

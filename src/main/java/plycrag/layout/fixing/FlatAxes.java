@@ -3,6 +3,7 @@ package plycrag.layout.fixing;
 import java.util.List;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 
 /**
  * Axes on a plane in the room.
@@ -12,15 +13,13 @@ import plycrag.geometry.Solid;
  * @param across the other, of length one
  */
 record FlatAxes(Place origin, Place along, Place across) {
-  private static final double TINY = 1e-6;
-
   /** The same plane seen from the same side, turned by quarters so that the second axis rises. */
   FlatAxes upright() {
     FlatAxes best = this;
     FlatAxes turned = this;
     for (int quarter = 1; quarter < 4; quarter++) {
       turned = new FlatAxes(origin, turned.across, turned.along.times(-1));
-      best = turned.across.z() > best.across.z() + TINY ? turned : best;
+      best = Tolerance.isMore(turned.across.z(), best.across.z()) ? turned : best;
     }
     return best;
   }

@@ -3,6 +3,7 @@ package plycrag.layout.fixing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import plycrag.geometry.Tolerance;
 
 /**
  * A face of timber as it lies flat: straight-sided and convex.
@@ -11,8 +12,6 @@ import java.util.function.ToDoubleFunction;
  * @param grain the way of the grain, of length one
  */
 record FlatFace(List<Spot> corners, Spot grain) {
-  private static final double TINY = 1e-9;
-
   FlatFace {
     corners = List.copyOf(corners);
   }
@@ -50,10 +49,13 @@ record FlatFace(List<Spot> corners, Spot grain) {
     for (int at = 0; at < corners.size(); at++) {
       Spot from = corners.get(at);
       Spot way = corners.get((at + 1) % corners.size()).minus(from);
-      if (way.length() > TINY) {
+      if (way.length() > Tolerance.VANISHING) {
         double off = asked(way, side, end);
         double turn = turn();
-        rest = rest.where(spot -> turn * way.cross(spot.minus(from)) / way.length() - off + TINY);
+        rest =
+            rest.where(
+                spot ->
+                    turn * way.cross(spot.minus(from)) / way.length() - off + Tolerance.VANISHING);
       }
     }
     return rest;
@@ -65,7 +67,7 @@ record FlatFace(List<Spot> corners, Spot grain) {
     for (int at = 0; at < corners.size(); at++) {
       Spot from = corners.get(at);
       Spot way = corners.get((at + 1) % corners.size()).minus(from);
-      if (way.length() > TINY) {
+      if (way.length() > Tolerance.VANISHING) {
         double inside = turn() * way.cross(spot.minus(from)) / way.length();
         least = Math.min(least, inside - asked(way, side, end));
       }
@@ -98,7 +100,7 @@ record FlatFace(List<Spot> corners, Spot grain) {
 
   /** What of it lies on a line, as a face without breadth. */
   FlatFace onLine(double across) {
-    return where(spot -> spot.across() - across + TINY)
-        .where(spot -> across - spot.across() + TINY);
+    return where(spot -> spot.across() - across + Tolerance.VANISHING)
+        .where(spot -> across - spot.across() + Tolerance.VANISHING);
   }
 }

@@ -13,6 +13,7 @@ import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 import plycrag.units.Tape;
 
 /**
@@ -32,9 +33,6 @@ record GussetDraft(
     Map<GussetTimber, List<Spot>> screws,
     Spot low,
     Spot high) {
-  /** What reaches less far into another touches it, mm. */
-  private static final double TOUCH = 0.1;
-
   /** Room for a driver over the head of a screw (common practice, no source), mm. */
   private static final double DRIVER = 120;
 
@@ -108,7 +106,7 @@ record GussetDraft(
         .noneMatch(
             one ->
                 taken.apply(one.elevation()).stream()
-                    .anyMatch(other -> one.overlap(other) > TOUCH));
+                    .anyMatch(other -> one.overlap(other) > Tolerance.MARKED));
   }
 
   private Solid body(double thickness) {

@@ -3,6 +3,7 @@ package plycrag.layout.fixing;
 import java.util.Comparator;
 import java.util.Optional;
 import plycrag.geometry.Place;
+import plycrag.geometry.Tolerance;
 
 /**
  * The face that two lengths of timber share which lie beside each other.
@@ -21,8 +22,6 @@ record Lap(
     FlatFace first, FlatFace second, Place corner, Place along, Place across, Place outward) {
   /** Ways that point away from each other more than this face each other. */
   private static final double OPPOSITE = -0.9;
-
-  private static final double PARALLEL = 1e-3;
 
   /** The one where they touch; empty if none of their sides face each other over any area. */
   static Optional<Lap> of(TimberBody first, TimberBody second) {
@@ -70,10 +69,10 @@ record Lap(
   }
 
   private static boolean isUpward(Place way) {
-    if (Math.abs(way.z()) > PARALLEL) {
+    if (Math.abs(way.z()) > Tolerance.ALONG_TIMBER) {
       return way.z() > 0;
     }
-    return Math.abs(way.x()) > PARALLEL ? way.x() > 0 : way.y() > 0;
+    return Math.abs(way.x()) > Tolerance.ALONG_TIMBER ? way.x() > 0 : way.y() > 0;
   }
 
   /** What both cover. */
@@ -82,7 +81,7 @@ record Lap(
   }
 
   boolean isParallel() {
-    return sine() < PARALLEL;
+    return sine() < Tolerance.ALONG_TIMBER;
   }
 
   /** The sine of the angle between the two grains. */

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Tolerance;
 import plycrag.units.Tape;
 
 /**
@@ -25,7 +26,6 @@ import plycrag.units.Tape;
  * @param tape on whose marking grid they are set
  */
 public record LapPlan(Through kind, double diameter, double greatest, double reached, Tape tape) {
-  private static final double TOLERANCE = 1e-6;
   private static final double STEP = 0.1;
   private static final int AROUND = 2;
 
@@ -40,8 +40,8 @@ public record LapPlan(Through kind, double diameter, double greatest, double rea
       return found;
     }
     double thickest = 0;
-    long steps = Math.round(Math.ceil(diameter / STEP - TOLERANCE)) - 1;
-    for (long at = steps; at * STEP > kind.thinnest() - TOLERANCE && thickest == 0; at--) {
+    long steps = Math.round(Tolerance.wholeUp(diameter / STEP)) - 1;
+    for (long at = steps; Tolerance.atLeast(at * STEP, kind.thinnest()) && thickest == 0; at--) {
       double thinner = at * STEP;
       LapPlan plan = new LapPlan(kind, thinner, greatest, reached, tape);
       thickest = plan.setOut(heads).holds() ? thinner : 0;
@@ -81,8 +81,8 @@ public record LapPlan(Through kind, double diameter, double greatest, double rea
   }
 
   private static boolean isInside(Spot spot, Lap lap, LapScrews.Asked asked) {
-    return lap.first().slack(spot, asked.side(), asked.end()) > -TOLERANCE
-        && lap.second().slack(spot, asked.otherSide(), asked.otherEnd()) > -TOLERANCE;
+    return Tolerance.atLeast(lap.first().slack(spot, asked.side(), asked.end()), 0)
+        && Tolerance.atLeast(lap.second().slack(spot, asked.otherSide(), asked.otherEnd()), 0);
   }
 
   /** Two screws keep apart if they do so along the grain of each member or across it. */
@@ -100,8 +100,8 @@ public record LapPlan(Through kind, double diameter, double greatest, double rea
   private boolean isApart(Spot way, Spot grain, double sine) {
     LeastDistances distances = kind.of(diameter);
     double cosine = Math.sqrt(1 - sine * sine);
-    return Math.abs(way.dot(grain)) >= distances.alongGrain(cosine) - TOLERANCE
-        || Math.abs(way.cross(grain)) >= distances.acrossGrain(sine) - TOLERANCE;
+    return Tolerance.atLeast(Math.abs(way.dot(grain)), distances.alongGrain(cosine))
+        || Tolerance.atLeast(Math.abs(way.cross(grain)), distances.acrossGrain(sine));
   }
 
   /** Evenly on one line along both members, one near each end. */
@@ -131,7 +131,7 @@ public record LapPlan(Through kind, double diameter, double greatest, double rea
     for (Spot one : corners) {
       for (Spot other : corners) {
         List<Spot> both = List.of(one, other);
-        if (rank(both, lap) > rank(best, lap) + TOLERANCE) {
+        if (Tolerance.isMore(rank(both, lap), rank(best, lap))) {
           best = both;
         }
       }
@@ -165,7 +165,7 @@ public record LapPlan(Through kind, double diameter, double greatest, double rea
                 tape.snap(corner.along() + along * grid),
                 tape.snap(corner.across() + across * grid));
         double off = spot.minus(corner).length();
-        if (room.slack(spot, 0, 0) > -TOLERANCE && off < nearest) {
+        if (Tolerance.atLeast(room.slack(spot, 0, 0), 0) && off < nearest) {
           nearest = off;
           best = spot;
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 
 /**
  * Where one leg of a bracket or a strap may lie: on a side of one member, from the line where it is
@@ -33,8 +34,6 @@ record Leg(
   /** A leg with the heads of its screws is less thick than this, mm. */
   private static final double THICK = 6;
 
-  private static final double TINY = 1e-6;
-
   /** The same with its side laid flat, once for all that is asked of it. */
   Leg(
       TimberBody body,
@@ -50,7 +49,8 @@ record Leg(
   /** Where along the line the face reaches so far out, as low and high; empty if nowhere. */
   List<Double> breadth(double out) {
     FlatFace line =
-        flat.where(spot -> spot.along() - out + TINY).where(spot -> out - spot.along() + TINY);
+        flat.where(spot -> spot.along() - out + Tolerance.RECKONING)
+            .where(spot -> out - spot.along() + Tolerance.RECKONING);
     return line.corners().isEmpty()
         ? List.of()
         : List.of(line.least(Spot::across), line.most(Spot::across));
@@ -58,7 +58,7 @@ record Leg(
 
   /** How long a leg may be that covers a stretch of the line, mm; 0 if the face begins later. */
   double room(double low, double high) {
-    double room = Math.min(reach(low + TINY), reach(high - TINY));
+    double room = Math.min(reach(low + Tolerance.RECKONING), reach(high - Tolerance.RECKONING));
     for (TimberBody other : others) {
       room = Math.min(room, clear(other, low, high, room));
     }
@@ -67,7 +67,9 @@ record Leg(
 
   /** Whether a leg of a length that covers a stretch of the line has room, within a tolerance. */
   boolean hasRoom(double low, double high, double length, double tolerance) {
-    return length <= Math.min(reach(low + TINY), reach(high - TINY)) + tolerance
+    return length
+            <= Math.min(reach(low + Tolerance.RECKONING), reach(high - Tolerance.RECKONING))
+                + tolerance
         && others.stream().allMatch(other -> length <= clear(other, low, high, length) + tolerance);
   }
 

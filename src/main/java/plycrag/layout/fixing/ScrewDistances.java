@@ -1,5 +1,7 @@
 package plycrag.layout.fixing;
 
+import plycrag.geometry.Tolerance;
+
 /**
  * The least distances of screws loaded across their length, in softwood of at most 420 kg/m³: EN
  * 1995-1-1:2004 Table 8.2, which by 8.7.1 holds for screws up to 6 mm; for thicker ones it is taken
@@ -14,9 +16,6 @@ public record ScrewDistances(double diameter, boolean predrilled) implements Lea
 
   /** From this diameter on more is asked where nothing is predrilled or an edge is loaded, mm. */
   private static final double THICK = 5;
-
-  /** Sizes nearer than this are one, mm. */
-  private static final double TOLERANCE = 1e-6;
 
   @Override
   public double alongGrain(double cosine) {
@@ -42,6 +41,6 @@ public record ScrewDistances(double diameter, boolean predrilled) implements Lea
   }
 
   private boolean isThick() {
-    return diameter >= THICK - TOLERANCE;
+    return Tolerance.atLeast(diameter, THICK);
   }
 }

@@ -12,6 +12,7 @@ import plycrag.catalog.SoldScrew;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.catalog.SteelCatalog;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 
 /**
  * Chooses a bracket or a strap for two faces.
@@ -28,8 +29,6 @@ import plycrag.geometry.Solid;
  * @param farSide what must remain before the far side, mm
  */
 public record SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
-  private static final double TOLERANCE = 1e-6;
-
   /** The angle of a bracket as it is sold, and how far off it goes without bending, degrees. */
   private static final double SQUARE = 90;
 
@@ -77,7 +76,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   public SteelChoice onBreadth(double breadth, double timber, double between) {
     Optional<SteelFit> fit =
         SteelCatalog.of(shape).stream()
-            .filter(steel -> steel.leg() <= breadth + TOLERANCE)
+            .filter(steel -> Tolerance.atMost(steel.leg(), breadth))
             .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
             .findFirst();
     return new SteelChoice(fit, 1, Optional.empty(), List.of(), Optional.empty());
@@ -129,10 +128,11 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   private Optional<SteelFit> fit(FlatSteel steel, Seat seat) {
     boolean asSold = shape != Shape.ANGLE || isBent(seat, SQUARE - OFF_SQUARE, SQUARE + OFF_SQUARE);
     boolean fits =
-        (asSold || steel.thickness() <= BENDABLE + TOLERANCE)
-            && steel.width() <= seat.breadth() + TOLERANCE
+        (asSold || Tolerance.atMost(steel.thickness(), BENDABLE))
+            && Tolerance.atMost(steel.width(), seat.breadth())
             && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat))
-            && seat.hasRoom(steel.width(), steel.leg(), TOLERANCE); // asks all timber around: last
+            && seat.hasRoom(
+                steel.width(), steel.leg(), Tolerance.RECKONING); // asks all timber around: last
     double timber =
         fits
             ? Stream.of(seat.one(), seat.other())
@@ -190,7 +190,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     FlatFace face = leg.flat();
     double side = distances.loadedEdge(sine(face));
     double end = distances.loadedEnd(cosine(face));
-    return holes(steel, seat).allMatch(hole -> face.slack(hole, side, end) > -TOLERANCE)
+    return holes(steel, seat).allMatch(hole -> Tolerance.atLeast(face.slack(hole, side, end), 0))
         && areApart(steel, face, distances);
   }
 
@@ -201,8 +201,8 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     double pitch = withGrain ? along : across;
     double gauge = withGrain ? across : along;
     boolean oneRow = inLeg() <= steel.lines();
-    return (oneRow || steel.pitch() >= pitch - TOLERANCE)
-        && (steel.lines() == 1 || steel.gauge() >= gauge - TOLERANCE);
+    return (oneRow || Tolerance.atLeast(steel.pitch(), pitch))
+        && (steel.lines() == 1 || Tolerance.atLeast(steel.gauge(), gauge));
   }
 
   /** What would fit where nothing of the catalogue does: one line of the thickest screws. */
@@ -211,7 +211,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     double diameter =
         IntStream.iterate(
                 (int) Math.round(5 / STEP),
-                tenths -> tenths * STEP >= THINNEST - TOLERANCE,
+                tenths -> Tolerance.atLeast(tenths * STEP, THINNEST),
                 tenths -> tenths - 1)
             .mapToDouble(tenths -> tenths * STEP)
             .filter(one -> isThinEnough(one, seat))
@@ -222,8 +222,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     double first = distances.loadedEnd(cosine(face));
     double pitch = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine(face));
     double rest = leg - first - 2 * diameter;
-    int count =
-        diameter > 0 && rest >= 0 ? 2 * (1 + (int) Math.floor(rest / pitch + TOLERANCE)) : 0;
+    int count = diameter > 0 && rest >= 0 ? 2 * (1 + (int) Tolerance.wholeDown(rest / pitch)) : 0;
     return new SteelChoice.Room(seat.breadth(), leg, diameter, first, count);
   }
 
@@ -234,13 +233,13 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
         .allMatch(
             leg ->
                 keeps(hole, leg, distances)
-                    && leg.timber(hole) - farSide >= deep * diameter - TOLERANCE);
+                    && Tolerance.atLeast(leg.timber(hole) - farSide, deep * diameter));
   }
 
   private boolean keeps(Spot hole, Leg leg, ScrewDistances distances) {
     FlatFace face = leg.flat();
     double side = distances.loadedEdge(sine(face));
     double end = distances.loadedEnd(cosine(face));
-    return face.slack(hole, side, end) > -TOLERANCE;
+    return Tolerance.atLeast(face.slack(hole, side, end), 0);
   }
 }

@@ -5,13 +5,12 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 
 /** A length of timber in the room. Its faces are found once, since many joints ask for them. */
 public final class TimberBody {
   /** A face whose normal leans less than this toward the grain is a side, not an end. */
   private static final double LEAN = 0.1;
-
-  private static final double NOTHING = 1e-6;
 
   private final String mark;
   private final Solid solid;
@@ -69,7 +68,7 @@ public final class TimberBody {
     return solid
         .faces()
         .skip(skipped)
-        .filter(face -> Solid.normal(face).length() > NOTHING)
+        .filter(face -> Tolerance.isSome(Solid.normal(face).length()))
         .map(
             face -> {
               Place normal = Solid.normal(face).unit();
@@ -126,7 +125,7 @@ public final class TimberBody {
     double through = Double.POSITIVE_INFINITY;
     for (TimberFace face : faces) {
       double facing = face.outward().dot(inward);
-      if (facing > NOTHING) {
+      if (Tolerance.isSome(facing)) {
         through = Math.min(through, (face.distance() - face.outward().dot(from)) / facing);
       }
     }

@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 
 /**
  * A straight box without end along one way, beside a face of timber.
@@ -19,8 +20,6 @@ import plycrag.geometry.Solid;
  * @param height where it begins and ends outward
  */
 record Window(Place origin, Place along, Place across, Place outward, Span breadth, Span height) {
-  private static final double TINY = 1e-6;
-
   /** The part of its length in which a body reaches into it; empty if it does not. */
   Optional<Span> met(Solid body) {
     return met(body, new Span(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
@@ -46,8 +45,8 @@ record Window(Place origin, Place along, Place across, Place outward, Span bread
         double aside = from.dot(across);
         below &= out - height.low() < 0;
         above &= height.high() - out < 0;
-        left &= aside - breadth.low() - TINY < 0;
-        right &= breadth.high() - aside - TINY < 0;
+        left &= Tolerance.atMost(aside, breadth.low());
+        right &= Tolerance.atLeast(aside, breadth.high());
         before &= from.dot(along) < asked.low();
         beyond &= from.dot(along) > asked.high();
       }
@@ -60,8 +59,8 @@ record Window(Place origin, Place along, Place across, Place outward, Span bread
     double high = Double.NEGATIVE_INFINITY;
     for (List<Place> face : body.faces().toList()) {
       List<Place> part = face.stream().map(corner -> corner.minus(origin)).toList();
-      part = where(part, place -> place.dot(across) - breadth.low() - TINY);
-      part = where(part, place -> breadth.high() - place.dot(across) - TINY);
+      part = where(part, place -> place.dot(across) - breadth.low() - Tolerance.RECKONING);
+      part = where(part, place -> breadth.high() - place.dot(across) - Tolerance.RECKONING);
       part = where(part, place -> place.dot(outward) - height.low());
       part = where(part, place -> height.high() - place.dot(outward));
       for (Place place : part) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * Two convex blanks side by side or one above the other in one rectangle, the second as it is or
@@ -15,7 +16,6 @@ import plycrag.geometry.Shapes;
  */
 final class Pairing {
   private static final int HALVINGS = 60;
-  private static final double GRID = 0.001;
 
   private final NestTask task;
   private final Bundle first;
@@ -69,14 +69,14 @@ final class Pairing {
   private Bundle pair(LaidBlank other, boolean across) {
     Polygon one = outline(first.blanks().get(0), first);
     double near = 0;
-    double far = (across ? first.width() : first.height()) + task.gap() + GRID;
-    for (int step = 0; step < HALVINGS && far - near > GRID / 2; step++) {
+    double far = (across ? first.width() : first.height()) + task.gap() + Tolerance.GRID;
+    for (int step = 0; step < HALVINGS && far - near > Tolerance.GRID / 2; step++) {
       double middle = (near + far) / 2;
       boolean keeps = outline(shifted(other, middle, across), second).distance(one) >= task.gap();
       near = keeps ? near : middle;
       far = keeps ? middle : far;
     }
-    return bundle(shifted(other, Math.ceil(far / GRID) * GRID, across));
+    return bundle(shifted(other, Math.ceil(far / Tolerance.GRID) * Tolerance.GRID, across));
   }
 
   private static LaidBlank shifted(LaidBlank blank, double by, boolean across) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Tolerance;
 
 /**
  * The centres chosen so far, in buckets so small that each holds one at most; asked for what is too
@@ -12,9 +13,6 @@ import org.locationtech.jts.geom.Envelope;
  * <p>Cost of a question: the buckets within the greatest distance.
  */
 final class Centres {
-  /** Sums of steps are exact to far less, mm. */
-  private static final double TOLERANCE = 1e-6;
-
   /** A bucket's diagonal is a little less than the least distance. */
   private static final double SIDE = 0.7;
 
@@ -75,7 +73,7 @@ final class Centres {
   private boolean covers(Coordinate centre, Envelope box, double own) {
     double across = Math.max(centre.x - box.getMinX(), box.getMaxX() - centre.x);
     double up = Math.max(centre.y - box.getMinY(), box.getMaxY() - centre.y);
-    double required = Math.max(own, fade.at(centre.y)) - TOLERANCE;
+    double required = Math.max(own, fade.at(centre.y)) - Tolerance.RECKONING;
     return across * across + up * up < required * required;
   }
 

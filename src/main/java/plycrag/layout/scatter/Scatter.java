@@ -13,14 +13,12 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /** Scatters centres over an area. The package's page tells how. */
 public final class Scatter {
   /** Darts thrown for each cell left, at each size: most of what is free gets a random centre. */
   private static final int DARTS = 2;
-
-  /** What a coordinate may be out beside the marking grid, mm. */
-  private static final double MARGIN = 0.001;
 
   private final Geometry area;
   private final Spread spread;
@@ -101,7 +99,7 @@ public final class Scatter {
     Envelope box =
         new Envelope(
             column * step, (column + size - 1) * step, row * step, (row + size - 1) * step);
-    box.expandBy(MARGIN);
+    box.expandBy(Tolerance.GRID);
     return box;
   }
 
@@ -112,8 +110,9 @@ public final class Scatter {
     }
     double mirror = spread.mirror().getAsDouble();
     double own = Math.min(spread.fade().at(box.getMinY()), spread.fade().at(box.getMaxY()));
-    boolean isShort = 2 * (mirror - box.getMinX()) < own - MARGIN;
-    return box.getMinX() > mirror + MARGIN || (box.getMaxX() < mirror - MARGIN && isShort);
+    boolean isShort = 2 * (mirror - box.getMinX()) < own - Tolerance.GRID;
+    return box.getMinX() > mirror + Tolerance.GRID
+        || (box.getMaxX() < mirror - Tolerance.GRID && isShort);
   }
 
   /** Random places of random cells; of cells that are single places each one, in random order. */

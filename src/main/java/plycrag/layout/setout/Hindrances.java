@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
+import plycrag.geometry.Tolerance;
 
 /** Finds what stands in the way of lines where they are asked for. */
 final class Hindrances {
-  private static final double TOLERANCE = 1e-6;
-
   private final Task task;
   private final Steps steps;
 
@@ -67,7 +66,7 @@ final class Hindrances {
   }
 
   private static void addIfShort(String name, double shortfall, List<Blocker> found) {
-    if (shortfall > TOLERANCE) {
+    if (Tolerance.isSome(shortfall)) {
       found.add(new Blocker(name, shortfall));
     }
   }

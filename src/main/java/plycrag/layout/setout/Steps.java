@@ -1,30 +1,29 @@
 package plycrag.layout.setout;
 
+import plycrag.geometry.Tolerance;
+
 /**
  * Lengths in steps of the marking grid.
  *
  * @param step mm
  */
 record Steps(double step) {
-  /** Lengths are sums of a few decimals, mm. */
-  private static final double TOLERANCE = 1e-6;
-
   /** Far below every place, and far enough from the end of the range to be added to. */
   static final int NEVER = Integer.MIN_VALUE / 4;
 
   /** The least step not below a length. */
   int up(double length) {
-    return bounded(Math.ceil((length - TOLERANCE) / step));
+    return bounded(Math.ceil((length - Tolerance.RECKONING) / step));
   }
 
   /** The greatest step not above a length. */
   int down(double length) {
-    return bounded(Math.floor((length + TOLERANCE) / step));
+    return bounded(Math.floor((length + Tolerance.RECKONING) / step));
   }
 
   /** The nearest step, of two the lower. */
   int nearest(double length) {
-    return bounded(Math.ceil((length - TOLERANCE) / step - 0.5));
+    return bounded(Math.ceil((length - Tolerance.RECKONING) / step - 0.5));
   }
 
   /** In mm. */

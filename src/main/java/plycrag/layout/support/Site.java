@@ -11,6 +11,7 @@ import plycrag.geometry.Direction;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Stand;
+import plycrag.geometry.Tolerance;
 
 /**
  * What a support is set for.
@@ -29,8 +30,6 @@ public record Site(
     Section section,
     double bay,
     double longest) {
-  private static final double TINY = 1e-6;
-
   /** What is less out of line bears all the same, mm. */
   private static final double IN_LINE = 1;
 
@@ -117,8 +116,8 @@ public record Site(
       boolean last = at == bearing.size() - 1;
       double reached =
           stations.isEmpty() ? Double.NEGATIVE_INFINITY : stations.get(stations.size() - 1);
-      boolean nextTooFar = !last && bearing.get(at + 1) - reached > apart + TINY;
-      boolean beside = bearing.get(at) - reached < breadth() - TINY;
+      boolean nextTooFar = !last && Tolerance.isMore(bearing.get(at + 1) - reached, apart);
+      boolean beside = Tolerance.isLess(bearing.get(at) - reached, breadth());
       if (!beside && (last || nextTooFar)) {
         stations.add(bearing.get(at));
       }
@@ -168,7 +167,7 @@ public record Site(
     double end = stations.get(stations.size() - 1) + breadth();
     List<Timber> timbers = new ArrayList<>();
     double from = stations.get(0);
-    while (from < end - TINY) {
+    while (Tolerance.isLess(from, end)) {
       double to = end - from <= longest ? end : joint(from, stations).orElse(end);
       Polygon outline = Shapes.rectangle(from, low, to, high);
       timbers.add(new Timber(use, along(y), Direction.LEVEL, outline, depth));
@@ -188,7 +187,7 @@ public record Site(
   /** The one of some ledgers that a station ends on. */
   Timber under(double x, List<Timber> ledgers) {
     return ledgers.stream()
-        .filter(ledger -> ledger.outline().getEnvelopeInternal().getMaxX() > x + TINY)
+        .filter(ledger -> Tolerance.isMore(ledger.outline().getEnvelopeInternal().getMaxX(), x))
         .findFirst()
         .orElseThrow();
   }

@@ -16,23 +16,14 @@ import plycrag.geometry.Trig;
  * @param left whether it turns counter-clockwise
  */
 record Arc(Spot from, Spot to, Coordinate centre, boolean left) {
-  /**
-   * How much farther one end may be from the centre than the other, mm. Three decimals may come to
-   * 0.002; common controllers refuse more than this (from memory).
-   */
-  private static final double OUT_OF_ROUND = 0.005;
-
-  /** How far a chord may stand off its arc, mm. */
-  private static final double CHORD = 0.0005;
-
   private static final double FULL_TURN = 360;
 
   /** An arc by its centre. */
   static Arc about(Spot from, Spot to, Coordinate centre, boolean left) throws ReadingException {
     double before = centre.distance(from.coordinate());
     double after = centre.distance(to.coordinate());
-    require(before > OUT_OF_ROUND, "an arc without radius");
-    require(Math.abs(before - after) <= OUT_OF_ROUND, "an arc's ends differ in radius");
+    require(before > Accuracy.OUT_OF_ROUND, "an arc without radius");
+    require(Math.abs(before - after) <= Accuracy.OUT_OF_ROUND, "an arc's ends differ in radius");
     return new Arc(from, to, centre, left);
   }
 
@@ -41,7 +32,9 @@ record Arc(Spot from, Spot to, Coordinate centre, boolean left) {
     double chord = from.beside(to);
     require(!from.isAbove(to), "an arc by its radius that ends where it began");
     double half = chord / 2;
-    require(half <= Math.abs(radius) + OUT_OF_ROUND, "an arc's radius is too small for its ends");
+    require(
+        half <= Math.abs(radius) + Accuracy.OUT_OF_ROUND,
+        "an arc's radius is too small for its ends");
     double off = Math.sqrt(Math.max(0, radius * radius - half * half)) / chord;
     double side = left == radius > 0 ? off : -off;
     double dx = to.x() - from.x();
@@ -55,7 +48,7 @@ record Arc(Spot from, Spot to, Coordinate centre, boolean left) {
   List<Spot> way() {
     double turn = turn();
     double radius = centre.distance(from.coordinate());
-    double widest = Math.toDegrees(2 * Math.sqrt(2 * CHORD / radius));
+    double widest = Math.toDegrees(2 * Math.sqrt(2 * Accuracy.CHORD / radius));
     int chords = (int) Math.ceil(Math.max(Math.abs(turn) / widest, 1));
     double grown = centre.distance(to.coordinate()) / radius - 1;
     List<Spot> way = new ArrayList<>();

@@ -11,16 +11,10 @@ import org.locationtech.jts.geom.Envelope;
  * one that goes round.
  *
  * <p>A hole is bored if at the bottom the tool goes right round on a circle, by arcs or by moves so
- * short that none stands off the circle by more than {@link #SHORT}, and stays within the circle
- * all the way down. A blind hole must leave no core.
+ * short that none stands off the circle by more than {@link Accuracy#SHORT}, and stays within the
+ * circle all the way down. A blind hole must leave no core.
  */
 final class Boring {
-  /** How near the bottom is the bottom, and how near the circle on it, mm. */
-  private static final double ON = 0.005;
-
-  /** How far a straight move may stand off the circle, mm. */
-  private static final double SHORT = 0.05;
-
   private static final double FULL_TURN = 359.9;
 
   private Boring() {}
@@ -45,9 +39,9 @@ final class Boring {
     return inner.isPresent()
         && outer.isPresent()
         && before.isLike(after)
-        && Math.abs(before.lowest() - after.lowest()) <= ON
-        && inner.get().centre().distance(outer.get().centre()) <= ON
-        && outer.get().radius() > inner.get().radius() + ON;
+        && Math.abs(before.lowest() - after.lowest()) <= Accuracy.ON
+        && inner.get().centre().distance(outer.get().centre()) <= Accuracy.ON
+        && outer.get().radius() > inner.get().radius() + Accuracy.ON;
   }
 
   /** The hole that is made; none if something else is cut. */
@@ -62,7 +56,7 @@ final class Boring {
               lowest,
               strokes(visit, lowest)));
     }
-    boolean blind = lowest > heights.bottom() + ON;
+    boolean blind = lowest > heights.bottom() + Accuracy.ON;
     return circle(visit)
         .filter(circle -> !blind || !leavesCore(visit, circle))
         .map(
@@ -78,12 +72,14 @@ final class Boring {
   private static int strokes(Visit visit, double lowest) {
     return (int)
         visit.cuts().stream()
-            .filter(cut -> cut.to().z() <= lowest + ON && cut.from().z() > lowest + ON)
+            .filter(
+                cut ->
+                    cut.to().z() <= lowest + Accuracy.ON && cut.from().z() > lowest + Accuracy.ON)
             .count();
   }
 
   private static Optional<Circle> circle(Visit visit) {
-    List<Cut> round = outermost(visit.below(visit.lowest() + ON));
+    List<Cut> round = outermost(visit.below(visit.lowest() + Accuracy.ON));
     return Circle.through(ends(round)).filter(circle -> isBored(visit, round, circle));
   }
 
@@ -95,13 +91,13 @@ final class Boring {
             .sum();
     return Math.abs(turn) >= FULL_TURN
         && round.stream().allMatch(cut -> isOn(cut, circle))
-        && ends(visit.cuts()).stream().allMatch(end -> circle.outside(end) <= ON);
+        && ends(visit.cuts()).stream().allMatch(end -> circle.outside(end) <= Accuracy.ON);
   }
 
   private static boolean isOn(Cut cut, Circle circle) {
-    return Math.abs(circle.outside(cut.from().coordinate())) <= ON
-        && Math.abs(circle.outside(cut.to().coordinate())) <= ON
-        && cut.distance(circle.centre()) >= circle.radius() - SHORT;
+    return Math.abs(circle.outside(cut.from().coordinate())) <= Accuracy.ON
+        && Math.abs(circle.outside(cut.to().coordinate())) <= Accuracy.ON
+        && cut.distance(circle.centre()) >= circle.radius() - Accuracy.SHORT;
   }
 
   /** The cuts whose ends lie farthest from the middle of all. */
@@ -115,8 +111,8 @@ final class Boring {
     double farthest = ends(cuts).stream().mapToDouble(middle::distance).max().orElse(0);
     return cuts.stream()
         .filter(cut -> !cut.isPlunge())
-        .filter(cut -> cut.from().coordinate().distance(middle) > farthest - SHORT)
-        .filter(cut -> cut.to().coordinate().distance(middle) > farthest - SHORT)
+        .filter(cut -> cut.from().coordinate().distance(middle) > farthest - Accuracy.SHORT)
+        .filter(cut -> cut.to().coordinate().distance(middle) > farthest - Accuracy.SHORT)
         .toList();
   }
 
@@ -132,13 +128,13 @@ final class Boring {
   /** Whether something stands in the middle, or between two rounds. */
   private static boolean leavesCore(Visit visit, Circle circle) {
     List<Double> rounds =
-        ends(visit.below(visit.lowest() + ON)).stream()
+        ends(visit.below(visit.lowest() + Accuracy.ON)).stream()
             .map(circle.centre()::distance)
             .sorted()
             .toList();
     double cleared = 0;
     for (double round : rounds) {
-      if (round - visit.cutter().radius() > cleared + ON) {
+      if (round - visit.cutter().radius() > cleared + Accuracy.ON) {
         return true;
       }
       cleared = round + visit.cutter().radius();

@@ -3,6 +3,7 @@ package plycrag.machining.replay;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import plycrag.geometry.Tolerance;
 
 /**
  * A circle fitted to places by least squares (I. Kåsa, IEEE Transactions on Instrumentation and
@@ -12,8 +13,6 @@ import org.locationtech.jts.geom.Coordinate;
  * @param radius mm
  */
 record Circle(Coordinate centre, double radius) {
-  private static final double SINGULAR = 1e-9;
-
   /** The circle nearest to places; none if they lie on a line. */
   static Optional<Circle> through(List<Coordinate> places) {
     Coordinate middle = middle(places);
@@ -29,7 +28,7 @@ record Circle(Coordinate centre, double radius) {
       sums[4] += y * square;
     }
     double spread = sums[0] * sums[2] - sums[1] * sums[1];
-    if (!(spread > SINGULAR)) {
+    if (!(spread > Tolerance.VANISHING)) {
       return Optional.empty();
     }
     double dx = (sums[3] * sums[2] - sums[4] * sums[1]) / spread;

@@ -17,11 +17,6 @@ import plycrag.units.Decimal;
  * </ol>
  */
 final class ContourCheck {
-  /** To what size pieces and openings are cut, mm. */
-  private static final double SIZE = 0.01;
-
-  private static final double DEPTH = 0.003;
-
   /** A cut farther off belongs to something else: what is left for a last pass is less, mm. */
   private static final double BESIDE = 1;
 
@@ -68,18 +63,20 @@ final class ContourCheck {
     double deep = visit.cutter().radius() - distance(visit);
     boolean inPiece =
         visit.cuts().stream().anyMatch(cut -> !outline.isInWaste(cut.to().coordinate()));
-    if (inPiece || deep > SIZE) {
+    if (inPiece || deep > Accuracy.SIZE) {
       String into = inPiece ? "" : " by " + mm(deep);
       faults.add(visit.fault("cuts into " + contour.mark() + into));
     }
-    if (visit.lowest() < contour.bottom() - DEPTH) {
+    if (visit.lowest() < contour.bottom() - Accuracy.PLACE) {
       faults.add(visit.fault("cuts " + contour.mark() + " to Z" + mm(visit.lowest())));
     }
   }
 
   private void around(String where, Expected expected) {
     List<Outline.Sample> asked =
-        outline.samples().stream().filter(one -> !expected.isOnEdge(one.place(), SIZE)).toList();
+        outline.samples().stream()
+            .filter(one -> !expected.isOnEdge(one.place(), Accuracy.SIZE))
+            .toList();
     if (visits.isEmpty() && !asked.isEmpty()) {
       add(where, "is not cut");
     } else {
@@ -91,7 +88,7 @@ final class ContourCheck {
     double radius = visits.stream().mapToDouble(one -> one.cutter().radius()).min().orElse(0);
     List<Outline.Sample> reachable =
         asked.stream().filter(one -> outline.isReachable(one, radius)).toList();
-    Reach last = new Reach(visits, contour.bottom() + DEPTH, SIZE);
+    Reach last = new Reach(visits, contour.bottom() + Accuracy.PLACE, Accuracy.SIZE);
     List<Standing> standing = Standing.of(reachable, sample -> last.covers(sample.place()));
     Optional<Expected.Bridges> bridges = contour.bridges();
     if (standing.size() > bridges.map(Expected.Bridges::count).orElse(0)) {
@@ -106,7 +103,7 @@ final class ContourCheck {
     if (standing.length() > bridges.length() + Standing.ROUNDING) {
       add(where, "has a bridge of " + mm(standing.length()));
     }
-    Reach above = new Reach(visits, bridges.top() + DEPTH, SIZE);
+    Reach above = new Reach(visits, bridges.top() + Accuracy.PLACE, Accuracy.SIZE);
     if (!standing.samples().stream().allMatch(sample -> above.covers(sample.place()))) {
       add(where, "has a bridge that is too thick");
     }

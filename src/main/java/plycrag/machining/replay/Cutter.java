@@ -20,9 +20,6 @@ public record Cutter(
     double speed,
     Feeds feeds,
     Optional<Taper> taper) {
-  /** Half of the last digit that programs have, of inches too. */
-  private static final double ROUNDING = 0.02;
-
   /**
    * How fast a tool cuts.
    *
@@ -61,14 +58,14 @@ public record Cutter(
   }
 
   boolean turnsAt(double asked) {
-    return Math.abs(speed - asked) <= ROUNDING;
+    return Math.abs(speed - asked) <= Accuracy.RATE;
   }
 
   boolean cutsAt(double rate, Spot from, Spot to) {
     if (from.isAbove(to)) {
-      return Math.abs(feeds.plunge() - rate) <= ROUNDING;
+      return Math.abs(feeds.plunge() - rate) <= Accuracy.RATE;
     }
     double down = rate * (from.z() - to.z()) / from.beside(to);
-    return rate <= feeds.cut() + ROUNDING && down <= feeds.plunge() + ROUNDING;
+    return rate <= feeds.cut() + Accuracy.RATE && down <= feeds.plunge() + Accuracy.RATE;
   }
 }

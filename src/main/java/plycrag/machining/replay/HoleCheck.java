@@ -12,14 +12,6 @@ import plycrag.units.Decimal;
 
 /** Holds the holes that are made against those that are to be made. */
 final class HoleCheck {
-  /** Programs have three decimals in millimetres, four in inches: 0.0018 mm aslant. */
-  private static final double PLACE = 0.003;
-
-  private static final double DEPTH = 0.003;
-
-  /** What a hole bored by arcs or short moves may be too wide, mm. */
-  private static final double WIDTH = 0.01;
-
   private static final int DECIMALS = 3;
 
   private final List<Expected.Hole> holes;
@@ -56,14 +48,14 @@ final class HoleCheck {
       add(hole, name(to) + " is made twice");
     }
     double off = hole.centre().distance(centre(to));
-    require(hole, off <= PLACE, name(to) + " is off by " + mm(off));
+    require(hole, off <= Accuracy.PLACE, name(to) + " is off by " + mm(off));
     require(
         hole,
-        Math.abs(hole.diameter() - to.diameter()) <= WIDTH,
+        Math.abs(hole.diameter() - to.diameter()) <= Accuracy.SIZE,
         name(to) + " becomes " + mm(hole.diameter()) + " wide, not " + mm(to.diameter()));
     require(
         hole,
-        Math.abs(hole.bottom() - to.bottom()) <= DEPTH,
+        Math.abs(hole.bottom() - to.bottom()) <= Accuracy.PLACE,
         name(to) + " goes to Z" + mm(hole.bottom()) + ", not Z" + mm(to.bottom()));
   }
 

@@ -10,9 +10,6 @@ import org.locationtech.jts.geom.Envelope;
  * the letters are is not read.
  */
 final class MarkCheck {
-  private static final double PLACE = 0.003;
-  private static final double DEPTH = 0.003;
-
   private final Expected.Mark mark;
   private final List<Visit> strokes;
 
@@ -39,7 +36,7 @@ final class MarkCheck {
 
   private boolean isWithin(Visit visit) {
     Envelope allowed = mark.box().copy();
-    allowed.expandBy(PLACE);
+    allowed.expandBy(Accuracy.PLACE);
     return visit.cutter().taper().isPresent() && allowed.contains(box(List.of(visit)));
   }
 
@@ -57,7 +54,7 @@ final class MarkCheck {
   private List<Fault> faults(String where) {
     List<Fault> faults = new ArrayList<>();
     for (Visit stroke : strokes) {
-      if (Math.abs(stroke.lowest() - mark.bottom()) > DEPTH) {
+      if (Math.abs(stroke.lowest() - mark.bottom()) > Accuracy.PLACE) {
         faults.add(stroke.fault("engraves " + mark.mark() + " to another depth"));
       }
     }
@@ -75,6 +72,6 @@ final class MarkCheck {
     double up = upright ? inked.getWidth() : inked.getHeight();
     double height = Math.min(mark.box().getHeight(), mark.box().getWidth());
     double length = Math.max(mark.box().getHeight(), mark.box().getWidth());
-    return up >= height - 2 * PLACE && across >= length - height - 2 * PLACE;
+    return up >= height - 2 * Accuracy.PLACE && across >= length - height - 2 * Accuracy.PLACE;
   }
 }

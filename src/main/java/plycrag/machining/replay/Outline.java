@@ -5,6 +5,7 @@ import java.util.List;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
+import plycrag.geometry.Tolerance;
 
 /** The ring between a piece and its waste, measured. */
 final class Outline {
@@ -56,7 +57,7 @@ final class Outline {
   boolean isReachable(Sample sample, double radius) {
     Coordinate centre = sample.centre(radius);
     Spot spot = new Spot(centre.x, centre.y, 0);
-    return isInWaste(centre) && distance(new Cut(0, spot, spot)) >= radius - 1e-6;
+    return isInWaste(centre) && Tolerance.atLeast(distance(new Cut(0, spot, spot)), radius);
   }
 
   /** Places all along the ring, none at its corners. */

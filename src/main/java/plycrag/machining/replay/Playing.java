@@ -6,9 +6,6 @@ import java.util.Optional;
 
 /** Plays one program's steps on the bench, and notes what it cuts and where it goes wrong. */
 final class Playing {
-  /** More than half of the last of three decimals, in inches of four. */
-  private static final double ROUNDING = 0.002;
-
   private final Bench bench;
   private final Heights heights;
   private final String program;
@@ -126,7 +123,7 @@ final class Playing {
   /** The part of a cut that lies below the sheet's top. */
   private Optional<Cut> inSheet(Cut cut) {
     double top = heights.top();
-    if (cut.lowest() >= top - ROUNDING) {
+    if (cut.lowest() >= top - Accuracy.DIGIT) {
       return Optional.empty();
     }
     Spot from = cut.from().z() > top ? cut.from().towards(cut.to(), top) : cut.from();
@@ -144,7 +141,7 @@ final class Playing {
   }
 
   private static boolean isAtLeast(double z, double least) {
-    return z >= least - ROUNDING;
+    return z >= least - Accuracy.DIGIT;
   }
 
   private void add(Step step, Optional<String> sentence) {

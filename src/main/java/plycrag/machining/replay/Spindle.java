@@ -10,8 +10,6 @@ final class Spindle {
   /** A longer wait was meant in other units, seconds. */
   private static final double LONGEST_WAIT = 60;
 
-  private static final double ROUNDING = 0.0005;
-
   private final List<Cutter> cutters;
   private int at;
   private boolean awaited = true;
@@ -31,7 +29,7 @@ final class Spindle {
   }
 
   boolean isAtSpeed(double dwell) {
-    return turning && waited >= dwell - ROUNDING;
+    return turning && waited >= dwell - Accuracy.WAIT;
   }
 
   /** Each of these says what is wrong with it, if anything is. */

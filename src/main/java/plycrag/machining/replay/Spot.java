@@ -1,6 +1,7 @@
 package plycrag.machining.replay;
 
 import org.locationtech.jts.geom.Coordinate;
+import plycrag.geometry.Tolerance;
 
 /**
  * A place of the tool's tip, mm from the program's zero. An axis that nothing has moved yet has no
@@ -9,9 +10,6 @@ import org.locationtech.jts.geom.Coordinate;
 record Spot(double x, double y, double z) {
   /** Where a program begins. */
   static final Spot UNKNOWN = new Spot(Double.NaN, Double.NaN, Double.NaN);
-
-  /** Nearer is the same place: less than any program can say. */
-  private static final double SAME = 1e-6;
 
   boolean isKnown() {
     return Double.isFinite(x + y + z);
@@ -27,7 +25,7 @@ record Spot(double x, double y, double z) {
   }
 
   private static boolean same(double one, double other) {
-    return Math.abs(one - other) < SAME || (Double.isNaN(one) && Double.isNaN(other));
+    return Tolerance.same(one, other) || (Double.isNaN(one) && Double.isNaN(other));
   }
 
   /** How far it lies beside another. */

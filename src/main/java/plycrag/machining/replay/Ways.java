@@ -7,16 +7,14 @@ import org.locationtech.jts.geom.Envelope;
 
 /** Judges where the tool may go across. */
 record Ways(Bench bench) {
-  private static final double ROUNDING = 0.002;
-
   /** What is wrong with a straight way. */
   Optional<String> fault(Spot from, Spot to, double radius) {
     Envelope travel = bench.travel().copy();
-    travel.expandBy(ROUNDING);
+    travel.expandBy(Accuracy.DIGIT);
     if (!travel.contains(to.coordinate())) {
       return Optional.of("the tool leaves the machine's travel");
     }
-    boolean low = Math.min(from.z(), to.z()) < bench.heights().safe() - ROUNDING;
+    boolean low = Math.min(from.z(), to.z()) < bench.heights().safe() - Accuracy.DIGIT;
     boolean near = bench.keepOuts().stream().anyMatch(box -> distance(from, to, box) < radius);
     return low && near ? Optional.of("the tool meets what it must keep out of") : Optional.empty();
   }

@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
  */
 final class ColumnGeneration {
   private static final double SCALE = 1L << 40;
-  private static final double SLACK = 1e-7;
   private static final int ROUNDS = 400;
 
   private final Packing packing;
@@ -139,7 +138,7 @@ final class ColumnGeneration {
 
   private boolean isGain(long value, int bin, Master.Solution solution) {
     double cost = packing.bins().get(bin).weight() / unit + solution.tolls()[bin];
-    return value / SCALE > cost + SLACK;
+    return value / SCALE > cost + Rounding.WEIGHT;
   }
 
   /** Pieces without value would never be packed. */
@@ -154,7 +153,7 @@ final class ColumnGeneration {
   private Set<Pattern> worst(List<Pattern> columns, Master.Solution solution, long[] values) {
     List<Integer> idle =
         IntStream.range(packing.kinds(), columns.size())
-            .filter(column -> solution.uses()[column] <= SLACK)
+            .filter(column -> solution.uses()[column] <= Rounding.WEIGHT)
             .boxed()
             .sorted(Comparator.comparingDouble(column -> -cost(columns.get(column), values)))
             .toList();

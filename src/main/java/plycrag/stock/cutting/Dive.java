@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
  * as often as a number of discrepancies allows (Harvey and Ginsberg 1995).
  */
 final class Dive {
-  private static final double WHOLE = 1e-6;
   private static final double NEARLY = 0.75;
 
   private final Packing packing;
@@ -60,8 +59,8 @@ final class Dive {
     List<Integer> parts = new ArrayList<>();
     for (int column = 0; column < relaxed.uses().length; column++) {
       double use = relaxed.uses()[column];
-      whole = fix(whole, relaxed.patterns().get(column), (int) Math.floor(use + WHOLE));
-      if (use - Math.floor(use + WHOLE) > WHOLE) {
+      whole = fix(whole, relaxed.patterns().get(column), (int) Math.floor(use + Rounding.USE));
+      if (use - Math.floor(use + Rounding.USE) > Rounding.USE) {
         parts.add(column);
       }
     }
@@ -95,6 +94,6 @@ final class Dive {
   }
 
   private static double fraction(double use) {
-    return use - Math.floor(use + WHOLE);
+    return use - Math.floor(use + Rounding.USE);
   }
 }

@@ -36,6 +36,8 @@ final class Outlook {
   }
 
   long most(int kind, int room) {
-    return table.length > 0 ? table[kind][room] : (long) (density[kind] * room * (1 + 1e-9)) + 1;
+    return table.length > 0
+        ? table[kind][room]
+        : (long) (density[kind] * room * (1 + Rounding.PRODUCT)) + 1;
   }
 }
