@@ -21,6 +21,7 @@ import plycrag.read.WallMaker;
 /** Makes walls from the text of parameter files. */
 public final class Walls {
   private static final Map<Path, Layout> SAMPLES = new ConcurrentHashMap<>();
+  private static final Map<Path, CheckedLayout> JUDGED = new ConcurrentHashMap<>();
 
   private Walls() {}
 
@@ -65,8 +66,8 @@ public final class Walls {
     return Inspection.of(laidOut(toml));
   }
 
-  /** The verdict on a published parameter file's wall. */
+  /** The verdict on a published parameter file's wall, given once. */
   public static CheckedLayout judged(Path sample) {
-    return Inspection.of(sample(sample));
+    return JUDGED.computeIfAbsent(sample, path -> Inspection.of(sample(path)));
   }
 }

@@ -104,11 +104,19 @@ public final class Deliverable {
     deliverable.addLabels();
     deliverable.addDrawings();
     deliverable.addTemplates();
-    if (design.checked() instanceof ApprovedLayout approved) {
-      deliverable.addPrograms(approved);
-      ProgramCheck.require(approved.layout(), deliverable.parameters.machine(), deliverable.files);
-    }
+    deliverable.addCheckedPrograms();
     deliverable.addLists();
+    return List.copyOf(deliverable.files);
+  }
+
+  /**
+   * The programs and their set-up sheets alone; none of a refused layout.
+   *
+   * @throws IllegalStateException if a program fails its self-check, a defect of its maker
+   */
+  static List<OutputFile> programs(Design.Judged design) {
+    Deliverable deliverable = new Deliverable(design);
+    deliverable.addCheckedPrograms();
     return List.copyOf(deliverable.files);
   }
 
@@ -214,6 +222,13 @@ public final class Deliverable {
   private void addFiles(String name, Drawing drawing) {
     add("drawings/" + name + ".dxf", DxfWriter.write(drawing, dxf));
     add("drawings/" + name + ".svg", SvgWriter.write(drawing));
+  }
+
+  private void addCheckedPrograms() {
+    if (checked instanceof ApprovedLayout approved) {
+      addPrograms(approved);
+      ProgramCheck.require(approved.layout(), parameters.machine(), files);
+    }
   }
 
   private void addPrograms(ApprovedLayout approved) {

@@ -84,7 +84,7 @@ class DialectCheckTest {
   void everyDialectIsReadBack(String dialect) {
     String text = TestFiles.read(Path.of("params/river-bay.toml")) + "\n[machine]\n" + dialect;
     Design.Judged wall = (Design.Judged) Designs.of("river-bay.toml", text);
-    List<OutputFile> files = Deliverable.of(wall);
+    List<OutputFile> files = Deliverable.programs(wall);
     assertThat(files).anyMatch(file -> file.path().endsWith(".ngc"));
     List<OutputFile> moved = new ArrayList<>();
     for (OutputFile file : files) {

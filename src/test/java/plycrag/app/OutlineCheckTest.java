@@ -86,7 +86,7 @@ class OutlineCheckTest {
     for (String nesting : List.of("", "face-up = \"back\"", "grain = \"free\"")) {
       Design.Judged wall = wall(nesting, machine);
       assertThat(wall.checked().findings()).noneMatch(finding -> finding.isError());
-      assertThat(Deliverable.of(wall).stream().filter(file -> file.path().endsWith(".ngc")))
+      assertThat(Deliverable.programs(wall).stream().filter(file -> file.path().endsWith(".ngc")))
           .isNotEmpty()
           .allMatch(
               file -> new String(file.content(), StandardCharsets.UTF_8).contains("OUTLINES"));
@@ -97,7 +97,7 @@ class OutlineCheckTest {
   @Test
   void whatIsNotToSizeIsRefused() {
     Design.Judged wall = wall("", "outlines = \"skin\"");
-    List<OutputFile> files = Deliverable.of(wall);
+    List<OutputFile> files = Deliverable.programs(wall);
     refuses(wall, changed(files, text -> moved(text, "0.02")), "piece P");
     refuses(wall, changed(files, text -> moved(text, "-0.02")), "piece P");
     refuses(wall, changed(files, text -> text.replace("Z0.5", "Z0.6")), "is not cut at ");
@@ -128,7 +128,7 @@ class OutlineCheckTest {
     String clamp =
         "\n[[keep-out]]\nname = \"screw\"\nleft = 165\nlow = 100\nwidth = 20\nheight = 200\nrise = 8\n";
     Design.Judged wall = wall("", "outlines = \"skin\"" + clamp);
-    List<OutputFile> files = Deliverable.of(wall);
+    List<OutputFile> files = Deliverable.programs(wall);
     refuses(
         wall,
         changed(files, text -> text.replaceAll("(?<=\n)G0 Z43\n(?=G0 X)", "G0 Z23\n")),

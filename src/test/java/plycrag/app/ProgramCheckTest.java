@@ -28,8 +28,8 @@ class ProgramCheckTest {
       """;
   private static final String FIRST = "cnc/sheet-S1-front-t1.ngc";
 
-  private final Design.Judged wall = judged("mm", "spoilboard");
-  private final List<OutputFile> files = Deliverable.of(wall);
+  private static final Design.Judged GOOD = judged("mm", "spoilboard");
+  private static final List<OutputFile> FILES = Deliverable.programs(GOOD);
 
   private static Design.Judged judged(String unit, String zero) {
     return (Design.Judged) Designs.of("wall.toml", WALL.formatted(unit, zero));
@@ -39,16 +39,16 @@ class ProgramCheckTest {
     ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), files);
   }
 
-  private void refuses(List<OutputFile> programs, String... sentences) {
-    assertThatThrownBy(() -> check(wall, programs))
+  private static void refuses(List<OutputFile> programs, String... sentences) {
+    assertThatThrownBy(() -> check(GOOD, programs))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContainingAll(sentences);
   }
 
   /** The files with the first program under a name, changed. */
-  private List<OutputFile> changed(String name, UnaryOperator<String> change) {
+  private static List<OutputFile> changed(String name, UnaryOperator<String> change) {
     List<OutputFile> all = new ArrayList<>();
-    for (OutputFile file : files) {
+    for (OutputFile file : FILES) {
       boolean first = file.path().equals(FIRST);
       all.add(
           first
@@ -64,7 +64,7 @@ class ProgramCheckTest {
   void programsAsTheyArePass(String words) {
     String[] word = words.split(" ", -1);
     Design.Judged one = judged(word[0], word[1]);
-    assertThatCode(() -> check(one, Deliverable.of(one))).doesNotThrowAnyException();
+    assertThatCode(() -> check(one, Deliverable.programs(one))).doesNotThrowAnyException();
   }
 
   @Test
@@ -78,7 +78,7 @@ class ProgramCheckTest {
   @Test
   void aMissingProgramIsTold() {
     refuses(
-        files.stream().filter(file -> !file.path().equals(FIRST)).toList(),
+        FILES.stream().filter(file -> !file.path().equals(FIRST)).toList(),
         "sheet S1, front: hole main ",
         " is not made",
         " more");

@@ -142,7 +142,7 @@ class RecessCheckTest {
             .replace("diameter = 12\nlength = 30", "diameter = 11\nlength = 30")
             .replace("diameter = 10", "diameter = 5");
     Design.Judged judged = (Design.Judged) Designs.of("bay.toml", toml);
-    assertThat(programs(Deliverable.of(judged))).isNotEmpty();
+    assertThat(programs(Deliverable.programs(judged))).isNotEmpty();
   }
 
   /** A mill of 10 mm in 27 mm: the outermost of two rings is 8.5 mm, the floor at 14 mm. */
@@ -150,7 +150,7 @@ class RecessCheckTest {
   @ValueSource(strings = {"front", "back"})
   void thatAreNotAsAskedAreRefused(String faceUp) {
     Design.Judged wall = wall(faceUp, "");
-    List<OutputFile> files = Deliverable.of(wall);
+    List<OutputFile> files = Deliverable.programs(wall);
     refuses(wall, files, text -> text.replace("Z14", "Z13.9"), "(recess) goes to Z13.9, not Z14");
     refuses(wall, files, text -> text.replace("Z14", "Z14.1"), "(recess) goes to Z14.1, not Z14");
     refuses(wall, files, RecessCheckTest::without, "(recess) is not made");

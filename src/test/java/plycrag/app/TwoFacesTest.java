@@ -15,34 +15,34 @@ import plycrag.files.OutputFile;
 
 /** The plank store: marks and pins from behind, then the sheet is turned over about X 1220. */
 class TwoFacesTest {
-  private final Design.Judged wall =
+  private static final Design.Judged WALL =
       (Design.Judged)
           Designs.of("plank-store.toml", TestFiles.read(Path.of("params/plank-store.toml")));
-  private final List<OutputFile> files = Deliverable.of(wall);
+  private static final List<OutputFile> FILES = Deliverable.programs(WALL);
 
   private static String text(OutputFile file) {
     return new String(file.content(), StandardCharsets.UTF_8);
   }
 
   private String named(String path) {
-    return text(files.stream().filter(file -> file.path().equals(path)).findFirst().orElseThrow());
+    return text(FILES.stream().filter(file -> file.path().equals(path)).findFirst().orElseThrow());
   }
 
   private void refuses(String program, UnaryOperator<String> change, String sentence) {
     List<OutputFile> all = new ArrayList<>();
-    for (OutputFile file : files) {
+    for (OutputFile file : FILES) {
       boolean meant = file.path().equals(program);
       all.add(meant ? OutputFile.text(program, change.apply(text(file))) : file);
     }
     assertThatThrownBy(
-            () -> ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), all))
+            () -> ProgramCheck.require(WALL.checked().layout(), WALL.parameters().machine(), all))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(sentence);
   }
 
   @Test
   void bothFacesHaveProgramsAndASetUpSheet() {
-    assertThat(files)
+    assertThat(FILES)
         .extracting(OutputFile::path)
         .filteredOn(path -> path.startsWith("cnc/sheet-S1-back"))
         .containsExactlyInAnyOrder(

@@ -43,9 +43,14 @@ class ViewsTest {
           length = 22
           """);
 
+  /** Made once for all tests. */
+  private static final List<Drawing> PUBLISHED =
+      Stream.concat(TestFiles.samples().stream().map(Walls::judged), Stream.of(RECESSED))
+          .flatMap(checked -> drawings(checked).stream())
+          .toList();
+
   static Stream<Drawing> published() {
-    return Stream.concat(TestFiles.samples().stream().map(Walls::judged), Stream.of(RECESSED))
-        .flatMap(checked -> drawings(checked).stream());
+    return PUBLISHED.stream();
   }
 
   private static List<Drawing> drawings(CheckedLayout checked) {
@@ -111,7 +116,7 @@ class ViewsTest {
         : new Envelope(x + start, x + start + width, y - height / 2, y + height / 2);
   }
 
-  @ParameterizedTest
+  @ParameterizedTest(name = "{index}")
   @MethodSource("published")
   void noWordsLieOnOthersAndAllAreOnThePage(Drawing drawing) {
     List<Shape.Label> labels = labels(drawing);
@@ -133,7 +138,7 @@ class ViewsTest {
     }
   }
 
-  @ParameterizedTest
+  @ParameterizedTest(name = "{index}")
   @MethodSource("published")
   void noLineGoesThroughWords(Drawing drawing) {
     WordsApart.checkLines(drawing);
