@@ -233,8 +233,8 @@ public final class CuttingDiagram {
       double to = Math.min(foot + height, right);
       Geometry line = Shapes.line(from, base + from - foot, to, base + to - foot);
       Geometry clear = words.isNull() ? line : Shapes.without(line, Shapes.rectangle(words));
-      HiddenLines.lines(clear, sketch)
-          .forEach(part -> HiddenLines.draw(sketch, Layers.CONTEXT, part));
+      LineWork.lines(clear, sketch)
+          .forEach(part -> LineWork.draw(sketch, Layers.CONTEXT, part));
     }
   }
 

@@ -79,7 +79,7 @@ record DetailWindow(Envelope box, Sketch sketch) {
     Geometry line = Shapes.line(from.x(), from.y(), to.x(), to.y());
     Geometry seen = Shapes.shared(line, Shapes.rectangle(box));
     Geometry clear = words.isNull() ? seen : Shapes.without(seen, Shapes.rectangle(words));
-    HiddenLines.lines(clear, sketch).forEach(one -> HiddenLines.draw(sketch, Layers.CONTEXT, one));
+    LineWork.lines(clear, sketch).forEach(one -> LineWork.draw(sketch, Layers.CONTEXT, one));
   }
 
   private List<Polygon> shown(List<Xy> corners) {

@@ -68,9 +68,9 @@ public final class ExplodedView {
     Sketch sketch = new Sketch(Scale.fitting(box.getWidth(), box.getHeight(), SMALLEST_SCALE));
     PartMarks marks = new PartMarks(sketch);
     for (int at = 0; at < bodies.size(); at++) {
-      List<LineString> lines = HiddenLines.lines(seen.get(at), sketch);
+      List<LineString> lines = LineWork.lines(seen.get(at), sketch);
       Layer layer = bodies.get(at).sheet() ? Layers.OUTLINE : Layers.PARTS;
-      lines.forEach(line -> HiddenLines.draw(sketch, layer, line));
+      lines.forEach(line -> LineWork.draw(sketch, layer, line));
       marks.add(bodies.get(at).mark(), lines);
       if (bodies.get(at).sheet()) {
         marks.face(bodies.get(at).mark(), bodies.get(at).open(bodies, view.toViewer()));

@@ -58,10 +58,10 @@ public final class StandingView {
     PartMarks marks = new PartMarks(sketch);
     for (int at = 0; at < bodies.size(); at++) {
       SeenBody body = bodies.get(at);
-      List<LineString> lines = HiddenLines.lines(seen.get(at), sketch);
+      List<LineString> lines = LineWork.lines(seen.get(at), sketch);
       boolean support = marked.contains(body.mark());
       Layer layer = support || body.sheet() ? Layers.OUTLINE : Layers.CONTEXT;
-      lines.forEach(line -> HiddenLines.draw(sketch, layer, line));
+      lines.forEach(line -> LineWork.draw(sketch, layer, line));
       if (support) {
         marks.add(body.mark(), lines);
       } else {
@@ -69,7 +69,7 @@ public final class StandingView {
       }
     }
     tethers.forEach((mark, line) -> marks.add(mark, List.of(line)));
-    tethers.values().forEach(line -> HiddenLines.draw(sketch, Layers.CENTRE, line));
+    tethers.values().forEach(line -> LineWork.draw(sketch, Layers.CENTRE, line));
     box.expandToInclude(marks.draw());
     Extent extent = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
     List<String> notes = new ArrayList<>();

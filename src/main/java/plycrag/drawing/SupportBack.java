@@ -125,13 +125,13 @@ public final class SupportBack {
         .forEach(placed -> ties.add(placed.member().mark()));
     for (int at = 0; at < bodies.size(); at++) {
       SeenBody body = bodies.get(at);
-      List<LineString> lines = HiddenLines.lines(seen.get(at), sketch);
+      List<LineString> lines = LineWork.lines(seen.get(at), sketch);
       lines.forEach(
-          line -> HiddenLines.draw(sketch, body.sheet() ? Layers.CONTEXT : Layers.OUTLINE, line));
+          line -> LineWork.draw(sketch, body.sheet() ? Layers.CONTEXT : Layers.OUTLINE, line));
       if (body.sheet()) {
         marks.keepOff(lines);
       } else if (lines.isEmpty() && ties.contains(body.mark())) {
-        body.edges().forEach(line -> HiddenLines.draw(sketch, Layers.BEHIND, line));
+        body.edges().forEach(line -> LineWork.draw(sketch, Layers.BEHIND, line));
         marks.add(body.mark(), body.edges());
       } else {
         marks.add(body.mark(), lines);
