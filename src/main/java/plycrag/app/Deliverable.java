@@ -11,6 +11,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Book;
 import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
+import plycrag.document.PaperSize;
 import plycrag.document.Print;
 import plycrag.document.Table;
 import plycrag.drawing.CornerDetail;
@@ -117,8 +118,8 @@ public final class Deliverable {
     add("index.html", HtmlWriter.write(book, drawing -> SvgWriter.inline(drawing, marks)));
     byte[] printed =
         switch (parameters.output().paper()) {
-          case A4, A3 -> BookWriter.write(book, 210, 297);
-          case LETTER, TABLOID -> BookWriter.write(book, 8.5 * 25.4, 11 * 25.4);
+          case A4, A3 -> BookWriter.write(book, PaperSize.A4);
+          case LETTER, TABLOID -> BookWriter.write(book, PaperSize.LETTER);
         };
     files.add(new OutputFile("build-book.pdf", printed));
   }

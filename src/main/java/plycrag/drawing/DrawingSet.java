@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
+import plycrag.document.PaperSize;
 import plycrag.document.Print;
 import plycrag.document.Xy;
 import plycrag.params.OutputParameters.Paper;
@@ -94,7 +95,7 @@ public final class DrawingSet {
   private PaperSize paper(double width, double height) {
     double across = width + FILED + FRAME + 2 * GAP;
     double up = height + 2 * FRAME + TitleBlock.HEIGHT + 2 * GAP;
-    return PaperSize.from(paper).stream()
+    return Papers.from(paper).stream()
         .filter(size -> across <= size.width() && up <= size.height())
         .findFirst()
         .orElseGet(() -> new PaperSize(Math.max(across, FILED + TitleBlock.WIDTH + FRAME), up));
@@ -118,7 +119,7 @@ public final class DrawingSet {
             drawing.scale(),
             checked.layout().wall().tape().unit().word(),
             number + " of " + views.size());
-    new TitleBlock(sketch, right, FRAME).draw(entries, PaperSize.isAmerican(paper));
+    new TitleBlock(sketch, right, FRAME).draw(entries, Papers.isAmerican(paper));
     return sketch.drawing(view.name(), new Extent(0, 0, size.width(), size.height()));
   }
 

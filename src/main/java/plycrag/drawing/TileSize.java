@@ -1,6 +1,7 @@
 package plycrag.drawing;
 
 import java.util.List;
+import plycrag.document.PaperSize;
 import plycrag.params.OutputParameters.TemplatePaper;
 
 /**
@@ -16,9 +17,6 @@ record TileSize(double width, double height) {
   /** Room for the words below what a tile shows, mm. */
   static final double STRIP = 24;
 
-  private static final TileSize A4 = new TileSize(210, 297);
-  private static final double ROLL = 609.6;
-
   /**
    * The sizes to choose from.
    *
@@ -26,24 +24,29 @@ record TileSize(double width, double height) {
    */
   static List<TileSize> of(TemplatePaper paper, double length) {
     return switch (paper) {
-      case A4 -> A4.bothWays();
-      case A3 -> new TileSize(297, 420).bothWays();
-      case LETTER -> new TileSize(215.9, 279.4).bothWays();
+      case A4 -> bothWays(PaperSize.A4);
+      case A3 -> bothWays(PaperSize.A3);
+      case LETTER -> bothWays(PaperSize.LETTER);
       case ROLL -> {
         double whole = length + 2 * TilePlan.LAP;
         yield List.of(
-            new TileSize(ROLL, whole + 2 * MARGIN + STRIP), new TileSize(whole + 2 * MARGIN, ROLL));
+            new TileSize(PaperSize.ROLL, whole + 2 * MARGIN + STRIP),
+            new TileSize(whole + 2 * MARGIN, PaperSize.ROLL));
       }
     };
   }
 
   /** The paper of the page that shows how tiles lie. */
   static TileSize ofMap(TemplatePaper paper) {
-    return paper == TemplatePaper.ROLL ? A4 : of(paper, 0).get(0);
+    return paper == TemplatePaper.ROLL ? of(PaperSize.A4) : of(paper, 0).get(0);
   }
 
-  private List<TileSize> bothWays() {
-    return List.of(this, new TileSize(/* width= */ height, /* height= */ width));
+  private static List<TileSize> bothWays(PaperSize paper) {
+    return List.of(of(paper), of(paper.turned()));
+  }
+
+  private static TileSize of(PaperSize paper) {
+    return new TileSize(paper.width(), paper.height());
   }
 
   /** The tiles on this paper. */

@@ -21,23 +21,23 @@ public record OutputParameters(
 
   /** Papers that people have a printer for. */
   public enum Paper {
-    /** 210 x 297 mm. */
+    /** ISO 216. */
     A4,
-    /** 297 x 420 mm. */
+    /** ISO 216. */
     A3,
-    /** 8.5 x 11 in. */
+    /** ASME Y14.1, size A. */
     LETTER,
-    /** 11 x 17 in. */
+    /** ASME Y14.1, size B. */
     TABLOID
   }
 
   /** What true-size templates are printed on. */
   public enum TemplatePaper {
-    /** 210 x 297 mm, tiled. */
+    /** ISO 216, tiled. */
     A4,
-    /** 297 x 420 mm, tiled. */
+    /** ISO 216, tiled. */
     A3,
-    /** 8.5 x 11 in, tiled. */
+    /** ASME Y14.1, size A, tiled. */
     LETTER,
     /** 24 in wide, as long as need be. */
     ROLL

@@ -4,7 +4,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
- * Papers that printers have.
+ * Papers that printers have; told anew, so that a mistake of the makers is not made twice.
  *
  * @param shorter side, mm
  * @param longer side, mm

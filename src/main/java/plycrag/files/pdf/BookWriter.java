@@ -8,6 +8,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import plycrag.document.Book;
+import plycrag.document.PaperSize;
 
 /** Writes a book as pages of one size. */
 public final class BookWriter {
@@ -24,24 +25,23 @@ public final class BookWriter {
   private final Column column;
   private final List<Start> starts = new ArrayList<>();
 
-  private BookWriter(Book book, PdfFile file, double width, double height) {
+  private BookWriter(Book book, PdfFile file, PaperSize paper) {
     this.book = book;
     this.file = file;
-    this.edges = new BookEdges(book, file.font(), width);
-    this.column = new Column(edges.paper(height), file.font());
+    this.edges = new BookEdges(book, file.font(), paper.width());
+    this.column = new Column(edges.paper(paper.height()), file.font());
   }
 
   /**
    * The bytes of a file.
    *
    * @param book what it shows
-   * @param width of the paper, mm, at least 200
-   * @param height of the paper, mm, at least 200
+   * @param paper of every page, at least 200 mm either way
    */
-  public static byte[] write(Book book, double width, double height) {
+  public static byte[] write(Book book, PaperSize paper) {
     try (PDDocument document = new PDDocument()) {
       PdfFile file = new PdfFile(document, book.title());
-      return new BookWriter(book, file, width, height).bytes();
+      return new BookWriter(book, file, paper).bytes();
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }

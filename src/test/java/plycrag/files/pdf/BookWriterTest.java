@@ -19,6 +19,7 @@ import plycrag.document.Book;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
+import plycrag.document.PaperSize;
 import plycrag.document.Table;
 import plycrag.files.Specimens;
 
@@ -63,7 +64,7 @@ class BookWriterTest {
         List.of(new Book.Section("Overview", first), new Book.Section("Lists", second)));
   }
 
-  private static final byte[] FILE = BookWriter.write(book("NOT FOR MAKING"), WIDTH, HEIGHT);
+  private static final byte[] FILE = BookWriter.write(book("NOT FOR MAKING"), PaperSize.A4);
   private static final List<PdfWords.Word> WORDS = PdfWords.of(FILE);
 
   private static int pages() {
@@ -152,7 +153,7 @@ class BookWriterTest {
 
   @Test
   void theSameMakesTheSameBytesWithoutCompression() {
-    assertThat(BookWriter.write(book("NOT FOR MAKING"), WIDTH, HEIGHT)).isEqualTo(FILE);
+    assertThat(BookWriter.write(book("NOT FOR MAKING"), PaperSize.A4)).isEqualTo(FILE);
     LittlePdf file = LittlePdf.of(FILE);
     assertThat(file.text()).doesNotContain("/Filter", "CreationDate", "ModDate");
     assertThat(file.text()).contains("/PrintScaling /None", "+LiberationSans", "/FontFile2");
@@ -192,7 +193,7 @@ class BookWriterTest {
             new Book.Listing(table));
     Book.Section section = new Book.Section(text, blocks);
     byte[] file =
-        BookWriter.write(new Book(text, text, text, text, List.of(section)), WIDTH, HEIGHT);
+        BookWriter.write(new Book(text, text, text, text, List.of(section)), PaperSize.A4);
     Envelope paper = new Envelope(11.99, WIDTH - 11.99, 11.99, HEIGHT - 11.99);
     assertThat(PdfWords.of(file))
         .isNotEmpty()
