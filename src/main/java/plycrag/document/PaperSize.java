@@ -16,7 +16,7 @@ public record PaperSize(double width, double height) {
   public static final PaperSize A3 = new PaperSize(297, 420);
 
   /** ASME Y14.1, size A. */
-  public static final PaperSize LETTER = inches(8.5, 11);
+  public static final PaperSize LETTER = new PaperSize(215.9, 279.4);
 
   /** ISO 216 from A4 to A0, each twice the one before it. */
   public static final List<PaperSize> ISO =
