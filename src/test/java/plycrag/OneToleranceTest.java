@@ -86,8 +86,7 @@ class OneToleranceTest {
   @Test
   void smallNumbersAreFoundHoweverTheyAreWritten() {
     assertThat(
-            List.of(
-                "a < 1e-6", "a < 1E-9;", "b = .05;", "c = 0.001;", "d = 0.000_1;", "e(2.5e-3)"))
+            List.of("a < 1e-6", "a < 1E-9;", "b = .05;", "c = 0.001;", "d = 0.000_1;", "e(2.5e-3)"))
         .allMatch(OneToleranceTest::hasSmallNumber);
     assertThat(
             List.of(
