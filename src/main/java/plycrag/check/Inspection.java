@@ -1,24 +1,21 @@
 package plycrag.check;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Stream;
 import plycrag.check.clearance.BarrelAgainstThickness;
-import plycrag.check.clearance.HoleOutsidePiece;
-import plycrag.check.clearance.InsertAgainstEdge;
 import plycrag.check.clearance.InsertAgainstInsert;
-import plycrag.check.clearance.InsertAgainstTimber;
+import plycrag.check.clearance.InsertClear;
 import plycrag.check.clearance.InsertLeftOut;
 import plycrag.check.clearance.MembersOverlap;
-import plycrag.check.clearance.ScrewAgainstInsert;
 import plycrag.check.clearance.ScrewAgainstMemberEdge;
 import plycrag.check.clearance.ScrewAgainstMemberEnd;
 import plycrag.check.clearance.ScrewAgainstSheetEdge;
 import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.SeamTolerance;
-import plycrag.check.clearance.Setback;
 import plycrag.check.making.BracketFits;
 import plycrag.check.making.CornersClose;
 import plycrag.check.making.Countersinks;
@@ -50,18 +47,15 @@ import plycrag.check.standing.StandsUp;
 import plycrag.check.standing.SupportHolds;
 import plycrag.check.standing.SwingClear;
 import plycrag.finding.Finding;
+import plycrag.layout.Hindrance;
+import plycrag.layout.InsertHindrances;
 import plycrag.layout.Layout;
 
 /** Holds a layout against every rule. */
 public final class Inspection {
-  private static final List<Rule> RULES =
+  /** All but those of what inserts keep clear of, in the order of their findings. */
+  private static final List<Rule> FURTHER =
       List.of(
-          new InsertAgainstTimber(),
-          new InsertAgainstEdge(),
-          new HoleOutsidePiece(),
-          new Setback(),
-          new InsertAgainstInsert(),
-          new ScrewAgainstInsert(),
           new ScrewAgainstSheetEdge(),
           new ScrewAgainstMemberEdge(),
           new ScrewAgainstMemberEnd(),
@@ -101,7 +95,23 @@ public final class Inspection {
           new InsertsFit(),
           new InsertLeftOut());
 
+  private static final List<Rule> RULES = all();
+
   private Inspection() {}
+
+  /** First what is there before the inserts, then they themselves, then what comes to them. */
+  private static List<Rule> all() {
+    List<Rule> all = new ArrayList<>();
+    InsertHindrances.ALL.stream()
+        .filter(hindrance -> !hindrance.comesLater())
+        .forEach(hindrance -> all.add(new InsertClear(hindrance)));
+    all.add(new InsertAgainstInsert());
+    InsertHindrances.ALL.stream()
+        .filter(Hindrance::comesLater)
+        .forEach(hindrance -> all.add(new InsertClear(hindrance)));
+    all.addAll(FURTHER);
+    return List.copyOf(all);
+  }
 
   /** Every rule there is, in the order of the findings. */
   public static List<Rule> rules() {

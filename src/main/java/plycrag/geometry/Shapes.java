@@ -264,17 +264,22 @@ public final class Shapes {
     return at(corner.x + u, corner.y + v);
   }
 
-  /** A geometry made narrower by a distance on all sides, corners kept; parts from below. */
+  /** An area made narrower by a distance on all sides, corners kept; parts from below. */
   public static List<Polygon> narrowed(Polygon area, double distance) {
-    BufferParameters mitred = new BufferParameters();
-    mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
-    mitred.setMitreLimit(SHARPEST);
-    return areas(BufferOp.bufferOp(area, -distance, mitred));
+    return offset(area, -distance);
   }
 
-  /** An area made wider by a distance on all sides, corners kept. */
-  public static List<Polygon> widened(Polygon area, double distance) {
-    return narrowed(area, -distance);
+  /** A geometry made wider by a distance on all sides, corners kept; parts from below. */
+  public static List<Polygon> widened(Geometry area, double distance) {
+    return offset(area, distance);
+  }
+
+  private static List<Polygon> offset(Geometry area, double outward) {
+    BufferParameters mitred = new BufferParameters();
+    mitred.setEndCapStyle(BufferParameters.CAP_SQUARE);
+    mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
+    mitred.setMitreLimit(SHARPEST);
+    return areas(BufferOp.bufferOp(area, outward, mitred));
   }
 
   /** The least convex area around two. */

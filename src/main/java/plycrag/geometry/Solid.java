@@ -184,7 +184,7 @@ public record Solid(List<Place> near, List<Place> far) {
     if (low > high) {
       return Double.POSITIVE_INFINITY;
     }
-    double seen = Shapes.hull(seen(low, high)).distance(axis);
+    double seen = view(low, high).distance(axis);
     return seen > 0 ? seen : deepest(axis, low, high);
   }
 
@@ -232,6 +232,19 @@ public record Solid(List<Place> near, List<Place> far) {
       seen(low, high).forEach(box::expandToInclude);
     }
     return box;
+  }
+
+  /**
+   * The part between two depths, seen square to the face: convex; empty where the body does not
+   * reach there. For measuring only, not on the grid.
+   *
+   * @param from where the part begins behind the face, mm
+   * @param to where it ends, mm
+   */
+  public Geometry view(double from, double to) {
+    double low = Math.max(from, lowest(BEHIND));
+    double high = Math.min(to, highest(BEHIND));
+    return Shapes.hull(low > high ? List.of() : seen(low, high));
   }
 
   /** What a plane at w cuts. */

@@ -21,20 +21,17 @@ record AreaSetOut(
   /**
    * Sets out a facet.
    *
-   * @param frame its frame as it was laid out first
+   * @param around what stands in the way, with its frame as it was laid out first
    * @param plan where its members were planned first
-   * @param neighbours the members of other facets
    */
-  static AreaSetOut ofFacet(
-      PatternArea area, FramedFacet frame, FramePlan plan, List<Neighbour> neighbours) {
-    Wall wall = area.wall();
-    InsertSurroundings around = new InsertSurroundings(wall, frame, neighbours, List.of());
+  static AreaSetOut ofFacet(PatternArea area, InsertSurroundings around, FramePlan plan) {
+    FramedFacet frame = around.site().frame();
     return of(
         area,
         around,
         lines -> {
-          List<Crossing> crossings = Crossings.of(wall, plan, frame, lines);
-          List<Keepout> keepouts = AxisKeepouts.ofFacet(area, frame, plan, neighbours, lines);
+          List<Crossing> crossings = Crossings.of(area.wall(), plan, frame, lines);
+          List<Keepout> keepouts = AxisKeepouts.ofFacet(area, around, plan, lines);
           return new AxisTask(area, lines, crossings, keepouts);
         });
   }
@@ -42,17 +39,13 @@ record AreaSetOut(
   /**
    * Sets out a zone against members that stay.
    *
-   * @param frame the facet's frame as it is
-   * @param neighbours the members of other facets
+   * @param around what stands in the way, with the facet's frame as it is
    */
-  static AreaSetOut ofZone(PatternArea area, FramedFacet frame, List<Neighbour> neighbours) {
-    InsertSurroundings around = new InsertSurroundings(area.wall(), frame, neighbours, List.of());
+  static AreaSetOut ofZone(PatternArea area, InsertSurroundings around) {
     return of(
         area,
         around,
-        lines ->
-            new AxisTask(
-                area, lines, List.of(), AxisKeepouts.ofZone(area, frame, neighbours, lines)));
+        lines -> new AxisTask(area, lines, List.of(), AxisKeepouts.ofZone(area, around, lines)));
   }
 
   private interface Tasks {
@@ -63,7 +56,7 @@ record AreaSetOut(
     PatternLines asked =
         area.pattern().hasLines() ? InsertPattern.of(area) : PatternLines.through(area.listed());
     int blocked =
-        (int) asked.inserts().stream().filter(one -> !around.all(one.centre()).isEmpty()).count();
+        (int) asked.inserts().stream().filter(one -> !around.isClear(one.centre())).count();
     return new AreaSetOut(
         area,
         asked,

@@ -27,24 +27,20 @@ record AskedInserts(List<Insert> inserts, List<Setting> settings) {
    *
    * @param areas the facet's own, then its zones
    * @param setOut of the facet's own pattern, if it has lines
-   * @param around the frame as it is, and what else stands in the way
+   * @param around what stands in their way, with the frame as it is
    */
   static AskedInserts of(
-      List<PatternArea> areas,
-      Optional<AreaSetOut> setOut,
-      FramedFacet frame,
-      List<Neighbour> neighbours,
-      InsertSurroundings around) {
+      List<PatternArea> areas, Optional<AreaSetOut> setOut, InsertSurroundings around) {
     List<AskedInserts> asked = new ArrayList<>();
     for (PatternArea area : areas) {
       Optional<AreaSetOut> own =
           area.zone().isPresent() && area.pattern().hasLines()
-              ? Optional.of(AreaSetOut.ofZone(area, frame, neighbours))
+              ? Optional.of(AreaSetOut.ofZone(area, around))
               : setOut.filter(one -> one.area().equals(area));
       asked.add(
           own.filter(one -> area.pattern().hasLines())
               .map(one -> of(one.salvaged(around)))
-              .orElseGet(() -> of(area, own, frame, around)));
+              .orElseGet(() -> of(area, own, around)));
     }
     return areas.size() == 1 ? asked.get(0) : together(asked);
   }
@@ -61,9 +57,9 @@ record AskedInserts(List<Insert> inserts, List<Setting> settings) {
 
   /** Those of a pattern without lines, for which members may have moved all the same. */
   private static AskedInserts of(
-      PatternArea area, Optional<AreaSetOut> setOut, FramedFacet frame, InsertSurroundings around) {
+      PatternArea area, Optional<AreaSetOut> setOut, InsertSurroundings around) {
     return switch (area.pattern().kind()) {
-      case SCATTER -> scattered(area, new ScatterPattern(area, frame).inserts());
+      case SCATTER -> scattered(area, new ScatterPattern(area).inserts(around));
       case FILE -> placed(area, setOut, new PlacedPattern(area, around));
       case NONE -> new AskedInserts(List.of(), List.of(setting(area, 0)));
       case GRID, OFFSET, DENSITY, LINES ->

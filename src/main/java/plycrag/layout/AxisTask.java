@@ -8,6 +8,8 @@ import plycrag.layout.setout.Keepout;
 import plycrag.layout.setout.Limits;
 import plycrag.layout.setout.Line;
 import plycrag.layout.setout.Task;
+import plycrag.params.PatternParameters;
+import plycrag.params.PatternParameters.Kind;
 import plycrag.params.PatternParameters.Symmetry;
 import plycrag.wall.Wall;
 
@@ -69,12 +71,25 @@ record AxisTask(PatternArea area, Axis lines, List<Crossing> crossings, List<Kee
 
   private Limits limits() {
     Wall wall = area.wall();
-    AxisReach reach = AxisReach.of(wall);
     return new Limits(
         wall.tape().unit().markingGrid(),
-        reach.toTimber(),
-        reach.toLine(area.pattern(), lines),
+        ClearOfTimber.reach(wall),
+        toLine(area.pattern()),
         wall.inserts().greatestMove());
+  }
+
+  /**
+   * From one line to the next, mm. Of neighbouring columns only every second one has an insert in
+   * the same row, in an offset. Listed places keep apart one by one.
+   */
+  private double toLine(PatternParameters pattern) {
+    if (pattern.kind() == Kind.FILE) {
+      return 0;
+    }
+    double reach = InsertSurroundings.reach(area.wall());
+    boolean alternates =
+        pattern.kind() == Kind.OFFSET && Math.min(pattern.pitchUp(), pattern.topPitchUp()) >= reach;
+    return lines == Axis.UP && alternates ? reach / 2 : reach;
   }
 
   private double greatestSpacing() {

@@ -28,8 +28,7 @@ final class Fastening {
     this.spacing = ScrewSpacing.of(wall, frame.facet());
     this.members = new SpatialIndex<>(frame.members(), Member::box);
     this.inserts = new SpatialIndex<>(inserts, insert -> insert.centre().getEnvelopeInternal());
-    this.apart =
-        (wall.inserts().flange() + wall.screws().diameter()) / 2 + wall.clearance().screwToInsert();
+    this.apart = ClearOfScrews.reach(wall);
   }
 
   /**

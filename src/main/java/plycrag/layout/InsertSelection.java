@@ -57,7 +57,7 @@ record InsertSelection(
     List<List<Obstacle>> more = new ArrayList<>();
     for (int at = 0; at < marked.size(); at++) {
       List<Obstacle> all = new ArrayList<>(obstacles.get(at));
-      all.addAll(screwed.screws(marked.get(at).centre()));
+      all.addAll(screwed.later(marked.get(at).centre()));
       more.add(all);
     }
     return dropping(marked, more, screwed);
@@ -88,24 +88,25 @@ record InsertSelection(
     }
 
     void take(Insert insert, List<Obstacle> around) {
-      Optional<Obstacle> worst = worst(insert, around);
-      worst.ifPresent(obstacle -> omissions.add(new Omission(insert, obstacle)));
+      Optional<Omission> worst = worst(insert, around);
+      worst.ifPresent(omissions::add);
       if (worst.isEmpty() && kept.add(insert)) {
         chosen.add(insert);
       }
     }
 
-    private Optional<Obstacle> worst(Insert insert, List<Obstacle> around) {
-      List<Obstacle> obstacles = new ArrayList<>(around);
+    private Optional<Omission> worst(Insert insert, List<Obstacle> around) {
+      List<Omission> reasons = new ArrayList<>();
+      around.forEach(obstacle -> reasons.add(Omission.of(insert, obstacle)));
       for (Insert other :
           neighbours.near(insert.centre().getEnvelopeInternal(), surroundings.reach())) {
         Measure measure = surroundings.between(insert.centre(), other.centre());
         if (kept.contains(other) && InsertSurroundings.fallsShort(measure)) {
-          obstacles.add(new Obstacle(Obstacle.Kind.TWO_FLANGES, other.mark(), measure));
+          reasons.add(Omission.of(insert, other, measure));
         }
       }
-      return obstacles.stream()
-          .max(Comparator.comparingDouble(obstacle -> obstacle.measure().shortfall()));
+      return reasons.stream()
+          .max(Comparator.comparingDouble(omission -> omission.measure().shortfall()));
     }
   }
 }

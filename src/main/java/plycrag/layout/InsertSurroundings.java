@@ -1,146 +1,96 @@
 package plycrag.layout;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
-import org.locationtech.jts.geom.Polygon;
 import plycrag.finding.Measure;
-import plycrag.geometry.Distances;
-import plycrag.geometry.Solid;
-import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.Obstacle.Kind;
-import plycrag.params.ClearanceParameters;
-import plycrag.params.InsertParameters;
 import plycrag.wall.Wall;
 
 /**
- * What stands around a place on a facet, measured from an insert at that place. The set-out that
- * leaves blocked inserts out and the rules that judge the result ask the same questions here.
+ * All that hinders inserts on a facet. The set-out that moves lines, the scatter, what is left out
+ * and the rules that judge the result ask the same questions here.
  *
- * <p>Every answer holds only what falls short. Cost: a few look-ups in packed R-trees for a place.
+ * <p>Every answer holds only what falls short. Cost: a look-up in a packed R-tree for each
+ * hindrance.
  */
 public final class InsertSurroundings {
-  private final Given given;
-  private final InsertParameters insert;
-  private final ClearanceParameters clearance;
-  private final double thread;
-  private final String facet;
-  private final Polygon outline;
-  private final double thickness;
-  private final SpatialIndex<Member> members;
-  private final SpatialIndex<Neighbour> neighbours;
-  private final SpatialIndex<Core> pieces;
-  private final SpatialIndex<Screw> screws;
+  private final InsertSite site;
 
-  /** All that the answers follow from. */
-  private record Given(
-      Wall wall, FramedFacet frame, List<Neighbour> neighbours, List<Screw> screws) {}
+  /** In the order of the hindrances. */
+  private final Map<Hindrance, Keeping> keepings;
 
-  InsertSurroundings(Wall wall, FramedFacet frame, List<Neighbour> neighbours, List<Screw> screws) {
-    this.given = new Given(wall, frame, List.copyOf(neighbours), List.copyOf(screws));
-    this.insert = wall.inserts();
-    this.clearance = wall.clearance();
-    this.thread = wall.screws().diameter() / 2;
-    this.facet = frame.facet().name();
-    this.outline = frame.facet().outline();
-    this.thickness = wall.sheet().thickness();
-    this.members = new SpatialIndex<>(frame.members(), Member::shadow);
-    this.neighbours = new SpatialIndex<>(neighbours, Neighbour::shadow);
-    this.pieces =
-        new SpatialIndex<>(
-            frame.pieces().stream().map(piece -> new Core(piece.mark(), piece.core())).toList(),
-            core -> core.area().getEnvelopeInternal());
-    this.screws = new SpatialIndex<>(screws, screw -> screw.centre().getEnvelopeInternal());
+  private InsertSurroundings(InsertSite site, Map<Hindrance, Keeping> keepings) {
+    this.site = site;
+    this.keepings = keepings;
   }
 
-  /** Members too near: for each the worse of flange and bolt zone. */
-  public List<Obstacle> timber(Point place) {
-    double reach =
-        Math.max(flange() + clearance.insertToTimber(), bolt() + clearance.boltToTimber());
-    List<Obstacle> obstacles = new ArrayList<>();
-    for (Member member : members.near(place.getEnvelopeInternal(), reach)) {
-      timber(place, member).ifPresent(obstacles::add);
+  /** What each of some hindrances forbids. */
+  static InsertSurroundings of(InsertSite site, List<Hindrance> hindrances) {
+    Map<Hindrance, Keeping> keepings = new LinkedHashMap<>();
+    hindrances.forEach(hindrance -> keepings.put(hindrance, hindrance.in(site)));
+    return new InsertSurroundings(site, keepings);
+  }
+
+  /** The same once there are screws. */
+  InsertSurroundings with(List<Screw> screws) {
+    InsertSite screwed = site.with(screws);
+    Map<Hindrance, Keeping> later = new LinkedHashMap<>(keepings);
+    later.replaceAll((one, keeping) -> one.comesLater() ? one.in(screwed) : keeping);
+    return new InsertSurroundings(screwed, later);
+  }
+
+  /** What of one kind is too near to an insert here. */
+  public List<Obstacle> of(Hindrance hindrance, Point place) {
+    Keeping keeping = keepings.get(hindrance);
+    if (keeping == null) {
+      throw new IllegalArgumentException(hindrance.name() + " was not looked for");
     }
-    for (Neighbour neighbour : neighbours.near(place.getEnvelopeInternal(), reach)) {
-      Measure measure = boltTo(neighbour.body(), place);
-      obstacle(Kind.BOLT_AND_TIMBER, neighbour.member().mark(), measure).ifPresent(obstacles::add);
-    }
-    return obstacles;
-  }
-
-  private Optional<Obstacle> timber(Point place, Member member) {
-    double distance = Distances.from(place, member.footprint());
-    Measure atFlange = new Measure(distance - flange(), clearance.insertToTimber());
-    Measure atBolt =
-        member.isSquare()
-            ? new Measure(distance - bolt(), clearance.boltToTimber())
-            : boltTo(member.body(thickness), place);
-    return atBolt.shortfall() > atFlange.shortfall()
-        ? obstacle(Kind.BOLT_AND_TIMBER, member.mark(), atBolt)
-        : obstacle(Kind.FLANGE_AND_TIMBER, member.mark(), atFlange);
-  }
-
-  private Measure boltTo(Solid body, Point place) {
-    double found = body.distance(place, thickness, thickness + insert.boltReach());
-    return new Measure(found - bolt(), clearance.boltToTimber());
-  }
-
-  /** That the hole lies across an edge or outside every piece, measured from its rim. */
-  public Optional<Obstacle> outside(Point place) {
-    return outside(place, pieceAt(place));
-  }
-
-  private Optional<Obstacle> outside(Point place, Optional<Core> piece) {
-    double inside = piece.isEmpty() ? 0 : -Distances.from(place, piece.get().area());
-    Measure measure = new Measure(inside - insert.hole() / 2, 0);
-    return obstacle(Kind.OUTSIDE, piece.map(Core::mark).orElse(""), measure);
-  }
-
-  /** The edge of the piece around it, if too near to the flange but clear of the hole. */
-  public Optional<Obstacle> edge(Point place) {
-    Optional<Core> piece = pieceAt(place);
-    if (piece.isEmpty() || outside(place, piece).isPresent()) {
-      return Optional.empty();
-    }
-    double found = -Distances.from(place, piece.get().area()) - flange();
-    Measure measure = new Measure(found, clearance.insertToEdge());
-    return obstacle(Kind.FLANGE_AND_EDGE, piece.get().mark(), measure);
-  }
-
-  /** Screws too near. */
-  public List<Obstacle> screws(Point place) {
-    double reach = flange() + thread + clearance.screwToInsert();
-    List<Obstacle> obstacles = new ArrayList<>();
-    for (Screw screw : screws.near(place.getEnvelopeInternal(), reach)) {
-      double found = place.distance(screw.centre()) - flange() - thread;
-      obstacle(Kind.FLANGE_AND_SCREW, screw.mark(), new Measure(found, clearance.screwToInsert()))
-          .ifPresent(obstacles::add);
-    }
-    return obstacles;
-  }
-
-  /** The facet's outline, if nearer than the setback. */
-  public Optional<Obstacle> outline(Point place) {
-    double found = -Distances.from(place, outline);
-    Measure measure = new Measure(found, insert.setback());
-    return obstacle(Kind.CENTRE_AND_OUTLINE, facet, measure);
+    return keeping.at(place);
   }
 
   /** Everything that stands in the way of an insert here, other inserts apart. */
   List<Obstacle> all(Point place) {
-    List<Obstacle> obstacles = new ArrayList<>(timber(place));
-    outside(place).ifPresent(obstacles::add);
-    edge(place).ifPresent(obstacles::add);
-    outline(place).ifPresent(obstacles::add);
-    obstacles.addAll(screws(place));
-    return obstacles;
+    return keepings.values().stream().flatMap(keeping -> keeping.at(place).stream()).toList();
+  }
+
+  /** What of that came after the inserts were set out. */
+  List<Obstacle> later(Point place) {
+    return keepings.keySet().stream()
+        .filter(Hindrance::comesLater)
+        .flatMap(hindrance -> of(hindrance, place).stream())
+        .toList();
+  }
+
+  /** Whether nothing stands in the way of an insert here, other inserts apart. */
+  boolean isClear(Point place) {
+    return keepings.values().stream().allMatch(keeping -> keeping.at(place).isEmpty());
+  }
+
+  /** What of an area is clear for the centres of inserts. */
+  Geometry clear(Geometry area) {
+    Geometry clear = area;
+    for (Keeping keeping : keepings.values()) {
+      clear = keeping.clear(clear);
+    }
+    return clear;
+  }
+
+  InsertSite site() {
+    return site;
+  }
+
+  /** What each hindrance forbids, in their order. */
+  Iterable<Keeping> keepings() {
+    return keepings.values();
   }
 
   /** The distance between the flanges of two inserts, against what is required. */
   public Measure between(Point place, Point other) {
-    return new Measure(place.distance(other) - insert.flange(), clearance.insertToInsert());
+    return new Measure(
+        place.distance(other) - site.insert().flange(), site.clearance().insertToInsert());
   }
 
   /** Whether a distance is too short by more than the rounding of its ends. */
@@ -150,38 +100,23 @@ public final class InsertSurroundings {
 
   /** The distance between the centres of two inserts within which they may be too near, mm. */
   public double reach() {
-    return insert.flange() + clearance.insertToInsert();
+    return reach(site.wall());
   }
 
-  /** What goes through a piece may not leave this. */
-  private record Core(String mark, Polygon area) {}
-
-  private Optional<Core> pieceAt(Point place) {
-    return pieces.near(place.getEnvelopeInternal(), 0).stream()
-        .filter(piece -> Distances.covers(piece.area(), place))
-        .findFirst();
-  }
-
-  private double flange() {
-    return insert.flange() / 2;
-  }
-
-  private double bolt() {
-    return insert.boltZone() / 2;
-  }
-
-  private static Optional<Obstacle> obstacle(Kind kind, String mark, Measure measure) {
-    return fallsShort(measure) ? Optional.of(new Obstacle(kind, mark, measure)) : Optional.empty();
+  static double reach(Wall wall) {
+    return wall.inserts().flange() + wall.clearance().insertToInsert();
   }
 
   /** Whether another answers the same because it was made of the same. */
   @Override
   public boolean equals(Object other) {
-    return other instanceof InsertSurroundings surroundings && given.equals(surroundings.given);
+    return other instanceof InsertSurroundings surroundings
+        && site.equals(surroundings.site)
+        && keepings.keySet().equals(surroundings.keepings.keySet());
   }
 
   @Override
   public int hashCode() {
-    return given.hashCode();
+    return site.hashCode();
   }
 }

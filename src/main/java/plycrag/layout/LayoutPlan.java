@@ -27,14 +27,16 @@ import plycrag.wall.Wall;
  */
 public final class LayoutPlan {
   private final Wall wall;
+  private final List<Hindrance> hindrances;
   private final List<Tiling> tilings;
   private final List<List<PatternArea>> areas;
   private final List<Framing> framings;
   private final List<FramedFacet> frames;
   private final List<Optional<AreaSetOut>> setOuts;
 
-  private LayoutPlan(Wall wall) {
+  private LayoutPlan(Wall wall, List<Hindrance> hindrances) {
     this.wall = wall;
+    this.hindrances = hindrances;
     this.tilings = tilings(wall);
     this.areas = areas(wall);
     this.framings = framings(wall, tilings);
@@ -47,7 +49,12 @@ public final class LayoutPlan {
 
   /** The layout of a wall, right or wrong. */
   public static Layout of(Wall wall) {
-    return new LayoutPlan(wall).layout();
+    return of(wall, InsertHindrances.ALL);
+  }
+
+  /** The same with inserts kept clear of some hindrances. */
+  static Layout of(Wall wall, List<Hindrance> hindrances) {
+    return new LayoutPlan(wall, hindrances).layout();
   }
 
   private Layout layout() {
@@ -144,8 +151,7 @@ public final class LayoutPlan {
           PatternArea own = areas.get(at).get(0);
           FramedFacet frame = first.get(at);
           return own.isSetOutWithMembers()
-              ? Optional.of(
-                  AreaSetOut.ofFacet(own, frame, plans.get(at), Neighbour.of(frame, first, wall)))
+              ? Optional.of(AreaSetOut.ofFacet(own, around(frame, first), plans.get(at)))
               : Optional.empty();
         });
   }
@@ -166,14 +172,13 @@ public final class LayoutPlan {
 
   private FacetLayout facet(int at, List<Joint> joints) {
     FramedFacet frame = frames.get(at);
-    List<Neighbour> neighbours = Neighbour.of(frame, frames, wall);
-    InsertSurroundings bare = new InsertSurroundings(wall, frame, neighbours, List.of());
-    AskedInserts asked = AskedInserts.of(areas.get(at), setOuts.get(at), frame, neighbours, bare);
+    InsertSurroundings bare = around(frame, frames);
+    AskedInserts asked = AskedInserts.of(areas.get(at), setOuts.get(at), bare);
     InsertSelection unscrewed =
         InsertSelection.of(asked.inserts(), wall.inserts().whenBlocked(), bare);
     MarkedHoles marked =
         MarkedHoles.of(frame.facet(), unscrewed.asked(), lines(frame, unscrewed), wall.tape());
-    InsertSurroundings around = new InsertSurroundings(wall, frame, neighbours, marked.screws());
+    InsertSurroundings around = bare.with(marked.screws());
     InsertSelection selection = unscrewed.again(marked.inserts(), around);
     return new FacetLayout(
         frame,
@@ -184,6 +189,12 @@ public final class LayoutPlan {
         ScrewPoints.of(wall, frame, selection.kept(), marked.screws()),
         asked.settings(),
         around);
+  }
+
+  /** What hinders inserts on a facet before it is screwed. */
+  private InsertSurroundings around(FramedFacet frame, List<FramedFacet> all) {
+    List<Neighbour> neighbours = Neighbour.of(frame, all, wall);
+    return InsertSurroundings.of(new InsertSite(wall, frame, neighbours, List.of()), hindrances);
   }
 
   /** The screws; where nothing is to be changed they do not slide either. */

@@ -111,13 +111,11 @@ record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Polygon> ta
     return Tolerance.atLeast(-Distances.from(place, area), setback);
   }
 
-  /** Where centres may lie, timber and seams apart. */
-  Geometry free() {
-    Geometry free = Shapes.together(facet.setback(wall.inserts().setback()));
-    if (zone.isPresent()) {
-      List<Polygon> own = Shapes.narrowed(zone.get().shape(), pattern().setback());
-      free = Shapes.shared(free, Shapes.together(own));
-    }
-    return taken.isEmpty() ? free : Shapes.without(free, Shapes.together(taken));
+  /** All places that are its own, whatever hinders an insert there. */
+  Geometry own() {
+    Geometry own =
+        zone.map(one -> Shapes.together(Shapes.narrowed(one.shape(), pattern().setback())))
+            .orElse(facet.outline());
+    return taken.isEmpty() ? own : Shapes.without(own, Shapes.together(taken));
   }
 }

@@ -31,7 +31,7 @@ record PlacedPattern(PatternArea area, InsertSurroundings around) {
 
   /** How many of them have something in their way. */
   int blocked(List<Point> places) {
-    return (int) places.stream().filter(place -> !around.all(place).isEmpty()).count();
+    return (int) places.stream().filter(place -> !around.isClear(place)).count();
   }
 
   private List<Point> shifted(List<Point> asked, Axis axis) {
@@ -64,7 +64,7 @@ record PlacedPattern(PatternArea area, InsertSurroundings around) {
     List<Point> moved = new ArrayList<>();
     List<Point> places = new ArrayList<>();
     for (Point place : asked) {
-      if (around.all(place).isEmpty()) {
+      if (around.isClear(place)) {
         places.add(place);
         continue;
       }
@@ -103,7 +103,7 @@ record PlacedPattern(PatternArea area, InsertSurroundings around) {
       Point place =
           Shapes.point(
               tape.snap(wanted.getX() + offset.getX()), tape.snap(wanted.getY() + offset.getY()));
-      if (area.isOwn(place) && room.isFree(place, wanted, around) && around.all(place).isEmpty()) {
+      if (area.isOwn(place) && room.isFree(place, wanted, around) && around.isClear(place)) {
         return place;
       }
     }

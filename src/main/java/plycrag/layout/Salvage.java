@@ -63,7 +63,7 @@ record Salvage(InsertParameters inserts, double least, InsertSurroundings surrou
   private long lost(List<Insert> asked, Axis axis, double place) {
     return asked.stream()
         .map(insert -> moved(insert, axis, place))
-        .filter(centre -> !surroundings.all(centre).isEmpty())
+        .filter(centre -> !surroundings.isClear(centre))
         .count();
   }
 

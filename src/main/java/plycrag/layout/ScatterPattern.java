@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
-import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.layout.scatter.Fade;
 import plycrag.layout.scatter.Scatter;
@@ -14,12 +13,12 @@ import plycrag.layout.scatter.Spread;
 import plycrag.params.PatternParameters.Symmetry;
 import plycrag.params.Scattering;
 
-/** Places without order, clear of the timber behind and of the seams, so that none is lost. */
-record ScatterPattern(PatternArea area, FramedFacet frame) {
+/** Places without order over what is clear of all hindrances, so that none is lost to them. */
+record ScatterPattern(PatternArea area) {
 
   /** The inserts, without marks, from below; they belong to no column and no row. */
-  List<Insert> inserts() {
-    return over(Shapes.without(area.free(), Shapes.together(taken())));
+  List<Insert> inserts(InsertSurroundings around) {
+    return over(around.clear(area.own()));
   }
 
   /** The same where all that is free is clear. */
@@ -41,23 +40,5 @@ record ScatterPattern(PatternArea area, FramedFacet frame) {
     return area.pattern().symmetry() == Symmetry.NONE
         ? OptionalDouble.empty()
         : OptionalDouble.of(box.centre().getX());
-  }
-
-  /** Where a centre would be too near to timber or to a seam. */
-  private List<Polygon> taken() {
-    AxisReach reach = AxisReach.of(area.wall());
-    List<Polygon> taken = new ArrayList<>();
-    for (Member member : frame.members()) {
-      taken.addAll(Shapes.widened(Shapes.hull(member.footprint(), member.far()), reach.toTimber()));
-    }
-    for (Seam seam : frame.seams()) {
-      double low = seam.middle() - seam.gap() / 2 - reach.toEdge();
-      double high = seam.middle() + seam.gap() / 2 + reach.toEdge();
-      taken.add(
-          seam.axis() == Axis.UP
-              ? Shapes.rectangle(low, seam.low(), high, seam.high())
-              : Shapes.rectangle(seam.low(), low, seam.high(), high));
-    }
-    return taken;
   }
 }

@@ -3,8 +3,10 @@ package plycrag.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Distances;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
 import plycrag.params.PatternParameters.Kind;
 import plycrag.params.ZoneParameters.Points;
@@ -76,7 +78,13 @@ final class ScrewPoints {
     if (area.pattern().hasLines()) {
       return InsertPattern.of(area).inserts();
     }
-    return kind == Kind.SCATTER ? new ScatterPattern(area, frame).over(area.free()) : List.of();
+    return kind == Kind.SCATTER ? new ScatterPattern(area).over(free(area)) : List.of();
+  }
+
+  /** Where an area's points may lie: they keep the setback as inserts do. */
+  private Geometry free(PatternArea area) {
+    double setback = wall.inserts().setback();
+    return Shapes.shared(area.own(), Shapes.together(frame.facet().setback(setback)));
   }
 
   /** The piece that holds a screw there, far enough from its edges. */
@@ -89,10 +97,7 @@ final class ScrewPoints {
   }
 
   private boolean isClear(Point place) {
-    double toInsert =
-        wall.inserts().flange() / 2
-            + wall.screws().diameter() / 2
-            + wall.clearance().screwToInsert();
+    double toInsert = ClearOfScrews.reach(wall);
     double toScrew = APART * wall.screws().diameter();
     return inserts.near(place.getEnvelopeInternal(), toInsert).stream()
             .allMatch(insert -> insert.centre().distance(place) >= toInsert)

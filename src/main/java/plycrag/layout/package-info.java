@@ -12,6 +12,23 @@
  *   <li>{@link plycrag.layout.nest}: every piece on a stock sheet.
  * </ol>
  *
+ * <p>What an insert keeps clear of is said once, in {@link plycrag.layout.InsertHindrances}: each
+ * {@link plycrag.layout.Hindrance} by where it forbids inserts, from which all else follows. Three
+ * things do not follow from that alone:
+ *
+ * <ul>
+ *   <li>Lines are moved as a whole, so a thing says whether it keeps off all of a line that it only
+ *       meets in part ({@code Avoided.keepsOff}, seams in {@code ClearOfEdge}): a short header
+ *       does, a neighbour's stud does where it lies behind half of the line. An area cannot tell
+ *       that.
+ *   <li>Members that the set-out moves together with the lines are no stretches where none may lie
+ *       but partners of its search; it takes their distance from {@code ClearOfTimber} ({@code
+ *       AxisTask}).
+ *   <li>The distance between two inserts has no place until one of them has; each chooser keeps it
+ *       by itself ({@code InsertSelection}, {@code AxisTask}, {@code PlacedPattern}), and {@code
+ *       scatter-spacing} is the scatter's.
+ * </ul>
+ *
  * <p>Guarantees: centres of holes, screws and inner members lie on the marking grid; what lies
  * flush with an edge, a seam or a member stays flush; marks are unique within their kind and follow
  * the order of reading. Leaves out: any judgement. A layout may be wrong; {@code check} says so.

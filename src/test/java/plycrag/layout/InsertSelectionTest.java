@@ -42,6 +42,7 @@ class InsertSelectionTest {
     FacetLayout facet = Walls.laidOut(wall("12, 13.3125")).facets().get(0);
     assertThat(facet.inserts()).hasSize(1);
     assertThat(facet.inserts().get(0).column()).isEqualTo(1);
-    assertThat(facet.omissions().get(0).obstacle().kind()).isEqualTo(Obstacle.Kind.TWO_FLANGES);
+    assertThat(facet.omissions().get(0).reason())
+        .isEqualTo("its flange would be too near to that of " + facet.inserts().get(0).mark());
   }
 }

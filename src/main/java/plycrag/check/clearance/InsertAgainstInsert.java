@@ -11,6 +11,7 @@ import plycrag.finding.Measure;
 import plycrag.geometry.SpatialIndex;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Insert;
+import plycrag.layout.InsertMove;
 import plycrag.layout.InsertSurroundings;
 import plycrag.layout.Layout;
 
@@ -59,7 +60,7 @@ public final class InsertAgainstInsert implements Rule {
   private static Finding finding(Insert insert, Insert other, Measure measure, Report report) {
     double needed = insert.centre().distance(other.centre()) + measure.shortfall();
     return report.error(
-        InsertRule.thing(other),
+        new Report.Thing(other.mark(), other.centre()),
         insert.mark(),
         measure,
         "the flange of insert "

@@ -43,9 +43,7 @@ public record Report(String rule, String facet, Tape tape) {
 
   /** A distance in words: {@code overlaps X by 8 mm}, {@code is 2 mm from X}. */
   public String standing(Measure measure, String other) {
-    return measure.found() < 0
-        ? "overlaps " + other + " by " + tape.size(-measure.found())
-        : "is " + tape.size(measure.found()) + " from " + other;
+    return measure.standing(other, tape);
   }
 
   private String requirement(Measure measure) {

@@ -1,12 +1,8 @@
-package plycrag.check.clearance;
+package plycrag.layout;
 
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Direction;
-import plycrag.layout.Axis;
-import plycrag.layout.Hold;
-import plycrag.layout.Insert;
-import plycrag.layout.Member;
 import plycrag.units.Tape;
 
 /**
@@ -15,7 +11,7 @@ import plycrag.units.Tape;
  * @param axis along which to move
  * @param distance signed, to the right or up, mm
  */
-record InsertMove(Axis axis, double distance) {
+public record InsertMove(Axis axis, double distance) {
 
   /**
    * Clear of a member, square to the way it runs.
@@ -51,7 +47,7 @@ record InsertMove(Axis axis, double distance) {
    *
    * @param needed least distance between the centres, mm
    */
-  static InsertMove clearOf(Point point, Insert insert, double needed) {
+  public static InsertMove clearOf(Point point, Insert insert, double needed) {
     double across = insert.centre().getX() - point.getX();
     double up = insert.centre().getY() - point.getY();
     boolean isAcross = Math.abs(across) >= Math.abs(up);
@@ -62,7 +58,7 @@ record InsertMove(Axis axis, double distance) {
   }
 
   /** {@code move column 3 left by 40 mm}. */
-  String words(Insert insert, Tape tape) {
+  public String words(Insert insert, Tape tape) {
     if (insert.column() == 0) {
       return "move it " + way(distance) + " by " + amount(tape);
     }
