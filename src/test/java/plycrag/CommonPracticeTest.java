@@ -31,10 +31,7 @@ class CommonPracticeTest {
   private static CheckedLayout judged(String text) {
     return Inspection.of(
         LayoutPlan.of(
-            Wall.of(
-                ParameterFile.read("wall.toml", TestFiles.bytes(text))
-                    .parameters()
-                    .orElseThrow())));
+            Wall.of(ParameterFile.read("wall.toml", TestFiles.bytes(text)).value().orElseThrow())));
   }
 
   @Test

@@ -14,7 +14,6 @@ import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
 import plycrag.params.Position;
 import plycrag.params.PositionFile;
-import plycrag.params.PositionReading;
 import plycrag.params.Reading;
 import plycrag.wall.Wall;
 
@@ -26,9 +25,9 @@ public final class Walls {
 
   /** What a text says; it must say nothing wrong. */
   public static Parameters parameters(String toml) {
-    Reading reading = ParameterFile.read("wall.toml", TestFiles.bytes(toml));
+    Reading<Parameters> reading = ParameterFile.read("wall.toml", TestFiles.bytes(toml));
     assertThat(reading.findings()).isEmpty();
-    return reading.parameters().orElseThrow();
+    return reading.value().orElseThrow();
   }
 
   /** The layout of a text's wall; a list of positions that it names lies beside the samples. */
@@ -48,7 +47,7 @@ public final class Walls {
         .positions()
         .map(file -> TestFiles.read(Path.of("params", file)))
         .map(text -> PositionFile.read("list.csv", TestFiles.bytes(text), parameters))
-        .flatMap(PositionReading::positions)
+        .flatMap(Reading::value)
         .orElse(List.of());
   }
 

@@ -8,9 +8,8 @@ import plycrag.finding.Finding;
 import plycrag.layout.LayoutPlan;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
-import plycrag.params.PositionReading;
+import plycrag.params.Position;
 import plycrag.params.PriceList;
-import plycrag.params.PriceReading;
 import plycrag.params.Reading;
 import plycrag.stock.Shortage;
 import plycrag.wall.Wall;
@@ -38,12 +37,13 @@ public sealed interface Design {
   static Design of(String fileName, byte[] content) {
     return of(
         ParameterFile.read(fileName, content),
-        new PriceReading(PriceList.empty()),
-        PositionReading.none());
+        Reading.of(PriceList.empty()),
+        Reading.of(List.of()));
   }
 
   /** Lays out and judges what was read. */
-  static Design of(Reading reading, PriceReading prices, PositionReading positions) {
+  static Design of(
+      Reading<Parameters> reading, Reading<PriceList> prices, Reading<List<Position>> positions) {
     List<Finding> findings =
         Stream.of(reading.findings(), prices.findings(), positions.findings())
             .flatMap(List::stream)
@@ -51,10 +51,10 @@ public sealed interface Design {
     if (!findings.isEmpty()) {
       return new Unreadable(findings);
     }
-    Parameters parameters = reading.parameters().orElseThrow();
-    PriceList list = prices.prices().orElseThrow();
+    Parameters parameters = reading.value().orElseThrow();
+    PriceList list = prices.value().orElseThrow();
     CheckedLayout checked =
-        Inspection.of(LayoutPlan.of(Wall.of(parameters, positions.positions().orElseThrow())));
+        Inspection.of(LayoutPlan.of(Wall.of(parameters, positions.value().orElseThrow())));
     List<Finding> lacking = Shortage.of(checked, list).stream().toList();
     return new Judged(parameters, list, Inspection.noting(checked, lacking));
   }
