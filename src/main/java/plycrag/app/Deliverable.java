@@ -57,7 +57,8 @@ import plycrag.layout.WorkedFace;
 import plycrag.machining.DrillPrograms;
 import plycrag.machining.ProgramFile;
 import plycrag.machining.SetUpSheets;
-import plycrag.params.Parameters;
+import plycrag.params.BuyingParameters;
+import plycrag.params.OutputParameters;
 import plycrag.stock.Costs;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
@@ -73,7 +74,8 @@ import plycrag.stock.ToolList;
 /** Everything that a wall's folder holds, but for its manifest. */
 public final class Deliverable {
   private final CheckedLayout checked;
-  private final Parameters parameters;
+  private final BuyingParameters buying;
+  private final OutputParameters output;
   private final StickPlan plan;
   private final ShoppingList shopping;
   private final DxfVersion dxf;
@@ -82,11 +84,12 @@ public final class Deliverable {
 
   private Deliverable(Design.Judged design) {
     this.checked = design.checked();
-    this.parameters = design.parameters();
+    this.buying = design.buying();
+    this.output = design.output();
     this.plan = StickPlan.of(checked, design.prices());
-    this.shopping = ShoppingList.of(checked, plan, design.parameters().buying(), design.prices());
+    this.shopping = ShoppingList.of(checked, plan, buying, design.prices());
     this.dxf =
-        switch (parameters.output().dxf()) {
+        switch (output.dxf()) {
           case R2000 -> DxfVersion.R2000;
           case R12 -> DxfVersion.R12;
         };
@@ -105,7 +108,7 @@ public final class Deliverable {
     deliverable.addTemplates();
     if (design.checked() instanceof ApprovedLayout approved) {
       deliverable.addPrograms(approved);
-      ProgramCheck.require(approved.layout(), deliverable.parameters.machine(), deliverable.files);
+      ProgramCheck.require(approved.layout(), deliverable.files);
     }
     deliverable.addLists();
     return List.copyOf(deliverable.files);
@@ -116,7 +119,7 @@ public final class Deliverable {
     Set<String> marks = book.marks();
     add("index.html", HtmlWriter.write(book, drawing -> SvgWriter.inline(drawing, marks)));
     byte[] printed =
-        switch (parameters.output().paper()) {
+        switch (output.paper()) {
           case A4, A3 -> BookWriter.write(book, 210, 297);
           case LETTER, TABLOID -> BookWriter.write(book, 8.5 * 25.4, 11 * 25.4);
         };
@@ -173,7 +176,7 @@ public final class Deliverable {
       add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, face), dxf));
       add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, face)));
     }
-    Print print = DrawingSet.of(checked, parameters.output().paper(), views);
+    Print print = DrawingSet.of(checked, output.paper(), views);
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
   }
 
@@ -191,7 +194,7 @@ public final class Deliverable {
   }
 
   private void addTemplates() {
-    for (Templates.Template template : Templates.of(checked, parameters.output())) {
+    for (Templates.Template template : Templates.of(checked, output)) {
       String path = "templates/" + template.name();
       add(path + ".svg", SvgWriter.write(template.drawing()));
       files.add(new OutputFile(path + ".pdf", PdfWriter.write(template.print())));
@@ -216,9 +219,9 @@ public final class Deliverable {
   }
 
   private void addPrograms(ApprovedLayout approved) {
-    Dialect dialect = Dialects.of(parameters.machine().controller());
+    Dialect dialect = Dialects.of(approved.layout().wall().machine().controller());
     List<ProgramFile> programs = new ArrayList<>();
-    for (DrillProgram program : DrillPrograms.of(approved, parameters.machine())) {
+    for (DrillProgram program : DrillPrograms.of(approved)) {
       String name =
           "sheet-" + program.sheet() + "-" + program.side() + "-t" + program.tool() + ".ngc";
       OutputFile file = OutputFile.text("cnc/" + name, NgcWriter.write(program, dialect));
@@ -244,7 +247,7 @@ public final class Deliverable {
     }
     addList("lists/cutting-plan.csv", plan.table());
     addList("lists/sheet-plan.csv", SheetList.of(checked));
-    addList("lists/fasteners.csv", FastenerList.of(checked, parameters.buying().environment()));
+    addList("lists/fasteners.csv", FastenerList.of(checked, buying.environment()));
     addList("lists/shopping.csv", shopping.table());
     addList("lists/costs.csv", Costs.of(shopping).table());
     addList("lists/tools.csv", ToolList.of(checked));

@@ -6,6 +6,8 @@ import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
 import plycrag.layout.LayoutPlan;
+import plycrag.params.BuyingParameters;
+import plycrag.params.OutputParameters;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
 import plycrag.params.Position;
@@ -25,13 +27,16 @@ public sealed interface Design {
   record Unreadable(List<Finding> findings) implements Design {}
 
   /**
-   * A wall that was laid out and judged.
+   * A wall that was laid out and judged, and what its file says that is no part of a wall.
    *
-   * @param parameters what the file says
+   * @param checked the verdict; the machine and all else that is told of the wall stand in it
+   * @param buying what is to be bought, beyond its sizes
    * @param prices what the price list says; without offers if the file names none
-   * @param checked the verdict
+   * @param output what files are to be written
    */
-  record Judged(Parameters parameters, PriceList prices, CheckedLayout checked) implements Design {}
+  record Judged(
+      CheckedLayout checked, BuyingParameters buying, PriceList prices, OutputParameters output)
+      implements Design {}
 
   /** Reads, lays out and judges a file that names no list. */
   static Design of(String fileName, byte[] content) {
@@ -56,6 +61,7 @@ public sealed interface Design {
     CheckedLayout checked =
         Inspection.of(LayoutPlan.of(Wall.of(parameters, positions.value().orElseThrow())));
     List<Finding> lacking = Shortage.of(checked, list).stream().toList();
-    return new Judged(parameters, list, Inspection.noting(checked, lacking));
+    return new Judged(
+        Inspection.noting(checked, lacking), parameters.buying(), list, parameters.output());
   }
 }

@@ -36,8 +36,7 @@ class TwoFacesTest {
       boolean meant = file.path().equals(program);
       all.add(meant ? OutputFile.text(program, change.apply(text(file))) : file);
     }
-    assertThatThrownBy(
-            () -> ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), all))
+    assertThatThrownBy(() -> ProgramCheck.require(wall.checked().layout(), all))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(sentence);
   }
