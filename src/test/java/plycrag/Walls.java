@@ -8,13 +8,16 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
+import plycrag.drawing.Portfolio;
 import plycrag.layout.Layout;
 import plycrag.layout.LayoutPlan;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
 import plycrag.params.Position;
 import plycrag.params.PositionFile;
+import plycrag.params.PriceList;
 import plycrag.params.Reading;
+import plycrag.stock.StickPlan;
 import plycrag.wall.Wall;
 
 /** Makes walls from the text of parameter files. */
@@ -62,6 +65,11 @@ public final class Walls {
   /** The verdict on a text's wall. */
   public static CheckedLayout judged(String toml) {
     return Inspection.of(laidOut(toml));
+  }
+
+  /** All views of a wall, its sticks planned without prices. */
+  public static Portfolio portfolio(CheckedLayout checked) {
+    return Portfolio.of(checked, StickPlan.of(checked, PriceList.empty()));
   }
 
   /** The verdict on a published parameter file's wall. */

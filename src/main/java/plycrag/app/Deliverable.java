@@ -2,41 +2,24 @@ package plycrag.app;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import plycrag.book.BuildBook;
 import plycrag.book.PartLabels;
 import plycrag.check.ApprovedLayout;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book;
-import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
 import plycrag.document.Print;
 import plycrag.document.Table;
-import plycrag.drawing.CornerDetail;
-import plycrag.drawing.CuttingDiagram;
 import plycrag.drawing.DrawingSet;
-import plycrag.drawing.ExplodedView;
-import plycrag.drawing.FacetView;
 import plycrag.drawing.FindingTable;
-import plycrag.drawing.FoldDetail;
-import plycrag.drawing.FrameView;
-import plycrag.drawing.GussetView;
 import plycrag.drawing.HoleTable;
 import plycrag.drawing.LayoutMap;
 import plycrag.drawing.MarkingOut;
-import plycrag.drawing.PlanView;
+import plycrag.drawing.Portfolio;
 import plycrag.drawing.ScrewPointTable;
-import plycrag.drawing.SheetCut;
-import plycrag.drawing.SheetDetail;
-import plycrag.drawing.SheetSawing;
-import plycrag.drawing.SheetTemplate;
-import plycrag.drawing.SheetView;
-import plycrag.drawing.SideView;
-import plycrag.drawing.StandingView;
-import plycrag.drawing.SupportBack;
-import plycrag.drawing.SupportSide;
 import plycrag.drawing.Templates;
+import plycrag.drawing.View;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
 import plycrag.files.csv.CsvWriter;
@@ -50,10 +33,6 @@ import plycrag.files.ngc.NgcWriter;
 import plycrag.files.pdf.BookWriter;
 import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
-import plycrag.layout.Face;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.LaidSheet;
-import plycrag.layout.WorkedFace;
 import plycrag.machining.DrillPrograms;
 import plycrag.machining.ProgramFile;
 import plycrag.machining.SetUpSheets;
@@ -80,7 +59,6 @@ public final class Deliverable {
   private final ShoppingList shopping;
   private final DxfVersion dxf;
   private final List<OutputFile> files = new ArrayList<>();
-  private final List<DrawingSet.View> views = new ArrayList<>();
 
   private Deliverable(Design.Judged design) {
     this.checked = design.checked();
@@ -102,9 +80,7 @@ public final class Deliverable {
    */
   public static List<OutputFile> of(Design.Judged design) {
     Deliverable deliverable = new Deliverable(design);
-    deliverable.addBook();
-    deliverable.addLabels();
-    deliverable.addDrawings();
+    deliverable.addPages();
     deliverable.addTemplates();
     if (design.checked() instanceof ApprovedLayout approved) {
       deliverable.addPrograms(approved);
@@ -114,8 +90,16 @@ public final class Deliverable {
     return List.copyOf(deliverable.files);
   }
 
-  private void addBook() {
-    Book book = BuildBook.of(checked, plan, shopping);
+  /** Whatever shows views; nothing that comes later holds them. */
+  private void addPages() {
+    Portfolio portfolio = Portfolio.of(checked, plan);
+    addBook(portfolio);
+    addLabels();
+    addDrawings(portfolio);
+  }
+
+  private void addBook(Portfolio portfolio) {
+    Book book = BuildBook.of(checked, plan, shopping, portfolio);
     Set<String> marks = book.marks();
     add("index.html", HtmlWriter.write(book, drawing -> SvgWriter.inline(drawing, marks)));
     byte[] printed =
@@ -130,67 +114,18 @@ public final class Deliverable {
     add("labels.html", LabelWriter.write(PartLabels.of(checked, plan)));
   }
 
-  private void addDrawings() {
-    addView("all-parts", "Exploded view", ExplodedView.of(checked));
-    addView("all-parts-back", "Exploded view", ExplodedView.fromBehind(checked));
-    addView("plan", "Plan", PlanView.of(checked));
-    if (checked.layout().support().isPresent()) {
-      addView("standing-front", "Standing", StandingView.fromFront(checked));
-      addView("standing-back", "Standing", StandingView.fromBehind(checked));
-      addSupport();
-    }
-    for (FacetLayout facet : checked.layout().facets()) {
-      String name = fileName(facet.facet().name());
-      addView("facet-" + name + "-front", "Elevation", FacetView.of(checked, facet, Face.FRONT));
-      addView("facet-" + name + "-back", "Elevation", FacetView.of(checked, facet, Face.BACK));
-      addView("frame-" + name, "Framing elevation", FrameView.of(checked, facet));
-    }
-    List<List<FacetLayout>> runs = checked.layout().runs();
-    for (List<FacetLayout> run : runs) {
-      String name = "section-" + fileName(run.get(0).facet().name());
-      addView(runs.size() == 1 ? "section" : name, "Section", SideView.of(checked, run));
-      for (int level = 1; level < run.size(); level++) {
-        String fold = "fold-" + fileName(run.get(level).facet().name());
-        addView(fold, "Detail", FoldDetail.of(checked, run.get(level - 1), run.get(level)));
+  private void addDrawings(Portfolio portfolio) {
+    for (View view : portfolio.views()) {
+      String path = "drawings/" + view.name();
+      if (view.kind().isForCad()) {
+        add(path + ".dxf", DxfWriter.write(view.drawing(), dxf));
+      }
+      if (view.kind().isPicture()) {
+        add(path + ".svg", SvgWriter.write(view.drawing()));
       }
     }
-    List<Drawing> corners = CornerDetail.all(checked);
-    for (int at = 1; at <= corners.size(); at++) {
-      addView("corner-" + at, "Detail", corners.get(at - 1));
-    }
-    GussetView.all(checked).forEach((mark, view) -> addView("gusset-" + mark, "Detail", view));
-    addView("insert-and-seam", "Detail", SheetDetail.of(checked));
-    if (!plan.sticks().isEmpty()) {
-      addCuttingPlan();
-    }
-    for (LaidSheet sheet : checked.layout().sheets()) {
-      if (SheetSawing.isNeeded(checked, sheet)) {
-        addView("cutting-" + sheet.mark(), "Sheet cutting", SheetSawing.of(checked, sheet));
-      }
-      views.add(
-          new DrawingSet.View(
-              "sheet-" + sheet.mark(), "Sheet as it lies", SheetView.of(checked, sheet)));
-    }
-    for (WorkedFace face : checked.layout().faces()) {
-      String path = "drawings/" + face.sheet().fileName();
-      add(path + ".dxf", DxfWriter.write(SheetCut.of(checked, face), dxf));
-      add(path + ".svg", SvgWriter.write(SheetTemplate.of(checked, face)));
-    }
-    Print print = DrawingSet.of(checked, output.paper(), views);
+    Print print = DrawingSet.of(checked, output.paper(), portfolio.views());
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
-  }
-
-  /** What to set the support out from, run by run. */
-  private void addSupport() {
-    List<List<FacetLayout>> runs = checked.layout().runs();
-    for (int number = 0; number < runs.size(); number++) {
-      if (SupportSide.isNeeded(checked, number)) {
-        List<FacetLayout> run = runs.get(number);
-        String name = runs.size() == 1 ? "" : "-" + fileName(run.get(0).facet().name());
-        addView("support-side" + name, "Support", SupportSide.of(checked, run));
-        addView("support-back" + name, "Support", SupportBack.of(checked, run));
-      }
-    }
   }
 
   private void addTemplates() {
@@ -199,23 +134,6 @@ public final class Deliverable {
       add(path + ".svg", SvgWriter.write(template.drawing()));
       files.add(new OutputFile(path + ".pdf", PdfWriter.write(template.print())));
     }
-  }
-
-  /** Whole as a file, page by page in print. */
-  private void addCuttingPlan() {
-    addFiles("cutting-plan", CuttingDiagram.of(checked, plan, plan.sticks()));
-    CuttingDiagram.pages(checked, plan)
-        .forEach(page -> views.add(new DrawingSet.View("cutting-plan", "Cutting diagram", page)));
-  }
-
-  private void addView(String name, String type, Drawing drawing) {
-    views.add(new DrawingSet.View(name, type, drawing));
-    addFiles(name, drawing);
-  }
-
-  private void addFiles(String name, Drawing drawing) {
-    add("drawings/" + name + ".dxf", DxfWriter.write(drawing, dxf));
-    add("drawings/" + name + ".svg", SvgWriter.write(drawing));
   }
 
   private void addPrograms(ApprovedLayout approved) {
@@ -265,9 +183,5 @@ public final class Deliverable {
 
   private void add(String path, String text) {
     files.add(OutputFile.text(path, text));
-  }
-
-  private static String fileName(String facet) {
-    return facet.toLowerCase(Locale.ROOT).replace(' ', '-');
   }
 }
