@@ -32,7 +32,7 @@ class CommonPracticeTest {
     return Inspection.of(
         LayoutPlan.of(
             WallMaker.of(
-                ParameterFile.read("wall.toml", TestFiles.bytes(text)).parameters().orElseThrow(),
+                ParameterFile.read("wall.toml", TestFiles.bytes(text)).value().orElseThrow(),
                 List.of())));
   }
 

@@ -192,7 +192,7 @@ class SheetPlanAgreesTest {
     if (checked instanceof ApprovedLayout approved) {
       boolean cutsOut = toml.contains("outlines = ");
       Map<String, List<Xy>> made = new TreeMap<>();
-      for (DrillProgram program : DrillPrograms.of(approved, Walls.parameters(toml).machine())) {
+      for (DrillProgram program : DrillPrograms.of(approved)) {
         String face = program.sheet() + " " + program.side();
         left(program.moves()).stream()
             .filter(place -> !cutsOut || listed.get(face).contains(place))

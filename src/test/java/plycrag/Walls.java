@@ -8,15 +8,17 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
+import plycrag.drawing.Portfolio;
 import plycrag.layout.Layout;
 import plycrag.layout.LayoutPlan;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
 import plycrag.params.Position;
 import plycrag.params.PositionFile;
-import plycrag.params.PositionReading;
+import plycrag.params.PriceList;
 import plycrag.params.Reading;
 import plycrag.read.WallMaker;
+import plycrag.stock.StickPlan;
 
 /** Makes walls from the text of parameter files. */
 public final class Walls {
@@ -27,9 +29,9 @@ public final class Walls {
 
   /** What a text says; it must say nothing wrong. */
   public static Parameters parameters(String toml) {
-    Reading reading = ParameterFile.read("wall.toml", TestFiles.bytes(toml));
+    Reading<Parameters> reading = ParameterFile.read("wall.toml", TestFiles.bytes(toml));
     assertThat(reading.findings()).isEmpty();
-    return reading.parameters().orElseThrow();
+    return reading.value().orElseThrow();
   }
 
   /** The layout of a text's wall; a list of positions that it names lies beside the samples. */
@@ -49,7 +51,7 @@ public final class Walls {
         .positions()
         .map(file -> TestFiles.read(Path.of("params", file)))
         .map(text -> PositionFile.read("list.csv", TestFiles.bytes(text), parameters))
-        .flatMap(PositionReading::positions)
+        .flatMap(Reading::value)
         .orElse(List.of());
   }
 
@@ -64,6 +66,11 @@ public final class Walls {
   /** The verdict on a text's wall. */
   public static CheckedLayout judged(String toml) {
     return Inspection.of(laidOut(toml));
+  }
+
+  /** All views of a wall, its sticks planned without prices. */
+  public static Portfolio portfolio(CheckedLayout checked) {
+    return Portfolio.of(checked, StickPlan.of(checked, PriceList.empty()));
   }
 
   /** The verdict on a published parameter file's wall, given once. */

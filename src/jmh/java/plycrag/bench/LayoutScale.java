@@ -61,7 +61,7 @@ public class LayoutScale {
       }
     }
     byte[] file = text.toString().getBytes(StandardCharsets.UTF_8);
-    Parameters parameters = ParameterFile.read("hall.toml", file).parameters().orElseThrow();
+    Parameters parameters = ParameterFile.read("hall.toml", file).value().orElseThrow();
     return WallMaker.of(parameters, List.of());
   }
 

@@ -6,10 +6,11 @@ import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
 import plycrag.layout.LayoutPlan;
+import plycrag.params.BuyingParameters;
+import plycrag.params.OutputParameters;
 import plycrag.params.Parameters;
-import plycrag.params.PositionReading;
+import plycrag.params.Position;
 import plycrag.params.PriceList;
-import plycrag.params.PriceReading;
 import plycrag.params.Reading;
 import plycrag.stock.Shortage;
 import plycrag.read.WallMaker;
@@ -25,16 +26,20 @@ public sealed interface Design {
   record Unreadable(List<Finding> findings) implements Design {}
 
   /**
-   * A wall that was laid out and judged.
+   * A wall that was laid out and judged, and what its file says that is no part of a wall.
    *
-   * @param parameters what the file says
+   * @param checked the verdict; the machine and all else that is told of the wall stand in it
+   * @param buying what is to be bought, beyond its sizes
    * @param prices what the price list says; without offers if the file names none
-   * @param checked the verdict
+   * @param output what files are to be written
    */
-  record Judged(Parameters parameters, PriceList prices, CheckedLayout checked) implements Design {}
+  record Judged(
+      CheckedLayout checked, BuyingParameters buying, PriceList prices, OutputParameters output)
+      implements Design {}
 
   /** Lays out and judges what was read. */
-  static Design of(Reading reading, PriceReading prices, PositionReading positions) {
+  static Design of(
+      Reading<Parameters> reading, Reading<PriceList> prices, Reading<List<Position>> positions) {
     List<Finding> findings =
         Stream.of(reading.findings(), prices.findings(), positions.findings())
             .flatMap(List::stream)
@@ -42,11 +47,12 @@ public sealed interface Design {
     if (!findings.isEmpty()) {
       return new Unreadable(findings);
     }
-    Parameters parameters = reading.parameters().orElseThrow();
-    PriceList list = prices.prices().orElseThrow();
+    Parameters parameters = reading.value().orElseThrow();
+    PriceList list = prices.value().orElseThrow();
     CheckedLayout checked =
-        Inspection.of(LayoutPlan.of(WallMaker.of(parameters, positions.positions().orElseThrow())));
+        Inspection.of(LayoutPlan.of(WallMaker.of(parameters, positions.value().orElseThrow())));
     List<Finding> lacking = Shortage.of(checked, list).stream().toList();
-    return new Judged(parameters, list, Inspection.noting(checked, lacking));
+    return new Judged(
+        Inspection.noting(checked, lacking), parameters.buying(), list, parameters.output());
   }
 }

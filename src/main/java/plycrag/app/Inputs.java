@@ -1,15 +1,15 @@
 package plycrag.app;
 
+import java.util.List;
 import java.util.Optional;
 import plycrag.files.Digest;
 import plycrag.files.json.Manifest;
 import plycrag.params.ParameterFile;
 import plycrag.params.Parameters;
+import plycrag.params.Position;
 import plycrag.params.PositionFile;
-import plycrag.params.PositionReading;
 import plycrag.params.PriceFile;
 import plycrag.params.PriceList;
-import plycrag.params.PriceReading;
 import plycrag.params.Reading;
 
 /**
@@ -21,7 +21,10 @@ import plycrag.params.Reading;
  * @param origin names and hashes
  */
 record Inputs(
-    Reading reading, PriceReading prices, PositionReading positions, Manifest.Origin origin) {
+    Reading<Parameters> reading,
+    Reading<PriceList> prices,
+    Reading<List<Position>> positions,
+    Manifest.Origin origin) {
 
   /** A file that was named, and what it holds. */
   private static final class Named {
@@ -54,8 +57,8 @@ record Inputs(
   /** Reads a parameter file and the lists that it names. */
   static Inputs of(Source source) throws Source.SourceException {
     Named file = Named.of(source);
-    Reading reading = ParameterFile.read(file.path(), file.content);
-    Optional<Parameters> parameters = reading.parameters();
+    Reading<Parameters> reading = ParameterFile.read(file.path(), file.content);
+    Optional<Parameters> parameters = reading.value();
     Optional<Named> prices = Named.beside(source, parameters.flatMap(all -> all.buying().prices()));
     Optional<Named> positions =
         Named.beside(source, parameters.flatMap(all -> all.inserts().positions()));
@@ -63,10 +66,10 @@ record Inputs(
         reading,
         prices
             .map(list -> PriceFile.read(list.path(), list.content))
-            .orElseGet(() -> new PriceReading(PriceList.empty())),
+            .orElseGet(() -> Reading.of(PriceList.empty())),
         positions
             .map(list -> PositionFile.read(list.path(), list.content, parameters.orElseThrow()))
-            .orElseGet(PositionReading::none),
+            .orElseGet(() -> Reading.of(List.of())),
         new Manifest.Origin(
             Version.number(), file.input(), prices.map(Named::input), positions.map(Named::input)));
   }

@@ -33,7 +33,7 @@ import plycrag.params.ToolParameters;
 
 /**
  * Has every program read back and held against the layout before the folder is released. What is
- * expected is told by the layout, the parameters and the programs' names, never by what made them.
+ * expected is told by the layout, its wall and the programs' names, never by what made them.
  */
 final class ProgramCheck {
   private static final Pattern NAME =
@@ -48,9 +48,9 @@ final class ProgramCheck {
   private final ToolBox tools;
   private final Optional<ToolParameters> cutter;
 
-  private ProgramCheck(Layout layout, MachineParameters machine) {
+  private ProgramCheck(Layout layout) {
     this.layout = layout;
-    this.machine = machine;
+    this.machine = layout.wall().machine();
     this.heights = heights(layout.wall().sheet().thickness(), machine);
     this.tools = ToolBox.of(machine, layout.bores());
     this.cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
@@ -63,10 +63,10 @@ final class ProgramCheck {
    * @throws IllegalStateException if they do not make what the layout asks for, a defect of their
    *     maker; the message names programs, lines and faults
    */
-  static void require(Layout layout, MachineParameters machine, List<OutputFile> files) {
+  static void require(Layout layout, List<OutputFile> files) {
     List<OutputFile> programs =
         files.stream().filter(file -> file.path().endsWith(".ngc")).toList();
-    List<Fault> faults = new ProgramCheck(layout, machine).faults(programs);
+    List<Fault> faults = new ProgramCheck(layout).faults(programs);
     if (!faults.isEmpty()) {
       throw new IllegalStateException("programs failed their self-check:\n" + told(faults));
     }

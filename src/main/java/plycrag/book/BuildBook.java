@@ -9,20 +9,14 @@ import plycrag.check.Inspection;
 import plycrag.document.Book;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Checklist;
-import plycrag.document.Book.Figure;
 import plycrag.document.Book.Link;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Book.Points;
 import plycrag.document.Book.Section;
-import plycrag.document.Drawing;
-import plycrag.drawing.ExplodedView;
-import plycrag.drawing.FacetView;
-import plycrag.drawing.PlanView;
-import plycrag.drawing.SheetDetail;
-import plycrag.drawing.SideView;
+import plycrag.drawing.Portfolio;
 import plycrag.drawing.TitleLines;
+import plycrag.drawing.ViewKind;
 import plycrag.finding.Severity;
-import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
 import plycrag.params.ScrewParameters;
@@ -39,25 +33,33 @@ public final class BuildBook {
   private final CheckedLayout checked;
   private final StickPlan plan;
   private final ShoppingList shopping;
+  private final Figures figures;
   private final Layout layout;
   private final Tape tape;
 
-  private BuildBook(CheckedLayout checked, StickPlan plan, ShoppingList shopping) {
+  private BuildBook(
+      CheckedLayout checked, StickPlan plan, ShoppingList shopping, Portfolio portfolio) {
     this.checked = checked;
     this.plan = plan;
     this.shopping = shopping;
+    this.figures = new Figures(portfolio);
     this.layout = checked.layout();
     this.tape = layout.wall().tape();
   }
 
-  /** The book. */
-  public static Book of(CheckedLayout checked, StickPlan plan, ShoppingList shopping) {
-    return new BuildBook(checked, plan, shopping).book();
+  /**
+   * The book.
+   *
+   * @param portfolio where its figures are
+   */
+  public static Book of(
+      CheckedLayout checked, StickPlan plan, ShoppingList shopping, Portfolio portfolio) {
+    return new BuildBook(checked, plan, shopping, portfolio).book();
   }
 
   private Book book() {
     List<Section> sections = new ArrayList<>();
-    Making parts = new Making(checked);
+    Making parts = new Making(checked, figures);
     sections.add(new Section("Read this first", first()));
     sections.add(new Section("The wall", wall()));
     if (!checked.findings().isEmpty()) {
@@ -66,7 +68,7 @@ public final class BuildBook {
     sections.add(new Section("Buy", new Buying(checked, plan, shopping).blocks()));
     sections.add(new Section("Cut the timber", cutting()));
     sections.add(new Section("Build the frame", parts.frame()));
-    sections.add(new Section("Stand it up", new StandingUp(checked).blocks()));
+    sections.add(new Section("Stand it up", new StandingUp(checked, figures).blocks()));
     sections.add(new Section("Mark and drill the sheets", parts.sheets()));
     sections.add(new Section("Why the inserts are where they are", placing()));
     sections.add(new Section("Fit the inserts", inserts()));
@@ -96,14 +98,10 @@ public final class BuildBook {
 
   private List<Block> wall() {
     List<Block> blocks = new ArrayList<>();
-    for (List<FacetLayout> run : layout.runs()) {
-      Drawing section = SideView.of(checked, run);
-      blocks.add(new Figure(section, "How it stands. Heights are above the floor."));
-    }
-    blocks.add(new Figure(PlanView.of(checked), "What it takes of the floor."));
-    blocks.add(new Figure(ExplodedView.of(checked), "All parts, with the marks of the lists."));
-    blocks.add(
-        new Figure(ExplodedView.fromBehind(checked), "All parts from behind, the frame first."));
+    blocks.addAll(figures.of(ViewKind.SECTION, "How it stands. Heights are above the floor."));
+    blocks.addAll(figures.of(ViewKind.PLAN, "What it takes of the floor."));
+    blocks.addAll(figures.of(ViewKind.EXPLODED_FRONT, "All parts, with the marks of the lists."));
+    blocks.addAll(figures.of(ViewKind.EXPLODED_BACK, "All parts from behind, the frame first."));
     blocks.add(new Link("All drawings, to print at scale", "drawings/drawings.pdf"));
     blocks.add(new Link("This book, to print", "build-book.pdf"));
     for (FacetLayout facet : layout.facets()) {
@@ -202,7 +200,8 @@ public final class BuildBook {
   }
 
   private List<Block> cutting() {
-    List<Block> blocks = new ArrayList<>(new Sawing(checked, plan, shopping.grade()).blocks());
+    List<Block> blocks =
+        new ArrayList<>(new Sawing(checked, plan, shopping.grade(), figures).blocks());
     blocks.addAll(Listings.sawList(checked));
     blocks.add(new Link("Labels for every part, to print and cut out", "labels.html"));
     return blocks;
@@ -218,13 +217,11 @@ public final class BuildBook {
                 + " through a sheet of "
                 + depth
                 + "."));
-    blocks.add(new Figure(SheetDetail.of(checked), "How an insert sits in the sheet."));
-    for (FacetLayout facet : layout.facets()) {
-      blocks.add(
-          new Figure(
-              FacetView.of(checked, facet, Face.BACK),
-              "Seen from behind, mirrored: flanges and the timber they keep clear of."));
-    }
+    blocks.addAll(figures.of(ViewKind.INSERT_AND_SEAM, "How an insert sits in the sheet."));
+    blocks.addAll(
+        figures.of(
+            ViewKind.FACET_BACK,
+            "Seen from behind, mirrored: flanges and the timber they keep clear of."));
     return blocks;
   }
 
@@ -248,12 +245,10 @@ public final class BuildBook {
                 + pilot
                 + "."));
     blocks.addAll(Listings.coverStrips(checked));
-    for (FacetLayout facet : layout.facets()) {
-      blocks.add(
-          new Figure(
-              FacetView.of(checked, facet, Face.FRONT),
-              "From the front: a slanting cross is a screw, a circle is an insert."));
-    }
+    blocks.addAll(
+        figures.of(
+            ViewKind.FACET_FRONT,
+            "From the front: a slanting cross is a screw, a circle is an insert."));
     return blocks;
   }
 }

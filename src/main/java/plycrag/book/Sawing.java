@@ -4,34 +4,31 @@ import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
-import plycrag.document.Book.Figure;
 import plycrag.document.Book.Paragraph;
-import plycrag.document.Drawing;
-import plycrag.drawing.CuttingDiagram;
+import plycrag.drawing.ViewKind;
 import plycrag.stock.Outlay;
 import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
 /** How the timber is cut: what it takes, how good the plan is, the sticks, the list. */
-record Sawing(CheckedLayout checked, StickPlan plan, String grade) {
+record Sawing(CheckedLayout checked, StickPlan plan, String grade, Figures figures) {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Cautions.timber());
     if (!plan.sticks().isEmpty()) {
-      blocks.add(new Paragraph(figures()));
+      blocks.add(new Paragraph(told()));
     }
-    for (Drawing page : CuttingDiagram.pages(checked, plan)) {
-      blocks.add(
-          new Figure(
-              page, "What is cut from which stick, with the mark and the length of every piece."));
-    }
+    blocks.addAll(
+        figures.of(
+            ViewKind.CUTTING_PLAN,
+            "What is cut from which stick, with the mark and the length of every piece."));
     blocks.add(Listings.cutList(checked, grade));
     return blocks;
   }
 
-  private String figures() {
+  private String told() {
     Tape tape = checked.layout().wall().tape();
     long bought = plan.sticks().stream().filter(stick -> !stick.isAtHand()).count();
     long atHand = plan.sticks().size() - bought;

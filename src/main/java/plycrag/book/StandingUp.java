@@ -7,15 +7,12 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
-import plycrag.document.Book.Figure;
 import plycrag.document.Book.Listing;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Book.Points;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.drawing.StandingView;
-import plycrag.drawing.SupportBack;
-import plycrag.drawing.SupportSide;
+import plycrag.drawing.ViewKind;
 import plycrag.geometry.Place;
 import plycrag.layout.Anchor;
 import plycrag.layout.FacetLayout;
@@ -38,19 +35,18 @@ import plycrag.units.Tape;
  * How the wall is brought up, what it weighs, what it is fixed to and what it takes of the room.
  */
 final class StandingUp {
-  private final CheckedLayout checked;
+  private final Figures figures;
   private final Layout layout;
   private final Tape tape;
 
-  StandingUp(CheckedLayout checked) {
-    this.checked = checked;
+  StandingUp(CheckedLayout checked, Figures figures) {
+    this.figures = figures;
     this.layout = checked.layout();
     this.tape = layout.wall().tape();
   }
 
   List<Block> blocks() {
-    List<Block> blocks = new ArrayList<>();
-    layout.support().ifPresent(support -> addPictures(blocks));
+    List<Block> blocks = new ArrayList<>(pictures());
     blocks.add(Cautions.lifting());
     blocks.add(new Paragraph("In this order; inserts go into the sheets before these are fixed:"));
     blocks.add(AssemblySteps.of(layout));
@@ -68,17 +64,19 @@ final class StandingUp {
     return blocks;
   }
 
-  private void addPictures(List<Block> blocks) {
-    blocks.add(new Figure(StandingView.fromBehind(checked), "How it stands, from behind.", true));
-    blocks.add(new Figure(StandingView.fromFront(checked), "How it stands, from the front."));
-    for (int number = 0; number < layout.runs().size(); number++) {
-      if (SupportSide.isNeeded(checked, number)) {
-        List<FacetLayout> run = layout.runs().get(number);
-        blocks.add(new Figure(SupportSide.of(checked, run), "One station, to set out from.", true));
-        blocks.add(
-            new Figure(SupportBack.of(checked, run), "Where the stations and anchors are.", true));
-      }
+  /** Of what holds it up, if anything does. */
+  private List<Block> pictures() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.addAll(figures.ofParts(ViewKind.STANDING_BACK, "How it stands, from behind."));
+    blocks.addAll(figures.of(ViewKind.STANDING_FRONT, "How it stands, from the front."));
+    for (List<FacetLayout> run : layout.runs()) {
+      String lowest = run.get(0).facet().name();
+      blocks.addAll(
+          figures.ofParts(ViewKind.SUPPORT_SIDE, lowest, "One station, to set out from."));
+      blocks.addAll(
+          figures.ofParts(ViewKind.SUPPORT_BACK, lowest, "Where the stations and anchors are."));
     }
+    return blocks;
   }
 
   /** What each part weighs and how many lift it. */

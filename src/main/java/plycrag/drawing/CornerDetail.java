@@ -50,23 +50,23 @@ public final class CornerDetail {
     this.reach = 1.5 * (thickness + checked.layout().wall().frame().depth()) + AROUND;
   }
 
-  /** The details of all corners, in the order of the facets on their right. */
-  public static List<Drawing> all(CheckedLayout checked) {
-    List<Drawing> details = new ArrayList<>();
-    for (FacetLayout right : checked.layout().facets()) {
-      right
-          .facet()
-          .fold(Fold.Place.LEFT)
-          .ifPresent(
-              fold ->
-                  checked.layout().facets().stream()
-                      .filter(left -> left.facet().name().equals(fold.other()))
-                      .forEach(left -> details.add(of(checked, left, right, fold))));
-    }
-    return details;
-  }
-
-  private static Drawing of(CheckedLayout checked, FacetLayout left, FacetLayout right, Fold fold) {
+  /**
+   * The detail of the corner on the left of a facet.
+   *
+   * @throws IllegalArgumentException if it meets no other there; a defect of the caller
+   */
+  public static Drawing of(CheckedLayout checked, FacetLayout right) {
+    Fold fold =
+        right
+            .facet()
+            .fold(Fold.Place.LEFT)
+            .orElseThrow(
+                () -> new IllegalArgumentException(right.facet().name() + " has no corner"));
+    FacetLayout left =
+        checked.layout().facets().stream()
+            .filter(facet -> facet.facet().name().equals(fold.other()))
+            .findFirst()
+            .orElseThrow();
     return new CornerDetail(checked, left, right, fold).drawing();
   }
 

@@ -30,28 +30,24 @@ public final class DrawingSet {
 
   private final CheckedLayout checked;
   private final Paper paper;
-  private final List<View> views;
+  private final List<Leaf> leaves = new ArrayList<>();
 
   private DrawingSet(CheckedLayout checked, Paper paper, List<View> views) {
     this.checked = checked;
     this.paper = paper;
-    this.views = views;
+    for (View view : views) {
+      view.pages().forEach(page -> leaves.add(new Leaf(view, page)));
+    }
   }
 
-  /**
-   * A view.
-   *
-   * @param name of its file
-   * @param type what kind of document it is
-   * @param drawing the view
-   */
-  public record View(String name, String type, Drawing drawing) {}
+  /** What a page shows of a view. */
+  private record Leaf(View view, Drawing drawing) {}
 
   /**
-   * The pages, one a view.
+   * The pages of views, in their order.
    *
    * @param paper the smallest that may be used
-   * @param views at least one
+   * @param views one of them on pages at least
    */
   public static Print of(CheckedLayout checked, Paper paper, List<View> views) {
     return new DrawingSet(checked, paper, views).print();
@@ -60,14 +56,14 @@ public final class DrawingSet {
   private Print print() {
     String wall = checked.layout().wall().name();
     List<Print.Page> pages = new ArrayList<>();
-    for (View view : views) {
-      pages.add(page(view, pages.size() + 1));
+    for (Leaf leaf : leaves) {
+      pages.add(page(leaf, pages.size() + 1));
     }
     return new Print(wall + ": drawings", pages);
   }
 
-  private Print.Page page(View view, int number) {
-    Drawing drawing = cropped(view.drawing());
+  private Print.Page page(Leaf leaf, int number) {
+    Drawing drawing = cropped(leaf.drawing());
     double width = drawing.extent().width() / drawing.scale();
     double height = drawing.extent().height() / drawing.scale();
     PaperSize size = paper(width, height);
@@ -75,11 +71,11 @@ public final class DrawingSet {
     double room = size.height() - 2 * FRAME - TitleBlock.HEIGHT;
     double low = FRAME + TitleBlock.HEIGHT + (room - height) / 2;
     return new Print.Page(
-        view.name(),
+        leaf.view().name(),
         size.width(),
         size.height(),
         List.of(
-            new Print.Placed(frame(view, size, number), new Xy(0, 0)),
+            new Print.Placed(frame(leaf, size, number), new Xy(0, 0)),
             new Print.Placed(drawing, new Xy(left, low))));
   }
 
@@ -101,7 +97,7 @@ public final class DrawingSet {
         .orElseGet(() -> new PaperSize(Math.max(across, FILED + TitleBlock.WIDTH + FRAME), up));
   }
 
-  private Drawing frame(View view, PaperSize size, int number) {
+  private Drawing frame(Leaf leaf, PaperSize size, int number) {
     Sketch sketch = new Sketch(1);
     double right = size.width() - FRAME;
     double high = size.height() - FRAME;
@@ -109,16 +105,17 @@ public final class DrawingSet {
         Layers.OUTLINE,
         List.of(
             new Xy(FILED, FRAME), new Xy(right, FRAME), new Xy(right, high), new Xy(FILED, high)));
-    Drawing drawing = view.drawing();
+    View view = leaf.view();
+    Drawing drawing = leaf.drawing();
     TitleBlock.Entries entries =
         new TitleBlock.Entries(
             checked.layout().wall().name(),
             title(drawing),
-            view.type(),
+            view.kind().word(),
             view.name(),
             drawing.scale(),
             checked.layout().wall().tape().unit().word(),
-            number + " of " + views.size());
+            number + " of " + leaves.size());
     new TitleBlock(sketch, right, FRAME).draw(entries, Papers.isAmerican(paper));
     return sketch.drawing(view.name(), new Extent(0, 0, size.width(), size.height()));
   }

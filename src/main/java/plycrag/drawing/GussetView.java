@@ -60,17 +60,18 @@ public final class GussetView {
     this.sketch = new Sketch(Scale.legible(window.getWidth(), window.getHeight(), LEGIBLE));
   }
 
-  /** One view for all gussets that are made alike, by the mark of the first. */
-  public static Map<String, Drawing> all(CheckedLayout checked) {
+  /** The view of gussets that are made alike. */
+  public static Drawing of(CheckedLayout checked, List<LaidGusset> alike) {
+    return new GussetView(checked, alike).drawing();
+  }
+
+  /** All gussets, those that are made alike together, each in the order of their marks. */
+  public static List<List<LaidGusset>> alike(CheckedLayout checked) {
     Map<Shape, List<LaidGusset>> groups = new LinkedHashMap<>();
     for (LaidGusset laid : checked.layout().offcuts().gussets()) {
       groups.computeIfAbsent(shape(laid), unseen -> new ArrayList<>()).add(laid);
     }
-    Map<String, Drawing> views = new LinkedHashMap<>();
-    for (List<LaidGusset> alike : groups.values()) {
-      views.put(alike.get(0).gusset().mark(), new GussetView(checked, alike).drawing());
-    }
-    return views;
+    return List.copyOf(groups.values());
   }
 
   private record Shape(Gusset.Side side, List<Long> numbers) {}

@@ -80,7 +80,7 @@ public final class Templates {
     String words = TemplateSheet.words(ordered);
     String name = "jig-" + ordered.get(0).mark().toLowerCase(Locale.ROOT);
     Drawing drawing = StripJig.of(checked, jig.plan(), words);
-    DrawingSet.View view = new DrawingSet.View(name, "Jig", drawing);
+    View view = new View(ViewKind.JIG, name, "", () -> drawing);
     return new Template(name, drawing, DrawingSet.of(checked, output.paper(), List.of(view)));
   }
 }

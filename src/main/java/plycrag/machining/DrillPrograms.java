@@ -40,9 +40,9 @@ public final class DrillPrograms {
   private final Optional<ToolParameters> cutter;
   private final Optional<ToolParameters> engraver;
 
-  private DrillPrograms(ApprovedLayout approved, MachineParameters machine) {
+  private DrillPrograms(ApprovedLayout approved) {
     this.layout = approved.layout();
-    this.machine = machine;
+    this.machine = layout.wall().machine();
     this.thickness = layout.wall().sheet().thickness();
     this.heights = DrillHeights.of(machine, thickness);
     this.text = new ProgramText(layout.wall().name(), machine, thickness);
@@ -54,8 +54,8 @@ public final class DrillPrograms {
   }
 
   /** The programs, sheet by sheet and face by face; none for a face on which nothing is done. */
-  public static List<DrillProgram> of(ApprovedLayout approved, MachineParameters machine) {
-    DrillPrograms all = new DrillPrograms(approved, machine);
+  public static List<DrillProgram> of(ApprovedLayout approved) {
+    DrillPrograms all = new DrillPrograms(approved);
     return all.layout.faces().stream().flatMap(face -> all.programs(face).stream()).toList();
   }
 

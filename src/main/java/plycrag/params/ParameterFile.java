@@ -32,13 +32,13 @@ public final class ParameterFile {
    * @param content its bytes
    * @return the parameters, or everything that is wrong; no content makes it throw
    */
-  public static Reading read(String fileName, byte[] content) {
+  public static Reading<Parameters> read(String fileName, byte[] content) {
     Faults faults = new Faults(fileName);
     Optional<ParameterFile> file =
         SourceText.decode(content, faults).map(text -> new ParameterFile(fileName, text, faults));
     Optional<Contents> contents = file.map(ParameterFile::validated);
     List<Finding> findings = faults.sorted();
-    return new Reading(
+    return new Reading<>(
         contents
             .filter(all -> findings.isEmpty())
             .map(all -> all.parameters(file.orElseThrow().stem)),

@@ -54,15 +54,16 @@ public final class PositionFile {
    * @param parameters the file that names it
    * @return the positions, or everything that is wrong; no content makes it throw
    */
-  public static PositionReading read(String fileName, byte[] content, Parameters parameters) {
+  public static Reading<List<Position>> read(
+      String fileName, byte[] content, Parameters parameters) {
     Faults faults = new Faults(fileName);
     LengthUnit unit = parameters.wall().unit();
     List<String> facets = parameters.facets().stream().map(FacetParameters::name).toList();
     PositionFile file = new PositionFile(facets, new Context(Optional.of(unit), faults));
     SourceText.decode(content, faults).ifPresent(file::read);
     List<Finding> findings = faults.sorted();
-    return new PositionReading(
-        findings.isEmpty() ? Optional.of(file.inOrder) : Optional.empty(), findings);
+    return new Reading<>(
+        findings.isEmpty() ? Optional.of(List.copyOf(file.inOrder)) : Optional.empty(), findings);
   }
 
   private void read(String text) {

@@ -30,7 +30,7 @@ public final class PriceFile {
    * @param content its bytes
    * @return the prices, or everything that is wrong; no content makes it throw
    */
-  public static PriceReading read(String fileName, byte[] content) {
+  public static Reading<PriceList> read(String fileName, byte[] content) {
     Faults faults = new Faults(fileName);
     PriceFile file = new PriceFile(faults);
     SourceText.decode(content, faults).ifPresent(file::read);
@@ -39,7 +39,7 @@ public final class PriceFile {
         findings.isEmpty()
             ? Optional.of(new PriceList(file.currency, file.offers))
             : Optional.empty();
-    return new PriceReading(prices, findings);
+    return new Reading<>(prices, findings);
   }
 
   private void read(String text) {

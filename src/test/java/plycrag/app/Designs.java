@@ -1,10 +1,10 @@
 package plycrag.app;
 
+import java.util.List;
 import plycrag.TestFiles;
 import plycrag.params.ParameterFile;
-import plycrag.params.PositionReading;
 import plycrag.params.PriceList;
-import plycrag.params.PriceReading;
+import plycrag.params.Reading;
 
 /** Designs from the text of a parameter file that names no other. */
 public final class Designs {
@@ -14,7 +14,7 @@ public final class Designs {
   public static Design of(String fileName, String toml) {
     return Design.of(
         ParameterFile.read(fileName, TestFiles.bytes(toml)),
-        new PriceReading(PriceList.empty()),
-        PositionReading.none());
+        Reading.of(PriceList.empty()),
+        Reading.of(List.of()));
   }
 }

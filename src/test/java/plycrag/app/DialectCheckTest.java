@@ -95,8 +95,7 @@ class DialectCheckTest {
               ? OutputFile.text(file.path(), program.replaceFirst("(\n[NG][^\n]* Y-?)", "$19"))
               : file);
     }
-    assertThatThrownBy(
-            () -> ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), moved))
+    assertThatThrownBy(() -> ProgramCheck.require(wall.checked().layout(), moved))
         .isInstanceOf(IllegalStateException.class);
   }
 }

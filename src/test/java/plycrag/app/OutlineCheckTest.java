@@ -59,7 +59,7 @@ class OutlineCheckTest {
   }
 
   private static void check(Design.Judged wall, List<OutputFile> files) {
-    ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), files);
+    ProgramCheck.require(wall.checked().layout(), files);
   }
 
   private static List<OutputFile> changed(List<OutputFile> files, UnaryOperator<String> change) {

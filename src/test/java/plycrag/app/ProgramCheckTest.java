@@ -36,7 +36,7 @@ class ProgramCheckTest {
   }
 
   private static void check(Design.Judged wall, List<OutputFile> files) {
-    ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), files);
+    ProgramCheck.require(wall.checked().layout(), files);
   }
 
   private static void refuses(List<OutputFile> programs, String... sentences) {

@@ -81,8 +81,7 @@ class RecessCheckTest {
       assertThat(meant && changed.equals(text(file))).isFalse();
       all.add(meant ? OutputFile.text(file.path(), changed) : file);
     }
-    assertThatThrownBy(
-            () -> ProgramCheck.require(wall.checked().layout(), wall.parameters().machine(), all))
+    assertThatThrownBy(() -> ProgramCheck.require(wall.checked().layout(), all))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(sentence);
   }

@@ -34,8 +34,7 @@ class TwoFacesTest {
       boolean meant = file.path().equals(program);
       all.add(meant ? OutputFile.text(program, change.apply(text(file))) : file);
     }
-    assertThatThrownBy(
-            () -> ProgramCheck.require(WALL.checked().layout(), WALL.parameters().machine(), all))
+    assertThatThrownBy(() -> ProgramCheck.require(WALL.checked().layout(), all))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(sentence);
   }

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import plycrag.Walls;
+import plycrag.check.CheckedLayout;
 
 class StandingUpTest {
   private static String written(String facets) {
-    return new StandingUp(Walls.judged("[wall]\nwidth = 1200\n" + facets)).blocks().toString();
+    CheckedLayout checked = Walls.judged("[wall]\nwidth = 1200\n" + facets);
+    Figures figures = new Figures(Walls.portfolio(checked));
+    return new StandingUp(checked, figures).blocks().toString();
   }
 
   @Test

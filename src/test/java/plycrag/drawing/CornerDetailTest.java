@@ -27,9 +27,13 @@ class CornerDetailTest {
       """;
 
   private static Drawing only(int turn) {
-    List<Drawing> details = CornerDetail.all(Walls.judged(CORNER.formatted(turn)));
-    assertThat(details).hasSize(1);
-    return details.get(0);
+    List<View> corners = corners(CORNER.formatted(turn));
+    assertThat(corners).hasSize(1);
+    return corners.get(0).drawing();
+  }
+
+  private static List<View> corners(String wall) {
+    return Walls.portfolio(Walls.judged(wall)).views(ViewKind.CORNER);
   }
 
   private static List<String> words(Drawing drawing) {
@@ -74,32 +78,31 @@ class CornerDetailTest {
   /** Leaning walls meet on slanting rakes; the cut passes the blocking behind the seam between. */
   @Test
   void noBlockingIsCutAlongWhereWallsTaper() {
-    List<Drawing> details =
-        CornerDetail.all(
-            Walls.judged(
-                """
-                [[facet]]
-                name = "one"
-                angle = 15
-                length = 2440
-                width = 2400
-                [[facet]]
-                name = "two"
-                beside = "one"
-                turn = 90
-                angle = 15
-                length = 2440
-                width = 1800
-                [frame]
-                stud-spacing = 600
-                """));
-    assertThat(words(details.get(0)))
+    List<View> corners =
+        corners(
+            """
+            [[facet]]
+            name = "one"
+            angle = 15
+            length = 2440
+            width = 2400
+            [[facet]]
+            name = "two"
+            beside = "one"
+            turn = 90
+            angle = 15
+            length = 2440
+            width = 1800
+            [frame]
+            stud-spacing = 600
+            """);
+    assertThat(words(corners.get(0).drawing()))
         .anyMatch(word -> word.matches("RK[0-9]+"))
         .noneMatch(word -> word.matches("BL[0-9]+"));
   }
 
   @Test
   void aWallWithoutCornersHasNone() {
-    assertThat(CornerDetail.all(Walls.judged("[[facet]]\n"))).isEmpty();
+    assertThat(corners("[[facet]]\n")).isEmpty();
   }
 }

@@ -21,7 +21,7 @@ class DrawingSetTest {
 
   private static Print print(CheckedLayout wall, Paper paper) {
     Drawing front = FacetView.of(wall, wall.layout().facets().get(0), Face.FRONT);
-    DrawingSet.View view = new DrawingSet.View("facet-main-front", "Elevation", front);
+    View view = new View(ViewKind.FACET_FRONT, "facet-main-front", "main", () -> front);
     return DrawingSet.of(wall, paper, List.of(view, view));
   }
 

@@ -209,7 +209,7 @@ class TemplatesTest {
   void wordsOfATitleBlockLieApartAndOffLines() {
     Drawing drawing = PlanView.of(UNEVEN);
     String name = "sheet-of-a-wall-with-a-long-name";
-    DrawingSet.View view = new DrawingSet.View(name, "Framing elevation", drawing);
+    View view = new View(ViewKind.FRAME, name, "", () -> drawing);
     for (Paper paper : Paper.values()) {
       for (Print.Page page : DrawingSet.of(UNEVEN, paper, List.of(view)).pages()) {
         page.drawings().forEach(placed -> WordsApart.check(placed.drawing()));

@@ -17,10 +17,6 @@ import plycrag.document.Drawing;
 import plycrag.document.Shape;
 import plycrag.layout.Face;
 import plycrag.layout.FacetLayout;
-import plycrag.layout.LaidSheet;
-import plycrag.layout.WorkedFace;
-import plycrag.params.PriceList;
-import plycrag.stock.StickPlan;
 
 class ViewsTest {
   private static final CheckedLayout REFUSED =
@@ -54,47 +50,14 @@ class ViewsTest {
   }
 
   private static List<Drawing> drawings(CheckedLayout checked) {
-    List<Drawing> drawings = new ArrayList<>();
-    for (FacetLayout facet : checked.layout().facets()) {
-      drawings.add(FacetView.of(checked, facet, Face.FRONT));
-      drawings.add(FacetView.of(checked, facet, Face.BACK));
-      drawings.add(FrameView.of(checked, facet));
-    }
-    for (List<FacetLayout> run : checked.layout().runs()) {
-      drawings.add(SideView.of(checked, run));
-      for (int level = 1; level < run.size(); level++) {
-        drawings.add(FoldDetail.of(checked, run.get(level - 1), run.get(level)));
-      }
-    }
-    addSupport(checked, drawings);
-    for (LaidSheet sheet : checked.layout().sheets()) {
-      drawings.add(SheetView.of(checked, sheet));
-      drawings.add(SheetSawing.of(checked, sheet));
-    }
-    for (WorkedFace face : checked.layout().faces()) {
-      drawings.add(SheetTemplate.of(checked, face));
-      drawings.add(SheetCut.of(checked, face));
-    }
-    drawings.addAll(CornerDetail.all(checked));
-    drawings.add(PlanView.of(checked));
-    drawings.add(SheetDetail.of(checked));
-    drawings.add(ExplodedView.of(checked));
-    drawings.add(ExplodedView.fromBehind(checked));
-    StickPlan plan = StickPlan.of(checked, PriceList.empty());
-    drawings.add(CuttingDiagram.of(checked, plan, plan.sticks()));
-    return drawings;
+    return Walls.portfolio(checked).views().stream().flatMap(ViewsTest::drawings).toList();
   }
 
-  private static void addSupport(CheckedLayout checked, List<Drawing> drawings) {
-    List<List<FacetLayout>> runs = checked.layout().runs();
-    for (int number = 0; number < runs.size(); number++) {
-      if (SupportSide.isNeeded(checked, number)) {
-        drawings.add(StandingView.fromFront(checked));
-        drawings.add(StandingView.fromBehind(checked));
-        drawings.add(SupportSide.of(checked, runs.get(number)));
-        drawings.add(SupportBack.of(checked, runs.get(number)));
-      }
-    }
+  /** The whole, and the pages where these are others. */
+  private static Stream<Drawing> drawings(View view) {
+    Drawing whole = view.drawing();
+    return Stream.concat(
+        Stream.of(whole), view.pages().stream().filter(page -> !page.equals(whole)));
   }
 
   private static List<Shape.Label> labels(Drawing drawing) {
@@ -167,7 +130,9 @@ class ViewsTest {
 
   @Test
   void whatMustNotBeMadeIsStamped() {
-    List<Drawing> drawings = drawings(REFUSED);
+    List<Drawing> drawings = new ArrayList<>(drawings(REFUSED));
+    // Its only sheet stays whole, so that the wall has no view of how it is cut.
+    drawings.add(SheetSawing.of(REFUSED, REFUSED.layout().sheets().get(0)));
     assertThat(drawings)
         .hasSize(13)
         .allMatch(

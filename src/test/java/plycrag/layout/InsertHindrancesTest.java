@@ -17,7 +17,7 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.geometry.Shapes;
-import plycrag.wall.Wall;
+import plycrag.read.WallMaker;
 
 /**
  * Whatever stands in the list of hindrances is kept by the scatter and the solver, and its rule
@@ -123,7 +123,7 @@ class InsertHindrancesTest {
   }
 
   private static Layout laidOut(String toml, List<Hindrance> hindrances) {
-    return LayoutPlan.of(Wall.of(Walls.parameters(toml)), hindrances);
+    return LayoutPlan.of(WallMaker.of(Walls.parameters(toml), List.of()), hindrances);
   }
 
   private static List<Finding> findings(Layout layout, List<Hindrance> hindrances) {

@@ -28,7 +28,7 @@ class DrillProgramsTest {
       """;
 
   private static List<DrillProgram> programs(String toml) {
-    return DrillPrograms.of((ApprovedLayout) Walls.judged(toml), Walls.parameters(toml).machine());
+    return DrillPrograms.of((ApprovedLayout) Walls.judged(toml));
   }
 
   @Test

@@ -54,8 +54,7 @@ class OutlineMovesTest {
 
   private static DrillProgram routing(String outlines, String direction) {
     String toml = WALL.formatted(outlines, direction);
-    List<DrillProgram> programs =
-        DrillPrograms.of((ApprovedLayout) Walls.judged(toml), Walls.parameters(toml).machine());
+    List<DrillProgram> programs = DrillPrograms.of((ApprovedLayout) Walls.judged(toml));
     assertThat(programs).extracting(DrillProgram::tool).containsExactly(1, 2);
     return programs.get(1);
   }
@@ -198,9 +197,7 @@ class OutlineMovesTest {
         outlines = "skin"
         """;
     String both = toml + window.formatted("low") + window.formatted("high");
-    DrillProgram program =
-        DrillPrograms.of((ApprovedLayout) Walls.judged(both), Walls.parameters(both).machine())
-            .get(0);
+    DrillProgram program = DrillPrograms.of((ApprovedLayout) Walls.judged(both)).get(0);
     List<Double> lengths =
         cuts(program).stream()
             .filter(way -> way.from().z() == 0.5 && way.to().z() == 0.5)

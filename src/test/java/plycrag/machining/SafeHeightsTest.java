@@ -92,8 +92,7 @@ class SafeHeightsTest {
   }
 
   private static DrillProgram only(String toml) {
-    List<DrillProgram> programs =
-        DrillPrograms.of((ApprovedLayout) Walls.judged(toml), Walls.parameters(toml).machine());
+    List<DrillProgram> programs = DrillPrograms.of((ApprovedLayout) Walls.judged(toml));
     assertThat(programs).hasSize(1);
     return programs.get(0);
   }

@@ -89,7 +89,7 @@ class ScrewHolesTest {
     assertThat(sunk)
         .hasSameSizeAs(approved.layout().screws())
         .allMatch(hole -> hole.diameter() == 9 && Math.abs(hole.depth() - 4.5) < 1e-9);
-    List<DrillProgram> programs = DrillPrograms.of(approved, Walls.parameters(toml).machine());
+    List<DrillProgram> programs = DrillPrograms.of(approved);
     assertThat(programs).extracting(DrillProgram::tool).containsExactly(1, 3, 2);
     assertThat(programs.get(2).remarks()).contains("Tool T2, countersink, diameter 12, 90 degrees");
     assertThat(programs.get(2).moves().stream().filter(Move.DrillCycle.class::isInstance))
@@ -101,8 +101,7 @@ class ScrewHolesTest {
   @Test
   void haveAProgramOfTheirOwn() {
     ApprovedLayout approved = approved("through");
-    List<DrillProgram> programs =
-        DrillPrograms.of(approved, Walls.parameters(WALL.formatted("through")).machine());
+    List<DrillProgram> programs = DrillPrograms.of(approved);
     assertThat(programs).hasSize(2);
     assertThat(programs.get(0).moves().stream().filter(Move.DrillCycle.class::isInstance))
         .hasSize(approved.layout().screws().size());

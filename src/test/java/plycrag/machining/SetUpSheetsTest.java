@@ -45,7 +45,7 @@ class SetUpSheetsTest {
     ApprovedLayout approved = (ApprovedLayout) Walls.judged(toml);
     return SetUpSheets.of(
         approved,
-        DrillPrograms.of(approved, Walls.parameters(toml).machine()).stream()
+        DrillPrograms.of(approved).stream()
             .map(
                 program ->
                     new ProgramFile(

@@ -83,7 +83,7 @@ class DamagedFileTest {
     assertThat(ParameterFile.read("sheet.dxf", content).findings()).hasSizeBetween(1, 101);
   }
 
-  private static void checkPlaces(Reading reading, int lines) {
+  private static void checkPlaces(Reading<Parameters> reading, int lines) {
     assertThat(reading.findings())
         .allSatisfy(
             finding -> {

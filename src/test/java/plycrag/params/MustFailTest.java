@@ -27,10 +27,10 @@ class MustFailTest {
   @MethodSource("files")
   void earnsItsMessages(Path file) throws IOException {
     byte[] content = Files.readAllBytes(file);
-    Reading reading = ParameterFile.read(file.getFileName().toString(), content);
+    Reading<Parameters> reading = ParameterFile.read(file.getFileName().toString(), content);
     assertThat(reading.findings().stream().map(FindingLine::of))
         .containsExactlyElementsOf(expected(content));
-    assertThat(reading.parameters()).isEmpty();
+    assertThat(reading.value()).isEmpty();
   }
 
   @Test

@@ -264,7 +264,7 @@ class ParameterFileTest {
   @Test
   void theFileNamesTheWall() {
     byte[] content = FACET.getBytes(StandardCharsets.UTF_8);
-    assertThat(ParameterFile.read("params/river-bay.toml", content).parameters().orElseThrow())
+    assertThat(ParameterFile.read("params/river-bay.toml", content).value().orElseThrow())
         .extracting(read -> read.wall().name())
         .isEqualTo("river bay");
     assertThat(lines(ParameterFile.read("a\u001b.toml", content)))
@@ -317,12 +317,13 @@ class ParameterFileTest {
   }
 
   private static Parameters good(String text) {
-    Reading reading = ParameterFile.read("oar-store.toml", text.getBytes(StandardCharsets.UTF_8));
+    Reading<Parameters> reading =
+        ParameterFile.read("oar-store.toml", text.getBytes(StandardCharsets.UTF_8));
     assertThat(lines(reading)).isEmpty();
-    return reading.parameters().orElseThrow();
+    return reading.value().orElseThrow();
   }
 
-  private static List<String> lines(Reading reading) {
+  private static List<String> lines(Reading<Parameters> reading) {
     return reading.findings().stream().map(FindingLine::of).toList();
   }
 }

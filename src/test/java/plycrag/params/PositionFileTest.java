@@ -31,13 +31,13 @@ class PositionFileTest {
       "10 cm",starboard,2 in
       """;
 
-  private static PositionReading read(String text, Parameters parameters) {
+  private static Reading<List<Position>> read(String text, Parameters parameters) {
     return PositionFile.read("loft.csv", text.getBytes(StandardCharsets.UTF_8), parameters);
   }
 
   @Test
   void readsColumnsInAnyOrderAndPlacesInAnyUnit() {
-    assertThat(read(LIST, TWO).positions().orElseThrow())
+    assertThat(read(LIST, TWO).value().orElseThrow())
         .containsExactly(
             new Position("port", 200.5, 100), new Position("starboard", 2 * 25.4, 100));
   }
@@ -45,7 +45,7 @@ class PositionFileTest {
   @Test
   void bareNumbersAreInTheUnitOfTheParameterFile() {
     Parameters inches = Walls.parameters("[wall]\nunit = \"in\"\n[[facet]]\nname = \"bay\"\n");
-    assertThat(read("u,v\n4,8.5\n", inches).positions().orElseThrow())
+    assertThat(read("u,v\n4,8.5\n", inches).value().orElseThrow())
         .containsExactly(new Position("bay", 4 * 25.4, 215.9));
   }
 
@@ -58,7 +58,7 @@ class PositionFileTest {
   @ParameterizedTest
   @MethodSource("files")
   void earnsItsMessages(Path file) throws IOException {
-    PositionReading reading =
+    Reading<List<Position>> reading =
         PositionFile.read(file.getFileName().toString(), Files.readAllBytes(file), TWO);
     assertThat(reading.findings().stream().map(FindingLine::of))
         .containsExactlyElementsOf(
@@ -66,7 +66,7 @@ class PositionFileTest {
                 .takeWhile(line -> line.startsWith("# "))
                 .map(line -> line.substring(2))
                 .toList());
-    assertThat(reading.positions()).isEmpty();
+    assertThat(reading.value()).isEmpty();
   }
 
   @Test
@@ -79,7 +79,7 @@ class PositionFileTest {
       @ForAll @IntRange(max = 80) int place, @ForAll char character, @ForAll boolean special) {
     int at = Math.min(place, LIST.length());
     char put = special ? "\"\n\r,;#x".charAt(character % 7) : character;
-    PositionReading reading = read(LIST.substring(0, at) + put + LIST.substring(at), TWO);
+    Reading<List<Position>> reading = read(LIST.substring(0, at) + put + LIST.substring(at), TWO);
     assertThat(reading.findings())
         .allSatisfy(
             finding -> {

@@ -33,14 +33,14 @@ class PriceFileTest {
       """
           .replace("\n", "\r\n");
 
-  private static PriceReading read(String text) {
+  private static Reading<PriceList> read(String text) {
     return PriceFile.read("prices.csv", text.getBytes(StandardCharsets.UTF_8));
   }
 
   private static PriceList good(String text) {
-    PriceReading reading = read(text);
+    Reading<PriceList> reading = read(text);
     assertThat(reading.findings()).isEmpty();
-    return reading.prices().orElseThrow();
+    return reading.value().orElseThrow();
   }
 
   @Test
@@ -102,14 +102,15 @@ class PriceFileTest {
   @ParameterizedTest
   @MethodSource("files")
   void earnsItsMessages(Path file) throws IOException {
-    PriceReading reading = PriceFile.read(file.getFileName().toString(), Files.readAllBytes(file));
+    Reading<PriceList> reading =
+        PriceFile.read(file.getFileName().toString(), Files.readAllBytes(file));
     assertThat(reading.findings().stream().map(FindingLine::of))
         .containsExactlyElementsOf(
             Files.readAllLines(file).stream()
                 .takeWhile(line -> line.startsWith("# "))
                 .map(line -> line.substring(2))
                 .toList());
-    assertThat(reading.prices()).isEmpty();
+    assertThat(reading.value()).isEmpty();
   }
 
   @Test
@@ -122,7 +123,7 @@ class PriceFileTest {
       @ForAll @IntRange(max = 250) int place, @ForAll char character, @ForAll boolean special) {
     int at = Math.min(place, LIST.length());
     char put = special ? "\"\n\r,;#x".charAt(character % 7) : character;
-    PriceReading reading = read(LIST.substring(0, at) + put + LIST.substring(at));
+    Reading<PriceList> reading = read(LIST.substring(0, at) + put + LIST.substring(at));
     long lines = LIST.lines().count() + 1;
     assertThat(reading.findings())
         .allSatisfy(

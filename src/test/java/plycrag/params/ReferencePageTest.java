@@ -25,7 +25,7 @@ class ReferencePageTest {
         Pattern.compile("```toml\n(.*?)```", Pattern.DOTALL).matcher(ReferencePage.markdown());
     assertThat(example.find()).isTrue();
     byte[] content = example.group(1).getBytes(StandardCharsets.UTF_8);
-    assertThat(ParameterFile.read("bay.toml", content).parameters().map(Parameters::wall))
+    assertThat(ParameterFile.read("bay.toml", content).value().map(Parameters::wall))
         .map(WallParameters::name)
         .isEqualTo(Optional.of("River bay"));
   }

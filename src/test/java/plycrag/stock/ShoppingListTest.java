@@ -24,7 +24,7 @@ class ShoppingListTest {
   private static final String WALL = TestFiles.text("must-fail/layout/top-row-in-plate.toml");
 
   private static PriceList prices(String rows) {
-    return PriceFile.read("prices.csv", TestFiles.bytes(HEADER + rows)).prices().orElseThrow();
+    return PriceFile.read("prices.csv", TestFiles.bytes(HEADER + rows)).value().orElseThrow();
   }
 
   private static ShoppingList list(String wall, PriceList prices) {
@@ -156,7 +156,7 @@ class ShoppingListTest {
 
   private static PriceList available(String rows) {
     String header = "article,size,unit,price,currency,available\n";
-    return PriceFile.read("prices.csv", TestFiles.bytes(header + rows)).prices().orElseThrow();
+    return PriceFile.read("prices.csv", TestFiles.bytes(header + rows)).value().orElseThrow();
   }
 
   /** Five sticks of 3000 hold the frame, and fewer do not; three are there. */

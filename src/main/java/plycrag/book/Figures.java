@@ -1,0 +1,38 @@
+package plycrag.book;
+
+import java.util.List;
+import plycrag.document.Book.Figure;
+import plycrag.drawing.Portfolio;
+import plycrag.drawing.View;
+import plycrag.drawing.ViewKind;
+
+/** Takes views from the portfolio for the book, page by page; none where there is none. */
+record Figures(Portfolio portfolio) {
+
+  /** All views of a kind. */
+  List<Figure> of(ViewKind kind, String caption) {
+    return figures(portfolio.views(kind), caption, false);
+  }
+
+  /** Those of one facet, run or sheet. */
+  List<Figure> of(ViewKind kind, String subject, String caption) {
+    return figures(portfolio.views(kind, subject), caption, false);
+  }
+
+  /** All views of a kind, to which the parts' lines in the lists lead. */
+  List<Figure> ofParts(ViewKind kind, String caption) {
+    return figures(portfolio.views(kind), caption, true);
+  }
+
+  /** Those of one facet, run or sheet, to which the parts' lines in the lists lead. */
+  List<Figure> ofParts(ViewKind kind, String subject, String caption) {
+    return figures(portfolio.views(kind, subject), caption, true);
+  }
+
+  private static List<Figure> figures(List<View> views, String caption, boolean isOfParts) {
+    return views.stream()
+        .flatMap(view -> view.pages().stream())
+        .map(page -> new Figure(page, caption, isOfParts))
+        .toList();
+  }
+}
