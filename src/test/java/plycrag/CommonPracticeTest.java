@@ -10,12 +10,12 @@ import org.junit.jupiter.api.Test;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.LayoutPlan;
-import plycrag.layout.Member;
-import plycrag.layout.Role;
-import plycrag.layout.Screw;
-import plycrag.params.ParameterFile;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.pattern.Screw;
+import plycrag.read.ParameterFile;
 import plycrag.read.WallMaker;
 
 /**
@@ -45,9 +45,9 @@ class CommonPracticeTest {
 
   @Test
   void hasThreeStudsTwoPlatesAndTwoPiecesOfBlocking() {
-    assertThat(lengths(Role.STUD)).containsExactly(2655.0, 2655.0, 2655.0);
-    assertThat(lengths(Role.PLATE)).containsExactly(1200.0, 1200.0);
-    assertThat(lengths(Role.BLOCKING)).containsExactly(532.5, 532.5);
+    assertThat(lengths(MemberRole.STUD)).containsExactly(2655.0, 2655.0, 2655.0);
+    assertThat(lengths(MemberRole.PLATE)).containsExactly(1200.0, 1200.0);
+    assertThat(lengths(MemberRole.BLOCKING)).containsExactly(532.5, 532.5);
     assertThat(member("BL1").box().getMinY()).isEqualTo(0);
     assertThat(member("BL1").box().getMaxY()).isEqualTo(45);
   }
@@ -120,7 +120,7 @@ class CommonPracticeTest {
     assertThat(dropped.findings()).hasSize(5).allMatch(one -> !one.isError());
   }
 
-  private List<Double> lengths(Role role) {
+  private List<Double> lengths(MemberRole role) {
     return facet.members().stream()
         .filter(member -> member.role() == role)
         .map(Member::length)

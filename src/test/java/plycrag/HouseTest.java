@@ -25,7 +25,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.GeometryFactory;
-import plycrag.params.Parameters;
+import plycrag.read.Parameters;
 
 /** Holds the map of the house: which room may know which, and what only some rooms may do. */
 @AnalyzeClasses(packages = "plycrag", importOptions = HouseTest.MainOnly.class)

@@ -22,14 +22,14 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Insert;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.Screw;
-import plycrag.layout.fixing.Spot;
-import plycrag.layout.fixing.SteelChoice;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Joint;
+import plycrag.layout.frame.Member;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.pattern.Screw;
+import plycrag.solve.fixing.FacePlace;
+import plycrag.solve.fixing.SteelChoice;
 
 /** The lists of every sample against its layout and each other, counted from their texts alone. */
 class ListsAgreeTest {
@@ -236,10 +236,11 @@ class ListsAgreeTest {
               screws -> {
                 assertThat(number(row, "quantity")).isEqualTo(screws.spots().size());
                 assertThat(places(row, "screw_along_mm"))
-                    .isEqualTo(screws.spots().stream().map(Spot::along).map(this::tenths).toList());
+                    .isEqualTo(
+                        screws.spots().stream().map(FacePlace::along).map(this::tenths).toList());
                 assertThat(places(row, "screw_across_mm"))
                     .isEqualTo(
-                        screws.spots().stream().map(Spot::across).map(this::tenths).toList());
+                        screws.spots().stream().map(FacePlace::across).map(this::tenths).toList());
               });
       layout
           .fixings()

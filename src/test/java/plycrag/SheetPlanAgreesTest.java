@@ -21,12 +21,12 @@ import plycrag.document.Move;
 import plycrag.document.Shape;
 import plycrag.document.Table;
 import plycrag.document.Xy;
-import plycrag.drawing.HoleTable;
-import plycrag.drawing.SheetCut;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Insert;
-import plycrag.layout.Piece;
-import plycrag.layout.WorkedFace;
+import plycrag.drawing.template.SheetCut;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.layout.skin.Piece;
+import plycrag.lists.HoleTable;
 import plycrag.machining.DrillPrograms;
 import plycrag.stock.SheetList;
 

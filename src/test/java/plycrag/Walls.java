@@ -11,14 +11,14 @@ import plycrag.check.Inspection;
 import plycrag.drawing.Portfolio;
 import plycrag.layout.Layout;
 import plycrag.layout.LayoutPlan;
-import plycrag.params.ParameterFile;
-import plycrag.params.Parameters;
-import plycrag.params.Position;
-import plycrag.params.PositionFile;
-import plycrag.params.PriceList;
-import plycrag.params.Reading;
+import plycrag.prices.PriceList;
+import plycrag.read.ParameterFile;
+import plycrag.read.Parameters;
+import plycrag.read.Reading;
 import plycrag.read.WallMaker;
+import plycrag.read.lists.PositionFile;
 import plycrag.stock.StickPlan;
+import plycrag.wall.InsertPosition;
 
 /** Makes walls from the text of parameter files. */
 public final class Walls {
@@ -45,7 +45,7 @@ public final class Walls {
     return SAMPLES.computeIfAbsent(file, path -> laidOut(TestFiles.read(path)));
   }
 
-  private static List<Position> positions(Parameters parameters) {
+  private static List<InsertPosition> positions(Parameters parameters) {
     return parameters
         .inserts()
         .positions()

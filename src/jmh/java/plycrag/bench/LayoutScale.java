@@ -13,8 +13,8 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
 import plycrag.layout.LayoutPlan;
-import plycrag.params.ParameterFile;
-import plycrag.params.Parameters;
+import plycrag.read.ParameterFile;
+import plycrag.read.Parameters;
 import plycrag.read.WallMaker;
 import plycrag.wall.Wall;
 

@@ -10,9 +10,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import plycrag.geometry.Shapes;
-import plycrag.layout.scatter.Fade;
-import plycrag.layout.scatter.Scatter;
-import plycrag.layout.scatter.Spread;
+import plycrag.solve.scatter.Fade;
+import plycrag.solve.scatter.Scatter;
+import plycrag.solve.scatter.Spread;
 
 /** A scatter of about so many centres over one square. */
 @State(Scope.Benchmark)

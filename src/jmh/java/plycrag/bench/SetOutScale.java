@@ -7,14 +7,14 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import plycrag.layout.setout.Bay;
-import plycrag.layout.setout.Limits;
-import plycrag.layout.setout.Line;
-import plycrag.layout.setout.Member;
-import plycrag.layout.setout.Mode;
-import plycrag.layout.setout.Result;
-import plycrag.layout.setout.SetOut;
-import plycrag.layout.setout.Task;
+import plycrag.solve.setout.AskedLine;
+import plycrag.solve.setout.Bay;
+import plycrag.solve.setout.CrossingMember;
+import plycrag.solve.setout.Limits;
+import plycrag.solve.setout.Mode;
+import plycrag.solve.setout.Result;
+import plycrag.solve.setout.SetOut;
+import plycrag.solve.setout.Task;
 
 /**
  * So many columns along one wall, at a pitch that goes through every place beside the studs: fixed
@@ -44,11 +44,11 @@ public class SetOutScale {
   }
 
   private static Task wall(int size) {
-    List<Line> lines = new ArrayList<>();
+    List<AskedLine> lines = new ArrayList<>();
     for (int line = 1; line <= size; line++) {
-      lines.add(new Line("column", line * PITCH));
+      lines.add(new AskedLine("column", line * PITCH));
     }
-    List<Member> fixed = new ArrayList<>(List.of(stud(0)));
+    List<CrossingMember> fixed = new ArrayList<>(List.of(stud(0)));
     List<Bay> bays = new ArrayList<>();
     for (int sheet = 0; sheet * SHEET < size * PITCH; sheet++) {
       double low = sheet * SHEET;
@@ -58,8 +58,8 @@ public class SetOutScale {
     return new Task(lines, List.of(), fixed, bays, new Limits(1, 17.5, 30.5, 100));
   }
 
-  private static Member stud(double centre) {
-    return new Member("stud", centre, 22.5);
+  private static CrossingMember stud(double centre) {
+    return new CrossingMember("stud", centre, 22.5);
   }
 
   /** Columns alone. */

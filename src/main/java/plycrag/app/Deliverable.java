@@ -12,15 +12,10 @@ import plycrag.document.DrillProgram;
 import plycrag.document.PaperSize;
 import plycrag.document.Print;
 import plycrag.document.Table;
-import plycrag.drawing.DrawingSet;
-import plycrag.drawing.FindingTable;
-import plycrag.drawing.HoleTable;
-import plycrag.drawing.LayoutMap;
-import plycrag.drawing.MarkingOut;
 import plycrag.drawing.Portfolio;
-import plycrag.drawing.ScrewPointTable;
-import plycrag.drawing.Templates;
-import plycrag.drawing.View;
+import plycrag.drawing.pen.PrintedSet;
+import plycrag.drawing.pen.View;
+import plycrag.drawing.template.Templates;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
 import plycrag.files.csv.CsvWriter;
@@ -34,11 +29,15 @@ import plycrag.files.ngc.NgcWriter;
 import plycrag.files.pdf.BookWriter;
 import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
+import plycrag.lists.FindingTable;
+import plycrag.lists.HoleTable;
+import plycrag.lists.LayoutMap;
+import plycrag.lists.MarkingOut;
+import plycrag.lists.ScrewPointTable;
 import plycrag.machining.DrillPrograms;
 import plycrag.machining.ProgramFile;
 import plycrag.machining.SetUpSheets;
-import plycrag.params.BuyingParameters;
-import plycrag.params.OutputParameters;
+import plycrag.proof.ProgramCheck;
 import plycrag.stock.Costs;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
@@ -50,12 +49,14 @@ import plycrag.stock.SheetList;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
 import plycrag.stock.ToolList;
+import plycrag.wall.Output;
+import plycrag.wall.buying.MaterialWishes;
 
 /** Everything that a wall's folder holds, but for its manifest. */
 public final class Deliverable {
   private final CheckedLayout checked;
-  private final BuyingParameters buying;
-  private final OutputParameters output;
+  private final MaterialWishes buying;
+  private final Output output;
   private final StickPlan plan;
   private final ShoppingList shopping;
   private final DxfVersion dxf;
@@ -133,7 +134,7 @@ public final class Deliverable {
         add(path + ".svg", SvgWriter.write(view.drawing()));
       }
     }
-    Print print = DrawingSet.of(checked, output.paper(), portfolio.views());
+    Print print = PrintedSet.of(checked, output.paper(), portfolio.views());
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
   }
 

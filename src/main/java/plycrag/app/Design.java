@@ -6,14 +6,14 @@ import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
 import plycrag.layout.LayoutPlan;
-import plycrag.params.BuyingParameters;
-import plycrag.params.OutputParameters;
-import plycrag.params.Parameters;
-import plycrag.params.Position;
-import plycrag.params.PriceList;
-import plycrag.params.Reading;
-import plycrag.stock.Shortage;
+import plycrag.prices.PriceList;
+import plycrag.read.Parameters;
+import plycrag.read.Reading;
 import plycrag.read.WallMaker;
+import plycrag.stock.Shortage;
+import plycrag.wall.InsertPosition;
+import plycrag.wall.Output;
+import plycrag.wall.buying.MaterialWishes;
 
 /** What became of a user's files: a checked layout, or what is wrong with them. */
 public sealed interface Design {
@@ -33,13 +33,14 @@ public sealed interface Design {
    * @param prices what the price list says; without offers if the file names none
    * @param output what files are to be written
    */
-  record Judged(
-      CheckedLayout checked, BuyingParameters buying, PriceList prices, OutputParameters output)
+  record Judged(CheckedLayout checked, MaterialWishes buying, PriceList prices, Output output)
       implements Design {}
 
   /** Lays out and judges what was read. */
   static Design of(
-      Reading<Parameters> reading, Reading<PriceList> prices, Reading<List<Position>> positions) {
+      Reading<Parameters> reading,
+      Reading<PriceList> prices,
+      Reading<List<InsertPosition>> positions) {
     List<Finding> findings =
         Stream.of(reading.findings(), prices.findings(), positions.findings())
             .flatMap(List::stream)

@@ -1,16 +1,16 @@
 package plycrag.app;
 
 import plycrag.files.ngc.Dialect;
-import plycrag.params.ControllerParameters;
-import plycrag.params.ControllerParameters.Cycles;
-import plycrag.params.ControllerParameters.DwellUnit;
-import plycrag.params.ControllerParameters.ToolChange;
+import plycrag.wall.machine.Controller;
+import plycrag.wall.machine.Controller.Cycles;
+import plycrag.wall.machine.Controller.DwellUnit;
+import plycrag.wall.machine.Controller.ToolChange;
 
 /** From what a parameter file says of a controller to how programs are spelled for it. */
 final class Dialects {
   private Dialects() {}
 
-  static Dialect of(ControllerParameters controller) {
+  static Dialect of(Controller controller) {
     return new Dialect(
         new Dialect.Words(
             controller.cycles() == Cycles.CANNED,
@@ -21,7 +21,7 @@ final class Dialects {
         controller.decimals());
   }
 
-  private static Dialect.Look look(ControllerParameters.Text text) {
+  private static Dialect.Look look(Controller.Text text) {
     Dialect.Comments comments =
         switch (text.comments()) {
           case PARENTHESES -> Dialect.Comments.PARENTHESES;

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import plycrag.files.Digest;
 import plycrag.files.json.Manifest;
-import plycrag.params.ParameterFile;
-import plycrag.params.Parameters;
-import plycrag.params.Position;
-import plycrag.params.PositionFile;
-import plycrag.params.PriceFile;
-import plycrag.params.PriceList;
-import plycrag.params.Reading;
+import plycrag.prices.PriceList;
+import plycrag.read.ParameterFile;
+import plycrag.read.Parameters;
+import plycrag.read.Reading;
+import plycrag.read.lists.PositionFile;
+import plycrag.read.lists.PriceFile;
+import plycrag.wall.InsertPosition;
 
 /**
  * A parameter file with the files that it names, as far as they had to be read.
@@ -23,7 +23,7 @@ import plycrag.params.Reading;
 record Inputs(
     Reading<Parameters> reading,
     Reading<PriceList> prices,
-    Reading<List<Position>> positions,
+    Reading<List<InsertPosition>> positions,
     Manifest.Origin origin) {
 
   /** A file that was named, and what it holds. */

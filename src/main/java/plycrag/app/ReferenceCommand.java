@@ -3,7 +3,7 @@ package plycrag.app;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import plycrag.params.ReferencePage;
+import plycrag.read.ReferencePage;
 
 /** Prints what a parameter file may say. */
 @Command(

@@ -3,10 +3,10 @@ package plycrag.book;
 import java.util.List;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Checklist;
-import plycrag.layout.Assembly;
-import plycrag.layout.Assembly.Step;
 import plycrag.layout.Layout;
-import plycrag.layout.Role;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.standing.Assembly;
+import plycrag.layout.standing.Assembly.Step;
 
 /** The order of work, step by step, with the marks of what is set in each. */
 final class AssemblySteps {
@@ -33,7 +33,7 @@ final class AssemblySteps {
     };
   }
 
-  private static String support(Role role) {
+  private static String support(MemberRole role) {
     return switch (role) {
       case RAIL -> "Lay the base rails and pack them level";
       case LEDGER -> "Fix the ledgers to the building";

@@ -14,19 +14,19 @@ import plycrag.document.Book.Paragraph;
 import plycrag.document.Book.Points;
 import plycrag.document.Book.Section;
 import plycrag.drawing.Portfolio;
-import plycrag.drawing.TitleLines;
-import plycrag.drawing.ViewKind;
+import plycrag.drawing.pen.TitleLines;
+import plycrag.drawing.pen.ViewKind;
 import plycrag.finding.Severity;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.params.ScrewParameters;
-import plycrag.stock.ScrewHoles;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.stock.ScrewDrilling;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 import plycrag.wall.Fold;
+import plycrag.wall.Screws;
 
 /** Writes the build book of a checked layout. */
 public final class BuildBook {
@@ -226,8 +226,8 @@ public final class BuildBook {
   }
 
   private List<Block> fixing() {
-    ScrewParameters screws = layout.wall().screws();
-    ScrewHoles holes = ScrewHoles.of(screws);
+    Screws screws = layout.wall().screws();
+    ScrewDrilling holes = ScrewDrilling.of(screws);
     List<Block> blocks = new ArrayList<>();
     String pilot =
         holes.pilot() > 0

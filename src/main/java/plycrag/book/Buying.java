@@ -12,14 +12,14 @@ import plycrag.document.Book.Listing;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.stock.Bulk;
 import plycrag.stock.Costs;
 import plycrag.stock.JobFigures;
+import plycrag.stock.Need;
 import plycrag.stock.ShoppingLine;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
 import plycrag.stock.ToolList;
-import plycrag.stock.Want;
+import plycrag.stock.UnitMass;
 import plycrag.units.Decimal;
 
 /** What to buy and to bring: the list with boxes to tick, what it costs, tools, the load. */
@@ -61,7 +61,7 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
   }
 
   private List<Cell> cells(ShoppingLine line) {
-    Want want = line.want();
+    Need want = line.want();
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.of(want.size().isEmpty() ? want.what() : want.what() + ": " + want.size()));
     cells.add(Cell.of(taken(want)));
@@ -89,7 +89,7 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
     return new Listing(new Table("What to ask for", List.of("Ask for", "Of"), rows));
   }
 
-  private static String taken(Want want) {
+  private static String taken(Need want) {
     String quantity = Decimal.of(want.amount().quantity().doubleValue(), 1);
     String unit = want.amount().unit().equals("litre") ? " l" : "";
     return quantity + unit + (want.amount().spare() > 0 ? " + " + want.amount().spare() : "");
@@ -191,9 +191,9 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
 
   private static String loadWords(JobFigures figures) {
     return "Where the price list gives no mass, timber is taken at "
-        + Decimal.of(Bulk.TIMBER, 0)
+        + Decimal.of(UnitMass.TIMBER, 0)
         + " kg/m³ (EN 338, mean of C24) and plywood at "
-        + Decimal.of(Bulk.PLYWOOD, 0)
+        + Decimal.of(UnitMass.PLYWOOD, 0)
         + " kg/m³ (birch; from memory). "
         + figures.unweighed()
         + " lines of the list have no mass and are not in the load. The volume is that of the wood,"

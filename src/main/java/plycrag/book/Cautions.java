@@ -5,7 +5,7 @@ import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Caution;
-import plycrag.drawing.TitleLines;
+import plycrag.drawing.pen.TitleLines;
 import plycrag.layout.Layout;
 
 /** The cautions, each with the work that it belongs to. */

@@ -3,8 +3,8 @@ package plycrag.book;
 import java.util.List;
 import plycrag.document.Book.Figure;
 import plycrag.drawing.Portfolio;
-import plycrag.drawing.View;
-import plycrag.drawing.ViewKind;
+import plycrag.drawing.pen.View;
+import plycrag.drawing.pen.ViewKind;
 
 /** Takes views from the portfolio for the book, page by page; none where there is none. */
 record Figures(Portfolio portfolio) {

@@ -9,10 +9,10 @@ import plycrag.document.Book.Listing;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.layout.fixing.LapScrews;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Joint;
+import plycrag.solve.fixing.LapScrews;
 import plycrag.units.Tape;
 
 /** Where screws and bolts go that hold members beside each other, and how brackets are set. */

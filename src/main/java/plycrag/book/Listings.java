@@ -14,15 +14,15 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
-import plycrag.layout.CoverStrip;
-import plycrag.layout.EndCut;
-import plycrag.layout.Joint;
-import plycrag.layout.LaidGusset;
-import plycrag.layout.LaidPiece;
-import plycrag.layout.LaidSheet;
-import plycrag.layout.fixing.GussetFit;
+import plycrag.layout.frame.EndCut;
+import plycrag.layout.frame.Joint;
+import plycrag.layout.sheets.CoverStrip;
+import plycrag.layout.sheets.LaidGusset;
+import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.solve.fixing.GussetFit;
 import plycrag.stock.CutList;
-import plycrag.stock.Hardware;
+import plycrag.stock.JointHardware;
 import plycrag.stock.SawList;
 import plycrag.stock.SteelSize;
 import plycrag.units.Decimal;
@@ -156,13 +156,13 @@ final class Listings {
   }
 
   /** Joints that are made alike. */
-  private record Alike(String how, Hardware hardware) {}
+  private record Alike(String how, JointHardware hardware) {}
 
   /** The joints of the frame, alike ones together. */
   static Block joints(CheckedLayout checked) {
     Map<Alike, List<String>> groups = new LinkedHashMap<>();
     for (Joint joint : checked.layout().joints()) {
-      Hardware hardware = Hardware.of(joint, checked.layout());
+      JointHardware hardware = JointHardware.of(joint, checked.layout());
       Alike alike = new Alike(joint.kind().words(), hardware);
       String pair = joint.first() + "–" + joint.second();
       groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(pair);
@@ -179,8 +179,8 @@ final class Listings {
     return new Listing(new Table("Joints of the frame", columns, rows));
   }
 
-  private static String taken(Hardware hardware, CheckedLayout checked) {
-    if (hardware.kind() == Hardware.Kind.OTHERS) {
+  private static String taken(JointHardware hardware, CheckedLayout checked) {
+    if (hardware.kind() == JointHardware.Kind.OTHERS) {
       return "nothing of its own: held through " + String.join(", ", hardware.others());
     }
     if (hardware.gusset().isPresent()) {

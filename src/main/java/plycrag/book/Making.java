@@ -7,11 +7,11 @@ import plycrag.document.Book.Block;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.drawing.MarkingOut;
-import plycrag.drawing.RecessWords;
-import plycrag.drawing.ViewKind;
-import plycrag.layout.LaidSheet;
+import plycrag.drawing.flat.RecessWords;
+import plycrag.drawing.pen.ViewKind;
 import plycrag.layout.Layout;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.lists.MarkingOut;
 
 /** How frames are joined and sheets are marked out: the parts one by one, before they meet. */
 final class Making {

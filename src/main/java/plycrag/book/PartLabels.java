@@ -10,21 +10,21 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.LabelSheet;
 import plycrag.document.LabelSheet.Label;
-import plycrag.drawing.TitleLines;
-import plycrag.layout.CoverStrip;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Gusset;
-import plycrag.layout.Joint;
-import plycrag.layout.LaidGusset;
-import plycrag.layout.LaidSheet;
+import plycrag.drawing.pen.TitleLines;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.Piece;
-import plycrag.layout.fixing.Spot;
-import plycrag.params.FrameParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Joint;
+import plycrag.layout.frame.Member;
+import plycrag.layout.joints.Gusset;
+import plycrag.layout.sheets.CoverStrip;
+import plycrag.layout.sheets.LaidGusset;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.skin.Piece;
+import plycrag.solve.fixing.FacePlace;
 import plycrag.stock.Stick;
 import plycrag.stock.StickPlan;
 import plycrag.units.Tape;
+import plycrag.wall.Frame;
 
 /**
  * A label for every part: its mark, its size, where it belongs what it is fixed to and what lies
@@ -84,7 +84,7 @@ public final class PartLabels {
   }
 
   private Label label(Member member, String where) {
-    FrameParameters frame = layout.wall().frame();
+    Frame frame = layout.wall().frame();
     String what =
         member.role().word()
             + ", "
@@ -114,7 +114,7 @@ public final class PartLabels {
 
   private Label label(LaidGusset laid) {
     Gusset gusset = laid.gusset();
-    Spot size = gusset.fit().size();
+    FacePlace size = gusset.fit().size();
     String what = "gusset, " + tape.reading(size.along()) + " x " + tape.text(size.across());
     String over = "Over " + String.join(" ", gusset.members()) + ".";
     String where = "On the " + gusset.side().words() + ", from " + laid.from() + ".";

@@ -5,7 +5,7 @@ import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Paragraph;
-import plycrag.drawing.ViewKind;
+import plycrag.drawing.pen.ViewKind;
 import plycrag.stock.Outlay;
 import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Piece;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.skin.Piece;
 
 /**
  * Which pieces lie beside a piece on its facet, seen from the front.

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Point;
-import plycrag.layout.Axis;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.ScrewPoint;
-import plycrag.layout.Setting;
-import plycrag.params.InsertParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.pattern.PatternOutcome;
+import plycrag.layout.screws.ScrewPoint;
+import plycrag.layout.skin.Axis;
 import plycrag.units.Count;
 import plycrag.units.Tape;
+import plycrag.wall.Inserts;
 
 /**
  * Tells how the inserts of each facet came to their places: what was asked for, what stood in the
@@ -20,7 +20,7 @@ import plycrag.units.Tape;
  */
 public final class SettingOut {
   private final Layout layout;
-  private final InsertParameters inserts;
+  private final Inserts inserts;
   private final Tape tape;
 
   private SettingOut(Layout layout) {
@@ -52,7 +52,7 @@ public final class SettingOut {
   private Told told(FacetLayout facet) {
     List<String> summaries = new ArrayList<>();
     List<String> lines = new ArrayList<>();
-    for (Setting setting : facet.settings()) {
+    for (PatternOutcome setting : facet.settings()) {
       String zone = setting.zone().isEmpty() ? "" : "Zone " + setting.zone() + ": ";
       summaries.add(zone + summary(setting));
       lines(setting).forEach(line -> lines.add(zone + line));
@@ -62,10 +62,10 @@ public final class SettingOut {
         facet.facet().name(), String.join(" ", summaries) + lost(facet) + points, lines);
   }
 
-  private List<String> lines(Setting setting) {
+  private List<String> lines(PatternOutcome setting) {
     List<String> lines = new ArrayList<>();
     setting.moves().forEach(move -> lines.add(line(move)));
-    for (Setting.OfAxis axis : setting.axes()) {
+    for (PatternOutcome.OfAxis axis : setting.axes()) {
       axis.moves().forEach(move -> lines.add(line(axis, move)));
       members(axis).forEach(lines::add);
       axis.advice().ifPresent(advice -> lines.add(advice(setting, axis, advice)));
@@ -73,7 +73,7 @@ public final class SettingOut {
     return lines;
   }
 
-  private String line(Setting.Move move) {
+  private String line(PatternOutcome.Move move) {
     return "The insert asked for at "
         + reading(move.wanted())
         + " is set at "
@@ -87,7 +87,7 @@ public final class SettingOut {
     return tape.reading(place.getX()) + " / " + tape.text(place.getY());
   }
 
-  private String summary(Setting setting) {
+  private String summary(PatternOutcome setting) {
     return switch (setting.pattern().kind()) {
       case NONE -> "No insert is asked for.";
       case SCATTER ->
@@ -122,7 +122,7 @@ public final class SettingOut {
             + " with timber behind; elsewhere a screw has the sheet alone to hold in.";
   }
 
-  private static String blocked(Setting setting) {
+  private static String blocked(PatternOutcome setting) {
     return setting.blocked() == 0
         ? "Nothing stands in their way."
         : "Had nothing been moved, "
@@ -139,7 +139,7 @@ public final class SettingOut {
     };
   }
 
-  private String line(Setting.OfAxis axis, Setting.LineMove move) {
+  private String line(PatternOutcome.OfAxis axis, PatternOutcome.LineMove move) {
     String name = (axis.lines() == Axis.UP ? "Column " : "Row ") + move.number();
     String asked = name + ", asked for at " + tape.text(move.wanted()) + ", ";
     String moved =
@@ -149,7 +149,7 @@ public final class SettingOut {
     return asked + moved + "." + inTheWay(move) + conflict(move);
   }
 
-  private String way(Setting.OfAxis axis, double move) {
+  private String way(PatternOutcome.OfAxis axis, double move) {
     String way =
         axis.lines() == Axis.UP ? (move > 0 ? "to the right" : "to the left") : upOrDown(move);
     return tape.text(Math.abs(move)) + " " + way;
@@ -159,7 +159,7 @@ public final class SettingOut {
     return move > 0 ? "up" : "down";
   }
 
-  private String inTheWay(Setting.LineMove move) {
+  private String inTheWay(PatternOutcome.LineMove move) {
     return move.blockers().isEmpty()
         ? " It makes room for others."
         : " In its way: "
@@ -167,11 +167,11 @@ public final class SettingOut {
             + ".";
   }
 
-  private String blocker(Setting.InTheWay blocker) {
+  private String blocker(PatternOutcome.InTheWay blocker) {
     return blocker.name() + " (" + tape.text(blocker.shortfall()) + " short)";
   }
 
-  private String conflict(Setting.LineMove move) {
+  private String conflict(PatternOutcome.LineMove move) {
     return move.isClear() || move.conflict().isEmpty()
         ? ""
         : " No place within "
@@ -181,7 +181,7 @@ public final class SettingOut {
             + " all along.";
   }
 
-  private Stream<String> members(Setting.OfAxis axis) {
+  private Stream<String> members(PatternOutcome.OfAxis axis) {
     if (axis.members().equals(axis.settled())) {
       return Stream.empty();
     }
@@ -203,7 +203,8 @@ public final class SettingOut {
             + tape.unit().word();
   }
 
-  private String advice(Setting setting, Setting.OfAxis axis, Setting.Advice advice) {
+  private String advice(
+      PatternOutcome setting, PatternOutcome.OfAxis axis, PatternOutcome.Advice advice) {
     String pitch = axis.lines() == Axis.UP ? "pitch across" : "pitch up";
     String nearest =
         advice

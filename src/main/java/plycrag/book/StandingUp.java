@@ -12,24 +12,24 @@ import plycrag.document.Book.Paragraph;
 import plycrag.document.Book.Points;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.drawing.ViewKind;
-import plycrag.geometry.Place;
-import plycrag.layout.Anchor;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.FallZone;
+import plycrag.drawing.pen.ViewKind;
+import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
-import plycrag.layout.Mass;
-import plycrag.layout.Raising;
-import plycrag.layout.Standing;
-import plycrag.layout.Support;
-import plycrag.layout.Tether;
-import plycrag.params.RoomParameters.Handling;
-import plycrag.params.SupportParameters;
-import plycrag.params.SupportParameters.Across;
-import plycrag.params.SupportParameters.Kind;
-import plycrag.params.SupportParameters.Lateral;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.standing.FallZone;
+import plycrag.layout.standing.Mass;
+import plycrag.layout.standing.Raising;
+import plycrag.layout.standing.RunAtAngle;
+import plycrag.layout.support.Anchor;
+import plycrag.layout.support.Tether;
+import plycrag.layout.support.WallSupport;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
+import plycrag.wall.room.GivenSupport;
+import plycrag.wall.room.GivenSupport.Across;
+import plycrag.wall.room.GivenSupport.Kind;
+import plycrag.wall.room.GivenSupport.Lateral;
+import plycrag.wall.room.Room.Handling;
 
 /**
  * How the wall is brought up, what it weighs, what it is fixed to and what it takes of the room.
@@ -54,7 +54,7 @@ final class StandingUp {
     for (List<FacetLayout> run : layout.runs()) {
       blocks.add(new Paragraph(raising(run)));
     }
-    if (!layout.wall().support().map(SupportParameters::hasPosts).orElse(false)) {
+    if (!layout.wall().support().map(GivenSupport::hasPosts).orElse(false)) {
       blocks.add(Cautions.fixing());
     }
     layout.support().ifPresent(support -> addSupport(support, blocks));
@@ -83,7 +83,7 @@ final class StandingUp {
   private Block masses() {
     Handling handling = layout.wall().room().handling();
     List<List<Cell>> rows = new ArrayList<>();
-    Mass whole = new Mass(0, new Place(0, 0, 0));
+    Mass whole = new Mass(0, new Vector3(0, 0, 0));
     for (FacetLayout facet : layout.facets()) {
       Mass frame = Mass.ofFrame(layout.wall(), facet);
       Mass sheets = Mass.ofSheets(layout.wall(), facet);
@@ -137,10 +137,10 @@ final class StandingUp {
     return String.join(", ", words);
   }
 
-  private void addSupport(Support support, List<Block> blocks) {
+  private void addSupport(WallSupport support, List<Block> blocks) {
     if (support.kind() == Kind.FREESTANDING) {
       blocks.add(new Paragraph(shims()));
-      SupportParameters asked = layout.wall().support().orElseThrow();
+      GivenSupport asked = layout.wall().support().orElseThrow();
       blocks.add(new Paragraph(stiffness(asked.bracing())));
     } else {
       blocks.add(anchors(support));
@@ -152,7 +152,7 @@ final class StandingUp {
   }
 
   /** What keeps the posts from swaying, along the wall and across it. */
-  private static String stiffness(SupportParameters.Bracing bracing) {
+  private static String stiffness(GivenSupport.Bracing bracing) {
     String along =
         switch (bracing.lateral()) {
           case BRACES -> "Along the wall the braces on the backs of the posts keep it from swaying";
@@ -187,7 +187,7 @@ final class StandingUp {
             + " end. Pad what of them lies under the mats.";
   }
 
-  private Block anchors(Support support) {
+  private Block anchors(WallSupport support) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Anchor anchor : support.anchors()) {
       rows.add(
@@ -208,8 +208,8 @@ final class StandingUp {
   }
 
   /** Where each tether is held, and how long it is at each angle. */
-  private Block tethers(Support support) {
-    List<Double> angles = Standing.angles(layout, 0);
+  private Block tethers(WallSupport support) {
+    List<Double> angles = RunAtAngle.angles(layout, 0);
     List<String> columns = new ArrayList<>(List.of("Mark", "What", "On the facet", "Anchored"));
     angles.forEach(angle -> columns.add("at " + Decimal.of(angle, 2) + "°"));
     List<List<Cell>> rows = new ArrayList<>();
@@ -220,7 +220,7 @@ final class StandingUp {
       row.add(Cell.of(readings(tether.u(), tether.v())));
       row.add(Cell.of(readings(tether.anchor().x(), tether.anchor().y(), tether.anchor().z())));
       for (double angle : angles) {
-        Place held = layout.held(tether, angle);
+        Vector3 held = layout.held(tether, angle);
         row.add(Cell.of(tape.text(tape.snap(held.minus(tether.anchor()).length()))));
       }
       rows.add(row);
@@ -245,20 +245,20 @@ final class StandingUp {
     for (int number = 0; number < layout.runs().size(); number++) {
       List<FacetLayout> run = layout.runs().get(number);
       FallZone zone = FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
-      for (double angle : Standing.angles(layout, number)) {
-        List<Place> corners =
-            Standing.of(layout, number, angle)
+      for (double angle : RunAtAngle.angles(layout, number)) {
+        List<Vector3> corners =
+            RunAtAngle.of(layout, number, angle)
                 .corners()
                 .map(run.get(0).facet().plane().stand()::fromRoom)
                 .toList();
         String name = run.get(run.size() - 1).facet().name();
-        boolean swings = Standing.angles(layout, number).size() > 1;
+        boolean swings = RunAtAngle.angles(layout, number).size() > 1;
         rows.add(
             List.of(
                 Cell.of(swings ? name + " at " + Decimal.of(angle, 2) + "°" : name),
-                Cell.of(extent(corners, Place::x)),
-                Cell.of(extent(corners, Place::y)),
-                Cell.of(extent(corners, Place::z)),
+                Cell.of(extent(corners, Vector3::x)),
+                Cell.of(extent(corners, Vector3::y)),
+                Cell.of(extent(corners, Vector3::z)),
                 Cell.of(tape.text(tape.snapUp(zone.end())))));
       }
     }
@@ -270,7 +270,7 @@ final class StandingUp {
             rows));
   }
 
-  private String extent(List<Place> corners, ToDoubleFunction<Place> axis) {
+  private String extent(List<Vector3> corners, ToDoubleFunction<Vector3> axis) {
     double low = corners.stream().mapToDouble(axis).min().orElse(0);
     double high = corners.stream().mapToDouble(axis).max().orElse(0);
     return tape.text(tape.snapUp(high - low));

@@ -47,9 +47,9 @@ import plycrag.check.standing.StandsUp;
 import plycrag.check.standing.SupportHolds;
 import plycrag.check.standing.SwingClear;
 import plycrag.finding.Finding;
-import plycrag.layout.Hindrance;
-import plycrag.layout.InsertHindrances;
 import plycrag.layout.Layout;
+import plycrag.layout.pattern.Hindrance;
+import plycrag.layout.pattern.InsertHindrances;
 
 /** Holds a layout against every rule. */
 public final class Inspection {

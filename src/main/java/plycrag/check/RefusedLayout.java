@@ -5,7 +5,7 @@ import plycrag.finding.Finding;
 import plycrag.layout.Layout;
 
 /** A layout with an error finding: it must not be made. */
-public final class RefusedLayout extends CheckedLayout {
+final class RefusedLayout extends CheckedLayout {
   RefusedLayout(Layout layout, List<Finding> findings) {
     super(layout, findings);
   }

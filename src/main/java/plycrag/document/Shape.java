@@ -71,7 +71,7 @@ public sealed interface Shape {
    * @param anchor which point of the text stands there
    * @param turn counter-clockwise, degrees: 0 reads from the bottom, 90 from the right
    */
-  record Label(Layer layer, Xy at, String text, double height, Anchor anchor, double turn)
+  record Label(Layer layer, Xy at, String text, double height, TextAnchor anchor, double turn)
       implements Shape {
     /** Rejects text that is not one printable line. */
     public Label {

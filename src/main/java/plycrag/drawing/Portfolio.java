@@ -8,12 +8,31 @@ import java.util.Map;
 import java.util.function.Supplier;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
-import plycrag.layout.Face;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.LaidGusset;
-import plycrag.layout.LaidSheet;
+import plycrag.drawing.flat.CuttingDiagram;
+import plycrag.drawing.flat.FacetView;
+import plycrag.drawing.flat.FrameView;
+import plycrag.drawing.flat.SheetDetail;
+import plycrag.drawing.flat.SheetSawing;
+import plycrag.drawing.flat.SheetView;
+import plycrag.drawing.pen.View;
+import plycrag.drawing.pen.ViewKind;
+import plycrag.drawing.room.CornerDetail;
+import plycrag.drawing.room.ExplodedView;
+import plycrag.drawing.room.FoldDetail;
+import plycrag.drawing.room.GussetView;
+import plycrag.drawing.room.PlanView;
+import plycrag.drawing.room.SideView;
+import plycrag.drawing.room.StandingView;
+import plycrag.drawing.room.SupportBack;
+import plycrag.drawing.room.SupportSide;
+import plycrag.drawing.template.SheetCut;
+import plycrag.drawing.template.SheetTemplate;
 import plycrag.layout.Layout;
-import plycrag.layout.WorkedFace;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.sheets.LaidGusset;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.SheetFace;
+import plycrag.layout.sheets.WorkedFace;
 import plycrag.stock.StickPlan;
 import plycrag.wall.Fold;
 
@@ -116,12 +135,12 @@ public final class Portfolio {
         ViewKind.FACET_FRONT,
         "facet-" + name + "-front",
         subject,
-        () -> FacetView.of(checked, facet, Face.FRONT));
+        () -> FacetView.of(checked, facet, SheetFace.FRONT));
     add(
         ViewKind.FACET_BACK,
         "facet-" + name + "-back",
         subject,
-        () -> FacetView.of(checked, facet, Face.BACK));
+        () -> FacetView.of(checked, facet, SheetFace.BACK));
     add(ViewKind.FRAME, "frame-" + name, subject, () -> FrameView.of(checked, facet));
   }
 

@@ -8,8 +8,8 @@
  * drawn twice in the same place, so that a format for cutting can take it; a view from behind is
  * mirrored and says so; what must not be made is stamped.
  *
- * <p>How a view is put together: a {@link plycrag.drawing.Sketch} collects shapes and knows the
- * scale; {@link plycrag.drawing.FacetFrame} maps (u, v) to the paper; {@link
- * plycrag.drawing.RunningDimensions} and {@link plycrag.drawing.TitleLines} set the words.
+ * <p>How a view is put together: a {@link plycrag.drawing.pen.Sketch} collects shapes and knows the
+ * scale; {@link plycrag.drawing.pen.FacetFrame} maps (u, v) to the paper; {@link
+ * plycrag.drawing.pen.RunningDimensions} and {@link plycrag.drawing.pen.TitleLines} set the words.
  */
 package plycrag.drawing;

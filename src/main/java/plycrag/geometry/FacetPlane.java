@@ -10,7 +10,7 @@ package plycrag.geometry;
  * @param raise height of its lower edge, mm
  * @param stand where the run stands in the room
  */
-public record FacetPlane(double angle, double left, double out, double raise, Stand stand) {
+public record FacetPlane(double angle, double left, double out, double raise, FloorAxes stand) {
 
   /**
    * Toward the climber, in the run, mm.
@@ -28,24 +28,24 @@ public record FacetPlane(double angle, double left, double out, double raise, St
   }
 
   /** A place on the facet in the room. */
-  public Place toRoom(Place onFacet) {
+  public Vector3 toRoom(Vector3 onFacet) {
     return stand.toRoom(
-        new Place(left + onFacet.x(), y(onFacet.y(), onFacet.z()), z(onFacet.y(), onFacet.z())));
+        new Vector3(left + onFacet.x(), y(onFacet.y(), onFacet.z()), z(onFacet.y(), onFacet.z())));
   }
 
   /** A place in the room as (u, v, w) of the facet. */
-  public Place fromRoom(Place inRoom) {
-    Place inRun = stand.fromRoom(inRoom);
+  public Vector3 fromRoom(Vector3 inRoom) {
+    Vector3 inRun = stand.fromRoom(inRoom);
     double y = inRun.y() - out;
     double z = inRun.z() - raise;
     double sin = Trig.sin(angle);
     double cos = Trig.cos(angle);
-    return new Place(inRun.x() - left, y * sin + z * cos, z * sin - y * cos);
+    return new Vector3(inRun.x() - left, y * sin + z * cos, z * sin - y * cos);
   }
 
   /** The direction square to the face, toward the climber, in the room. */
-  public Place normal() {
-    Place away = toRoom(new Place(0, 0, -1));
-    return away.minus(toRoom(new Place(0, 0, 0)));
+  public Vector3 normal() {
+    Vector3 away = toRoom(new Vector3(0, 0, -1));
+    return away.minus(toRoom(new Vector3(0, 0, 0)));
   }
 }

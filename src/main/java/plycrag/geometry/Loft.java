@@ -28,8 +28,8 @@ final class Loft {
   static Solid between(Polygon near, double from, Polygon far, double to) {
     Loft loft = new Loft(corners(near), corners(far));
     loft.beginAtClosest();
-    List<Place> nearPlaces = new ArrayList<>();
-    List<Place> farPlaces = new ArrayList<>();
+    List<Vector3> nearPlaces = new ArrayList<>();
+    List<Vector3> farPlaces = new ArrayList<>();
     for (Joint joint : loft.joints()) {
       nearPlaces.add(place(loft.nearAt(joint.near), from));
       farPlaces.add(place(loft.farAt(joint.far), to));
@@ -46,8 +46,8 @@ final class Loft {
     return ring;
   }
 
-  private static Place place(Coordinate at, double w) {
-    return new Place(at.x, at.y, w);
+  private static Vector3 place(Coordinate at, double w) {
+    return new Vector3(at.x, at.y, w);
   }
 
   private Coordinate nearAt(int number) {

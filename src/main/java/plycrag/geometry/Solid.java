@@ -18,8 +18,8 @@ import org.locationtech.jts.geom.Polygon;
  * @param near the corners of one face, in order round it; a corner that joins to several repeats
  * @param far those of the other, each joined to the one of the same number
  */
-public record Solid(List<Place> near, List<Place> far) {
-  private static final Place BEHIND = new Place(0, 0, 1);
+public record Solid(List<Vector3> near, List<Vector3> far) {
+  private static final Vector3 BEHIND = new Vector3(0, 0, 1);
 
   /** Halvings of a stretch of a metre that leave less than a nanometre. */
   private static final int STEPS = 60;
@@ -49,9 +49,9 @@ public record Solid(List<Place> near, List<Place> far) {
     return new Solid(corners(near, from), corners(far, to));
   }
 
-  private static List<Place> corners(Polygon outline, double w) {
+  private static List<Vector3> corners(Polygon outline, double w) {
     Coordinate[] ring = outline.getExteriorRing().getCoordinates();
-    return Stream.of(ring).limit(ring.length - 1L).map(at -> new Place(at.x, at.y, w)).toList();
+    return Stream.of(ring).limit(ring.length - 1L).map(at -> new Vector3(at.x, at.y, w)).toList();
   }
 
   /**
@@ -68,7 +68,7 @@ public record Solid(List<Place> near, List<Place> far) {
   }
 
   /** The same body in other axes. */
-  public Solid mapped(UnaryOperator<Place> axes) {
+  public Solid mapped(UnaryOperator<Vector3> axes) {
     return new Solid(near.stream().map(axes).toList(), far.stream().map(axes).toList());
   }
 
@@ -80,7 +80,7 @@ public record Solid(List<Place> near, List<Place> far) {
    */
   public double overlap(Solid other) {
     double least = Double.MAX_VALUE;
-    for (Place axis : axes(other)) {
+    for (Vector3 axis : axes(other)) {
       double length = axis.length();
       if (length > Tolerance.VANISHING) { // otherwise the edges are parallel
         least = Math.min(least, sharedAlong(axis, other) / length);
@@ -89,29 +89,29 @@ public record Solid(List<Place> near, List<Place> far) {
     return least;
   }
 
-  private List<Place> axes(Solid other) {
-    List<Place> axes = new ArrayList<>(normals());
+  private List<Vector3> axes(Solid other) {
+    List<Vector3> axes = new ArrayList<>(normals());
     axes.addAll(other.normals());
-    for (Place edge : edges()) {
+    for (Vector3 edge : edges()) {
       other.edges().forEach(one -> axes.add(edge.cross(one)));
     }
     return axes;
   }
 
-  private double sharedAlong(Place axis, Solid other) {
+  private double sharedAlong(Vector3 axis, Solid other) {
     return Math.min(highest(axis), other.highest(axis))
         - Math.max(lowest(axis), other.lowest(axis));
   }
 
-  private double highest(Place axis) {
+  private double highest(Vector3 axis) {
     return corners().mapToDouble(axis::dot).max().orElseThrow();
   }
 
-  private double lowest(Place axis) {
+  private double lowest(Vector3 axis) {
     return corners().mapToDouble(axis::dot).min().orElseThrow();
   }
 
-  private Stream<Place> corners() {
+  private Stream<Vector3> corners() {
     return Stream.concat(near.stream(), far.stream());
   }
 
@@ -122,22 +122,22 @@ public record Solid(List<Place> near, List<Place> far) {
     return box;
   }
 
-  private List<Place> normals() {
+  private List<Vector3> normals() {
     return faces().map(Solid::normal).toList();
   }
 
   /** Its faces, the two first and then what joins them, each in order round it. */
-  public Stream<List<Place>> faces() {
-    Stream<List<Place>> sides =
+  public Stream<List<Vector3>> faces() {
+    Stream<List<Vector3>> sides =
         IntStream.range(0, near.size())
             .mapToObj(at -> side(at, (at + 1) % near.size()))
             .filter(side -> side.size() > 2);
     return Stream.concat(Stream.of(near, far), sides);
   }
 
-  private List<Place> side(int at, int next) {
-    List<Place> side = new ArrayList<>(4);
-    for (Place corner : List.of(near.get(at), near.get(next), far.get(next), far.get(at))) {
+  private List<Vector3> side(int at, int next) {
+    List<Vector3> side = new ArrayList<>(4);
+    for (Vector3 corner : List.of(near.get(at), near.get(next), far.get(next), far.get(at))) {
       if (!side.contains(corner)) {
         side.add(corner);
       }
@@ -146,17 +146,17 @@ public record Solid(List<Place> near, List<Place> far) {
   }
 
   /** Square to a face; as long as twice its area if it is flat. */
-  public static Place normal(List<Place> face) {
-    Place sum = new Place(0, 0, 0);
+  public static Vector3 normal(List<Vector3> face) {
+    Vector3 sum = new Vector3(0, 0, 0);
     for (int at = 1; at + 1 < face.size(); at++) {
-      Place one = face.get(at).minus(face.get(0));
+      Vector3 one = face.get(at).minus(face.get(0));
       sum = sum.plus(one.cross(face.get(at + 1).minus(face.get(0))));
     }
     return sum;
   }
 
-  private List<Place> edges() {
-    List<Place> edges = new ArrayList<>();
+  private List<Vector3> edges() {
+    List<Vector3> edges = new ArrayList<>();
     for (int at = 0; at < near.size(); at++) {
       int next = (at + 1) % near.size();
       edges.add(near.get(next).minus(near.get(at)));
@@ -254,10 +254,10 @@ public record Solid(List<Place> near, List<Place> far) {
 
   /** Where a plane at w meets the lines between corners on its sides; their hull is the section. */
   private List<Coordinate> cut(double w) {
-    List<Place> corners = corners().toList();
+    List<Vector3> corners = corners().toList();
     List<Coordinate> points = new ArrayList<>();
-    for (Place one : corners) {
-      for (Place other : corners) {
+    for (Vector3 one : corners) {
+      for (Vector3 other : corners) {
         if (one.z() <= w && w <= other.z()) {
           double part = other.z() > one.z() ? (w - one.z()) / (other.z() - one.z()) : 0;
           points.add(

@@ -3,7 +3,21 @@ package plycrag.layout;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import plycrag.geometry.Place;
+import plycrag.geometry.Vector3;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Joint;
+import plycrag.layout.frame.Member;
+import plycrag.layout.joints.Fixings;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.pattern.Screw;
+import plycrag.layout.screws.ScrewPoint;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.OffcutParts;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.layout.support.PlacedMember;
+import plycrag.layout.support.Tether;
+import plycrag.layout.support.WallSupport;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -21,7 +35,7 @@ import plycrag.wall.Wall;
 public record Layout(
     Wall wall,
     List<FacetLayout> facets,
-    Optional<Support> support,
+    Optional<WallSupport> support,
     List<LaidSheet> sheets,
     List<WorkedFace> faces,
     OffcutParts offcuts,
@@ -56,7 +70,7 @@ public record Layout(
 
   /** The members of the support; none of a frame alone. */
   public List<PlacedMember> standing() {
-    return support.map(Support::members).orElse(List.of());
+    return support.map(WallSupport::members).orElse(List.of());
   }
 
   /**
@@ -64,7 +78,7 @@ public record Layout(
    *
    * @param angle of the facet that is hinged, degrees
    */
-  public Place held(Tether tether, double angle) {
+  public Vector3 held(Tether tether, double angle) {
     List<Facet> run = runs().get(0).stream().map(FacetLayout::facet).toList();
     return tether.held(wall, run, angle);
   }

@@ -7,9 +7,41 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import plycrag.params.InsertParameters.WhenBlocked;
-import plycrag.params.SheetParameters.Lay;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.DraftMember;
+import plycrag.layout.frame.Footing;
+import plycrag.layout.frame.FramePlan;
+import plycrag.layout.frame.FramedFacet;
+import plycrag.layout.frame.Framing;
+import plycrag.layout.frame.Joint;
+import plycrag.layout.frame.JointFinder;
+import plycrag.layout.frame.MemberNumbers;
+import plycrag.layout.joints.Fixings;
+import plycrag.layout.pattern.AreaSetOut;
+import plycrag.layout.pattern.AskedInserts;
+import plycrag.layout.pattern.Hindrance;
+import plycrag.layout.pattern.InsertHindrances;
+import plycrag.layout.pattern.InsertSelection;
+import plycrag.layout.pattern.InsertSite;
+import plycrag.layout.pattern.InsertSurroundings;
+import plycrag.layout.pattern.Neighbour;
+import plycrag.layout.pattern.PatternArea;
+import plycrag.layout.screws.FastenerLine;
+import plycrag.layout.screws.Fastening;
+import plycrag.layout.screws.MarkedHoles;
+import plycrag.layout.screws.ScrewPoints;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.OffcutParts;
+import plycrag.layout.sheets.SheetPlan;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.layout.skin.Axis;
+import plycrag.layout.skin.Seam;
+import plycrag.layout.skin.Skin;
+import plycrag.layout.support.SupportPlan;
+import plycrag.layout.support.WallSupport;
 import plycrag.wall.Facet;
+import plycrag.wall.Inserts.WhenBlocked;
+import plycrag.wall.Sheet.Lay;
 import plycrag.wall.Wall;
 
 /**
@@ -28,7 +60,7 @@ import plycrag.wall.Wall;
 public final class LayoutPlan {
   private final Wall wall;
   private final List<Hindrance> hindrances;
-  private final List<Tiling> tilings;
+  private final List<Skin> tilings;
   private final List<List<PatternArea>> areas;
   private final List<Framing> framings;
   private final List<FramedFacet> frames;
@@ -53,17 +85,17 @@ public final class LayoutPlan {
   }
 
   /** The same with inserts kept clear of some hindrances. */
-  static Layout of(Wall wall, List<Hindrance> hindrances) {
+  public static Layout of(Wall wall, List<Hindrance> hindrances) {
     return new LayoutPlan(wall, hindrances).layout();
   }
 
   private Layout layout() {
-    List<List<Joint>> joints = Joints.of(wall, frames);
+    List<List<Joint>> joints = JointFinder.of(wall, frames);
     List<FacetLayout> facets = each(frames.size(), at -> facet(at, joints.get(at)));
-    List<Lay> lays = tilings.stream().map(Tiling::lay).toList();
+    List<Lay> lays = tilings.stream().map(Skin::lay).toList();
     int last = joints.stream().mapToInt(List::size).sum();
     List<LaidSheet> sheets = SheetPlan.of(wall, facets, lays);
-    Optional<Support> support = SupportPlan.of(wall, frames, last);
+    Optional<WallSupport> support = SupportPlan.of(wall, frames, last);
     Fixings fixings = Fixings.of(wall, facets, support);
     return new Layout(
         wall,
@@ -75,17 +107,17 @@ public final class LayoutPlan {
         fixings);
   }
 
-  private static List<Tiling> tilings(Wall wall) {
-    List<Tiling> tilings = new ArrayList<>();
+  private static List<Skin> tilings(Wall wall) {
+    List<Skin> tilings = new ArrayList<>();
     int pieces = 0;
-    for (Tiling tiling : each(wall.facets().size(), at -> Tiling.of(wall.facets().get(at), wall))) {
+    for (Skin tiling : each(wall.facets().size(), at -> Skin.of(wall.facets().get(at), wall))) {
       tilings.add(tiling.numberedFrom(pieces + 1));
       pieces += tiling.pieces().size();
     }
     return tilings;
   }
 
-  private static List<Framing> framings(Wall wall, List<Tiling> tilings) {
+  private static List<Framing> framings(Wall wall, List<Skin> tilings) {
     return each(
         tilings.size(),
         at -> {
@@ -99,7 +131,7 @@ public final class LayoutPlan {
    * Where a support meets facets that stand on each other, the seams of the others: studs stand at
    * those too, so that those of all are in line.
    */
-  private static List<Seam> seamsInLine(Wall wall, Facet facet, List<Tiling> tilings) {
+  private static List<Seam> seamsInLine(Wall wall, Facet facet, List<Skin> tilings) {
     if (wall.support().isEmpty()) {
       return List.of();
     }
@@ -112,7 +144,7 @@ public final class LayoutPlan {
   }
 
   /** One facet's seams that run up, as another has them. */
-  private static Stream<Seam> uprightSeams(Facet from, Facet to, Wall wall, List<Tiling> tilings) {
+  private static Stream<Seam> uprightSeams(Facet from, Facet to, Wall wall, List<Skin> tilings) {
     double aside = from.plane().left() - to.plane().left();
     return tilings.get(wall.facets().indexOf(from)).seams().stream()
         .filter(seam -> seam.axis() == Axis.UP)
@@ -122,10 +154,11 @@ public final class LayoutPlan {
   private List<FramedFacet> framed(List<FramePlan> plans) {
     MemberNumbers numbers = new MemberNumbers();
     List<FramedFacet> framed = new ArrayList<>();
-    List<List<Draft>> drafts = each(plans.size(), at -> framings.get(at).members(plans.get(at)));
+    List<List<DraftMember>> drafts =
+        each(plans.size(), at -> framings.get(at).members(plans.get(at)));
     for (int at = 0; at < drafts.size(); at++) {
       Facet facet = wall.facets().get(at);
-      Tiling tiling = tilings.get(at);
+      Skin tiling = tilings.get(at);
       framed.add(
           new FramedFacet(
               facet,

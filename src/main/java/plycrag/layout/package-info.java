@@ -4,17 +4,19 @@
  * <p>In this order, each step standing on those before it:
  *
  * <ol>
- *   <li>{@link plycrag.layout.Tiling}: pieces and the seams between them;
- *   <li>{@link plycrag.layout.Framing}: plates, rakes, studs, the timber round openings, blocking;
- *   <li>{@link plycrag.layout.Fastening}: screws wherever a piece bears on a member;
- *   <li>{@link plycrag.layout.AskedInserts}: the places asked for, of a facet and of its zones;
- *   <li>{@link plycrag.layout.InsertSelection}: what becomes of those that are blocked;
+ *   <li>{@link plycrag.layout.skin.Skin}: pieces and the seams between them;
+ *   <li>{@link plycrag.layout.frame.Framing}: plates, rakes, studs, the timber round openings,
+ *       blocking;
+ *   <li>{@link plycrag.layout.screws.Fastening}: screws wherever a piece bears on a member;
+ *   <li>{@link plycrag.layout.pattern.AskedInserts}: the places asked for, of a facet and of its
+ *       zones;
+ *   <li>{@link plycrag.layout.pattern.InsertSelection}: what becomes of those that are blocked;
  *   <li>{@link plycrag.layout.nest}: every piece on a stock sheet.
  * </ol>
  *
- * <p>What an insert keeps clear of is said once, in {@link plycrag.layout.InsertHindrances}: each
- * {@link plycrag.layout.Hindrance} by where it forbids inserts, from which all else follows. Three
- * things do not follow from that alone:
+ * <p>What an insert keeps clear of is said once, in {@link
+ * plycrag.layout.pattern.InsertHindrances}: each {@link plycrag.layout.pattern.Hindrance} by where
+ * it forbids inserts, from which all else follows. Three things do not follow from that alone:
  *
  * <ul>
  *   <li>Lines are moved as a whole, so a thing says whether it keeps off all of a line that it only

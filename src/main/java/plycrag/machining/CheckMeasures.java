@@ -2,9 +2,9 @@ package plycrag.machining;
 
 import java.util.Comparator;
 import java.util.List;
-import plycrag.layout.LaidPiece;
-import plycrag.layout.LaidSheet;
-import plycrag.layout.MachinedHole;
+import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
 
 /**
  * Three distances that tell whether a sheet was zeroed, laid and worked true: the lowest hole from

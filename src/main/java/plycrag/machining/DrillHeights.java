@@ -1,7 +1,7 @@
 package plycrag.machining;
 
-import plycrag.params.MachineParameters;
-import plycrag.params.MachineParameters.ZZero;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Machine.ZZero;
 
 /**
  * The heights of a program, Z in mm from its zero.
@@ -13,7 +13,7 @@ import plycrag.params.MachineParameters.ZZero;
  */
 record DrillHeights(double top, double clear, double safe, double breakthrough) {
 
-  static DrillHeights of(MachineParameters machine, double thickness) {
+  static DrillHeights of(Machine machine, double thickness) {
     double top = machine.zZero() == ZZero.SPOILBOARD ? thickness : 0;
     return new DrillHeights(
         top, top + machine.clearanceHeight(), top + machine.safeHeight(), machine.breakthrough());

@@ -12,13 +12,13 @@ import plycrag.document.DrillProgram;
 import plycrag.document.Move;
 import plycrag.document.ToolUse;
 import plycrag.layout.Layout;
-import plycrag.layout.MachinedHole;
-import plycrag.layout.MachinedHole.Kind;
-import plycrag.layout.WorkedFace;
-import plycrag.params.ControllerParameters.ToolChange;
-import plycrag.params.MachineParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.MachinedHole.Kind;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.wall.machine.Controller.ToolChange;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /**
  * Makes every hole of a wall, and on request cuts its pieces out: one program a sheet and tool, or
@@ -26,19 +26,19 @@ import plycrag.params.ToolParameters;
  */
 public final class DrillPrograms {
   /** What is drilled is drilled before anything is cut. */
-  private static final Comparator<ToolParameters> ORDER =
-      Comparator.comparing(ToolParameters::kind).thenComparing(ToolParameters::number);
+  private static final Comparator<Tool> ORDER =
+      Comparator.comparing(Tool::kind).thenComparing(Tool::number);
 
   private final Layout layout;
-  private final MachineParameters machine;
+  private final Machine machine;
   private final double thickness;
   private final DrillHeights heights;
   private final ProgramText text;
   private final HoleMoves holeMoves;
   private final ToolBox tools;
   private final OutlineMoves outlineMoves;
-  private final Optional<ToolParameters> cutter;
-  private final Optional<ToolParameters> engraver;
+  private final Optional<Tool> cutter;
+  private final Optional<Tool> engraver;
 
   private DrillPrograms(ApprovedLayout approved) {
     this.layout = approved.layout();
@@ -70,7 +70,7 @@ public final class DrillPrograms {
   }
 
   private List<ToolWork> works(WorkedFace face) {
-    Map<ToolParameters, List<MachinedHole>> byTool =
+    Map<Tool, List<MachinedHole>> byTool =
         face.sheet().holes().stream()
             .collect(
                 Collectors.groupingBy(this::tool, () -> new TreeMap<>(ORDER), Collectors.toList()));
@@ -88,12 +88,12 @@ public final class DrillPrograms {
     return works.stream().filter(work -> !work.cuts().isEmpty()).toList();
   }
 
-  private ToolParameters tool(MachinedHole hole) {
+  private Tool tool(MachinedHole hole) {
     double depth = heights.top() - heights.bottom(hole.depth(), thickness);
     return hole.tool(tools, depth).orElseThrow();
   }
 
-  private ToolWork work(ToolParameters tool, List<MachinedHole> holes, WorkedFace face) {
+  private ToolWork work(Tool tool, List<MachinedHole> holes, WorkedFace face) {
     SheetOrigin origin = SheetOrigin.of(machine.origin(), face.sheet().stock());
     ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.speed(), holes.size());
     LiftedOver lifted =

@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Map;
 import plycrag.document.Move;
 import plycrag.document.Xy;
-import plycrag.layout.MachinedHole;
-import plycrag.params.ToolParameters;
-import plycrag.params.ToolParameters.Kind;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.solve.tour.Metric;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.Tool.Kind;
 
 /**
  * How tools make holes.
@@ -29,7 +30,7 @@ record HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
    *
    * @param metric how far it goes from hole to hole
    */
-  List<Move> of(ToolParameters tool, List<MachinedHole> holes, SheetOrigin origin, Metric metric) {
+  List<Move> of(Tool tool, List<MachinedHole> holes, SheetOrigin origin, Metric metric) {
     if (holes.isEmpty()) {
       return List.of();
     }
@@ -47,7 +48,7 @@ record HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
     return moves;
   }
 
-  private List<Move> hole(ToolParameters tool, Xy place, MachinedHole hole) {
+  private List<Move> hole(Tool tool, Xy place, MachinedHole hole) {
     double bottom = heights.bottom(hole.depth(), thickness);
     if (hole.kind() == MachinedHole.Kind.RECESS) {
       return new Pocket(tool, heights.top(), heights.clear(), arcs)

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import plycrag.document.Xy;
+import plycrag.solve.tour.Metric;
+import plycrag.solve.tour.Places;
+import plycrag.solve.tour.TourSearch;
 
 /**
  * The order in which one tool visits its holes: a short way from the sheet's lower left corner

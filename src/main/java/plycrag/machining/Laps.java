@@ -7,7 +7,7 @@ import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.geometry.Round;
-import plycrag.params.ToolParameters;
+import plycrag.wall.machine.Tool;
 
 /**
  * Full turns of an end mill on a ring against the clock, each from where the ring begins to there.
@@ -15,7 +15,7 @@ import plycrag.params.ToolParameters;
  * @param tool an end mill
  * @param arcs whether the controller follows arcs
  */
-record Laps(ToolParameters tool, boolean arcs) {
+record Laps(Tool tool, boolean arcs) {
   /** How far a straight move may stray from its arc, mm. */
   static final double CHORD_ERROR = 0.02;
 
@@ -23,7 +23,7 @@ record Laps(ToolParameters tool, boolean arcs) {
    * How far a tool goes down in a turn at most: what it cuts at a time, and half of its diameter
    * (common practice, no source), mm.
    */
-  static double deepest(ToolParameters tool) {
+  static double deepest(Tool tool) {
     return Math.min(tool.passDepth(), tool.diameter() / 2);
   }
 

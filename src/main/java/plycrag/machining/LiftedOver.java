@@ -9,7 +9,8 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
-import plycrag.params.KeepOut;
+import plycrag.solve.tour.Metric;
+import plycrag.wall.machine.KeepOut;
 
 /**
  * Lifts a tool's ways across to the safe height where they lead over a place to keep out of, and

@@ -5,8 +5,8 @@ import java.util.List;
 import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
-import plycrag.layout.PartMark;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.EngravedMark;
+import plycrag.wall.machine.Tool;
 
 /**
  * How an engraver writes: down at the beginning of every stroke, along it, and up.
@@ -15,12 +15,12 @@ import plycrag.params.ToolParameters;
  * @param heights of the program
  * @param depth of the letters, mm
  */
-record MarkMoves(ToolParameters tool, DrillHeights heights, double depth) {
+record MarkMoves(Tool tool, DrillHeights heights, double depth) {
 
   /** The moves for marks, from the first way across until the tool is clear again. */
-  List<Move> of(List<PartMark> marks, SheetOrigin origin) {
+  List<Move> of(List<EngravedMark> marks, SheetOrigin origin) {
     List<Move> moves = new ArrayList<>();
-    for (PartMark mark : marks) {
+    for (EngravedMark mark : marks) {
       for (List<Xy> stroke : MarkStrokes.of(mark)) {
         moves.addAll(stroke(stroke.stream().map(at -> origin.from(at.x(), at.y())).toList()));
       }

@@ -7,11 +7,11 @@ import org.locationtech.jts.geom.Coordinate;
 import plycrag.document.Move;
 import plycrag.geometry.Contours;
 import plycrag.geometry.Contours.Contour;
-import plycrag.layout.LaidSheet;
-import plycrag.params.RoutingParameters;
-import plycrag.params.RoutingParameters.Direction;
-import plycrag.params.RoutingParameters.Outlines;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.wall.machine.Routing;
+import plycrag.wall.machine.Routing.Direction;
+import plycrag.wall.machine.Routing.Outlines;
+import plycrag.wall.machine.Tool;
 
 /**
  * Cuts openings and pieces out of sheets, openings first, in passes no deeper than the tool cuts at
@@ -21,14 +21,14 @@ import plycrag.params.ToolParameters;
  * @param heights of the program
  * @param thickness of the sheet, mm
  */
-record OutlineMoves(RoutingParameters routing, DrillHeights heights, double thickness) {
+record OutlineMoves(Routing routing, DrillHeights heights, double thickness) {
   /** All moves for a sheet, from the first way across until the tool is clear again. */
-  List<Move> of(ToolParameters tool, LaidSheet sheet, SheetOrigin origin) {
+  List<Move> of(Tool tool, LaidSheet sheet, SheetOrigin origin) {
     List<Move> moves = new ArrayList<>();
     for (Contour contour : contours(sheet, tool.diameter() / 2)) {
       boolean climbs = routing.direction() == Direction.CLIMB;
       Contour way = contour.inside() == climbs ? contour : contour.reversed();
-      Track track = track(way, origin);
+      CutPath track = track(way, origin);
       moves.addAll(new PassMoves(tool, heights, tabs(track, tool)).cut(track, bottom()));
     }
     return moves;
@@ -42,13 +42,13 @@ record OutlineMoves(RoutingParameters routing, DrillHeights heights, double thic
         .toList();
   }
 
-  private static Track track(Contour way, SheetOrigin origin) {
-    return new Track(
+  private static CutPath track(Contour way, SheetOrigin origin) {
+    return new CutPath(
         way.points().stream().map((Coordinate at) -> origin.from(at.x, at.y)).toList(),
         way.closed());
   }
 
-  private Tabs tabs(Track track, ToolParameters tool) {
+  private Tabs tabs(CutPath track, Tool tool) {
     return routing.outlines() == Outlines.TABS
         ? Tabs.along(
             track,

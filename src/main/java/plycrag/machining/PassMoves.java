@@ -6,7 +6,7 @@ import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.geometry.Tolerance;
-import plycrag.params.ToolParameters;
+import plycrag.wall.machine.Tool;
 
 /**
  * Follows a way in passes.
@@ -19,17 +19,17 @@ import plycrag.params.ToolParameters;
  * @param heights of the program
  * @param tabs what is left to hold the piece
  */
-record PassMoves(ToolParameters tool, DrillHeights heights, Tabs tabs) {
+record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
   private static final double RAMP = 10;
 
   /** All passes down to a bottom, from the way there until the tool is clear again. */
-  List<Move> cut(Track track, double bottom) {
+  List<Move> cut(CutPath track, double bottom) {
     int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.passDepth());
     double drop = (heights.top() - bottom) / passes;
     return track.closed() ? round(track, passes, bottom, drop) : along(track, passes, bottom, drop);
   }
 
-  private List<Move> round(Track track, int passes, double bottom, double drop) {
+  private List<Move> round(CutPath track, int passes, double bottom, double drop) {
     List<Move> moves = approach(track);
     moves.add(new Move.Plunge(heights.top(), tool.feeds().plunge()));
     double ramp = Math.min(RAMP * drop, track.length());
@@ -45,7 +45,7 @@ record PassMoves(ToolParameters tool, DrillHeights heights, Tabs tabs) {
     return moves;
   }
 
-  private List<Move> along(Track track, int passes, double bottom, double drop) {
+  private List<Move> along(CutPath track, int passes, double bottom, double drop) {
     List<Move> moves = new ArrayList<>();
     for (int pass = 1; pass <= passes; pass++) {
       double low = bottom + (passes - pass) * drop;
@@ -57,7 +57,7 @@ record PassMoves(ToolParameters tool, DrillHeights heights, Tabs tabs) {
     return moves;
   }
 
-  private List<Move> approach(Track track) {
+  private List<Move> approach(CutPath track) {
     Xy start = track.at(0);
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidXy(start.x(), start.y()));
@@ -66,7 +66,7 @@ record PassMoves(ToolParameters tool, DrillHeights heights, Tabs tabs) {
   }
 
   /** From one place along the way to another, falling evenly, but up over the tabs. */
-  private List<Move> stretch(Track track, double from, double to, double high, double low) {
+  private List<Move> stretch(CutPath track, double from, double to, double high, double low) {
     List<Double> stops = new ArrayList<>(track.corners(from, to));
     stops.addAll(tabs.ends(from, to, track.length()));
     stops.add(to);

@@ -8,7 +8,7 @@ import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.geometry.Round;
 import plycrag.geometry.Tolerance;
-import plycrag.params.ToolParameters;
+import plycrag.wall.machine.Tool;
 
 /**
  * A round hole with a flat floor that is much wider than its tool, cleared in layers, against the
@@ -27,7 +27,7 @@ import plycrag.params.ToolParameters;
  * @param clear above it, where the tool goes across
  * @param arcs whether the controller follows arcs
  */
-record Pocket(ToolParameters tool, double top, double clear, boolean arcs) {
+record Pocket(Tool tool, double top, double clear, boolean arcs) {
   /** The moves, from the way to it until the tool is clear again. */
   List<Move> cut(Xy centre, double diameter, double bottom) {
     List<Round> rings = rings(centre, diameter);

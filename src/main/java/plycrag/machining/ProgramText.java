@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import plycrag.layout.LaidSheet;
-import plycrag.layout.MachinedHole.Kind;
-import plycrag.layout.WorkedFace;
-import plycrag.params.MachineParameters;
-import plycrag.params.MachineParameters.ZZero;
-import plycrag.params.RoutingParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole.Kind;
+import plycrag.layout.sheets.WorkedFace;
 import plycrag.units.Decimal;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Machine.ZZero;
+import plycrag.wall.machine.Routing;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /**
  * What a program tells the person at the machine, lengths in the program's unit.
@@ -20,7 +20,7 @@ import plycrag.units.Decimal;
  * @param wall the wall's name
  * @param thickness of the sheets, mm
  */
-record ProgramText(String wall, MachineParameters machine, double thickness) {
+record ProgramText(String wall, Machine machine, double thickness) {
 
   /** The remarks, in order. */
   List<String> remarks(WorkedFace face, List<ToolWork> works) {
@@ -74,7 +74,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
   }
 
   private Optional<String> marks(List<ToolWork> works) {
-    Optional<Integer> engraver = ToolBox.engraver(machine).map(ToolParameters::number);
+    Optional<Integer> engraver = ToolBox.engraver(machine).map(Tool::number);
     boolean writes =
         works.stream().anyMatch(work -> engraver.equals(Optional.of(work.use().number())));
     return machine
@@ -84,7 +84,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
   }
 
   private Optional<String> outlines() {
-    RoutingParameters routing = machine.routing();
+    Routing routing = machine.routing();
     String how = ", " + routing.direction().name().toLowerCase(Locale.ROOT);
     return switch (routing.outlines()) {
       case NONE -> Optional.empty();
@@ -101,7 +101,7 @@ record ProgramText(String wall, MachineParameters machine, double thickness) {
   }
 
   /** A tool in words. */
-  String tool(ToolParameters tool) {
+  String tool(Tool tool) {
     String kind = tool.kind().words();
     String name = "Tool T" + tool.number() + ", " + kind + ", diameter " + length(tool.diameter());
     return switch (tool.kind()) {

@@ -3,7 +3,7 @@ package plycrag.machining;
 import java.util.List;
 import plycrag.document.Move;
 import plycrag.machining.Playback.Way;
-import plycrag.params.MachineLimits;
+import plycrag.wall.machine.MachineLimits;
 
 /**
  * How long a program runs: waits, and every way from rest to rest, brought to speed and stopped at

@@ -12,16 +12,16 @@ import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.document.ToolUse;
 import plycrag.document.Xy;
-import plycrag.layout.AlikeSheets;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.SheetDatum;
-import plycrag.layout.WorkedFace;
-import plycrag.layout.WorkedFace.Order;
-import plycrag.params.KeepOut;
-import plycrag.params.MachineParameters;
-import plycrag.params.MachineParameters.ZZero;
+import plycrag.layout.sheets.AlikeSheets;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.layout.sheets.WorkedFace.Order;
+import plycrag.layout.standing.SheetDatum;
 import plycrag.units.Decimal;
+import plycrag.wall.machine.KeepOut;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Machine.ZZero;
 
 /**
  * What the person at the machine reads before a sheet is worked: a page for each sheet and face.
@@ -36,7 +36,7 @@ public final class SetUpSheets {
       " The line of dashes and dots is the one about which the sheet is turned over.";
 
   private final Layout layout;
-  private final MachineParameters machine;
+  private final Machine machine;
   private final List<ProgramFile> files;
 
   private SetUpSheets(ApprovedLayout approved, List<ProgramFile> files) {

@@ -1,8 +1,8 @@
 package plycrag.machining;
 
 import plycrag.document.Xy;
-import plycrag.layout.nest.StockSheet;
-import plycrag.params.MachineParameters.Origin;
+import plycrag.solve.nest.StockSheet;
+import plycrag.wall.machine.Machine.Origin;
 
 /**
  * Where a program's X and Y are zero on a sheet.

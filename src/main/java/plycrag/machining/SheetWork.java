@@ -3,10 +3,10 @@ package plycrag.machining;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import plycrag.layout.MachinedHole;
-import plycrag.layout.MachinedHole.Kind;
-import plycrag.layout.PartMark;
-import plycrag.layout.WorkedFace;
+import plycrag.layout.sheets.EngravedMark;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.MachinedHole.Kind;
+import plycrag.layout.sheets.WorkedFace;
 import plycrag.units.Decimal;
 import plycrag.wall.Wall;
 
@@ -50,13 +50,13 @@ record SheetWork(Wall wall, WorkedFace face) {
 
   /** What is engraved, if something is. */
   Optional<String> marks() {
-    List<PartMark> marks = face.marks();
+    List<EngravedMark> marks = face.marks();
     return wall.machine()
         .marks()
         .filter(wanted -> !marks.isEmpty())
         .map(
             wanted ->
-                marks.stream().map(PartMark::text).collect(Collectors.joining(", "))
+                marks.stream().map(EngravedMark::text).collect(Collectors.joining(", "))
                     + ", "
                     + mm(wanted.height())
                     + " mm high and "

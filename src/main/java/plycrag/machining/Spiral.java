@@ -8,7 +8,7 @@ import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.geometry.Round;
 import plycrag.geometry.Tolerance;
-import plycrag.params.ToolParameters;
+import plycrag.wall.machine.Tool;
 
 /**
  * A hole wider than its tool, bored in a spiral against the clock, so that the cutter, which turns
@@ -25,7 +25,7 @@ import plycrag.params.ToolParameters;
  * @param clear above it, where the tool goes across
  * @param arcs whether the controller follows arcs
  */
-record Spiral(ToolParameters tool, double top, double clear, boolean arcs) {
+record Spiral(Tool tool, double top, double clear, boolean arcs) {
   /** The moves for a hole, from the way to it until the tool is clear again. */
   List<Move> bore(Xy centre, double diameter, double bottom) {
     double outermost = (diameter - tool.diameter()) / 2;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import plycrag.document.Xy;
-import plycrag.layout.PartMark;
+import plycrag.layout.sheets.EngravedMark;
 
 /**
  * Letters of single strokes, made for this project: capitals, digits, space and {@code . - _} on a
@@ -76,7 +76,7 @@ final class StrokeFont {
   static List<Stroke> strokes(String text, double height) {
     List<Stroke> strokes = new ArrayList<>();
     for (int at = 0; at < text.length(); at++) {
-      double left = PartMark.PITCH * height * at;
+      double left = EngravedMark.PITCH * height * at;
       String letter = LETTERS.getOrDefault(text.charAt(at), "");
       for (String stroke : letter.isEmpty() ? List.<String>of() : List.of(letter.split(" ", -1))) {
         strokes.add(stroke(stroke, left, height / GRID));

@@ -23,7 +23,7 @@ record Tabs(List<Double> stations, double width, double top) {
     stations = List.copyOf(stations);
   }
 
-  static Tabs along(Track track, double width, double top) {
+  static Tabs along(CutPath track, double width, double top) {
     double length = track.length();
     int count = Math.max(track.closed() ? FEWEST : 1, (int) Math.ceil(length / APART));
     double narrow = Math.min(width, length / 2 / count);

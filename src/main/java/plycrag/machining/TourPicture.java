@@ -3,7 +3,6 @@ package plycrag.machining;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import plycrag.document.Anchor;
 import plycrag.document.Dash;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
@@ -12,13 +11,14 @@ import plycrag.document.Ink;
 import plycrag.document.Layer;
 import plycrag.document.Pen;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
-import plycrag.layout.LaidSheet;
-import plycrag.layout.MachinedHole;
-import plycrag.layout.WorkedFace;
-import plycrag.layout.WorkedFace.Order;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.layout.sheets.WorkedFace.Order;
 import plycrag.machining.Playback.Way;
-import plycrag.params.KeepOut;
+import plycrag.wall.machine.KeepOut;
 
 /**
  * The sheet as it lies on the machine: its holes, the corner where X and Y are zero, and the way of
@@ -160,7 +160,7 @@ final class TourPicture {
             corner.plus(0, origin.y() > 0 ? paper(CAPITALS + 1) : -paper(CAPITALS + 1)),
             "X0 Y0",
             CAPITALS,
-            origin.x() > 0 ? Anchor.END : Anchor.START,
+            origin.x() > 0 ? TextAnchor.END : TextAnchor.START,
             0));
     shapes.add(
         new Shape.Label(
@@ -172,7 +172,7 @@ final class TourPicture {
                     : sheet.stock().height() + paper(CAPITALS + 1)),
             sheet.mark() + ", " + sheet.faceUp().name() + " FACE UP",
             CAPITALS,
-            Anchor.MIDDLE,
+            TextAnchor.MIDDLE,
             0));
   }
 }

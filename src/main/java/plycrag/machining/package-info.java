@@ -11,8 +11,8 @@
  * layers, ring by ring (Pocket), from the back and with the holes where these are made from there;
  * marks of pieces are engraved in single strokes (StrokeFont) where layout found room for them, in
  * the face that lies up or in the back; a sheet that is then worked on both faces has programs for
- * each ({@link plycrag.layout.WorkedFace}): first the back with holes for two pins on the line
- * about which it is turned over, last what cuts pieces out. X and Y stay zero where they were.
+ * each ({@link plycrag.layout.sheets.WorkedFace}): first the back with holes for two pins on the
+ * line about which it is turned over, last what cuts pieces out. X and Y stay zero where they were.
  * Places are counted from the corner of the sheet that the machine asks for. On request the first
  * end mill that reaches then cuts openings and pieces out, beside their sides by its radius, in
  * passes, held by tabs or a skin (OutlineMoves). Ways over places to keep out of are lifted to the

@@ -1,9 +1,8 @@
 package plycrag.read;
 
 import java.util.List;
-import plycrag.params.Parameters;
-import plycrag.params.Position;
 import plycrag.units.Tape;
+import plycrag.wall.InsertPosition;
 import plycrag.wall.Profile;
 import plycrag.wall.Wall;
 import plycrag.wall.Zone;
@@ -17,7 +16,7 @@ public final class WallMaker {
    *
    * @param positions that the list of positions tells
    */
-  public static Wall of(Parameters parameters, List<Position> positions) {
+  public static Wall of(Parameters parameters, List<InsertPosition> positions) {
     return new Wall(
         parameters.wall().name(),
         new Tape(parameters.wall().unit()),

@@ -1,6 +1,6 @@
 package plycrag.stock;
 
-import plycrag.params.BuyingParameters.Environment;
+import plycrag.wall.buying.MaterialWishes.Environment;
 
 /** How steel is kept from rusting (common practice, no source). */
 final class Coating {

@@ -7,11 +7,11 @@ import java.util.Map;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.EndCut;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.PlacedMember;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.EndCut;
+import plycrag.layout.frame.Member;
+import plycrag.layout.support.PlacedMember;
 import plycrag.units.Decimal;
 
 /**
@@ -88,7 +88,7 @@ public record CutList(List<Row> rows) {
       Kind kind = Kind.of(placed.member(), SUPPORT);
       kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(placed.member());
     }
-    String section = Section.name(layout.wall().frame());
+    String section = SectionName.name(layout.wall().frame());
     List<Row> rows = new ArrayList<>();
     kinds.forEach(
         (kind, members) ->

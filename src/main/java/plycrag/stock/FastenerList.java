@@ -9,13 +9,13 @@ import plycrag.catalog.SoldScrew.Use;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Screw;
-import plycrag.params.BuyingParameters.Environment;
-import plycrag.params.ScrewParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.pattern.Screw;
 import plycrag.units.LengthUnit;
+import plycrag.wall.Screws;
 import plycrag.wall.Wall;
+import plycrag.wall.buying.MaterialWishes.Environment;
 
 /** Every screw through a sheet. */
 public final class FastenerList {
@@ -45,9 +45,9 @@ public final class FastenerList {
   /** A row a screw, line by line. */
   public static Table of(CheckedLayout checked, Environment environment) {
     Layout layout = checked.layout();
-    ScrewParameters screws = layout.wall().screws();
+    Screws screws = layout.wall().screws();
     List<Cell> kind = kind(layout.wall(), environment);
-    ScrewHoles holes = ScrewHoles.of(screws);
+    ScrewDrilling holes = ScrewDrilling.of(screws);
     List<List<Cell>> rows = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
       for (Screw screw : facet.screws()) {
@@ -74,8 +74,8 @@ public final class FastenerList {
 
   /** What is the same of all screws: what to drill and what to ask for. */
   private static List<Cell> kind(Wall wall, Environment environment) {
-    ScrewParameters screws = wall.screws();
-    ScrewHoles holes = ScrewHoles.of(screws);
+    Screws screws = wall.screws();
+    ScrewDrilling holes = ScrewDrilling.of(screws);
     boolean inches = wall.tape().unit() == LengthUnit.IN;
     Optional<SoldScrew> sold = ScrewCatalog.find(Use.SHEET, screws.diameter(), screws.length());
     return List.of(

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.Gusset;
-import plycrag.layout.LaidGusset;
-import plycrag.layout.fixing.GussetFit;
-import plycrag.layout.fixing.GussetScrew;
-import plycrag.layout.fixing.Spot;
+import plycrag.layout.joints.Gusset;
+import plycrag.layout.sheets.LaidGusset;
+import plycrag.solve.fixing.FacePlace;
+import plycrag.solve.fixing.GussetFit;
+import plycrag.solve.fixing.GussetScrew;
 import plycrag.units.Decimal;
 
 /** The gussets of a frame with their screws. */
@@ -55,7 +55,7 @@ public final class GussetList {
   private static List<Cell> row(LaidGusset laid, double thickness) {
     Gusset gusset = laid.gusset();
     GussetFit fit = gusset.fit();
-    ScrewHoles holes = ScrewHoles.forGusset(fit.diameter());
+    ScrewDrilling holes = ScrewDrilling.forGusset(fit.diameter());
     return List.of(
         Cell.of(gusset.mark()),
         Cell.of(String.join(" ", gusset.joints())),
@@ -71,11 +71,11 @@ public final class GussetList {
         Cell.mm(holes.clearance()),
         Cell.mm(holes.pilot()),
         Cell.of(fit.screws().stream().map(GussetScrew::member).collect(Collectors.joining(" "))),
-        places(fit, Spot::along),
-        places(fit, Spot::across));
+        places(fit, FacePlace::along),
+        places(fit, FacePlace::across));
   }
 
-  private static Cell places(GussetFit fit, ToDoubleFunction<Spot> measure) {
+  private static Cell places(GussetFit fit, ToDoubleFunction<FacePlace> measure) {
     return Cell.of(
         fit.screws().stream()
             .map(screw -> Decimal.of(measure.applyAsDouble(screw.spot()), 4))

@@ -9,15 +9,15 @@ import plycrag.catalog.FlatSteel.Shape;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Gusset;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.layout.fixing.GussetFit;
-import plycrag.layout.fixing.LapScrews;
-import plycrag.layout.fixing.Spot;
-import plycrag.params.JointParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Joint;
+import plycrag.layout.joints.Gusset;
+import plycrag.solve.fixing.FacePlace;
+import plycrag.solve.fixing.GussetFit;
+import plycrag.solve.fixing.LapScrews;
 import plycrag.units.Decimal;
+import plycrag.wall.JointFasteners;
 import plycrag.wall.Wall;
 
 /** Every joint of the frame with what it takes. */
@@ -63,7 +63,7 @@ public final class JointList {
   }
 
   private static List<Cell> row(Joint joint, String facet, Layout layout) {
-    Hardware hardware = Hardware.of(joint, layout);
+    JointHardware hardware = JointHardware.of(joint, layout);
     List<Cell> row = new ArrayList<>();
     row.addAll(
         List.of(
@@ -84,12 +84,12 @@ public final class JointList {
   }
 
   /** The mark of the gusset, or the marks of the members beside it. */
-  private static String heldBy(Hardware hardware) {
+  private static String heldBy(JointHardware hardware) {
     return hardware.gusset().map(Gusset::mark).orElse(String.join(" ", hardware.others()));
   }
 
   /** Diameter, length, penetration of the second member and pilot hole, where they are known. */
-  private static List<Cell> sizes(Joint joint, Hardware hardware, Wall wall) {
+  private static List<Cell> sizes(Joint joint, JointHardware hardware, Wall wall) {
     return switch (hardware.kind()) {
       case BRACKET, STRAP, HINGE -> {
         double sheet = joint.kind() == Joint.Kind.HINGE ? wall.sheet().thickness() : 0;
@@ -104,7 +104,7 @@ public final class JointList {
         yield List.of(Cell.mm(bolt.diameter()), length, NONE, NONE);
       }
       case SCREW -> {
-        JointParameters screw = wall.joints();
+        JointFasteners screw = wall.joints();
         double bite = screw.screwLength() - wall.frame().breadth();
         yield screw(screw.screwDiameter(), screw.screwLength(), bite);
       }
@@ -118,12 +118,12 @@ public final class JointList {
   }
 
   private static List<Cell> screw(double diameter, double length, double bite) {
-    double pilot = ScrewHoles.of(diameter, true).pilot();
+    double pilot = ScrewDrilling.of(diameter, true).pilot();
     return List.of(Cell.mm(diameter), Cell.mm(length), Cell.mm(bite), Cell.mm(pilot));
   }
 
   /** Size, bend and screws of each bracket, strap or hinge. */
-  private static List<Cell> steel(Hardware hardware) {
+  private static List<Cell> steel(JointHardware hardware) {
     return hardware
         .steel()
         .map(
@@ -141,8 +141,8 @@ public final class JointList {
         .map(
             found ->
                 List.of(
-                    places(found.spots().stream().map(Spot::along)),
-                    places(found.spots().stream().map(Spot::across))))
+                    places(found.spots().stream().map(FacePlace::along)),
+                    places(found.spots().stream().map(FacePlace::across))))
         .orElse(List.of(NONE, NONE));
   }
 

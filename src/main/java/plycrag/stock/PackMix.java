@@ -5,8 +5,8 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import plycrag.params.Offer;
-import plycrag.params.SaleUnit;
+import plycrag.prices.Offer;
+import plycrag.prices.SaleUnit;
 
 /**
  * Finds the cheapest packs that together hold a quantity: a pack of 200 and one of 50 may cost less
@@ -19,10 +19,10 @@ final class PackMix {
 
   private final List<Offer> offers;
   private BigDecimal least;
-  private List<Deal> best;
+  private List<Purchase> best;
   private int trials;
 
-  private PackMix(Deal alone, List<Offer> offers) {
+  private PackMix(Purchase alone, List<Offer> offers) {
     this.offers = offers;
     this.best = List.of(alone);
     this.least = alone.cost().orElse(BigDecimal.ZERO);
@@ -35,7 +35,7 @@ final class PackMix {
    * @param offers all of them; those by the metre and those without a price are not mixed
    * @param quantity that is wanted
    */
-  static List<Deal> of(Deal alone, List<Offer> offers, BigDecimal quantity) {
+  static List<Purchase> of(Purchase alone, List<Offer> offers, BigDecimal quantity) {
     List<Offer> mixed =
         offers.stream()
             .filter(offer -> offer.unit() != SaleUnit.METRE && offer.price().isPresent())
@@ -48,7 +48,7 @@ final class PackMix {
     return mix.best;
   }
 
-  private void search(int at, BigDecimal rest, List<Deal> taken, BigDecimal cost) {
+  private void search(int at, BigDecimal rest, List<Purchase> taken, BigDecimal cost) {
     trials++;
     if (trials > TRIALS || cost.compareTo(least) >= 0) {
       return;
@@ -66,13 +66,13 @@ final class PackMix {
     }
   }
 
-  private void take(int at, int units, BigDecimal rest, List<Deal> taken, BigDecimal cost) {
+  private void take(int at, int units, BigDecimal rest, List<Purchase> taken, BigDecimal cost) {
     if (units == 0) {
       search(at + 1, rest, taken, cost);
       return;
     }
-    Deal deal = new Deal(offers.get(at), BigDecimal.valueOf(units));
-    List<Deal> more = new ArrayList<>(taken);
+    Purchase deal = new Purchase(offers.get(at), BigDecimal.valueOf(units));
+    List<Purchase> more = new ArrayList<>(taken);
     more.add(deal);
     BigDecimal holds = deal.offer().contents().multiply(deal.units());
     search(at + 1, rest.subtract(holds), more, cost.add(deal.cost().orElseThrow()));

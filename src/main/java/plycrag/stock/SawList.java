@@ -12,10 +12,10 @@ import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
-import plycrag.layout.EndCut;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Member;
-import plycrag.layout.Piece;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.EndCut;
+import plycrag.layout.frame.Member;
+import plycrag.layout.skin.Piece;
 
 /**
  * Every cut for which the saw is tilted: bevelled edges of sheets, slanting ends of timber, and the

@@ -2,7 +2,7 @@ package plycrag.stock;
 
 import java.util.List;
 import java.util.Optional;
-import plycrag.params.Offer;
+import plycrag.prices.Offer;
 
 /**
  * The offers of one article and size, told apart by whether there are as many as are wanted.

@@ -6,15 +6,15 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.layout.AlikeSheets;
-import plycrag.layout.CoverStrip;
-import plycrag.layout.LaidPiece;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.OffcutPart;
-import plycrag.layout.OffcutParts;
-import plycrag.layout.nest.SheetCutting.SawCut;
-import plycrag.params.NestingParameters.CutWith;
+import plycrag.layout.sheets.AlikeSheets;
+import plycrag.layout.sheets.CoverStrip;
+import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.OffcutPart;
+import plycrag.layout.sheets.OffcutParts;
+import plycrag.solve.nest.SheetCutting.SawCut;
+import plycrag.wall.machine.SheetCuttingRules.CutWith;
 
 /**
  * What is laid on which sheet and how it comes apart: for each sheet a row for itself, one for each

@@ -7,10 +7,10 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
-import plycrag.params.Article;
-import plycrag.params.BuyingParameters;
-import plycrag.params.PriceList;
+import plycrag.prices.Article;
+import plycrag.prices.PriceList;
 import plycrag.units.Tape;
+import plycrag.wall.buying.MaterialWishes;
 
 /**
  * What to buy, as merchants sell it.
@@ -50,12 +50,12 @@ public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape
 
   /** The list of a layout. */
   public static ShoppingList of(
-      CheckedLayout checked, StickPlan plan, BuyingParameters buying, PriceList prices) {
+      CheckedLayout checked, StickPlan plan, MaterialWishes buying, PriceList prices) {
     Layout layout = checked.layout();
-    List<Want> wants = new ArrayList<>();
-    wants.addAll(new WoodWants(layout, plan, buying).wants());
-    wants.addAll(new HardwareWants(layout, buying.environment()).wants());
-    wants.addAll(new FinishWants(layout).wants());
+    List<Need> wants = new ArrayList<>();
+    wants.addAll(new WoodNeeds(layout, plan, buying).wants());
+    wants.addAll(new HardwareNeeds(layout, buying.environment()).wants());
+    wants.addAll(new FinishNeeds(layout).wants());
     List<ShoppingLine> lines =
         wants.stream()
             .filter(want -> want.amount().quantity().signum() > 0)
@@ -75,7 +75,7 @@ public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape
   }
 
   private List<Cell> cells(ShoppingLine line) {
-    Want want = line.want();
+    Need want = line.want();
     List<Cell> cells =
         new ArrayList<>(
             List.of(

@@ -8,7 +8,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
-import plycrag.params.PriceList;
+import plycrag.prices.PriceList;
 import plycrag.units.Count;
 import plycrag.units.Tape;
 

@@ -3,10 +3,10 @@ package plycrag.stock;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.layout.fixing.SteelFit;
-import plycrag.params.Article;
+import plycrag.layout.frame.Joint;
+import plycrag.prices.Article;
+import plycrag.solve.fixing.SteelFit;
 import plycrag.units.Tape;
 
 /**
@@ -18,7 +18,7 @@ import plycrag.units.Tape;
 record SteelCounts(Map<Piece, Integer> pieces, Map<Screw, Integer> screws) {
 
   /** A kind and a size of it. */
-  record Piece(Hardware.Kind kind, Optional<SteelFit> fit) {}
+  record Piece(JointHardware.Kind kind, Optional<SteelFit> fit) {}
 
   /** A size of screw, mm; 0 by 0 for one without. */
   record Screw(double diameter, double length) {
@@ -30,10 +30,10 @@ record SteelCounts(Map<Piece, Integer> pieces, Map<Screw, Integer> screws) {
           : tape.bareSize(diameter) + " x " + tape.size(length);
     }
 
-    Supply supply() {
+    Sourcing supply() {
       return equals(ANY)
-          ? Supply.of(Article.BRACKET_SCREW)
-          : Supply.of(Article.BRACKET_SCREW, diameter, length);
+          ? Sourcing.of(Article.BRACKET_SCREW)
+          : Sourcing.of(Article.BRACKET_SCREW, diameter, length);
     }
   }
 
@@ -42,7 +42,7 @@ record SteelCounts(Map<Piece, Integer> pieces, Map<Screw, Integer> screws) {
     Map<Screw, Integer> screws = new LinkedHashMap<>();
     int each = layout.wall().joints().bracketScrews();
     for (Joint joint : layout.joints()) {
-      Hardware hardware = Hardware.of(joint, layout);
+      JointHardware hardware = JointHardware.of(joint, layout);
       switch (hardware.kind()) {
         case BRACKET, STRAP, HINGE -> {
           pieces.merge(

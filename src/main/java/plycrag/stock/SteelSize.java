@@ -2,7 +2,7 @@ package plycrag.stock;
 
 import plycrag.catalog.FlatSteel;
 import plycrag.catalog.FlatSteel.Shape;
-import plycrag.layout.fixing.SteelFit;
+import plycrag.solve.fixing.SteelFit;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 

@@ -1,7 +1,7 @@
 package plycrag.stock;
 
 import java.util.List;
-import plycrag.layout.Member;
+import plycrag.layout.frame.Member;
 
 /**
  * A stick with what is cut from it.

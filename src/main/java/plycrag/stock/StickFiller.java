@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.TreeMap;
-import plycrag.layout.Member;
-import plycrag.stock.cutting.CuttingPlan;
+import plycrag.layout.frame.Member;
+import plycrag.solve.cutting.CuttingPlan;
 
 /** Gives the pieces of a plan their members, in reading order. */
 final class StickFiller {

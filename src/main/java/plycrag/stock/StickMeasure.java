@@ -5,16 +5,16 @@ import java.util.Collections;
 import java.util.List;
 import java.util.TreeMap;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.Member;
-import plycrag.params.StockParameters;
-import plycrag.stock.cutting.CuttingTask;
+import plycrag.layout.frame.Member;
+import plycrag.solve.cutting.CuttingTask;
 import plycrag.units.LengthUnit;
+import plycrag.wall.buying.TimberStock;
 
 /**
  * Turns millimetres into the whole numbers of a cutting task: tenths of a millimetre, or 128ths of
  * an inch. What is cut is rounded up and what it is cut from down, so that a plan always fits.
  */
-record StickMeasure(LengthUnit unit, StockParameters stock, StickPrices prices) {
+record StickMeasure(LengthUnit unit, TimberStock stock, StickPrices prices) {
   private double step() {
     return unit == LengthUnit.MM ? 0.1 : unit.millimetres() / 128;
   }

@@ -7,10 +7,10 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.params.PriceList;
-import plycrag.stock.cutting.CuttingPlan;
-import plycrag.stock.cutting.ScarceCutting;
+import plycrag.layout.frame.Member;
+import plycrag.prices.PriceList;
+import plycrag.solve.cutting.CuttingPlan;
+import plycrag.solve.cutting.ScarceCutting;
 
 /**
  * The sticks of a wall and what is cut from them: at the least cost or, where prices are missing,
@@ -39,7 +39,7 @@ public record StickPlan(String section, List<Stick> sticks, List<Member> tooLong
     StickMeasure measure =
         new StickMeasure(
             layout.wall().tape().unit(), layout.wall().stock(), StickPrices.of(layout, prices));
-    return of(Section.name(layout.wall().frame()), layout.members(), measure);
+    return of(SectionName.name(layout.wall().frame()), layout.members(), measure);
   }
 
   static StickPlan of(String section, List<Member> members, StickMeasure measure) {

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plycrag.layout.Layout;
-import plycrag.params.Article;
-import plycrag.params.FrameParameters;
-import plycrag.params.Offer;
-import plycrag.params.PriceList;
-import plycrag.stock.cutting.CuttingTask;
+import plycrag.prices.Article;
+import plycrag.prices.Offer;
+import plycrag.prices.PriceList;
+import plycrag.solve.cutting.CuttingTask;
+import plycrag.wall.Frame;
 
 /**
  * What each length of timber costs with tax, and how many sticks of it there are.
@@ -34,7 +34,7 @@ record StickPrices(String currency, List<List<Tier>> lengths) {
   }
 
   static StickPrices of(Layout layout, PriceList prices) {
-    FrameParameters frame = layout.wall().frame();
+    Frame frame = layout.wall().frame();
     List<List<Tier>> priced = new ArrayList<>();
     List<List<Tier>> unpriced = new ArrayList<>();
     for (double length : layout.wall().stock().carried()) {
@@ -68,8 +68,8 @@ record StickPrices(String currency, List<List<Tier>> lengths) {
   }
 
   private static Optional<Long> hundredths(List<Offer> offers, double length) {
-    return Deal.best(offers, BigDecimal.ONE, length)
-        .flatMap(Deal::cost)
+    return Purchase.best(offers, BigDecimal.ONE, length)
+        .flatMap(Purchase::cost)
         .map(cost -> cost.movePointRight(2).longValueExact());
   }
 

@@ -7,12 +7,12 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
-import plycrag.params.InsertParameters.Fixing;
-import plycrag.params.JointParameters;
-import plycrag.params.ScrewParameters;
 import plycrag.units.Decimal;
 import plycrag.units.LengthUnit;
 import plycrag.units.Tape;
+import plycrag.wall.Inserts.Fixing;
+import plycrag.wall.JointFasteners;
+import plycrag.wall.Screws;
 import plycrag.wall.Wall;
 
 /** The tools that the work takes, bits with their sizes. */
@@ -53,35 +53,35 @@ public final class ToolList {
   }
 
   private void addBits() {
-    ScrewParameters screw = wall.screws();
-    ScrewHoles holes = ScrewHoles.of(screw);
+    Screws screw = wall.screws();
+    ScrewDrilling holes = ScrewDrilling.of(screw);
     add("bit", tape.size(wall.inserts().hole()), "inserts; or the router program");
     addHoles(holes, screwName(screw.diameter()), "sheet to frame", "in the sheet");
-    JointParameters joints = wall.joints();
-    Map<Hardware.Kind, Integer> counts = Hardware.counts(layout);
-    if (counts.containsKey(Hardware.Kind.SCREW)) {
-      ScrewHoles side = ScrewHoles.of(joints.screwDiameter(), true);
+    JointFasteners joints = wall.joints();
+    Map<JointHardware.Kind, Integer> counts = JointHardware.counts(layout);
+    if (counts.containsKey(JointHardware.Kind.SCREW)) {
+      ScrewDrilling side = ScrewDrilling.of(joints.screwDiameter(), true);
       addHoles(side, screwName(joints.screwDiameter()), "member to member", "in the first member");
     }
     for (SteelCounts.Screw each : GussetList.screws(layout.fixings().gussets()).keySet()) {
-      ScrewHoles through = ScrewHoles.forGusset(each.diameter());
+      ScrewDrilling through = ScrewDrilling.forGusset(each.diameter());
       addHoles(through, screwName(each.diameter()), "gusset to frame", "in the gusset");
     }
     for (SteelCounts.Screw steel : SteelCounts.of(layout).screws().keySet()) {
-      double pilot = ScrewHoles.of(steel.diameter(), true).pilot();
+      double pilot = ScrewDrilling.of(steel.diameter(), true).pilot();
       if (pilot > 0) {
         String what = "pilot holes in softwood, " + screwName(steel.diameter());
         add("bit", tape.size(pilot), what + ", brackets and straps");
       }
     }
-    if (counts.containsKey(Hardware.Kind.BOLT)) {
+    if (counts.containsKey(JointHardware.Kind.BOLT)) {
       double hole = joints.boltDiameter() + BOLT_PLAY;
       add("bit", tape.size(hole), "bolts of " + tape.size(joints.boltDiameter()) + " in timber");
       add("spanner and socket", "for " + tape.size(joints.boltDiameter()), "those bolts");
     }
   }
 
-  private void addHoles(ScrewHoles holes, String screw, String joint, String where) {
+  private void addHoles(ScrewDrilling holes, String screw, String joint, String where) {
     add(
         "bit",
         tape.size(holes.clearance()),

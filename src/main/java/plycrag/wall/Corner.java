@@ -1,8 +1,8 @@
 package plycrag.wall;
 
 import plycrag.geometry.FacetPlane;
-import plycrag.geometry.Place;
 import plycrag.geometry.Trig;
+import plycrag.geometry.Vector3;
 
 /**
  * Where two walls meet, at one height: the line in which the planes of their facets cut each other.
@@ -24,16 +24,16 @@ record Corner(FacetPlane left, FacetPlane right, double turn) {
   }
 
   private double slopeOn(FacetPlane plane) {
-    Place line = left.normal().cross(right.normal());
-    Place foot = plane.toRoom(new Place(0, 0, 0));
-    Place onPlane = plane.fromRoom(foot.plus(line));
+    Vector3 line = left.normal().cross(right.normal());
+    Vector3 foot = plane.toRoom(new Vector3(0, 0, 0));
+    Vector3 onPlane = plane.fromRoom(foot.plus(line));
     return onPlane.x() / onPlane.y();
   }
 
   /** By how much the faces are turned toward each other, degrees; below zero apart. */
   double angle() {
-    Place one = left.normal();
-    Place other = right.normal();
+    Vector3 one = left.normal();
+    Vector3 other = right.normal();
     double between = Trig.angle(one.cross(other).length(), one.dot(other));
     return turn < 0 ? -between : between;
   }

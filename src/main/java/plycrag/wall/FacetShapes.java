@@ -4,8 +4,6 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
-import plycrag.params.Corner;
-import plycrag.params.FacetShape;
 
 /** Makes polygons of the shapes that a parameter file tells. */
 final class FacetShapes {
@@ -24,7 +22,7 @@ final class FacetShapes {
   }
 
   /** Corners in (u, v). */
-  static List<Coordinate> coordinates(List<Corner> corners) {
+  static List<Coordinate> coordinates(List<FacetPoint> corners) {
     return corners.stream().map(corner -> new Coordinate(corner.across(), corner.up())).toList();
   }
 }

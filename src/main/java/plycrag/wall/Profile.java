@@ -10,11 +10,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.FacetPlane;
+import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Shapes;
-import plycrag.geometry.Stand;
 import plycrag.geometry.Tolerance;
-import plycrag.params.CutoutParameters;
-import plycrag.params.FacetParameters;
 import plycrag.wall.Sides.Side;
 
 /**
@@ -22,12 +20,12 @@ import plycrag.wall.Sides.Side;
  * beside each other, every facet cut off where the one beside it begins.
  */
 public final class Profile {
-  private final List<CutoutParameters> cutouts;
+  private final List<GivenCutout> cutouts;
   private final List<Run> runs = new ArrayList<>();
   private final Map<String, Integer> byFirst = new HashMap<>();
   private final Map<Integer, Integer> leftOf = new HashMap<>();
 
-  private Profile(List<CutoutParameters> cutouts) {
+  private Profile(List<GivenCutout> cutouts) {
     this.cutouts = cutouts;
   }
 
@@ -38,7 +36,7 @@ public final class Profile {
    * @param cutouts openings in them
    * @param raise height of the lowest edges above the floor, mm
    */
-  public static List<Facet> of(List<FacetParameters> given, List<CutoutParameters> cutouts, double raise) {
+  public static List<Facet> of(List<GivenFacet> given, List<GivenCutout> cutouts, double raise) {
     Profile profile = new Profile(cutouts);
     int from = 0;
     for (int to = 1; to <= given.size(); to++) {
@@ -54,17 +52,17 @@ public final class Profile {
     return facets;
   }
 
-  private void add(List<FacetParameters> given, double raise) {
-    FacetParameters first = given.get(0);
+  private void add(List<GivenFacet> given, double raise) {
+    GivenFacet first = given.get(0);
     int at = runs.size();
     byFirst.put(first.name(), at);
     first.beside().ifPresent(beside -> leftOf.put(at, byFirst.get(beside.facet())));
-    double turn = first.beside().map(FacetParameters.Beside::turn).orElse(0.0);
-    Stand stand =
+    double turn = first.beside().map(GivenFacet.Beside::turn).orElse(0.0);
+    FloorAxes stand =
         first
             .beside()
             .map(beside -> runs.get(byFirst.get(beside.facet())).nextStand(turn))
-            .orElse(Stand.FIRST);
+            .orElse(FloorAxes.FIRST);
     runs.add(Run.of(given, stand, raise, turn));
   }
 
@@ -137,7 +135,7 @@ public final class Profile {
   }
 
   private Facet facet(Run run, int level, Sides sides) {
-    FacetParameters given = run.given().get(level);
+    GivenFacet given = run.given().get(level);
     Optional<Polygon> wished =
         given.outline().map(corners -> Shapes.polygon(FacetShapes.coordinates(corners)));
     Polygon bounded = sides.bounded(wished, given.width(), given.length());

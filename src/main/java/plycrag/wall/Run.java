@@ -3,8 +3,7 @@ package plycrag.wall;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.geometry.FacetPlane;
-import plycrag.geometry.Stand;
-import plycrag.params.FacetParameters;
+import plycrag.geometry.FloorAxes;
 
 /**
  * Facets above each other, from the floor up, with their planes; where their sides lie is not yet
@@ -14,19 +13,19 @@ import plycrag.params.FacetParameters;
  * @param planes one for each, u beginning at the left of the facet's width
  * @param turn how far it is turned from the run on its left, degrees; 0 for a run without
  */
-record Run(List<FacetParameters> given, List<FacetPlane> planes, double turn) {
+record Run(List<GivenFacet> given, List<FacetPlane> planes, double turn) {
   Run {
     given = List.copyOf(given);
     planes = List.copyOf(planes);
   }
 
   /** A run that stands somewhere. */
-  static Run of(List<FacetParameters> given, Stand stand, double raise, double turn) {
+  static Run of(List<GivenFacet> given, FloorAxes stand, double raise, double turn) {
     List<FacetPlane> planes = new ArrayList<>();
     double left = 0;
     double out = 0;
     double height = raise;
-    for (FacetParameters facet : given) {
+    for (GivenFacet facet : given) {
       left += planes.isEmpty() ? 0 : facet.shift();
       FacetPlane plane = new FacetPlane(facet.angle(), left, out, height, stand);
       planes.add(plane);
@@ -42,7 +41,7 @@ record Run(List<FacetParameters> given, List<FacetPlane> planes, double turn) {
   }
 
   /** Where a run on its right begins, with its lowest corner on this one's. */
-  Stand nextStand(double turnOfNext) {
+  FloorAxes nextStand(double turnOfNext) {
     return planes.get(0).stand().next(given.get(0).width(), 0, turnOfNext);
   }
 }

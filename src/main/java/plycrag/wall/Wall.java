@@ -4,23 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plycrag.geometry.Trig;
-import plycrag.params.ClearanceParameters;
-import plycrag.params.FrameParameters;
-import plycrag.params.InsertParameters;
-import plycrag.params.JointParameters;
-import plycrag.params.MachineParameters;
-import plycrag.params.NestingParameters;
-import plycrag.params.PatternParameters.Kind;
-import plycrag.params.Position;
-import plycrag.params.RoomParameters;
-import plycrag.params.ScrewParameters;
-import plycrag.params.SheetParameters;
-import plycrag.params.StockParameters;
-import plycrag.params.SupportParameters;
-import plycrag.params.WallParameters.Behind;
-import plycrag.params.WallParameters.FoldEdges;
-import plycrag.params.ZoneParameters.Points;
 import plycrag.units.Tape;
+import plycrag.wall.GivenWall.Behind;
+import plycrag.wall.GivenWall.FoldEdges;
+import plycrag.wall.GivenZone.Points;
+import plycrag.wall.Pattern.Kind;
+import plycrag.wall.buying.TimberStock;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.SheetCuttingRules;
+import plycrag.wall.room.GivenSupport;
+import plycrag.wall.room.Room;
 
 /**
  * What is to be built.
@@ -50,19 +43,19 @@ public record Wall(
     List<Facet> facets,
     FoldEdges foldEdges,
     Behind behind,
-    Optional<SupportParameters> support,
-    RoomParameters room,
-    SheetParameters sheet,
-    NestingParameters nesting,
-    FrameParameters frame,
-    JointParameters joints,
-    StockParameters stock,
-    InsertParameters inserts,
+    Optional<GivenSupport> support,
+    Room room,
+    Sheet sheet,
+    SheetCuttingRules nesting,
+    Frame frame,
+    JointFasteners joints,
+    TimberStock stock,
+    Inserts inserts,
     List<Zone> zones,
-    List<Position> positions,
-    ScrewParameters screws,
-    ClearanceParameters clearance,
-    MachineParameters machine) {
+    List<InsertPosition> positions,
+    Screws screws,
+    Clearances clearance,
+    Machine machine) {
 
   /** In thicknesses of the sheet (common practice, no source). */
   private static final double OVERHANG = 2;
@@ -103,7 +96,7 @@ public record Wall(
 
   /** How high the rails are that the frame stands on, mm; 0 where it stands on the floor. */
   public double base() {
-    return support.filter(SupportParameters::hasPosts).isPresent() ? frame.depth() : 0;
+    return support.filter(GivenSupport::hasPosts).isPresent() ? frame.depth() : 0;
   }
 
   /** The zones of a facet, in their order. */

@@ -1,9 +1,7 @@
 package plycrag.wall;
 
 import org.locationtech.jts.geom.Polygon;
-import plycrag.params.PatternParameters;
-import plycrag.params.ZoneParameters;
-import plycrag.params.ZoneParameters.Points;
+import plycrag.wall.GivenZone.Points;
 
 /**
  * A part of a facet with a pattern of its own.
@@ -14,10 +12,9 @@ import plycrag.params.ZoneParameters.Points;
  * @param points what the pattern tells the places of
  * @param pattern how they are set out
  */
-public record Zone(
-    String facet, String name, Polygon shape, Points points, PatternParameters pattern) {
+public record Zone(String facet, String name, Polygon shape, Points points, Pattern pattern) {
 
-  public static Zone of(ZoneParameters zone) {
+  public static Zone of(GivenZone zone) {
     return new Zone(
         zone.facet(),
         zone.name(),

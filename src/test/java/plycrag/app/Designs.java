@@ -2,9 +2,9 @@ package plycrag.app;
 
 import java.util.List;
 import plycrag.TestFiles;
-import plycrag.params.ParameterFile;
-import plycrag.params.PriceList;
-import plycrag.params.Reading;
+import plycrag.prices.PriceList;
+import plycrag.read.ParameterFile;
+import plycrag.read.Reading;
 
 /** Designs from the text of a parameter file that names no other. */
 public final class Designs {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.TestFiles;
 import plycrag.files.OutputFile;
+import plycrag.proof.ProgramCheck;
 
 /** The self-check follows every dialect: what is right passes, and a hole less does not. */
 class DialectCheckTest {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.files.OutputFile;
+import plycrag.proof.ProgramCheck;
 
 /** What pieces are cut to is checked as strictly as where their holes are. */
 class OutlineCheckTest {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.files.OutputFile;
+import plycrag.proof.ProgramCheck;
 
 /** No program leaves the house that does not make what the layout asks for. */
 class ProgramCheckTest {

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.HoleList;
 import plycrag.files.OutputFile;
+import plycrag.proof.ProgramCheck;
 
 /**
  * Four inserts with flanges of 26 mm let in 4 mm deep, 27 mm wide, on a piece of 1200 by 1200 mm:

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import plycrag.TestFiles;
 import plycrag.files.OutputFile;
+import plycrag.proof.ProgramCheck;
 
 /** The plank store: marks and pins from behind, then the sheet is turned over about X 1220. */
 class TwoFacesTest {

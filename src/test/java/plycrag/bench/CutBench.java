@@ -2,9 +2,9 @@ package plycrag.bench;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import plycrag.stock.cutting.CuttingPlan;
-import plycrag.stock.cutting.CuttingPlanner;
-import plycrag.stock.cutting.CuttingTask;
+import plycrag.solve.cutting.CuttingPlan;
+import plycrag.solve.cutting.CuttingPlanner;
+import plycrag.solve.cutting.CuttingTask;
 
 /**
  * The cutting plan against published instances: {@code .ci/bench cut [--optima CSV] FILE…}.

@@ -3,8 +3,8 @@ package plycrag.bench;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import plycrag.layout.nest.guillotine.Item;
-import plycrag.layout.nest.guillotine.StockKind;
+import plycrag.solve.guillotine.Item;
+import plycrag.solve.guillotine.StockKind;
 
 /**
  * A published instance of packing rectangles on equal sheets.

@@ -6,9 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import plycrag.layout.nest.guillotine.Cutting;
-import plycrag.layout.nest.guillotine.CuttingPlan;
-import plycrag.layout.nest.guillotine.Guillotine;
+import plycrag.solve.guillotine.Cutting;
+import plycrag.solve.guillotine.Guillotine;
+import plycrag.solve.guillotine.GuillotinePlan;
 
 /**
  * Guillotine nesting on equal sheets, no kerf, no trim: {@code .ci/bench nest [--rotate] [--optima
@@ -50,7 +50,7 @@ public final class NestBench {
   private String line(Path file, Benchmark.Options options) throws IOException {
     Instance instance = Instance.read(file, Files.readAllLines(file), options.rotate());
     long start = System.nanoTime();
-    CuttingPlan plan = plan(file, instance);
+    GuillotinePlan plan = plan(file, instance);
     long milliseconds = (System.nanoTime() - start) / 1_000_000;
     int sheets = plan.sheets().size();
     Optional<Long> optimum =
@@ -69,7 +69,7 @@ public final class NestBench {
         + milliseconds;
   }
 
-  private static CuttingPlan plan(Path file, Instance instance) {
+  private static GuillotinePlan plan(Path file, Instance instance) {
     try {
       return Guillotine.plan(instance.items(), List.of(instance.sheet()), new Cutting(0, 0), LOOKS);
     } catch (IllegalArgumentException problem) {

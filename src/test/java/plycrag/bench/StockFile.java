@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import plycrag.stock.cutting.CuttingTask;
+import plycrag.solve.cutting.CuttingTask;
 
 /** Reads an instance of the one-dimensional cutting stock problem. */
 public final class StockFile {

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import plycrag.document.Xy;
-import plycrag.machining.ClosedTour;
+import plycrag.solve.tour.ClosedTour;
 
 /**
  * A two-dimensional instance with the distances {@code EUC_2D} of G. Reinelt, "TSPLIB – A Traveling

@@ -16,7 +16,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Book;
 import plycrag.document.Drawing;
 import plycrag.drawing.Portfolio;
-import plycrag.params.PriceList;
+import plycrag.prices.PriceList;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
 

@@ -9,7 +9,7 @@ import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.LabelSheet;
 import plycrag.document.LabelSheet.Label;
-import plycrag.params.PriceList;
+import plycrag.prices.PriceList;
 import plycrag.stock.StickPlan;
 
 /** One sheet on three studs of 2655, two plates of 1200 and two blockings of 532.5. */

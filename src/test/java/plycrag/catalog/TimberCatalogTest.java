@@ -20,7 +20,7 @@ class TimberCatalogTest {
     "2x12, 1.5, 11.25"
   })
   void sizesAreTheDressedOnes(String name, double breadth, double depth) {
-    Timber timber = TimberCatalog.find(name).orElseThrow();
+    SoldTimber timber = TimberCatalog.find(name).orElseThrow();
     assertThat(timber.breadth()).isCloseTo(breadth * 25.4, within(1e-9));
     assertThat(timber.depth()).isCloseTo(depth * 25.4, within(1e-9));
   }
@@ -41,7 +41,7 @@ class TimberCatalogTest {
   @Test
   void everyRowNamesItsSourceAndNoNameStandsTwice() {
     assertThat(TimberCatalog.all()).allSatisfy(row -> assertThat(row.source()).contains("NDS"));
-    assertThat(TimberCatalog.all()).extracting(Timber::name).doesNotHaveDuplicates();
+    assertThat(TimberCatalog.all()).extracting(SoldTimber::name).doesNotHaveDuplicates();
   }
 
   @Test

@@ -14,11 +14,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
 import plycrag.document.Extent;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 import plycrag.files.Specimens;
 import plycrag.files.dxf.DxfVersion;
@@ -93,7 +93,8 @@ class SpecimensTest {
   @ParameterizedTest
   @CsvSource({"0", "90", "180", "270"})
   void capitalsAreAsTallAsAskedAndStandInTheMiddle(double turn) {
-    Shape letter = new Shape.Label(Specimens.NOTES, new Xy(30, 30), "H", 20, Anchor.MIDDLE, turn);
+    Shape letter =
+        new Shape.Label(Specimens.NOTES, new Xy(30, 30), "H", 20, TextAnchor.MIDDLE, turn);
     BufferedImage page =
         SvgPage.image(svg(new Drawing("H", 1, new Extent(0, 0, 60, 60), List.of(letter))));
     boolean upright = turn % 180 == 0;

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.document.Drawing;
+import plycrag.drawing.pen.View;
+import plycrag.drawing.pen.ViewKind;
 
 class PortfolioTest {
   private static final String ROOM =

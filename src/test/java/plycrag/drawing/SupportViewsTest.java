@@ -8,7 +8,10 @@ import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Shape;
-import plycrag.layout.FacetLayout;
+import plycrag.drawing.flat.FrameView;
+import plycrag.drawing.room.SupportBack;
+import plycrag.drawing.room.SupportSide;
+import plycrag.layout.facet.FacetLayout;
 
 /** Readings worked out by hand beside each check. */
 class SupportViewsTest {

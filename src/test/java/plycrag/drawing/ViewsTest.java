@@ -12,11 +12,17 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
-import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Shape;
-import plycrag.layout.Face;
-import plycrag.layout.FacetLayout;
+import plycrag.document.TextAnchor;
+import plycrag.drawing.flat.FacetView;
+import plycrag.drawing.flat.SheetSawing;
+import plycrag.drawing.pen.TextSize;
+import plycrag.drawing.pen.View;
+import plycrag.drawing.room.FoldDetail;
+import plycrag.drawing.room.SideView;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.sheets.SheetFace;
 
 class ViewsTest {
   private static final CheckedLayout REFUSED =
@@ -71,7 +77,9 @@ class ViewsTest {
     double width = TextSize.width(label.text(), label.height()) * scale;
     double height = label.height() * scale;
     double start =
-        label.anchor() == Anchor.START ? 0 : label.anchor() == Anchor.END ? -width : -width / 2;
+        label.anchor() == TextAnchor.START
+            ? 0
+            : label.anchor() == TextAnchor.END ? -width : -width / 2;
     double x = label.at().x();
     double y = label.at().y();
     return label.turn() == 90
@@ -110,12 +118,12 @@ class ViewsTest {
   @Test
   void theBackIsMirroredAndSaysSo() {
     FacetLayout facet = REFUSED.layout().facets().get(0);
-    Drawing back = FacetView.of(REFUSED, facet, Face.BACK);
+    Drawing back = FacetView.of(REFUSED, facet, SheetFace.BACK);
     assertThat(circles(back, 6).map(circle -> circle.centre().x()).distinct().sorted())
         .containsExactly(100.0, 350.0, 640.0, 900.0, 1100.0);
     assertThat(circles(back, 13)).hasSize(50);
     assertThat(labels(back)).anyMatch(one -> one.text().startsWith("BACK, SEEN FROM BEHIND"));
-    Drawing front = FacetView.of(REFUSED, facet, Face.FRONT);
+    Drawing front = FacetView.of(REFUSED, facet, SheetFace.FRONT);
     assertThat(circles(front, 6).map(circle -> circle.centre().x()).distinct().sorted())
         .containsExactly(100.0, 300.0, 560.0, 850.0, 1100.0);
     assertThat(labels(front)).anyMatch(one -> one.text().startsWith("FRONT"));

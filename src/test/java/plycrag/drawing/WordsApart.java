@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import plycrag.document.Drawing;
 import plycrag.document.Shape;
 import plycrag.document.Xy;
+import plycrag.drawing.pen.Inked;
 import plycrag.geometry.Shapes;
 
 /** Holds that no words of a drawing lie on others, and none on lines. */

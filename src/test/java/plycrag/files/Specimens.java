@@ -2,7 +2,6 @@ package plycrag.files;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import plycrag.document.Anchor;
 import plycrag.document.Dash;
 import plycrag.document.Drawing;
 import plycrag.document.DrillProgram;
@@ -13,6 +12,7 @@ import plycrag.document.Layer;
 import plycrag.document.Move;
 import plycrag.document.Pen;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 import plycrag.files.ngc.Dialect;
 import plycrag.units.LengthUnit;
@@ -50,8 +50,8 @@ public final class Specimens {
             new Shape.Line(CENTRE, new Xy(50, 300.25), new Xy(1150, 300.25)),
             new Shape.Line(BEHIND, new Xy(600, 50), new Xy(600, 550)),
             new Shape.Path(LIMIT, List.of(new Xy(100, 100), new Xy(1100, 100), new Xy(1100, 500))),
-            new Shape.Label(NOTES, new Xy(600, 450), "Ø 12 & <5>", 3.5, Anchor.MIDDLE, 0),
-            new Shape.Label(NOTES, new Xy(150, 450), "up \\ ^J", 2.5, Anchor.START, 90)));
+            new Shape.Label(NOTES, new Xy(600, 450), "Ø 12 & <5>", 3.5, TextAnchor.MIDDLE, 0),
+            new Shape.Label(NOTES, new Xy(150, 450), "up \\ ^J", 2.5, TextAnchor.START, 90)));
   }
 
   /** An outline from x, y, x, y … */

@@ -13,7 +13,8 @@ class FacetPlaneTest {
   /** Sine and cosine of 30° are 0.5 and 0.8660254. */
   @Test
   void aFacetThatLeansOutGoesForwardAndUp() {
-    Place place = new FacetPlane(30, 0, 100, 300, Stand.FIRST).toRoom(new Place(7, 1000, 10));
+    Vector3 place =
+        new FacetPlane(30, 0, 100, 300, FloorAxes.FIRST).toRoom(new Vector3(7, 1000, 10));
     assertThat(place.x()).isEqualTo(7);
     assertThat(place.y()).isCloseTo(100 + 500 - 8.660, within(1e-3));
     assertThat(place.z()).isCloseTo(300 + 866.025 + 5, within(1e-3));
@@ -25,8 +26,8 @@ class FacetPlaneTest {
       @ForAll @DoubleRange(min = -5000, max = 5000) double v,
       @ForAll @DoubleRange(min = -200, max = 200) double w,
       @ForAll @DoubleRange(min = -180, max = 180) double heading) {
-    FacetPlane plane = new FacetPlane(angle, 40, 250, 300, new Stand(1200, -700, heading));
-    Place back = plane.fromRoom(plane.toRoom(new Place(3, v, w)));
+    FacetPlane plane = new FacetPlane(angle, 40, 250, 300, new FloorAxes(1200, -700, heading));
+    Vector3 back = plane.fromRoom(plane.toRoom(new Vector3(3, v, w)));
     assertThat(back.x()).isCloseTo(3, within(1e-8));
     assertThat(back.y()).isCloseTo(v, within(1e-8));
     assertThat(back.z()).isCloseTo(w, within(1e-8));

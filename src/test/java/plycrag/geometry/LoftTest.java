@@ -38,7 +38,7 @@ class LoftTest {
   void theCentreIsThatOfTheBlockWithoutThePyramid() {
     double off = 300;
     double u = (100 + 100 + 100 + 90) / 4.0;
-    Bulk bulk = Bulk.of(Solid.joining(SQUARE, 0, CHAMFERED, 18));
+    Volume bulk = Volume.of(Solid.joining(SQUARE, 0, CHAMFERED, 18));
     assertThat(bulk.centre().x())
         .isCloseTo((180_000 * 50 - off * u) / (180_000 - off), within(1e-9));
     assertThat(bulk.centre().z())
@@ -69,6 +69,6 @@ class LoftTest {
   }
 
   private static double volume(Polygon near, Polygon far) {
-    return Bulk.of(Solid.joining(near, 0, far, 18)).volume();
+    return Volume.of(Solid.joining(near, 0, far, 18)).volume();
   }
 }

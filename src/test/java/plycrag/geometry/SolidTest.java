@@ -36,7 +36,7 @@ class SolidTest {
         box(0, 0, 10)
             .mapped(
                 at ->
-                    new Place(
+                    new Vector3(
                         (at.x() - at.y()) / Math.sqrt(2),
                         (at.x() + at.y()) / Math.sqrt(2),
                         at.z()));

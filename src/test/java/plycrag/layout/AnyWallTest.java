@@ -18,7 +18,18 @@ import plycrag.WallTexts;
 import plycrag.Walls;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
-import plycrag.params.SheetParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.pattern.Screw;
+import plycrag.layout.screws.FastenerLine;
+import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.skin.Axis;
+import plycrag.layout.skin.Piece;
+import plycrag.wall.Sheet;
 
 /** What holds for every wall that can be asked for, by arithmetic in whole micrometres. */
 class AnyWallTest {
@@ -86,7 +97,7 @@ class AnyWallTest {
   @Property(tries = 100)
   void noPieceIsLargerThanItsSheetOrNarrowerThanAsked(@ForAll("roomyWalls") String toml) {
     Layout layout = Walls.laidOut(toml);
-    SheetParameters sheet = layout.wall().sheet();
+    Sheet sheet = layout.wall().sheet();
     assertThat(layout.sheets().stream().flatMap(laid -> laid.pieces().stream()))
         .extracting(LaidPiece::piece)
         .containsExactlyInAnyOrderElementsOf(layout.facets().get(0).pieces());
@@ -204,7 +215,7 @@ class AnyWallTest {
     long greatest = micrometres(layout.wall().frame().studSpacing());
     List<Long> middles =
         layout.facets().get(0).members().stream()
-            .filter(member -> member.role() == Role.STUD)
+            .filter(member -> member.role() == MemberRole.STUD)
             .map(member -> micrometres(member.box().centre().x))
             .sorted()
             .toList();

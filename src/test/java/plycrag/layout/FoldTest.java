@@ -11,6 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.Walls;
 import plycrag.check.Found;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.skin.Piece;
 
 /** What is cut where two facets meet, against closed forms and against places in the room. */
 class FoldTest {
@@ -35,7 +39,7 @@ class FoldTest {
     return Walls.laidOut(FOLDED.formatted(edges, lower, upper));
   }
 
-  private static List<Member> members(Layout layout, int facet, Role role) {
+  private static List<Member> members(Layout layout, int facet, MemberRole role) {
     return layout.facets().get(facet).members().stream()
         .filter(member -> member.role() == role)
         .toList();
@@ -52,14 +56,15 @@ class FoldTest {
     Piece upper = layout.facets().get(1).pieces().get(0);
     assertThat(upper.box().getMinY()).isZero();
     assertThat(upper.back().getEnvelopeInternal().getMinY()).isCloseTo(-6.551, within(1e-3));
-    Member stud = members(layout, 0, Role.STUD).get(0);
+    Member stud = members(layout, 0, MemberRole.STUD).get(0);
     assertThat(stud.lowEnd().tilt()).isZero();
     assertThat(stud.highEnd().tilt()).isCloseTo(20, within(1e-3));
     assertThat(stud.far().getEnvelopeInternal().getMaxY() - stud.box().getMaxY())
         .isCloseTo(32.757, within(2e-3));
-    assertThat(members(layout, 1, Role.STUD).get(0).lowEnd().tilt()).isCloseTo(20, within(1e-3));
-    assertThat(members(layout, 0, Role.PLATE).get(1).rip()).isCloseTo(20, within(1e-3));
-    assertThat(members(layout, 1, Role.PLATE).get(0).rip()).isCloseTo(-20, within(1e-3));
+    assertThat(members(layout, 1, MemberRole.STUD).get(0).lowEnd().tilt())
+        .isCloseTo(20, within(1e-3));
+    assertThat(members(layout, 0, MemberRole.PLATE).get(1).rip()).isCloseTo(20, within(1e-3));
+    assertThat(members(layout, 1, MemberRole.PLATE).get(0).rip()).isCloseTo(-20, within(1e-3));
   }
 
   @Test
@@ -68,7 +73,8 @@ class FoldTest {
     Piece lower = layout.facets().get(0).pieces().get(0);
     assertThat(lower.back().getEnvelopeInternal().getMaxY()).isCloseTo(893.449, within(1e-3));
     assertThat(lower.blank().getEnvelopeInternal().getMaxY()).isEqualTo(900);
-    assertThat(members(layout, 0, Role.STUD).get(0).highEnd().tilt()).isCloseTo(-20, within(1e-3));
+    assertThat(members(layout, 0, MemberRole.STUD).get(0).highEnd().tilt())
+        .isCloseTo(-20, within(1e-3));
   }
 
   /** 108 tan 20° = 39.309: what stops short so that the frames' backs just meet. */
@@ -78,12 +84,12 @@ class FoldTest {
     Piece lower = closing.facets().get(0).pieces().get(0);
     assertThat(lower.isSquare()).isTrue();
     assertThat(lower.box().getMaxY()).isCloseTo(893.449, within(1e-3));
-    Member plate = members(closing, 0, Role.PLATE).get(1);
+    Member plate = members(closing, 0, MemberRole.PLATE).get(1);
     assertThat(plate.isSquare()).isTrue();
     assertThat(plate.box().getMaxY()).isCloseTo(900 - 39.309, within(1e-3));
     Layout opening = folded("square", 0, 40);
     assertThat(opening.facets().get(0).pieces().get(0).box().getMaxY()).isEqualTo(900);
-    assertThat(members(opening, 0, Role.PLATE).get(1).box().getMaxY()).isEqualTo(900);
+    assertThat(members(opening, 0, MemberRole.PLATE).get(1).box().getMaxY()).isEqualTo(900);
   }
 
   /**
@@ -97,8 +103,8 @@ class FoldTest {
       @ForAll @IntRange(min = -15, max = 90) int upper) {
     Layout layout = folded("mitred", lower, upper);
     double t = layout.wall().sheet().thickness();
-    Member under = members(layout, 0, Role.PLATE).get(1);
-    Member over = members(layout, 1, Role.PLATE).get(0);
+    Member under = members(layout, 0, MemberRole.PLATE).get(1);
+    Member over = members(layout, 1, MemberRole.PLATE).get(0);
     Envelope underFar = under.far().getEnvelopeInternal();
     Envelope overFar = over.far().getEnvelopeInternal();
     assertMeet(lower, upper, under.box().getMaxY(), over.box().getMinY(), t);
@@ -165,7 +171,7 @@ class FoldTest {
   @Test
   void screwsAlongASquareFoldKeepTheEdgeSpacing() {
     Layout layout = folded("square", 30, 0);
-    Member plate = members(layout, 0, Role.PLATE).get(1);
+    Member plate = members(layout, 0, MemberRole.PLATE).get(1);
     List<Double> places =
         layout.facets().get(0).screws().stream()
             .filter(screw -> screw.member().equals(plate.mark()))

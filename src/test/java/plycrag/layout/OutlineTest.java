@@ -23,6 +23,13 @@ import plycrag.OutlineTexts;
 import plycrag.Walls;
 import plycrag.check.Found;
 import plycrag.geometry.Shapes;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.skin.Axis;
+import plycrag.layout.skin.Piece;
+import plycrag.layout.skin.Seam;
 
 /** Facets that are no rectangles, and openings in them. */
 class OutlineTest {
@@ -66,7 +73,7 @@ class OutlineTest {
     Found.by("seam-backing", triangle).isNothing();
     FacetLayout facet = Walls.laidOut(triangle).facets().get(0);
     assertThat(facet.members())
-        .filteredOn(member -> member.role() == Role.STUD && member.box().getMinX() == 53)
+        .filteredOn(member -> member.role() == MemberRole.STUD && member.box().getMinX() == 53)
         .hasSize(1)
         .allMatch(member -> member.box().getMaxY() == 0);
   }

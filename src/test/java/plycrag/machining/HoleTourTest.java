@@ -15,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import plycrag.document.Xy;
+import plycrag.solve.tour.Metric;
 
 class HoleTourTest {
   private static final Xy CORNER = new Xy(0, 0);

@@ -8,8 +8,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plycrag.document.Move;
 import plycrag.document.Xy;
-import plycrag.params.KeepOut;
-import plycrag.params.MachineParameters.Origin;
+import plycrag.solve.tour.Metric;
+import plycrag.wall.machine.KeepOut;
+import plycrag.wall.machine.Machine.Origin;
 
 /**
  * A clamp from 190 to 210 mm across and from 0 to 260 mm up; the tool is 12 mm wide, so that its

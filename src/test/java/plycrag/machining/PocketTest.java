@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
-import plycrag.params.SpeedRange;
-import plycrag.params.ToolParameters;
+import plycrag.wall.machine.SpeedRange;
+import plycrag.wall.machine.Tool;
 
 /**
  * A recess of 27 mm about (50, 80), from 18 mm down to 14 mm, with a mill of 6 mm that cuts 3 mm at
@@ -20,18 +20,18 @@ import plycrag.params.ToolParameters;
 class PocketTest {
   private static final Xy CENTRE = new Xy(50, 80);
 
-  private static ToolParameters mill(double diameter) {
-    return new ToolParameters(
+  private static Tool mill(double diameter) {
+    return new Tool(
         2,
-        ToolParameters.Kind.END_MILL,
+        Tool.Kind.END_MILL,
         diameter,
         30,
         18_000,
         new SpeedRange(8000, 24_000),
-        new ToolParameters.Feeds(300, 1500),
+        new Tool.Feeds(300, 1500),
         Optional.empty(),
         3,
-        new ToolParameters.Point(180, 0));
+        new Tool.Point(180, 0));
   }
 
   private static List<Move> cut(double diameter, boolean arcs) {

@@ -8,10 +8,10 @@ import plycrag.Walls;
 import plycrag.check.ApprovedLayout;
 import plycrag.document.DrillProgram;
 import plycrag.document.Move;
-import plycrag.layout.LaidSheet;
-import plycrag.layout.MachinedHole;
-import plycrag.layout.MachinedHole.Kind;
-import plycrag.layout.Screw;
+import plycrag.layout.pattern.Screw;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.MachinedHole.Kind;
 
 /** A screw of 4.5 mm passes through a hole of 5 mm; off unless it is asked for. */
 class ScrewHolesTest {

@@ -17,8 +17,8 @@ import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.drawing.WordsApart;
-import plycrag.params.MachineLimits;
-import plycrag.params.SpeedRange;
+import plycrag.wall.machine.MachineLimits;
+import plycrag.wall.machine.SpeedRange;
 
 class SetUpSheetsTest {
   private static final String WALL =

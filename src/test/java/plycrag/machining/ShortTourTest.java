@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import plycrag.document.Xy;
+import plycrag.solve.tour.Metric;
 
 /** Tours of a few holes against the shortest there is, found by trying every order. */
 class ShortTourTest {

@@ -12,28 +12,28 @@ import org.junit.jupiter.params.provider.CsvSource;
 import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
-import plycrag.params.SpeedRange;
-import plycrag.params.ToolParameters;
+import plycrag.wall.machine.SpeedRange;
+import plycrag.wall.machine.Tool;
 
 /** A hole of 12 mm about (50, 80), from 18 mm down to -0.5 mm, the tool clear at 23 mm. */
 class SpiralTest {
   private static final Xy CENTRE = new Xy(50, 80);
 
-  private static ToolParameters mill(double diameter, double passDepth) {
-    return new ToolParameters(
+  private static Tool mill(double diameter, double passDepth) {
+    return new Tool(
         2,
-        ToolParameters.Kind.END_MILL,
+        Tool.Kind.END_MILL,
         diameter,
         30,
         18_000,
         new SpeedRange(8000, 24_000),
-        new ToolParameters.Feeds(300, 1500),
+        new Tool.Feeds(300, 1500),
         Optional.empty(),
         passDepth,
-        new ToolParameters.Point(180, 0));
+        new Tool.Point(180, 0));
   }
 
-  private static List<Move> bored(ToolParameters tool, boolean arcs) {
+  private static List<Move> bored(Tool tool, boolean arcs) {
     return new Spiral(tool, 18, 23, arcs).bore(CENTRE, 12, -0.5);
   }
 

@@ -13,8 +13,8 @@ import plycrag.check.CheckedLayout;
 import plycrag.files.csv.CsvWriter;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
-import plycrag.params.PriceFile;
-import plycrag.params.PriceList;
+import plycrag.prices.PriceList;
+import plycrag.read.lists.PriceFile;
 
 /** Sums are worked out by hand beside each check. */
 class ShoppingListTest {
@@ -97,7 +97,8 @@ class ShoppingListTest {
     PriceList halves = prices("sheet,,piece,,0.125,EUR,,\n");
     assertThat(line(list(WALL, halves), "structural plywood").cost())
         .contains(new BigDecimal("0.13"));
-    Deal two = new Deal(prices("nut,,piece,,0.335,EUR,7.5,\n").offers().get(0), new BigDecimal(2));
+    Purchase two =
+        new Purchase(prices("nut,,piece,,0.335,EUR,7.5,\n").offers().get(0), new BigDecimal(2));
     assertThat(two.net()).contains(new BigDecimal("0.67"));
     assertThat(two.cost()).contains(new BigDecimal("0.72"));
   }

@@ -19,13 +19,13 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
-import plycrag.layout.Hold;
-import plycrag.layout.Member;
-import plycrag.layout.Role;
-import plycrag.params.PriceList;
-import plycrag.params.StockParameters;
-import plycrag.stock.cutting.CuttingTask;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.skin.Fixity;
+import plycrag.prices.PriceList;
+import plycrag.solve.cutting.CuttingTask;
 import plycrag.units.LengthUnit;
+import plycrag.wall.buying.TimberStock;
 
 class StickPlanTest {
   private static final CheckedLayout WALL =
@@ -36,12 +36,13 @@ class StickPlanTest {
     for (double length : lengths) {
       String mark = "ST" + (members.size() + 1);
       Polygon footprint = Shapes.rectangle(0, 0, 45, length);
-      members.add(new Member(mark, Role.STUD, Hold.FREE, Direction.UP, footprint, footprint, 90));
+      members.add(
+          new Member(mark, MemberRole.STUD, Fixity.FREE, Direction.UP, footprint, footprint, 90));
     }
     return members;
   }
 
-  private static StickPlan plan(List<Member> members, StockParameters stock, LengthUnit unit) {
+  private static StickPlan plan(List<Member> members, TimberStock stock, LengthUnit unit) {
     StickPrices.Tier open = new StickPrices.Tier(0, CuttingTask.Stock.UNLIMITED);
     StickPrices none =
         new StickPrices("", Collections.nCopies(stock.carried().size(), List.of(open)));
@@ -58,7 +59,7 @@ class StickPlanTest {
     assertThat(members.stream().map(Member::length).sorted())
         .containsExactly(532.5, 532.5, 1200.0, 1200.0, 2655.0, 2655.0, 2655.0);
     StickPlan plan =
-        plan(members, new StockParameters(List.of(4500.0), 3, 0, 20_000, List.of()), LengthUnit.MM);
+        plan(members, new TimberStock(List.of(4500.0), 3, 0, 20_000, List.of()), LengthUnit.MM);
     assertThat(plan.sticks()).hasSize(3).allMatch(stick -> stick.length() == 4500);
     assertThat(plan.outlay().isLeast()).isTrue();
     assertThat(plan.waste()).isCloseTo(1 - 11_430.0 / 13_500, within(1e-9));
@@ -72,8 +73,8 @@ class StickPlanTest {
       @ForAll @Size(max = 4) List<@IntRange(min = 300, max = 7000) Integer> hand,
       @ForAll boolean inches) {
     List<Double> atHand = hand.stream().map(Integer::doubleValue).toList();
-    StockParameters stock =
-        new StockParameters(List.of(2400.0, 3600.0, 5400.0, 6000.0), kerf, trim, 5400, atHand);
+    TimberStock stock =
+        new TimberStock(List.of(2400.0, 3600.0, 5400.0, 6000.0), kerf, trim, 5400, atHand);
     List<Member> members = studs(lengths);
     StickPlan plan = plan(members, stock, inches ? LengthUnit.IN : LengthUnit.MM);
     assertThat(
@@ -100,8 +101,7 @@ class StickPlanTest {
   /** What lies in the shed is used before anything is bought, even where it wastes more. */
   @Test
   void usesWhatIsAtHandFirst() {
-    StockParameters stock =
-        new StockParameters(List.of(2400.0), 3, 0, 20_000, List.of(5000.0, 2000.0));
+    TimberStock stock = new TimberStock(List.of(2400.0), 3, 0, 20_000, List.of(5000.0, 2000.0));
     StickPlan plan = plan(studs(List.of(1900.0, 1900.0, 1900.0)), stock, LengthUnit.MM);
     assertThat(plan.boughtLength()).isZero();
     assertThat(plan.sticks().stream().map(Stick::length)).containsExactly(5000.0, 2000.0);

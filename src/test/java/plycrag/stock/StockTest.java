@@ -9,10 +9,10 @@ import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
-import plycrag.params.BuyingParameters;
-import plycrag.params.BuyingParameters.Environment;
-import plycrag.params.PriceList;
+import plycrag.prices.PriceList;
 import plycrag.wall.Wall;
+import plycrag.wall.buying.MaterialWishes;
+import plycrag.wall.buying.MaterialWishes.Environment;
 
 class StockTest {
   private static final CheckedLayout WALL =
@@ -51,7 +51,7 @@ class StockTest {
 
   private static Table shopping(CheckedLayout checked) {
     PriceList none = PriceList.empty();
-    BuyingParameters buying = Walls.parameters("[[facet]]\n").buying();
+    MaterialWishes buying = Walls.parameters("[[facet]]\n").buying();
     return ShoppingList.of(checked, StickPlan.of(checked, none), buying, none).table();
   }
 
@@ -73,8 +73,8 @@ class StockTest {
   @Test
   void thePilotFollowsTheHandbook() {
     String wall = "[[facet]]\n[screws]\ndiameter = 4.826\n";
-    assertThat(ScrewHoles.of(Walls.parameters(wall).screws()).pilot()).isEqualTo(2.3);
-    assertThat(ScrewHoles.of(Walls.parameters(wall + "predrilled = false\n").screws()).pilot())
+    assertThat(ScrewDrilling.of(Walls.parameters(wall).screws()).pilot()).isEqualTo(2.3);
+    assertThat(ScrewDrilling.of(Walls.parameters(wall + "predrilled = false\n").screws()).pilot())
         .isZero();
   }
 

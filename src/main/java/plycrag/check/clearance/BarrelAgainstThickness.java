@@ -8,9 +8,9 @@ import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
-import plycrag.params.InsertParameters;
-import plycrag.params.RecessParameters;
 import plycrag.units.Tape;
+import plycrag.wall.Inserts;
+import plycrag.wall.Recess;
 
 /** An insert's barrel is shorter than the sheet is thick where its flange bears on it. */
 public final class BarrelAgainstThickness implements Rule {
@@ -26,7 +26,7 @@ public final class BarrelAgainstThickness implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    InsertParameters inserts = layout.wall().inserts();
+    Inserts inserts = layout.wall().inserts();
     double thickness = layout.wall().sheet().thickness();
     double under = inserts.under(thickness);
     Measure measure =
@@ -54,7 +54,7 @@ public final class BarrelAgainstThickness implements Rule {
                 suggestion(inserts, under - measure.required(), tape)));
   }
 
-  private static String recessed(RecessParameters recess, Tape tape) {
+  private static String recessed(Recess recess, Tape tape) {
     return "a recess of " + tape.size(recess.depth()) + " in ";
   }
 
@@ -63,10 +63,9 @@ public final class BarrelAgainstThickness implements Rule {
    *
    * @param room for a barrel, mm
    */
-  private static String suggestion(InsertParameters inserts, double room, Tape tape) {
+  private static String suggestion(Inserts inserts, double room, Tape tape) {
     double shallower =
-        tape.snapDown(
-            room - inserts.barrel() + inserts.recess().map(RecessParameters::depth).orElse(0.0));
+        tape.snapDown(room - inserts.barrel() + inserts.recess().map(Recess::depth).orElse(0.0));
     String barrel = "choose an insert with a barrel of at most " + tape.text(tape.snapDown(room));
     return inserts.recess().isPresent() && shallower > 0
         ? barrel

@@ -9,11 +9,11 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.SpatialIndex;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Insert;
-import plycrag.layout.InsertMove;
-import plycrag.layout.InsertSurroundings;
 import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.pattern.InsertMove;
+import plycrag.layout.pattern.InsertSurroundings;
 
 /** Two inserts' flanges keep clear of each other. */
 public final class InsertAgainstInsert implements Rule {

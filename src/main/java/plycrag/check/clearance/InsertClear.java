@@ -5,11 +5,11 @@ import java.util.List;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Hindrance;
-import plycrag.layout.Insert;
 import plycrag.layout.Layout;
-import plycrag.layout.Obstacle;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.pattern.Hindrance;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.pattern.Obstacle;
 
 /**
  * Every insert keeps clear of one kind of hindrance, which names the rule and has its words.

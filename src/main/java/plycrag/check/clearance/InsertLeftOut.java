@@ -6,10 +6,10 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Insert;
 import plycrag.layout.Layout;
-import plycrag.layout.Omission;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.pattern.Insert;
+import plycrag.layout.pattern.Omission;
 
 /** Tells of every insert that was asked for and left out. */
 public final class InsertLeftOut implements Rule {

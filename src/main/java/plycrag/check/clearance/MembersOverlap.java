@@ -13,12 +13,12 @@ import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Hold;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.PlacedMember;
-import plycrag.layout.Role;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.skin.Fixity;
+import plycrag.layout.support.PlacedMember;
 
 /** No two members take the same space. */
 public final class MembersOverlap implements Rule {
@@ -100,7 +100,7 @@ public final class MembersOverlap implements Rule {
   }
 
   private static boolean isSupport(Body body) {
-    return body.member().hold() == Hold.SUPPORT;
+    return body.member().hold() == Fixity.SUPPORT;
   }
 
   private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {
@@ -123,10 +123,10 @@ public final class MembersOverlap implements Rule {
     if (isOnRail(member, other) || isOnRail(other, member)) {
       return "raise the wall on to the rails under its posts ([wall] raise)";
     }
-    boolean isOther = other.hold() == Hold.OPENING;
+    boolean isOther = other.hold() == Fixity.OPENING;
     Member around = isOther ? other : member;
     Member fixed = isOther ? member : other;
-    if (around.hold() != Hold.OPENING || fixed.hold() == Hold.OPENING) {
+    if (around.hold() != Fixity.OPENING || fixed.hold() == Fixity.OPENING) {
       return "make the facet larger or smaller, the studs further apart or the sheets' least width"
           + " greater";
     }
@@ -149,7 +149,7 @@ public final class MembersOverlap implements Rule {
 
   /** Whether a member is a frame's, and the other a rail on which that frame stands. */
   private static boolean isOnRail(Member member, Member other) {
-    return member.hold() != Hold.SUPPORT && other.role() == Role.RAIL;
+    return member.hold() != Fixity.SUPPORT && other.role() == MemberRole.RAIL;
   }
 
   /** The middle of what two members of one facet share; of the first one at a fold. */

@@ -1,7 +1,7 @@
 package plycrag.check.clearance;
 
 import plycrag.finding.Measure;
-import plycrag.params.ClearanceParameters;
+import plycrag.wall.Clearances;
 
 /** A screw's centre keeps its distance from the sides of its member. */
 public final class ScrewAgainstMemberEdge extends ScrewRule {
@@ -17,7 +17,7 @@ public final class ScrewAgainstMemberEdge extends ScrewRule {
   }
 
   @Override
-  Measure measure(Grip grip, ClearanceParameters clearance) {
+  Measure measure(Grip grip, Clearances clearance) {
     return new Measure(grip.within(false), clearance.screwToMemberEdge());
   }
 

@@ -1,7 +1,7 @@
 package plycrag.check.clearance;
 
 import plycrag.finding.Measure;
-import plycrag.params.ClearanceParameters;
+import plycrag.wall.Clearances;
 
 /** A screw's centre keeps its distance from the ends of its member. */
 public final class ScrewAgainstMemberEnd extends ScrewRule {
@@ -17,7 +17,7 @@ public final class ScrewAgainstMemberEnd extends ScrewRule {
   }
 
   @Override
-  Measure measure(Grip grip, ClearanceParameters clearance) {
+  Measure measure(Grip grip, Clearances clearance) {
     return new Measure(grip.within(true), clearance.screwToMemberEnd());
   }
 

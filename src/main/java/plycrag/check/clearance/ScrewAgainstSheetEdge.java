@@ -2,7 +2,7 @@ package plycrag.check.clearance;
 
 import plycrag.finding.Measure;
 import plycrag.geometry.Distances;
-import plycrag.params.ClearanceParameters;
+import plycrag.wall.Clearances;
 
 /** A screw's centre keeps its distance from the edge of its piece. */
 public final class ScrewAgainstSheetEdge extends ScrewRule {
@@ -18,7 +18,7 @@ public final class ScrewAgainstSheetEdge extends ScrewRule {
   }
 
   @Override
-  Measure measure(Grip grip, ClearanceParameters clearance) {
+  Measure measure(Grip grip, Clearances clearance) {
     double found = -Distances.from(grip.screw().centre(), grip.piece().core());
     return new Measure(found, clearance.screwToSheetEdge());
   }

@@ -9,9 +9,9 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
 import plycrag.units.Tape;
 
 /** A screw reaches far enough into the timber and not out of it; told once for each depth. */

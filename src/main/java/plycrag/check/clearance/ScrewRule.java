@@ -18,12 +18,12 @@ import plycrag.geometry.Direction;
 import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.Piece;
-import plycrag.layout.Screw;
-import plycrag.params.ClearanceParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.pattern.Screw;
+import plycrag.layout.skin.Piece;
+import plycrag.wall.Clearances;
 
 /** A rule that asks of each screw how it lies in its piece and its member. */
 abstract class ScrewRule implements Rule {
@@ -103,7 +103,7 @@ abstract class ScrewRule implements Rule {
     return things.stream().collect(Collectors.toMap(mark, Function.identity()));
   }
 
-  private Optional<Finding> finding(Grip grip, ClearanceParameters clearance, Report report) {
+  private Optional<Finding> finding(Grip grip, Clearances clearance, Report report) {
     Measure measure = measure(grip, clearance);
     if (!Tolerance.isSome(measure.shortfall())) {
       return Optional.empty();
@@ -126,7 +126,7 @@ abstract class ScrewRule implements Rule {
   }
 
   /** What it measures, against what is required. */
-  abstract Measure measure(Grip grip, ClearanceParameters clearance);
+  abstract Measure measure(Grip grip, Clearances clearance);
 
   /** The mark of what the screw is too near to. */
   abstract String mark(Grip grip);

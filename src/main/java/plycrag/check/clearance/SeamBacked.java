@@ -19,10 +19,10 @@ import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.StraightLine;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.Piece;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.skin.Piece;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 

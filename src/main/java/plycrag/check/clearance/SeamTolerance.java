@@ -8,13 +8,13 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.Axis;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Seam;
-import plycrag.params.ClearanceParameters;
-import plycrag.params.FrameParameters;
-import plycrag.params.SheetParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.skin.Axis;
+import plycrag.layout.skin.Seam;
+import plycrag.wall.Clearances;
+import plycrag.wall.Frame;
+import plycrag.wall.Sheet;
 
 /**
  * Where sheets are set as bought, their differences add up along a row; at the last seam enough of
@@ -74,9 +74,9 @@ public final class SeamTolerance implements Rule {
 
   /** What a sheet's back keeps of its timber, against what a screw between both edges asks. */
   private static Measure measure(Layout layout, double drift) {
-    FrameParameters frame = layout.wall().frame();
-    SheetParameters sheet = layout.wall().sheet();
-    ClearanceParameters clearance = layout.wall().clearance();
+    Frame frame = layout.wall().frame();
+    Sheet sheet = layout.wall().sheet();
+    Clearances clearance = layout.wall().clearance();
     double bearing =
         switch (frame.seams()) {
           case DOUBLED -> frame.breadth();

@@ -9,11 +9,11 @@ import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.layout.fixing.SteelChoice;
-import plycrag.layout.fixing.SteelChoice.Room;
-import plycrag.layout.fixing.SteelPlan;
+import plycrag.layout.frame.Joint;
+import plycrag.solve.fixing.SteelChoice;
+import plycrag.solve.fixing.SteelChoice.Room;
+import plycrag.solve.fixing.SteelPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
@@ -59,7 +59,7 @@ public final class BracketFits implements Rule {
             + joint.first()
             + " and "
             + joint.second()
-            + More.of(joints.size(), "joint")
+            + AlikeCount.of(joints.size(), "joint")
             + " ("
             + alike.kind().words()
             + ")";

@@ -9,13 +9,13 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
-import plycrag.layout.MachinedHole;
-import plycrag.layout.Sinking;
-import plycrag.params.MachineParameters;
-import plycrag.params.ScrewHoleParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.CountersinkDepth;
+import plycrag.layout.sheets.MachinedHole;
 import plycrag.units.Tape;
+import plycrag.wall.machine.ClearanceHoles;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /** Where heads of screws are let in, a tool fits them, and enough of the sheet stays below. */
 public final class Countersinks implements Rule {
@@ -36,7 +36,7 @@ public final class Countersinks implements Rule {
     if (sunk.isEmpty()) {
       return List.of();
     }
-    MachineParameters machine = layout.wall().machine();
+    Machine machine = layout.wall().machine();
     Judge judge =
         new Judge(
             machine.screwHoles().orElseThrow(),
@@ -62,7 +62,7 @@ public final class Countersinks implements Rule {
    * @param tools there are
    * @param tape what lengths are told with
    */
-  private record Judge(ScrewHoleParameters wanted, ToolBox tools, Tape tape, WholeWall error) {
+  private record Judge(ClearanceHoles wanted, ToolBox tools, Tape tape, WholeWall error) {
 
     private double head() {
       return wanted.sink().orElseThrow().head();
@@ -78,7 +78,7 @@ public final class Countersinks implements Rule {
       if (head() <= wanted.diameter()) {
         return List.of(noWider());
       }
-      Optional<ToolParameters> tool = tools.forHead(head());
+      Optional<Tool> tool = tools.forHead(head());
       return tool.map(one -> fit(one, thickness)).orElseGet(() -> List.of(noTool(count)));
     }
 
@@ -102,9 +102,9 @@ public final class Countersinks implements Rule {
               + " or more, or set [machine] screw-holes to through");
     }
 
-    private List<Finding> fit(ToolParameters tool, double thickness) {
+    private List<Finding> fit(Tool tool, double thickness) {
       List<Finding> findings = new ArrayList<>();
-      double depth = Sinking.depth(tool.point(), head());
+      double depth = CountersinkDepth.depth(tool.point(), head());
       double allowed = Math.min(wanted.sink().orElseThrow().deepest(), thickness / 2);
       if (depth > allowed) {
         findings.add(tooDeep(tool, depth, allowed));
@@ -118,7 +118,7 @@ public final class Countersinks implements Rule {
       return findings;
     }
 
-    private Finding tooDeep(ToolParameters tool, double depth, double allowed) {
+    private Finding tooDeep(Tool tool, double depth, double allowed) {
       return error.finding(
           tool.name(),
           "",
@@ -135,7 +135,7 @@ public final class Countersinks implements Rule {
               + " screw-head), or allow more ([machine] countersink-depth)");
     }
 
-    private Finding tooShort(ToolParameters tool, double depth) {
+    private Finding tooShort(Tool tool, double depth) {
       return error.finding(
           tool.name(),
           "",
@@ -149,7 +149,7 @@ public final class Countersinks implements Rule {
           "take a longer countersink");
     }
 
-    private Finding tooFast(ToolParameters tool) {
+    private Finding tooFast(Tool tool) {
       return error.finding(
           DrivenSpeed.words(tool, tools.spindle()), "set a speed that both allow ([[tool]] speed)");
     }

@@ -1,14 +1,14 @@
 package plycrag.check.making;
 
-import plycrag.params.SpeedRange;
-import plycrag.params.ToolParameters;
 import plycrag.units.Decimal;
+import plycrag.wall.machine.SpeedRange;
+import plycrag.wall.machine.Tool;
 
 /** Tells of a tool that is driven outside of what it or the spindle bears. */
 final class DrivenSpeed {
   private DrivenSpeed() {}
 
-  static String words(ToolParameters tool, SpeedRange spindle) {
+  static String words(Tool tool, SpeedRange spindle) {
     return tool.name()
         + " would turn at "
         + rpm(tool.speed())

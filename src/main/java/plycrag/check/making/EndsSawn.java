@@ -7,9 +7,9 @@ import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
-import plycrag.layout.EndCut;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
+import plycrag.layout.frame.EndCut;
+import plycrag.layout.frame.Member;
 import plycrag.units.Decimal;
 
 /** Every end can be cut on a mitre saw, or whoever cuts is told before. */

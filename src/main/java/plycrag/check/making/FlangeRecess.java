@@ -10,12 +10,12 @@ import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
-import plycrag.params.ClearanceParameters;
-import plycrag.params.RecessParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
 import plycrag.units.Tape;
+import plycrag.wall.Clearances;
+import plycrag.wall.Recess;
 import plycrag.wall.Wall;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /**
  * Where flanges lie in recesses, enough of the sheet remains under them, an end mill cuts them, and
@@ -34,7 +34,7 @@ public final class FlangeRecess implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    Optional<RecessParameters> wanted = layout.wall().inserts().recess();
+    Optional<Recess> wanted = layout.wall().inserts().recess();
     if (wanted.isEmpty() || layout.inserts().isEmpty()) {
       return List.of();
     }
@@ -53,7 +53,7 @@ public final class FlangeRecess implements Rule {
    * @param recess one of them
    * @param error what writes findings
    */
-  private record Judge(Wall wall, RecessParameters recess, WholeWall error) {
+  private record Judge(Wall wall, Recess recess, WholeWall error) {
 
     private Tape tape() {
       return wall.tape();
@@ -94,7 +94,7 @@ public final class FlangeRecess implements Rule {
     }
 
     Optional<Finding> tooWide() {
-      ClearanceParameters clearance = wall.clearance();
+      Clearances clearance = wall.clearance();
       double least =
           Math.min(
               Math.min(clearance.insertToEdge(), clearance.insertToInsert() / 2),
@@ -116,7 +116,7 @@ public final class FlangeRecess implements Rule {
         return Optional.empty();
       }
       String what = count + (count == 1 ? " recess" : " recesses") + " of " + diameter();
-      List<ToolParameters> candidates = tools.recessCandidates(recess.diameter());
+      List<Tool> candidates = tools.recessCandidates(recess.diameter());
       return Optional.of(
           candidates.isEmpty() ? noTool(what) : unfit(what, candidates.get(0), tools));
     }
@@ -133,7 +133,7 @@ public final class FlangeRecess implements Rule {
               + ", or leave recesses out ([inserts] recess-depth)");
     }
 
-    private Finding unfit(String what, ToolParameters tool, ToolBox tools) {
+    private Finding unfit(String what, Tool tool, ToolBox tools) {
       return ToolBox.reaches(tool, recess.depth())
           ? error.finding(
               what + ": " + DrivenSpeed.words(tool, tools.spindle()),

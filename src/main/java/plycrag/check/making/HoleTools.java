@@ -9,11 +9,11 @@ import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
-import plycrag.layout.MachinedHole;
-import plycrag.params.MachineParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.MachinedHole;
 import plycrag.units.Tape;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /** Every hole can be made with a tool that the machine holds, at a speed that the tool bears. */
 public final class HoleTools implements Rule {
@@ -30,7 +30,7 @@ public final class HoleTools implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    MachineParameters machine = layout.wall().machine();
+    Machine machine = layout.wall().machine();
     TreeMap<Double, List<MachinedHole>> byDiameter =
         layout.holes().stream()
             .filter(hole -> !hole.isSunk())
@@ -65,7 +65,7 @@ public final class HoleTools implements Rule {
       }
       String what =
           holes.size() + (holes.size() == 1 ? " hole" : " holes") + " of " + tape.size(diameter);
-      List<ToolParameters> candidates = tools.candidates(diameter);
+      List<Tool> candidates = tools.candidates(diameter);
       return Optional.of(
           candidates.isEmpty() ? noTool(what, diameter) : unfit(what, candidates.get(0), depth));
     }
@@ -76,11 +76,11 @@ public final class HoleTools implements Rule {
           "add a [[tool]] with diameter " + tape.size(diameter) + ", or a narrower end mill");
     }
 
-    private Finding unfit(String what, ToolParameters tool, double depth) {
+    private Finding unfit(String what, Tool tool, double depth) {
       return ToolBox.reaches(tool, depth) ? tooFast(what, tool) : tooShort(what, tool, depth);
     }
 
-    private Finding tooShort(String what, ToolParameters tool, double depth) {
+    private Finding tooShort(String what, Tool tool, double depth) {
       return error(
           what
               + ": "
@@ -93,7 +93,7 @@ public final class HoleTools implements Rule {
           "take a longer tool, or a smaller [machine] breakthrough");
     }
 
-    private Finding tooFast(String what, ToolParameters tool) {
+    private Finding tooFast(String what, Tool tool) {
       return error(
           what + ": " + DrivenSpeed.words(tool, tools.spindle()),
           "set a speed that both allow ([[tool]] speed), or add an end mill to bore the holes");

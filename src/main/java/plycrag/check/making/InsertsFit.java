@@ -6,8 +6,8 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
 
 /** A facet without a single insert is hardly what was meant. */
 public final class InsertsFit implements Rule {

@@ -11,8 +11,8 @@ import plycrag.finding.Place;
 import plycrag.finding.Severity;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
-import plycrag.params.InsertParameters.Fixing;
 import plycrag.wall.Facet;
+import plycrag.wall.Inserts.Fixing;
 
 /** An insert that spins or falls out can be put right once the wall stands. */
 public final class InsertsReachable implements Rule {

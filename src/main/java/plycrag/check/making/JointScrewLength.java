@@ -8,10 +8,10 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.params.ScrewReach;
+import plycrag.layout.frame.Joint;
 import plycrag.units.Tape;
+import plycrag.wall.ScrewReach;
 
 /** The screws that join members side by side reach into the second one and not out of it. */
 public final class JointScrewLength implements Rule {

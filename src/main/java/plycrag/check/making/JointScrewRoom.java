@@ -8,11 +8,11 @@ import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.layout.fixing.LapScrews;
-import plycrag.params.JointParameters;
+import plycrag.layout.frame.Joint;
+import plycrag.solve.fixing.LapScrews;
 import plycrag.units.Tape;
+import plycrag.wall.JointFasteners;
 
 /** Screws between members side by side and bolts across folds keep their distances in both. */
 public final class JointScrewRoom implements Rule {
@@ -60,14 +60,14 @@ public final class JointScrewRoom implements Rule {
     Tape tape = layout.wall().tape();
     Joint joint = where.get(0);
     LapScrews.Asked asked = alike.asked();
-    JointParameters joints = layout.wall().joints();
+    JointFasteners joints = layout.wall().joints();
     double diameter = alike.isBolt() ? joints.boltDiameter() : joints.screwDiameter();
     String sentence =
         "where "
             + joint.first()
             + " lies against "
             + joint.second()
-            + More.of(where.size(), "joint")
+            + AlikeCount.of(where.size(), "joint")
             + ", "
             + alike.words()
             + " of "

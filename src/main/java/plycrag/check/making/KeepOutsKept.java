@@ -14,15 +14,15 @@ import plycrag.finding.Severity;
 import plycrag.geometry.Contours;
 import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
-import plycrag.layout.LaidPiece;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.MachinedHole;
-import plycrag.layout.WorkedFace;
-import plycrag.params.KeepOut;
-import plycrag.params.MachineParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.wall.machine.KeepOut;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /** Nothing is drilled or cut where a clamp holds the sheet, and tools pass over it. */
 public final class KeepOutsKept implements Rule {
@@ -84,9 +84,9 @@ public final class KeepOutsKept implements Rule {
 
   /** Of the hole, or of the tool above it where that is wider, mm. */
   private static double radius(MachinedHole hole, Layout layout) {
-    MachineParameters machine = layout.wall().machine();
+    Machine machine = layout.wall().machine();
     ToolBox tools = new ToolBox(machine.tools(), machine.limits().spindle());
-    double sinker = tools.forHead(hole.diameter()).map(ToolParameters::diameter).orElse(0.0);
+    double sinker = tools.forHead(hole.diameter()).map(Tool::diameter).orElse(0.0);
     return Math.max(hole.diameter(), hole.isSunk() ? sinker : 0) / 2;
   }
 
@@ -107,8 +107,8 @@ public final class KeepOutsKept implements Rule {
   }
 
   private List<Finding> cuts(LaidSheet sheet, KeepOut place, Polygon area, Layout layout) {
-    MachineParameters machine = layout.wall().machine();
-    Optional<ToolParameters> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
+    Machine machine = layout.wall().machine();
+    Optional<Tool> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
     return cutter.stream()
         .flatMap(
             tool ->
@@ -118,7 +118,7 @@ public final class KeepOutsKept implements Rule {
         .toList();
   }
 
-  private static Contours contours(LaidPiece laid, LaidSheet sheet, ToolParameters tool) {
+  private static Contours contours(LaidPiece laid, LaidSheet sheet, Tool tool) {
     return new Contours(laid.kept(), sheet.area(), tool.diameter() / 2);
   }
 

@@ -6,10 +6,10 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.Role;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
 
 /** Every member can be cut from a length that is sold. */
 public final class MemberWithinStock implements Rule {
@@ -50,7 +50,7 @@ public final class MemberWithinStock implements Rule {
             + report.tape().text(member.length())
             + " long, and the longest that a bought stick yields is "
             + report.tape().text(longest),
-        member.role() == Role.STUD
+        member.role() == MemberRole.STUD
             ? "make the facet shorter, state a longer length under [stock], or have long studs"
                 + " spliced ([frame] long-studs)"
             : "make the facet shorter, or state a longer length under [stock]");

@@ -7,13 +7,13 @@ import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
 import plycrag.geometry.Contours;
-import plycrag.layout.LaidPiece;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.params.MachineParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.LaidSheet;
 import plycrag.units.Tape;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /** Where pieces are cut out, an end mill reaches and gets beside every side of them. */
 public final class OutlineTool implements Rule {
@@ -31,13 +31,13 @@ public final class OutlineTool implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    MachineParameters machine = layout.wall().machine();
+    Machine machine = layout.wall().machine();
     if (!machine.routing().cuts()) {
       return List.of();
     }
     double depth =
         machine.routing().depth(layout.wall().sheet().thickness(), machine.breakthrough());
-    Optional<ToolParameters> tool = ToolBox.of(machine, List.of()).forOutlines(depth);
+    Optional<Tool> tool = ToolBox.of(machine, List.of()).forOutlines(depth);
     return tool.map(cutter -> around(layout, cutter))
         .orElseGet(() -> List.of(noTool(layout.wall().tape().size(depth))));
   }
@@ -52,7 +52,7 @@ public final class OutlineTool implements Rule {
         "add a [[tool]] of kind end-mill, or set [machine] outlines to none");
   }
 
-  private List<Finding> around(Layout layout, ToolParameters cutter) {
+  private List<Finding> around(Layout layout, Tool cutter) {
     return layout.sheets().stream()
         .flatMap(
             sheet ->
@@ -61,8 +61,7 @@ public final class OutlineTool implements Rule {
         .toList();
   }
 
-  private Optional<Finding> around(
-      LaidSheet sheet, LaidPiece laid, ToolParameters cutter, Tape tape) {
+  private Optional<Finding> around(LaidSheet sheet, LaidPiece laid, Tool cutter, Tape tape) {
     Contours contours = new Contours(laid.kept(), sheet.area(), cutter.diameter() / 2);
     String piece = laid.piece().mark();
     if (!contours.areFree()) {
@@ -80,7 +79,7 @@ public final class OutlineTool implements Rule {
         .or(() -> round(piece, contours.roundCorners(), tape.size(cutter.diameter() / 2)));
   }
 
-  private Finding tooWide(String piece, ToolParameters cutter, Tape tape) {
+  private Finding tooWide(String piece, Tool cutter, Tape tape) {
     return finding(
         Severity.ERROR,
         piece,
@@ -103,7 +102,7 @@ public final class OutlineTool implements Rule {
         "cut the corner's tip off, or set [machine] outlines to none and saw the piece out");
   }
 
-  private Finding tooNear(String piece, String other, ToolParameters cutter, Tape tape) {
+  private Finding tooNear(String piece, String other, Tool cutter, Tape tape) {
     return finding(
         Severity.ERROR,
         piece,

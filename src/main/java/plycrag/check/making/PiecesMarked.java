@@ -11,13 +11,13 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
-import plycrag.layout.PartMark;
-import plycrag.params.MachineParameters;
-import plycrag.params.MarkParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
-import plycrag.params.ToolParameters.Kind;
+import plycrag.layout.sheets.EngravedMark;
 import plycrag.units.Tape;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.MarkEngraving;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.Tool.Kind;
+import plycrag.wall.machine.ToolBox;
 
 /** Where marks are engraved, a tool writes them and every piece has room for its own. */
 public final class PiecesMarked implements Rule {
@@ -39,9 +39,9 @@ public final class PiecesMarked implements Rule {
         .toList();
   }
 
-  private List<Finding> findings(Layout layout, MarkParameters wanted) {
+  private List<Finding> findings(Layout layout, MarkEngraving wanted) {
     List<Finding> findings = new ArrayList<>();
-    MachineParameters machine = layout.wall().machine();
+    Machine machine = layout.wall().machine();
     Tape tape = layout.wall().tape();
     if (ToolBox.engraver(machine).isEmpty()) {
       findings.add(noTool(machine, wanted, tape));
@@ -50,16 +50,16 @@ public final class PiecesMarked implements Rule {
     return findings;
   }
 
-  private Finding noTool(MachineParameters machine, MarkParameters wanted, Tape tape) {
+  private Finding noTool(Machine machine, MarkEngraving wanted, Tape tape) {
     WholeWall error = new WholeWall(name(), Severity.ERROR);
-    Optional<ToolParameters> told =
+    Optional<Tool> told =
         machine.tools().stream().filter(tool -> tool.kind() == Kind.ENGRAVER).findFirst();
     if (told.isEmpty()) {
       return error.finding(
           "marks are to be engraved, and no engraver is told",
           "add a [[tool]] of kind engraver, or set [machine] marks to none");
     }
-    ToolParameters tool = told.get();
+    Tool tool = told.get();
     return ToolBox.reaches(tool, wanted.depth())
         ? error.finding(
             DrivenSpeed.words(tool, machine.limits().spindle()),
@@ -81,7 +81,7 @@ public final class PiecesMarked implements Rule {
     Set<String> marked =
         layout.faces().stream()
             .flatMap(face -> face.marks().stream())
-            .map(PartMark::piece)
+            .map(EngravedMark::piece)
             .collect(Collectors.toSet());
     return layout.sheets().stream()
         .flatMap(sheet -> sheet.pieces().stream())

@@ -6,16 +6,16 @@ import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.MachinedHole;
-import plycrag.layout.MachinedHole.Kind;
-import plycrag.layout.WorkedFace;
-import plycrag.layout.WorkedFace.Order;
-import plycrag.params.MachineParameters;
-import plycrag.params.ToolBox;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.MachinedHole.Kind;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.layout.sheets.WorkedFace.Order;
 import plycrag.units.Tape;
 import plycrag.wall.Wall;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.ToolBox;
 
 /**
  * A sheet that is worked on both faces has two pins to turn over on, and a tool for their holes.
@@ -46,7 +46,7 @@ public final class PinsFit implements Rule {
     if (pins.isEmpty()) {
       return List.of(noRoom(back, layout.wall()));
     }
-    MachineParameters machine = layout.wall().machine();
+    Machine machine = layout.wall().machine();
     MachinedHole pin = pins.get(0);
     double reach = pin.depth() + machine.breakthrough();
     ToolBox tools = ToolBox.of(machine, layout.bores());

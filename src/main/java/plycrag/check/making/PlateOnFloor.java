@@ -8,11 +8,11 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Footing;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.Role;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Footing;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
@@ -41,7 +41,7 @@ public final class PlateOnFloor implements Rule {
     Footing footing = lowest.footing();
     String plate =
         lowest.members().stream()
-            .filter(member -> member.role() == Role.PLATE)
+            .filter(member -> member.role() == MemberRole.PLATE)
             .map(Member::mark)
             .findFirst()
             .orElse("");

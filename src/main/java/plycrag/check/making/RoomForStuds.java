@@ -6,9 +6,9 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Role;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.MemberRole;
 
 /** A facet is long enough for studs between the plates at its edges. */
 public final class RoomForStuds implements Rule {
@@ -26,7 +26,7 @@ public final class RoomForStuds implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     return layout.facets().stream()
-        .filter(facet -> facet.members().stream().noneMatch(one -> one.role() == Role.STUD))
+        .filter(facet -> facet.members().stream().noneMatch(one -> one.role() == MemberRole.STUD))
         .map(facet -> finding(facet, layout))
         .toList();
   }

@@ -10,12 +10,12 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.params.JointParameters;
-import plycrag.params.ScrewParameters;
-import plycrag.params.ScrewReach;
+import plycrag.layout.frame.Joint;
 import plycrag.units.Tape;
+import plycrag.wall.JointFasteners;
+import plycrag.wall.ScrewReach;
+import plycrag.wall.Screws;
 import plycrag.wall.Wall;
 
 /** The screws are of a size that is sold. */
@@ -35,7 +35,7 @@ public final class ScrewSold implements Rule {
   public List<Finding> findings(Layout layout) {
     Wall wall = layout.wall();
     List<Finding> findings = new ArrayList<>();
-    ScrewParameters screws = wall.screws();
+    Screws screws = wall.screws();
     if (!layout.screws().isEmpty()) {
       ScrewReach reach =
           ScrewReach.throughSheet(wall.sheet().thickness(), wall.frame(), wall.clearance());
@@ -43,7 +43,7 @@ public final class ScrewSold implements Rule {
       finding(size, reach, wall.tape()).ifPresent(findings::add);
     }
     if (layout.joints().stream().anyMatch(joint -> joint.kind() == Joint.Kind.SIDE)) {
-      JointParameters joints = wall.joints();
+      JointFasteners joints = wall.joints();
       Size size = new Size(Use.MEMBER, joints.screwDiameter(), joints.screwLength());
       ScrewReach reach = ScrewReach.sideBySide(wall.frame().breadth(), size.diameter());
       finding(size, reach, wall.tape()).ifPresent(findings::add);

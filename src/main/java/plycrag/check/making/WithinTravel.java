@@ -11,15 +11,15 @@ import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Contours;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.LaidPiece;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.WorkedFace.Order;
-import plycrag.params.MachineLimits.Travel;
-import plycrag.params.MachineParameters;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.WorkedFace.Order;
 import plycrag.units.Tape;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.MachineLimits.Travel;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /** The machine reaches all over every sheet, and from below it to above the clamps. */
 public final class WithinTravel implements Rule {
@@ -35,11 +35,11 @@ public final class WithinTravel implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    MachineParameters machine = layout.wall().machine();
+    Machine machine = layout.wall().machine();
     Travel travel = machine.limits().travel();
     Tape tape = layout.wall().tape();
     List<Finding> findings = new ArrayList<>();
-    Optional<ToolParameters> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
+    Optional<Tool> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
     for (LaidSheet sheet : layout.sheets()) {
       Envelope box = worked(sheet, cutter);
       across(sheet.mark(), box.getWidth(), travel.x(), "across", tape).ifPresent(findings::add);
@@ -54,7 +54,7 @@ public final class WithinTravel implements Rule {
   }
 
   /** The sheet and the ways round its pieces; null where no tool goes. */
-  private static Envelope worked(LaidSheet sheet, Optional<ToolParameters> cutter) {
+  private static Envelope worked(LaidSheet sheet, Optional<Tool> cutter) {
     Envelope box = new Envelope();
     cutter.ifPresent(
         tool -> sheet.pieces().forEach(laid -> box.expandToInclude(way(laid, sheet, tool))));
@@ -64,7 +64,7 @@ public final class WithinTravel implements Rule {
     return box;
   }
 
-  private static Envelope way(LaidPiece laid, LaidSheet sheet, ToolParameters tool) {
+  private static Envelope way(LaidPiece laid, LaidSheet sheet, Tool tool) {
     return new Contours(laid.kept(), sheet.area(), tool.diameter() / 2).box();
   }
 

@@ -1,9 +1,9 @@
 package plycrag.check.standing;
 
 import java.util.List;
-import plycrag.geometry.Place;
 import plycrag.geometry.Solid;
-import plycrag.params.RoomParameters.Obstacle;
+import plycrag.geometry.Vector3;
+import plycrag.wall.room.Room.Obstacle;
 
 /** Boxes in the room. */
 final class Boxes {
@@ -17,18 +17,18 @@ final class Boxes {
     double far = near + obstacle.depth();
     return between(
         List.of(
-            new Place(left, near, 0),
-            new Place(right, near, 0),
-            new Place(right, far, 0),
-            new Place(left, far, 0)),
+            new Vector3(left, near, 0),
+            new Vector3(right, near, 0),
+            new Vector3(right, far, 0),
+            new Vector3(left, far, 0)),
         obstacle.low(),
         obstacle.low() + obstacle.height());
   }
 
   /** What stands on an area of the floor, from one height to another, mm. */
-  static Solid between(List<Place> area, double low, double high) {
+  static Solid between(List<Vector3> area, double low, double high) {
     return new Solid(
-        area.stream().map(corner -> new Place(corner.x(), corner.y(), low)).toList(),
-        area.stream().map(corner -> new Place(corner.x(), corner.y(), high)).toList());
+        area.stream().map(corner -> new Vector3(corner.x(), corner.y(), low)).toList(),
+        area.stream().map(corner -> new Vector3(corner.x(), corner.y(), high)).toList());
   }
 }

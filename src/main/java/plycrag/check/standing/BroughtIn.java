@@ -12,14 +12,14 @@ import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.LaidSheet;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.params.FrameParameters;
-import plycrag.params.RoomParameters.BringIn;
-import plycrag.params.RoomParameters.Ways;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.sheets.LaidSheet;
 import plycrag.units.Tape;
+import plycrag.wall.Frame;
+import plycrag.wall.room.Room.BringIn;
+import plycrag.wall.room.Room.Ways;
 
 /**
  * Sheets, sticks and frames pass the narrowest door and stair, and the turn before each if one is
@@ -84,7 +84,7 @@ public final class BroughtIn implements Rule {
 
   /** The longest member decides; where it passes, the longest stick that may be bought is told. */
   private void sticks(Layout layout, String what, Opening way, List<Finding> findings) {
-    FrameParameters frame = layout.wall().frame();
+    Frame frame = layout.wall().frame();
     double breadth = Math.min(frame.breadth(), frame.depth());
     double passing = way.longestStick(breadth, Math.max(frame.breadth(), frame.depth()));
     double bought = layout.wall().stock().longestMember();

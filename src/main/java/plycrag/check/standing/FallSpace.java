@@ -8,18 +8,18 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
-import plycrag.geometry.Place;
+import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
-import plycrag.geometry.Stand;
 import plycrag.geometry.Tolerance;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.FallZone;
+import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
-import plycrag.layout.PlacedMember;
-import plycrag.layout.Role;
-import plycrag.params.RoomParameters;
-import plycrag.params.RoomParameters.Obstacle;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.standing.FallZone;
+import plycrag.layout.support.PlacedMember;
 import plycrag.units.Tape;
+import plycrag.wall.room.Room;
+import plycrag.wall.room.Room.Obstacle;
 
 /** Nothing hard lies where people fall, as far as the room is told. See {@link FallZone}. */
 public final class FallSpace implements Rule {
@@ -75,17 +75,20 @@ public final class FallSpace implements Rule {
 
   /** Whatever ends the room in front of a run, seen square to it. */
   private void ends(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
-    RoomParameters.Sides sides = layout.wall().room().sides();
+    Room.Sides sides = layout.wall().room().sides();
     double width = layout.runs().get(0).get(0).facet().width();
     List<Double> nearest = new ArrayList<>();
     sides
         .front()
-        .flatMap(front -> ahead(lowest, new Place(0, 1, 0), front))
+        .flatMap(front -> ahead(lowest, new Vector3(0, 1, 0), front))
         .ifPresent(nearest::add);
-    sides.left().flatMap(left -> ahead(lowest, new Place(-1, 0, 0), left)).ifPresent(nearest::add);
+    sides
+        .left()
+        .flatMap(left -> ahead(lowest, new Vector3(-1, 0, 0), left))
+        .ifPresent(nearest::add);
     sides
         .right()
-        .flatMap(right -> ahead(lowest, new Place(1, 0, 0), width + right))
+        .flatMap(right -> ahead(lowest, new Vector3(1, 0, 0), width + right))
         .ifPresent(nearest::add);
     nearest.stream()
         .min(Double::compare)
@@ -108,12 +111,12 @@ public final class FallSpace implements Rule {
    * @param way square to that side, out of the room
    * @param far how far the side is that way from the room's origin, mm
    */
-  private static Optional<Double> ahead(FacetLayout lowest, Place way, double far) {
-    Stand stand = lowest.facet().plane().stand();
-    Place foot = stand.toRoom(new Place(0, 0, 0));
-    Place out = stand.toRoom(new Place(0, 1, 0)).minus(foot);
+  private static Optional<Double> ahead(FacetLayout lowest, Vector3 way, double far) {
+    FloorAxes stand = lowest.facet().plane().stand();
+    Vector3 foot = stand.toRoom(new Vector3(0, 0, 0));
+    Vector3 out = stand.toRoom(new Vector3(0, 1, 0)).minus(foot);
     double facing = out.dot(way);
-    Place other = stand.toRoom(new Place(lowest.facet().width(), 0, 0));
+    Vector3 other = stand.toRoom(new Vector3(lowest.facet().width(), 0, 0));
     double nearer = Math.max(foot.dot(way), other.dot(way));
     return facing < FACING ? Optional.empty() : Optional.of((far - nearer) / facing);
   }
@@ -135,22 +138,22 @@ public final class FallSpace implements Rule {
   }
 
   private void obstacles(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
-    Stand stand = lowest.facet().plane().stand();
+    FloorAxes stand = lowest.facet().plane().stand();
     double width = lowest.facet().width();
     for (Obstacle obstacle : layout.wall().room().obstacles()) {
       Solid body = Boxes.of(obstacle).mapped(stand::fromRoom);
       Solid space =
           Boxes.between(
               List.of(
-                  new Place(0, zone.foot(), 0),
-                  new Place(width, zone.foot(), 0),
-                  new Place(width, zone.end(), 0),
-                  new Place(0, zone.end(), 0)),
+                  new Vector3(0, zone.foot(), 0),
+                  new Vector3(width, zone.foot(), 0),
+                  new Vector3(width, zone.end(), 0),
+                  new Vector3(0, zone.end(), 0)),
               0,
               zone.top());
       if (body.overlap(space) > Tolerance.TOUCH) {
         double nearest =
-            body.near().stream().mapToDouble(Place::y).min().orElse(0) - zone.outermost();
+            body.near().stream().mapToDouble(Vector3::y).min().orElse(0) - zone.outermost();
         findings.add(
             tooShort(
                 layout.wall().tape(),
@@ -163,7 +166,7 @@ public final class FallSpace implements Rule {
   }
 
   private void mats(Layout layout, FallZone zone, List<Finding> findings) {
-    RoomParameters.Mat mat = layout.wall().room().mat();
+    Room.Mat mat = layout.wall().room().mat();
     Optional<Double> front = mat.thickness().flatMap(thickness -> mat.front());
     if (front.isPresent() && front.get() < zone.clear() - Tolerance.TOUCH) {
       findings.add(
@@ -178,7 +181,7 @@ public final class FallSpace implements Rule {
 
   /** Mats reach past an end of the wall where nothing stands beside it (common practice). */
   private void sides(Layout layout, int number, FallZone zone, List<Finding> findings) {
-    RoomParameters room = layout.wall().room();
+    Room room = layout.wall().room();
     Optional<Double> side = room.mat().thickness().flatMap(thickness -> room.mat().side());
     if (side.isEmpty()) {
       return;
@@ -213,13 +216,13 @@ public final class FallSpace implements Rule {
   private void support(Layout layout, int run, FallZone zone, List<Finding> findings) {
     for (PlacedMember placed : layout.standing()) {
       if (placed.run() == run) {
-        Stand stand = layout.runs().get(run).get(0).facet().plane().stand();
+        FloorAxes stand = layout.runs().get(run).get(0).facet().plane().stand();
         Solid body = placed.body().mapped(stand::fromRoom);
-        double front = body.near().stream().mapToDouble(Place::y).max().orElse(0);
+        double front = body.near().stream().mapToDouble(Vector3::y).max().orElse(0);
         boolean inFront = front > zone.foot() + Tolerance.TOUCH;
-        if (inFront && placed.member().role() == Role.RAIL) {
+        if (inFront && placed.member().role() == MemberRole.RAIL) {
           rail(layout, placed, findings);
-        } else if (inFront && placed.member().role() == Role.POST) {
+        } else if (inFront && placed.member().role() == MemberRole.POST) {
           findings.add(
               new WholeWall(name(), Severity.ERROR)
                   .finding(

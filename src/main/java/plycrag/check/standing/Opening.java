@@ -2,7 +2,7 @@ package plycrag.check.standing;
 
 import java.util.Optional;
 import plycrag.geometry.Tolerance;
-import plycrag.params.RoomParameters.Way;
+import plycrag.wall.room.Room.Way;
 
 /**
  * An opening on the way in, as wide on its far side as there is room.

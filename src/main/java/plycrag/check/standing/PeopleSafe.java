@@ -10,13 +10,13 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.Joint;
 import plycrag.layout.Layout;
-import plycrag.params.WallParameters.Behind;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Joint;
 import plycrag.units.Tape;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
+import plycrag.wall.GivenWall.Behind;
 
 /**
  * Nothing could hold a head, a neck or a finger. Openings from 89 to 230 mm let a child's body

@@ -9,16 +9,16 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
-import plycrag.geometry.Place;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
+import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
-import plycrag.layout.Standing;
-import plycrag.params.RoomParameters;
-import plycrag.params.RoomParameters.Obstacle;
+import plycrag.layout.standing.RunAtAngle;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
+import plycrag.wall.room.Room;
+import plycrag.wall.room.Room.Obstacle;
 
 /** The wall stands in its room at every angle that it is used at. */
 public final class RoomFits implements Rule {
@@ -37,8 +37,8 @@ public final class RoomFits implements Rule {
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (int run = 0; run < layout.runs().size(); run++) {
-      for (double angle : Standing.angles(layout, run)) {
-        Standing standing = Standing.of(layout, run, angle);
+      for (double angle : RunAtAngle.angles(layout, run)) {
+        RunAtAngle standing = RunAtAngle.of(layout, run, angle);
         Facet top = layout.runs().get(run).get(layout.runs().get(run).size() - 1).facet();
         ceiling(layout, standing, leaning(standing, top, angle), findings);
         sides(layout, standing, findings);
@@ -53,12 +53,12 @@ public final class RoomFits implements Rule {
   /** A facet and how far it leans. */
   private record Leaning(Facet facet, double angle) {}
 
-  private static Leaning leaning(Standing standing, Facet top, double angle) {
+  private static Leaning leaning(RunAtAngle standing, Facet top, double angle) {
     return new Leaning(top, standing.moving().isEmpty() ? top.angle() : angle);
   }
 
-  private void ceiling(Layout layout, Standing standing, Leaning top, List<Finding> findings) {
-    RoomParameters.Ceiling ceiling = layout.wall().room().ceiling();
+  private void ceiling(Layout layout, RunAtAngle standing, Leaning top, List<Finding> findings) {
+    Room.Ceiling ceiling = layout.wall().room().ceiling();
     if (ceiling.height().isEmpty()) {
       return;
     }
@@ -96,14 +96,14 @@ public final class RoomFits implements Rule {
     }
   }
 
-  private void sides(Layout layout, Standing standing, List<Finding> findings) {
-    RoomParameters.Sides sides = layout.wall().room().sides();
+  private void sides(Layout layout, RunAtAngle standing, List<Finding> findings) {
+    Room.Sides sides = layout.wall().room().sides();
     double width = layout.runs().get(0).get(0).facet().width();
-    double left = standing.corners().mapToDouble(Place::x).min().orElse(0);
-    double right = standing.corners().mapToDouble(Place::x).max().orElse(0);
+    double left = standing.corners().mapToDouble(Vector3::x).min().orElse(0);
+    double right = standing.corners().mapToDouble(Vector3::x).max().orElse(0);
     side(layout, "left", sides.left().map(room -> room + left), findings);
     side(layout, "right", sides.right().map(room -> room + width - right), findings);
-    double front = standing.corners().mapToDouble(Place::y).max().orElse(0);
+    double front = standing.corners().mapToDouble(Vector3::y).max().orElse(0);
     side(layout, "front", sides.front().map(room -> room - front), findings);
   }
 
@@ -124,7 +124,7 @@ public final class RoomFits implements Rule {
     }
   }
 
-  private void obstacle(Tape tape, Standing standing, Obstacle obstacle, List<Finding> findings) {
+  private void obstacle(Tape tape, RunAtAngle standing, Obstacle obstacle, List<Finding> findings) {
     standing.bodies().stream()
         .filter(body -> body.solid().overlap(Boxes.of(obstacle)) > Tolerance.TOUCH)
         .max(Comparator.comparingDouble(body -> body.solid().overlap(Boxes.of(obstacle))))

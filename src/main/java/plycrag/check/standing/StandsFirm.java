@@ -7,16 +7,16 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
 import plycrag.geometry.Solid;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.FallZone;
 import plycrag.layout.Layout;
-import plycrag.layout.Mass;
-import plycrag.layout.PlacedMember;
-import plycrag.layout.Role;
-import plycrag.params.SupportParameters;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.standing.FallZone;
+import plycrag.layout.standing.Mass;
+import plycrag.layout.support.PlacedMember;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Wall;
+import plycrag.wall.room.GivenSupport;
 
 /**
  * A wall on posts of its own does not tip over its rails.
@@ -48,7 +48,7 @@ public final class StandsFirm implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
-    boolean stands = layout.wall().support().filter(SupportParameters::hasPosts).isPresent();
+    boolean stands = layout.wall().support().filter(GivenSupport::hasPosts).isPresent();
     if (stands) {
       for (int run = 0; run < layout.runs().size(); run++) {
         judge(layout, run, findings);
@@ -104,7 +104,7 @@ public final class StandsFirm implements Rule {
   private static double ends(List<FacetLayout> run, List<PlacedMember> support, int sign) {
     double end = Double.NEGATIVE_INFINITY;
     for (PlacedMember placed : support) {
-      if (placed.member().role() == Role.RAIL) {
+      if (placed.member().role() == MemberRole.RAIL) {
         Solid body = placed.body().mapped(run.get(0).facet().plane().stand()::fromRoom);
         end =
             Math.max(

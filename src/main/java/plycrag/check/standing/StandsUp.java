@@ -7,9 +7,9 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Raising;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.standing.Raising;
 import plycrag.units.Tape;
 
 /**

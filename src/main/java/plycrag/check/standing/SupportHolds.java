@@ -9,18 +9,18 @@ import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
-import plycrag.layout.PlacedMember;
-import plycrag.layout.Role;
-import plycrag.layout.Support;
-import plycrag.params.RoomParameters.Ceiling;
-import plycrag.params.RoomParameters.Members;
-import plycrag.params.SupportParameters;
-import plycrag.params.SupportParameters.Base;
-import plycrag.params.SupportParameters.Kind;
-import plycrag.params.SupportParameters.Lateral;
-import plycrag.params.WallParameters.FoldEdges;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.support.PlacedMember;
+import plycrag.layout.support.WallSupport;
 import plycrag.units.Count;
 import plycrag.units.Tape;
+import plycrag.wall.GivenWall.FoldEdges;
+import plycrag.wall.room.GivenSupport;
+import plycrag.wall.room.GivenSupport.Base;
+import plycrag.wall.room.GivenSupport.Kind;
+import plycrag.wall.room.GivenSupport.Lateral;
+import plycrag.wall.room.Room.Ceiling;
+import plycrag.wall.room.Room.Members;
 
 /** The support holds every facet, in both directions, by something that can bear it. */
 public final class SupportHolds implements Rule {
@@ -40,7 +40,7 @@ public final class SupportHolds implements Rule {
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
     if (layout.support().isPresent()) {
-      SupportParameters asked = layout.wall().support().orElseThrow();
+      GivenSupport asked = layout.wall().support().orElseThrow();
       boolean unknown =
           asked.kind() == Kind.HUNG && layout.wall().room().ceiling().height().isEmpty();
       if (!unknown) {
@@ -57,7 +57,7 @@ public final class SupportHolds implements Rule {
     return findings;
   }
 
-  private void unheld(Support support, List<Finding> findings) {
+  private void unheld(WallSupport support, List<Finding> findings) {
     for (String facet : support.unheld()) {
       String suggestion =
           switch (support.kind()) {
@@ -78,7 +78,7 @@ public final class SupportHolds implements Rule {
     }
   }
 
-  private void sway(SupportParameters asked, List<Finding> findings) {
+  private void sway(GivenSupport asked, List<Finding> findings) {
     if (asked.bracing().lateral() == Lateral.NONE) {
       add(
           Severity.ERROR,
@@ -95,7 +95,7 @@ public final class SupportHolds implements Rule {
     }
   }
 
-  private static boolean isBraced(SupportParameters asked) {
+  private static boolean isBraced(GivenSupport asked) {
     Lateral lateral = asked.bracing().lateral();
     return lateral == Lateral.BRACES || lateral == Lateral.KNEE_BRACES;
   }
@@ -112,7 +112,7 @@ public final class SupportHolds implements Rule {
         findings);
   }
 
-  private void apart(Layout layout, SupportParameters asked, List<Finding> findings) {
+  private void apart(Layout layout, GivenSupport asked, List<Finding> findings) {
     double widest = layout.support().orElseThrow().widestBay();
     if (widest > asked.bay() + Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
@@ -132,7 +132,7 @@ public final class SupportHolds implements Rule {
     }
   }
 
-  private void building(Layout layout, SupportParameters asked, List<Finding> findings) {
+  private void building(Layout layout, GivenSupport asked, List<Finding> findings) {
     if (layout.wall().room().noDrill() && !asked.hasPosts()) {
       add(
           Severity.ERROR,
@@ -181,11 +181,11 @@ public final class SupportHolds implements Rule {
     }
   }
 
-  private void anchors(Support support, List<Finding> findings) {
+  private void anchors(WallSupport support, List<Finding> findings) {
     for (PlacedMember placed : support.members()) {
       String mark = placed.member().mark();
       long count = support.anchors().stream().filter(one -> one.member().equals(mark)).count();
-      if (placed.member().role() == Role.LEDGER && count < LEAST_ANCHORS) {
+      if (placed.member().role() == MemberRole.LEDGER && count < LEAST_ANCHORS) {
         add(
             Severity.ERROR,
             "ledger "
@@ -199,7 +199,7 @@ public final class SupportHolds implements Rule {
     }
   }
 
-  private void hinge(Layout layout, SupportParameters asked, List<Finding> findings) {
+  private void hinge(Layout layout, GivenSupport asked, List<Finding> findings) {
     if (asked.kind() != Kind.HINGED) {
       return;
     }

@@ -9,8 +9,8 @@ import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
-import plycrag.layout.Standing;
-import plycrag.layout.Tether;
+import plycrag.layout.standing.RunAtAngle;
+import plycrag.layout.support.Tether;
 import plycrag.units.Decimal;
 
 /** What swings cuts into nothing at any of its angles, and hangs from what holds it. */
@@ -29,10 +29,10 @@ public final class SwingClear implements Rule {
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (int run = 0; run < layout.runs().size(); run++) {
-      for (double angle : Standing.angles(layout, run)) {
-        Standing standing = Standing.of(layout, run, angle);
-        for (Standing.Body moving : standing.moving()) {
-          for (Standing.Body still : standing.still()) {
+      for (double angle : RunAtAngle.angles(layout, run)) {
+        RunAtAngle standing = RunAtAngle.of(layout, run, angle);
+        for (RunAtAngle.Body moving : standing.moving()) {
+          for (RunAtAngle.Body still : standing.still()) {
             judge(layout, angle, moving, still, findings);
           }
         }
@@ -45,8 +45,8 @@ public final class SwingClear implements Rule {
   private void judge(
       Layout layout,
       double angle,
-      Standing.Body moving,
-      Standing.Body still,
+      RunAtAngle.Body moving,
+      RunAtAngle.Body still,
       List<Finding> findings) {
     double depth = moving.solid().overlap(still.solid());
     if (depth > Tolerance.TOUCH) {

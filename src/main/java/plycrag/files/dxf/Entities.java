@@ -1,9 +1,9 @@
 package plycrag.files.dxf;
 
 import java.util.List;
-import plycrag.document.Anchor;
 import plycrag.document.Layer;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 
 /**
@@ -65,7 +65,7 @@ record Entities(TagWriter tags, int scale) {
     tags.place(11, label.at()).marker("AcDbText").whole(73, MIDDLE_HEIGHT);
   }
 
-  private static int anchor(Anchor anchor) {
+  private static int anchor(TextAnchor anchor) {
     return switch (anchor) {
       case START -> 0;
       case MIDDLE -> 1;

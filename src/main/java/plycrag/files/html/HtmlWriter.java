@@ -52,7 +52,7 @@ public final class HtmlWriter {
         </html>
         """,
         HtmlText.of(book.title()),
-        PageStyle.CSS,
+        PageCss.CSS,
         running("stamp", book.stamp()),
         head(book),
         contents,

@@ -102,7 +102,9 @@ public final class PdfLint {
 
   private void boxes(int number, PDPage page) {
     PDRectangle media = page.getMediaBox();
-    check(Paper.isSold(media), "no paper: page " + number + " of " + Paper.words(media));
+    check(
+        PrinterPaper.isSold(media),
+        "no paper: page " + number + " of " + PrinterPaper.words(media));
     check(same(media, page.getCropBox()), "boxes differ: crop box of page " + number);
     check(same(media, page.getTrimBox()), "boxes differ: trim box of page " + number);
   }

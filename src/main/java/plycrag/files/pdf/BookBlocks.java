@@ -26,7 +26,7 @@ record BookBlocks(Column column) {
     if (block instanceof Book.Listing listing) {
       return new BookTable(column, listing.table()).start();
     }
-    return block instanceof Book.Caution caution ? height(caution) : 2 * Letters.TEXT.leading();
+    return block instanceof Book.Caution caution ? height(caution) : 2 * TextStyle.TEXT.leading();
   }
 
   /** Sets a part. */
@@ -53,21 +53,22 @@ record BookBlocks(Column column) {
     return column.paper().left();
   }
 
-  private List<String> lines(Letters letters, String text, double indent) {
+  private List<String> lines(TextStyle letters, String text, double indent) {
     double measure = Math.min(MEASURE, column.paper().column()) - indent;
     return new LineBreaker(column.font(), letters).lines(text, measure);
   }
 
   /** At least two lines of it stand together at the foot of a page. */
   private void paragraph(String text) {
-    List<String> lines = lines(Letters.TEXT, text, 0);
-    column.room(Math.min(2, lines.size()) * Letters.TEXT.leading());
-    column.lines(Letters.TEXT, left(), lines);
+    List<String> lines = lines(TextStyle.TEXT, text, 0);
+    column.room(Math.min(2, lines.size()) * TextStyle.TEXT.leading());
+    column.lines(TextStyle.TEXT, left(), lines);
   }
 
   private double height(Book.Caution caution) {
-    int lines = lines(Letters.STRONG, caution.word(), BAR + GAP).size();
-    return (lines + lines(Letters.TEXT, caution.text(), BAR + GAP).size()) * Letters.TEXT.leading();
+    int lines = lines(TextStyle.STRONG, caution.word(), BAR + GAP).size();
+    return (lines + lines(TextStyle.TEXT, caution.text(), BAR + GAP).size())
+        * TextStyle.TEXT.leading();
   }
 
   private void caution(Book.Caution caution) {
@@ -76,23 +77,24 @@ record BookBlocks(Column column) {
     double indent = BAR + GAP;
     Leaf leaf = column.leaf();
     double top = column.y();
-    column.lines(Letters.STRONG, left() + indent, lines(Letters.STRONG, caution.word(), indent));
-    column.lines(Letters.TEXT, left() + indent, lines(Letters.TEXT, caution.text(), indent));
+    column.lines(
+        TextStyle.STRONG, left() + indent, lines(TextStyle.STRONG, caution.word(), indent));
+    column.lines(TextStyle.TEXT, left() + indent, lines(TextStyle.TEXT, caution.text(), indent));
     double low = leaf == column.leaf() ? column.y() : column.paper().low();
     leaf.bar(new Leaf.Box(left(), low, BAR, top - low));
   }
 
   /** An item with its box to tick, or with a dash. */
   private void item(String text, boolean box) {
-    List<String> lines = lines(Letters.TEXT, text, INDENT);
-    column.room(Math.min(3, lines.size()) * Letters.TEXT.leading());
-    double foot = column.y() - Letters.TEXT.drop();
+    List<String> lines = lines(TextStyle.TEXT, text, INDENT);
+    column.room(Math.min(3, lines.size()) * TextStyle.TEXT.leading());
+    double foot = column.y() - TextStyle.TEXT.drop();
     if (box) {
       column.leaf().box(new Leaf.Box(left() + 0.2, foot - 0.4, TICK, TICK));
     } else {
-      column.leaf().words(Letters.TEXT, left() + 1, foot, "–");
+      column.leaf().words(TextStyle.TEXT, left() + 1, foot, "–");
     }
-    column.lines(Letters.TEXT, left() + INDENT, lines);
+    column.lines(TextStyle.TEXT, left() + INDENT, lines);
     column.gap(1);
   }
 }

@@ -22,19 +22,19 @@ final class BookEdges {
     this.font = font;
     this.width = width;
     double column = width - 2 * BookPaper.MARGIN;
-    this.stamp = new LineBreaker(font, Letters.STRONG).lines(book.stamp(), column - 2 * PAD);
-    this.foot = new LineBreaker(font, Letters.TABLE).lines(book.footer(), column);
+    this.stamp = new LineBreaker(font, TextStyle.STRONG).lines(book.stamp(), column - 2 * PAD);
+    this.foot = new LineBreaker(font, TextStyle.TABLE).lines(book.footer(), column);
   }
 
   /** The paper, less what stands around the text. */
   BookPaper paper(double height) {
     double head = stamp.isEmpty() ? 0 : stampHeight() + GAP;
-    double low = (foot.size() + 1) * Letters.TABLE.leading() + GAP + PAD;
+    double low = (foot.size() + 1) * TextStyle.TABLE.leading() + GAP + PAD;
     return new BookPaper(width, height, head, low);
   }
 
   private double stampHeight() {
-    return stamp.size() * Letters.STRONG.leading() + 2 * PAD;
+    return stamp.size() * TextStyle.STRONG.leading() + 2 * PAD;
   }
 
   /** Puts stamp and foot on a page. */
@@ -44,18 +44,18 @@ final class BookEdges {
     }
     double y = paper.low() - GAP;
     leaf.rule(paper.left(), paper.right(), y);
-    y -= PAD + Letters.TABLE.drop();
-    double across = new LineBreaker(font, Letters.TABLE).width(page);
-    leaf.words(Letters.TABLE_HEAD, paper.left(), y, name(paper.column() - across - GAP));
-    leaf.words(Letters.TABLE, paper.right() - across, y, page);
+    y -= PAD + TextStyle.TABLE.drop();
+    double across = new LineBreaker(font, TextStyle.TABLE).width(page);
+    leaf.words(TextStyle.TABLE_HEAD, paper.left(), y, name(paper.column() - across - GAP));
+    leaf.words(TextStyle.TABLE, paper.right() - across, y, page);
     for (String line : foot) {
-      y -= Letters.TABLE.leading();
-      leaf.words(Letters.TABLE, paper.left(), y, line);
+      y -= TextStyle.TABLE.leading();
+      leaf.words(TextStyle.TABLE, paper.left(), y, line);
     }
   }
 
   private String name(double room) {
-    List<String> lines = new LineBreaker(font, Letters.TABLE_HEAD).lines(book.title(), room);
+    List<String> lines = new LineBreaker(font, TextStyle.TABLE_HEAD).lines(book.title(), room);
     return lines.isEmpty() ? "" : lines.get(0);
   }
 
@@ -63,20 +63,20 @@ final class BookEdges {
     double top = paper.height() - BookPaper.MARGIN;
     double height = stampHeight();
     leaf.box(new Leaf.Box(paper.left(), top - height, paper.column(), height));
-    double y = top - PAD - Letters.STRONG.drop();
+    double y = top - PAD - TextStyle.STRONG.drop();
     for (String line : stamp) {
-      double across = new LineBreaker(font, Letters.STRONG).width(line);
-      leaf.words(Letters.STRONG, (width - across) / 2, y, line);
-      y -= Letters.STRONG.leading();
+      double across = new LineBreaker(font, TextStyle.STRONG).width(line);
+      leaf.words(TextStyle.STRONG, (width - across) / 2, y, line);
+      y -= TextStyle.STRONG.leading();
     }
   }
 
   /** A line of the list of contents, its top at a height. */
   void entry(Leaf leaf, double top, String heading, String page) {
-    LineBreaker breaker = new LineBreaker(font, Letters.TEXT);
-    double y = top - Letters.TEXT.drop();
+    LineBreaker breaker = new LineBreaker(font, TextStyle.TEXT);
+    double y = top - TextStyle.TEXT.drop();
     List<String> lines = breaker.lines(heading, CONTENTS - GAP - breaker.width(page));
-    leaf.words(Letters.TEXT, BookPaper.MARGIN, y, lines.isEmpty() ? "" : lines.get(0));
-    leaf.words(Letters.TEXT, BookPaper.MARGIN + CONTENTS - breaker.width(page), y, page);
+    leaf.words(TextStyle.TEXT, BookPaper.MARGIN, y, lines.isEmpty() ? "" : lines.get(0));
+    leaf.words(TextStyle.TEXT, BookPaper.MARGIN + CONTENTS - breaker.width(page), y, page);
   }
 }

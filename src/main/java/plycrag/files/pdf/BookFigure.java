@@ -37,17 +37,17 @@ record BookFigure(Column column, Book.Figure figure) {
     Leaf.Box place = new Leaf.Box(left, column.y(), size.width(), size.height());
     column.leaf().drawing(figure.drawing(), place, turned);
     column.down(GAP);
-    column.lines(Letters.TEXT, left, caption());
+    column.lines(TextStyle.TEXT, left, caption());
     column.gap(GAP);
   }
 
   private List<String> caption() {
-    LineBreaker breaker = new LineBreaker(column.font(), Letters.TEXT);
+    LineBreaker breaker = new LineBreaker(column.font(), TextStyle.TEXT);
     return breaker.lines(figure.caption(), column.paper().column());
   }
 
   private double captionHeight() {
-    return caption().size() * Letters.TEXT.leading();
+    return caption().size() * TextStyle.TEXT.leading();
   }
 
   private boolean isTurned() {

@@ -30,7 +30,7 @@ final class BookTable {
     this.table = table;
     double room = column.paper().column() - GAP * (table.columns().size() - 1);
     this.widths = new ColumnWidths(table, column.font(), room).widths();
-    this.heads = broken(Letters.TABLE_HEAD, table.columns());
+    this.heads = broken(TextStyle.TABLE_HEAD, table.columns());
   }
 
   /** How much of it must stand on the page where it begins, mm. */
@@ -50,26 +50,26 @@ final class BookTable {
           column.turn();
           head(table.title() + ", continued");
         }
-        set(piece, Letters.TABLE);
+        set(piece, TextStyle.TABLE);
       }
       column.gap((i + 1) % GROUP == 0 ? GROUP_GAP : 0);
     }
   }
 
   private List<String> title(String title) {
-    LineBreaker breaker = new LineBreaker(column.font(), Letters.STRONG);
+    LineBreaker breaker = new LineBreaker(column.font(), TextStyle.STRONG);
     return breaker.lines(title, column.paper().column());
   }
 
   private double headHeight() {
     int titleLines = title(table.title() + ", continued").size();
-    return titleLines * Letters.STRONG.leading() + BETWEEN + height(heads) + BETWEEN;
+    return titleLines * TextStyle.STRONG.leading() + BETWEEN + height(heads) + BETWEEN;
   }
 
   private void head(String title) {
-    column.lines(Letters.STRONG, column.paper().left(), title(title));
+    column.lines(TextStyle.STRONG, column.paper().left(), title(title));
     column.down(BETWEEN);
-    set(heads, Letters.TABLE_HEAD);
+    set(heads, TextStyle.TABLE_HEAD);
     double width = IntStream.range(0, widths.length).mapToDouble(i -> widths[i] + GAP).sum() - GAP;
     double left = column.paper().left();
     column.leaf().rule(left, left + width, column.y() + BETWEEN / 2);
@@ -77,7 +77,7 @@ final class BookTable {
   }
 
   /** Sets a row, or as much of it as goes on a page. */
-  private void set(List<List<String>> cells, Letters letters) {
+  private void set(List<List<String>> cells, TextStyle letters) {
     double left = column.paper().left();
     for (int i = 0; i < cells.size(); i++) {
       double y = column.y();
@@ -90,11 +90,11 @@ final class BookTable {
     column.down(height(cells));
   }
 
-  private double slack(int i, String line, Letters letters) {
+  private double slack(int i, String line, TextStyle letters) {
     return widths[i] - new LineBreaker(column.font(), letters).width(line);
   }
 
-  private void set(String line, Letters letters, double x, double top) {
+  private void set(String line, TextStyle letters, double x, double top) {
     double foot = top - letters.drop();
     if (line.equals(BOX)) {
       column.leaf().box(new Leaf.Box(x + 0.2, foot - 0.3, TICK, TICK));
@@ -105,8 +105,8 @@ final class BookTable {
 
   /** A row's cells in lines, cut where they are higher than a page. */
   private List<List<List<String>>> pieces(List<Cell> row) {
-    List<List<String>> cells = broken(Letters.TABLE, row.stream().map(Cell::text).toList());
-    int most = (int) ((column.paper().page() - headHeight() - BETWEEN) / Letters.TABLE.leading());
+    List<List<String>> cells = broken(TextStyle.TABLE, row.stream().map(Cell::text).toList());
+    int most = (int) ((column.paper().page() - headHeight() - BETWEEN) / TextStyle.TABLE.leading());
     int lines = cells.stream().mapToInt(List::size).max().orElse(0);
     List<List<List<String>>> pieces = new ArrayList<>();
     int from = 0;
@@ -122,7 +122,7 @@ final class BookTable {
     return lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
   }
 
-  private List<List<String>> broken(Letters letters, List<String> texts) {
+  private List<List<String>> broken(TextStyle letters, List<String> texts) {
     LineBreaker breaker = new LineBreaker(column.font(), letters);
     return IntStream.range(0, texts.size())
         .mapToObj(i -> breaker.lines(texts.get(i), widths[i] + Tolerance.RECKONING))
@@ -131,6 +131,6 @@ final class BookTable {
 
   private static double height(List<List<String>> cells) {
     int lines = cells.stream().mapToInt(List::size).max().orElse(0);
-    return Math.max(1, lines) * Letters.TABLE.leading() + BETWEEN;
+    return Math.max(1, lines) * TextStyle.TABLE.leading() + BETWEEN;
   }
 }

@@ -48,13 +48,13 @@ public final class BookWriter {
   }
 
   private byte[] bytes() throws IOException {
-    words(Letters.TITLE, book.title());
+    words(TextStyle.TITLE, book.title());
     column.gap(AFTER_HEADING);
-    words(Letters.TEXT, book.subtitle());
+    words(TextStyle.TEXT, book.subtitle());
     column.gap(SECTION_GAP);
     double contents = column.y();
     boolean listed = book.sections().size() > 1;
-    column.down(listed ? book.sections().size() * Letters.TEXT.leading() : 0);
+    column.down(listed ? book.sections().size() * TextStyle.TEXT.leading() : 0);
     book.sections().forEach(this::set);
     if (listed) {
       list(contents);
@@ -62,7 +62,7 @@ public final class BookWriter {
     return finished();
   }
 
-  private void words(Letters letters, String text) {
+  private void words(TextStyle letters, String text) {
     LineBreaker breaker = new LineBreaker(column.font(), letters);
     column.lines(letters, column.paper().left(), breaker.lines(text, column.paper().column()));
   }
@@ -71,9 +71,9 @@ public final class BookWriter {
     BookBlocks blocks = new BookBlocks(column);
     double start = section.blocks().isEmpty() ? 0 : blocks.start(section.blocks().get(0));
     column.gap(SECTION_GAP);
-    column.room(Letters.HEADING.leading() + AFTER_HEADING + start);
+    column.room(TextStyle.HEADING.leading() + AFTER_HEADING + start);
     starts.add(new Start(section.heading(), column.leaves().size(), column.y()));
-    words(Letters.HEADING, section.heading());
+    words(TextStyle.HEADING, section.heading());
     column.gap(AFTER_HEADING);
     section.blocks().forEach(blocks::set);
   }
@@ -84,7 +84,7 @@ public final class BookWriter {
     double y = top;
     for (Start start : starts) {
       edges.entry(first, y, start.heading(), Integer.toString(start.page()));
-      y -= Letters.TEXT.leading();
+      y -= TextStyle.TEXT.leading();
     }
   }
 

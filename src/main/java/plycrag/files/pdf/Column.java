@@ -71,13 +71,13 @@ final class Column {
   }
 
   /** Sets a line that is known to fit. */
-  void line(Letters letters, double x, String text) {
+  void line(TextStyle letters, double x, String text) {
     leaf().words(letters, x, y - letters.drop(), text);
     y -= letters.leading();
   }
 
   /** Sets lines one under the other, over as many pages as they take. */
-  void lines(Letters letters, double x, List<String> lines) {
+  void lines(TextStyle letters, double x, List<String> lines) {
     for (String line : lines) {
       room(letters.leading());
       line(letters, x, line);

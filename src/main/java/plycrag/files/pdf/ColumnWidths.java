@@ -63,7 +63,7 @@ record ColumnWidths(Table table, PdfFont font, double room) {
 
   /** The widest cell, or the widest word of any, the head among them. */
   private double widest(int column, boolean words) {
-    LineBreaker breaker = new LineBreaker(font, Letters.TABLE);
+    LineBreaker breaker = new LineBreaker(font, TextStyle.TABLE);
     String head = table.columns().get(column);
     List<String> cells = table.rows().stream().map(row -> row.get(column)).map(Cell::text).toList();
     return Stream.concat(Stream.of(head), cells.stream())

@@ -23,7 +23,7 @@ final class Leaf {
   }
 
   /** A line of text from a place on its letters' foot. */
-  void words(Letters letters, double x, double y, String text) {
+  void words(TextStyle letters, double x, double y, String text) {
     if (text.isBlank()) {
       return;
     }

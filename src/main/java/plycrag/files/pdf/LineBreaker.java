@@ -10,7 +10,7 @@ import java.util.List;
  * @param font whose letters are measured
  * @param letters their size
  */
-record LineBreaker(PdfFont font, Letters letters) {
+record LineBreaker(PdfFont font, TextStyle letters) {
 
   /** The width of a line, mm. */
   double width(String text) {

@@ -28,7 +28,7 @@ final class PageContent {
     PageShapes shapes = new PageShapes(placed, font);
     String style = "";
     for (Shape shape : placed.drawing().shapes()) {
-      String wanted = PageStyle.of(shape);
+      String wanted = ShapeStyle.of(shape);
       if (!wanted.equals(style)) {
         style = wanted;
         out.append(style);

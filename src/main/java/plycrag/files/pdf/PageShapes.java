@@ -1,11 +1,11 @@
 package plycrag.files.pdf;
 
 import java.util.List;
-import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Fill;
 import plycrag.document.Print;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 import plycrag.geometry.Trig;
 import plycrag.units.Decimal;
@@ -111,7 +111,7 @@ record PageShapes(Print.Placed placed, PdfFont font) {
     return level + " " + Decimal.of(sine, 4) + " " + Decimal.of(-sine, 4) + " " + level;
   }
 
-  private static double part(Anchor anchor) {
+  private static double part(TextAnchor anchor) {
     return switch (anchor) {
       case START -> 0;
       case MIDDLE -> 0.5;

@@ -5,8 +5,8 @@ import static plycrag.files.svg.SvgStyle.attribute;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import plycrag.document.Anchor;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 
 /**
@@ -15,7 +15,7 @@ import plycrag.document.Xy;
  * @param paper where they come to lie
  * @param marks labels that begin with one of them lead to its part
  */
-record SvgShapes(Paper paper, Set<String> marks) {
+record SvgShapes(PaperAxes paper, Set<String> marks) {
   /**
    * Height of capitals of Liberation Sans, parts of the font size: 1409 of 2048 units (OS/2 table
    * of the font, sCapHeight; unitsPerEm of its head table).
@@ -81,7 +81,7 @@ record SvgShapes(Paper paper, Set<String> marks) {
     return "<text"
         + attribute("x", paper.x(label.at()))
         + attribute("y", paper.y(label.at(), label.height() / 2))
-        + attribute("font-size", Paper.number(label.height() / CAPITALS))
+        + attribute("font-size", PaperAxes.number(label.height() / CAPITALS))
         + anchor(label.anchor())
         + turn(label)
         + ">"
@@ -89,7 +89,7 @@ record SvgShapes(Paper paper, Set<String> marks) {
         + "</text>";
   }
 
-  private static String anchor(Anchor anchor) {
+  private static String anchor(TextAnchor anchor) {
     return switch (anchor) {
       case START -> "";
       case MIDDLE -> attribute("text-anchor", "middle");
@@ -98,7 +98,7 @@ record SvgShapes(Paper paper, Set<String> marks) {
   }
 
   private String turn(Shape.Label label) {
-    String clockwise = Paper.number(-label.turn());
+    String clockwise = PaperAxes.number(-label.turn());
     String about = paper.x(label.at()) + " " + paper.y(label.at());
     return clockwise.equals("0")
         ? ""

@@ -18,7 +18,7 @@ final class SvgStyle {
     Pen pen = layer.pen();
     return attribute("class", layer.name())
         + attribute("stroke", colour(pen.ink()))
-        + attribute("stroke-width", Paper.number(pen.width()))
+        + attribute("stroke-width", PaperAxes.number(pen.width()))
         + dashes(pen);
   }
 
@@ -44,7 +44,7 @@ final class SvgStyle {
 
   private static String dashes(Pen pen) {
     String lengths =
-        pen.dash().pattern().stream().map(Paper::number).collect(Collectors.joining(" "));
+        pen.dash().pattern().stream().map(PaperAxes::number).collect(Collectors.joining(" "));
     return lengths.isEmpty() ? "" : attribute("stroke-dasharray", lengths);
   }
 

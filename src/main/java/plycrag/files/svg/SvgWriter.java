@@ -32,7 +32,7 @@ public final class SvgWriter {
    * @param marks of parts that have an element {@code part-ST1} on the page
    */
   public static String inline(Drawing drawing, Set<String> marks) {
-    Paper paper = Paper.of(drawing);
+    PaperAxes paper = PaperAxes.of(drawing);
     StringBuilder out = new StringBuilder(root(paper, marks.isEmpty() ? "img" : "group"));
     out.append("<title>").append(XmlText.of(drawing.title())).append("</title>\n");
     out.append("<rect" + size(paper, "") + attribute("fill", "#fff") + "/>\n");
@@ -40,7 +40,7 @@ public final class SvgWriter {
     return out.append("</svg>\n").toString();
   }
 
-  private static String root(Paper paper, String role) {
+  private static String root(PaperAxes paper, String role) {
     return "<svg"
         + attribute("xmlns", NAMESPACE)
         + attribute("role", role)
@@ -52,7 +52,7 @@ public final class SvgWriter {
         + ">\n";
   }
 
-  private static String size(Paper paper, String unit) {
+  private static String size(PaperAxes paper, String unit) {
     return attribute("width", paper.width() + unit) + attribute("height", paper.height() + unit);
   }
 

@@ -4,11 +4,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plycrag.Walls;
 import plycrag.check.Found;
-import plycrag.layout.FacetLayout;
-import plycrag.layout.FramedFacet;
 import plycrag.layout.Layout;
-import plycrag.layout.Member;
-import plycrag.layout.Role;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.FramedFacet;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
 
 /** The edges of pieces at a seam 601 mm up, with and without blocking. */
 class SeamBackedTest {
@@ -48,7 +48,7 @@ class SeamBackedTest {
   private static Layout withoutBlocking(Layout layout) {
     FacetLayout facet = layout.facets().get(0);
     List<Member> members =
-        facet.members().stream().filter(member -> member.role() != Role.BLOCKING).toList();
+        facet.members().stream().filter(member -> member.role() != MemberRole.BLOCKING).toList();
     return new Layout(
         layout.wall(),
         List.of(

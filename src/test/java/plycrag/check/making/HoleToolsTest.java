@@ -6,8 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plycrag.Walls;
 import plycrag.check.Found;
-import plycrag.params.ToolBox;
-import plycrag.params.ToolParameters;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
 
 /** Four holes of 12 mm through 18 mm; the breakthrough is 0.5 mm. */
 class HoleToolsTest {
@@ -24,7 +24,7 @@ class HoleToolsTest {
   private static String taken(String more) {
     return ToolBox.of(Walls.parameters(BAY + more).machine(), List.of(12.0))
         .forHole(12, 18.5)
-        .map(ToolParameters::name)
+        .map(Tool::name)
         .orElse("none");
   }
 

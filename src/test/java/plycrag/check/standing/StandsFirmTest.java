@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import plycrag.Walls;
 import plycrag.check.Found;
-import plycrag.layout.FacetLayout;
 import plycrag.layout.Layout;
-import plycrag.layout.Mass;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.standing.Mass;
 
 /**
  * Whether a wall on posts tips over: EN 1990 Table A1.2(A), 0.9 of the weight against 1.5 times one

@@ -8,13 +8,13 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.Pen;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 import plycrag.files.Specimens;
 import plycrag.files.lint.DxfLint;
@@ -180,7 +180,7 @@ class DxfWriterTest {
   }
 
   private static Shape.Label label(String text, double x) {
-    return new Shape.Label(Specimens.NOTES, new Xy(x, 9), text, 3, Anchor.END, 0);
+    return new Shape.Label(Specimens.NOTES, new Xy(x, 9), text, 3, TextAnchor.END, 0);
   }
 
   private static Drawing drawing(Shape... shapes) {

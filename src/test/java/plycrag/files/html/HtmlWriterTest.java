@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
-import plycrag.document.Anchor;
 import plycrag.document.Book;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
@@ -18,6 +17,7 @@ import plycrag.document.Layer;
 import plycrag.document.Pen;
 import plycrag.document.Shape;
 import plycrag.document.Table;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 
 class HtmlWriterTest {
@@ -88,7 +88,7 @@ class HtmlWriterTest {
   @Test
   void marksOfPartsLeadToTheirFigure() throws Exception {
     Layer layer = new Layer("TEXT", Pen.FINE);
-    Shape.Label mark = new Shape.Label(layer, new Xy(0, 0), "ST1 2400", 2.5, Anchor.START, 0);
+    Shape.Label mark = new Shape.Label(layer, new Xy(0, 0), "ST1 2400", 2.5, TextAnchor.START, 0);
     Extent extent = new Extent(0, 0, 100, 100);
     Book.Figure any = new Book.Figure(new Drawing("All", 1, extent, List.of(mark)), "all");
     Book.Figure frame =

@@ -9,11 +9,11 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Print;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 import plycrag.files.Specimens;
 
@@ -67,7 +67,8 @@ class PdfWriterTest {
 
   @Test
   void aLetterThatTheFontHasNotIsAQuestionMark() throws IOException {
-    Shape label = new Shape.Label(Specimens.NOTES, new Xy(0, 0), "舟 dock", 3.5, Anchor.MIDDLE, 0);
+    Shape label =
+        new Shape.Label(Specimens.NOTES, new Xy(0, 0), "舟 dock", 3.5, TextAnchor.MIDDLE, 0);
     Drawing drawing = new Drawing("dock", 1, new Extent(-50, -9, 50, 9), List.of(label));
     assertThat(text(PdfWriter.write(print(drawing)))).contains("? dock");
   }

@@ -15,11 +15,11 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
-import plycrag.document.Anchor;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 import plycrag.files.Specimens;
 
@@ -126,7 +126,7 @@ class SvgWriterTest {
   @Test
   void markupInTextStaysText() {
     String nasty = "</text><script>alert(\"1\")</script>&amp;";
-    Shape label = new Shape.Label(Specimens.NOTES, new Xy(0, 0), nasty, 3, Anchor.END, 30);
+    Shape label = new Shape.Label(Specimens.NOTES, new Xy(0, 0), nasty, 3, TextAnchor.END, 30);
     Element root = parse(SvgWriter.write(drawing(label)));
     assertThat(elements(root, "script")).isEmpty();
     assertThat(elements(root, "text").get(0).getTextContent()).isEqualTo(nasty);

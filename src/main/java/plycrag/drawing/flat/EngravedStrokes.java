@@ -1,0 +1,24 @@
+package plycrag.drawing.flat;
+
+import java.util.List;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Layer;
+import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.Sketch;
+import plycrag.layout.sheets.EngravedMark;
+import plycrag.machining.MarkStrokes;
+import plycrag.wall.machine.MarkEngraving;
+
+/** Marks that a machine engraves, by the ways of its tool. */
+public final class EngravedStrokes {
+  private EngravedStrokes() {}
+
+  /** Draws marks on the layer of their depth. */
+  public static void draw(CheckedLayout checked, List<EngravedMark> marks, Sketch sketch) {
+    double depth = checked.layout().wall().machine().marks().map(MarkEngraving::depth).orElse(0.0);
+    Layer layer = Layers.engraved(depth);
+    for (EngravedMark mark : marks) {
+      MarkStrokes.of(mark).forEach(stroke -> sketch.path(layer, stroke));
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package plycrag.drawing.flat;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.document.TextAnchor;
+import plycrag.document.Xy;
+import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.Sketch;
+import plycrag.drawing.pen.TextSize;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Trig;
+import plycrag.layout.frame.Member;
+
+/**
+ * Writes its mark beside every member, along it, where neither timber nor another mark is in the
+ * way: as near to its middle as may be, inside where it is broad enough on paper. Where there is no
+ * such place, it stands further off, upright, with a leader to the member.
+ */
+final class FrameLabels {
+  /** Places that are tried along a member, from its middle outward. */
+  private static final int STEPS = 24;
+
+  private static final double GAP = 0.7;
+
+  /** How far off a mark with a leader may stand, in turn, mm on paper. */
+  private static final double[] AWAY = {4, 5.5, 7, 9, 12, 16, 21, 27};
+
+  private static final int WAYS = 16;
+
+  private final Sketch sketch;
+  private final List<Member> members;
+  private final Envelope frame = new Envelope();
+  private final List<Envelope> written = new ArrayList<>();
+  private final List<LineString> leaders = new ArrayList<>();
+
+  FrameLabels(Sketch sketch, List<Member> members) {
+    this.sketch = sketch;
+    this.members = List.copyOf(members);
+    members.forEach(member -> frame.expandToInclude(member.box()));
+  }
+
+  /** A place for a mark, and how much of it is hidden. */
+  private record Spot(Xy middle, Envelope box, int hidden) {}
+
+  void draw() {
+    members.stream().sorted(Comparator.comparingDouble(Member::length)).forEach(this::draw);
+  }
+
+  private void draw(Member member) {
+    Spot best = spots(member).stream().min(Comparator.comparingInt(Spot::hidden)).orElseThrow();
+    Optional<Led> led = best.hidden() > 0 ? led(member) : Optional.empty();
+    led.ifPresentOrElse(away -> lead(member, away), () -> write(member, best));
+  }
+
+  /** A place for a mark off its member, and the leader to that. */
+  private record Led(Envelope box, LineString leader) {}
+
+  private void lead(Member member, Led led) {
+    written.add(led.box());
+    leaders.add(led.leader());
+    Xy middle = new Xy(led.box().centre().x, led.box().centre().y);
+    Coordinate foot = led.leader().getCoordinateN(0);
+    Coordinate end = led.leader().getCoordinateN(1);
+    sketch.label(Layers.TEXT, middle, member.mark(), Sketch.SMALL, TextAnchor.MIDDLE);
+    sketch.line(Layers.DIMENSIONS, new Xy(foot.x, foot.y), new Xy(end.x, end.y));
+    sketch.circle(Layers.DIMENSIONS, new Xy(foot.x, foot.y), sketch.paper(0.35));
+  }
+
+  /** The nearest place off a member where nothing is in the way of its mark. */
+  private Optional<Led> led(Member member) {
+    Direction along = member.direction();
+    Direction.Span span = along.span(member.footprint());
+    double middle = along.across().span(member.footprint()).middle();
+    List<Led> tried = new ArrayList<>();
+    for (double away : AWAY) {
+      for (double part : new double[] {0, -0.15, 0.15, -0.3, 0.3}) {
+        Coordinate foot = along.place(span.middle() + part * span.size(), middle);
+        for (int way = 0; way < WAYS; way++) {
+          tried.add(led(member.mark(), foot, 360.0 * way / WAYS, sketch.paper(away)));
+        }
+      }
+    }
+    return tried.stream().filter(this::isClear).findFirst();
+  }
+
+  private Led led(String mark, Coordinate foot, double way, double away) {
+    double u = foot.x + away * Trig.cos(way);
+    double v = foot.y + away * Trig.sin(way);
+    Envelope box = new Envelope(new Coordinate(u, v));
+    box.expandBy(
+        sketch.paper(TextSize.width(mark, Sketch.SMALL)) / 2, sketch.paper(Sketch.SMALL) / 2);
+    double endU = Math.max(box.getMinX(), Math.min(foot.x, box.getMaxX()));
+    double endV = Math.max(box.getMinY(), Math.min(foot.y, box.getMaxY()));
+    return new Led(box, Shapes.line(foot.x, foot.y, endU, endV));
+  }
+
+  private boolean isClear(Led led) {
+    Envelope clear = new Envelope(led.box());
+    clear.expandBy(sketch.paper(GAP) / 2);
+    Polygon area = Shapes.rectangle(clear);
+    return frame.contains(clear)
+        && written.stream().noneMatch(clear::intersects)
+        && written.stream().noneMatch(box -> led.leader().intersects(Shapes.rectangle(box)))
+        && leaders.stream().noneMatch(area::intersects)
+        && members.stream().noneMatch(other -> other.footprint().intersects(area));
+  }
+
+  private void write(Member member, Spot best) {
+    written.add(best.box());
+    double angle = member.direction().angle();
+    double turned = angle > 90 ? angle - 180 : angle;
+    sketch.labelTurned(Layers.TEXT, best.middle(), member.mark(), turned);
+  }
+
+  /** From the middle outward; at every place on one side first, then on the other. */
+  private List<Spot> spots(Member member) {
+    Direction along = member.direction();
+    Direction across = along.across();
+    double middle = across.span(member.footprint()).middle();
+    Direction.Span span = along.span(member.footprint());
+    List<Double> sides = sides(member, middle);
+    List<Spot> spots = new ArrayList<>();
+    for (int step = 0; step <= STEPS; step++) {
+      double off = span.size() / 2 * step / (STEPS + 1);
+      for (double place : new double[] {span.middle() - off, span.middle() + off}) {
+        for (double side : sides) {
+          spots.add(spot(member, along.place(place, side)));
+        }
+      }
+    }
+    return spots;
+  }
+
+  private List<Double> sides(Member member, double middle) {
+    if (member.breadth() >= sketch.paper(Sketch.SMALL + 0.4)) {
+      return List.of(middle);
+    }
+    double off = member.breadth() / 2 + sketch.paper(Sketch.SMALL / 2 + GAP);
+    return List.of(middle - off, middle + off);
+  }
+
+  private Spot spot(Member member, Coordinate place) {
+    double width = sketch.paper(TextSize.width(member.mark(), Sketch.SMALL));
+    double height = sketch.paper(Sketch.SMALL);
+    Direction along = member.direction();
+    double halfWidth = (Math.abs(along.u()) * width + Math.abs(along.v()) * height) / 2;
+    double halfHeight = (Math.abs(along.v()) * width + Math.abs(along.u()) * height) / 2;
+    Envelope box =
+        new Envelope(
+            place.x - halfWidth, place.x + halfWidth, place.y - halfHeight, place.y + halfHeight);
+    return new Spot(new Xy(place.x, place.y), box, hidden(member, box));
+  }
+
+  /** Words on words are worst, then words outside of the frame, then words on other timber. */
+  private int hidden(Member member, Envelope box) {
+    Envelope clear = new Envelope(box);
+    clear.expandBy(sketch.paper(GAP) / 2);
+    int words =
+        (int) written.stream().filter(clear::intersects).count()
+            + (int) leaders.stream().filter(Shapes.rectangle(clear)::intersects).count();
+    int timber =
+        (int)
+            members.stream()
+                .filter(other -> !other.equals(member) && other.box().intersects(box))
+                .filter(other -> other.footprint().intersects(Shapes.rectangle(box)))
+                .count();
+    return 100 * words + (frame.contains(box) ? 0 : 10) + timber;
+  }
+}

@@ -1,0 +1,149 @@
+package plycrag.drawing.room;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Shape;
+import plycrag.document.TextAnchor;
+import plycrag.document.Xy;
+import plycrag.drawing.pen.Inked;
+import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.Sketch;
+import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Vector3;
+import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.standing.FallZone;
+import plycrag.layout.support.PlacedMember;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+import plycrag.wall.room.Room.Obstacle;
+
+/**
+ * What a plan shows beside the wall itself: its support, obstacles, mats, and the space to fall
+ * into.
+ */
+final class PlanSurroundings {
+  private final Layout layout;
+  private final List<Polygon> mats;
+
+  PlanSurroundings(CheckedLayout checked) {
+    this.layout = checked.layout();
+    this.mats = new PlanMats(layout).areas();
+  }
+
+  /** What has to be on the drawing beside the wall. */
+  Envelope box() {
+    Envelope box = new Envelope();
+    List<Xy> places = new ArrayList<>();
+    layout.runs().forEach(run -> places.addAll(zone(run)));
+    layout.standing().forEach(placed -> places.addAll(outline(placed)));
+    layout.wall().room().obstacles().forEach(one -> places.addAll(outline(one)));
+    places.forEach(place -> box.expandToInclude(place.x(), place.y()));
+    mats.forEach(area -> box.expandToInclude(area.getEnvelopeInternal()));
+    return box;
+  }
+
+  /** Draws it all; names are left to the marks. */
+  void draw(Sketch sketch, PartMarks marks) {
+    for (PlacedMember placed : layout.standing()) {
+      sketch.closed(Layers.PARTS, outline(placed));
+      marks.keepOffWay(outline(placed));
+    }
+    for (Obstacle obstacle : layout.wall().room().obstacles()) {
+      List<Xy> corners = outline(obstacle);
+      sketch.closed(Layers.PARTS, corners);
+      Polygon area = Shapes.polygon(corners.stream().map(PlanSurroundings::coordinate).toList());
+      marks.add(obstacle.name(), Shapes.edges(area));
+    }
+    layout.runs().forEach(run -> drawZone(sketch, marks, run));
+    mats.forEach(area -> drawMats(sketch, marks, area));
+  }
+
+  private void drawMats(Sketch sketch, PartMarks marks, Polygon area) {
+    List<Xy> corners = ring(area);
+    sketch.closed(Layers.CONTEXT, corners);
+    marks.keepOffWay(corners);
+    String thickness =
+        layout.wall().tape().text(layout.wall().room().mat().thickness().orElseThrow());
+    marks.add("mats, " + thickness, Shapes.outerEdges(area));
+  }
+
+  private void drawZone(Sketch sketch, PartMarks marks, List<FacetLayout> run) {
+    List<Xy> corners = zone(run);
+    sketch.closed(Layers.SETBACK, corners);
+    marks.keepOffWay(corners);
+    Tape tape = layout.wall().tape();
+    Xy middle =
+        new Xy(
+            (corners.get(0).x() + corners.get(2).x()) / 2,
+            (corners.get(0).y() + corners.get(2).y()) / 2);
+    String text = "clear to fall: " + tape.text(fall(run).clear());
+    Shape.Label label =
+        new Shape.Label(Layers.TEXT, middle, text, Sketch.SMALL, TextAnchor.MIDDLE, 0);
+    sketch.label(label);
+    marks.keepOff(Inked.box(label, sketch.scale()));
+  }
+
+  private FallZone fall(List<FacetLayout> run) {
+    return FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+  }
+
+  /** The floor in front of a run's outermost edge, as wide as the run. */
+  private List<Xy> zone(List<FacetLayout> run) {
+    FallZone zone = fall(run);
+    FloorAxes stand = run.get(0).facet().plane().stand();
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    for (FacetLayout layout : run) {
+      Facet facet = layout.facet();
+      left = Math.min(left, facet.plane().left());
+      right = Math.max(right, facet.plane().left() + facet.width());
+    }
+    return Stream.of(
+            new Vector3(left, zone.outermost(), 0),
+            new Vector3(right, zone.outermost(), 0),
+            new Vector3(right, zone.end(), 0),
+            new Vector3(left, zone.end(), 0))
+        .map(stand::toRoom)
+        .map(PlanSurroundings::at)
+        .toList();
+  }
+
+  /** Seen from above the climber's way is down. */
+  private static Xy at(Vector3 room) {
+    return new Xy(room.x(), -room.y());
+  }
+
+  private static Coordinate coordinate(Xy place) {
+    return new Coordinate(place.x(), place.y());
+  }
+
+  private static List<Xy> outline(PlacedMember placed) {
+    List<Coordinate> corners = new ArrayList<>();
+    Stream.concat(placed.body().near().stream(), placed.body().far().stream())
+        .map(PlanSurroundings::at)
+        .forEach(corner -> corners.add(coordinate(corner)));
+    return ring(Shapes.around(corners));
+  }
+
+  private static List<Xy> ring(Polygon area) {
+    Coordinate[] ring = area.getExteriorRing().getCoordinates();
+    return Stream.of(ring).limit(ring.length - 1L).map(at -> new Xy(at.x, at.y)).toList();
+  }
+
+  private static List<Xy> outline(Obstacle obstacle) {
+    double right = obstacle.left() + obstacle.width();
+    double far = obstacle.out() + obstacle.depth();
+    return List.of(
+        new Xy(obstacle.left(), -far),
+        new Xy(right, -far),
+        new Xy(right, -obstacle.out()),
+        new Xy(obstacle.left(), -obstacle.out()));
+  }
+}

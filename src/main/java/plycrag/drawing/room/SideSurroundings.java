@@ -1,0 +1,245 @@
+package plycrag.drawing.room;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Fill;
+import plycrag.document.TextAnchor;
+import plycrag.document.Xy;
+import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.Sketch;
+import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Trig;
+import plycrag.geometry.Vector3;
+import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.standing.FallZone;
+import plycrag.layout.standing.RunAtAngle;
+import plycrag.layout.support.PlacedMember;
+import plycrag.layout.support.Tether;
+import plycrag.layout.support.WallSupport;
+import plycrag.units.Decimal;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
+import plycrag.wall.FacetAtAngle;
+import plycrag.wall.Swing;
+import plycrag.wall.room.Room;
+
+/**
+ * What a section shows beside the wall itself: its support, the room, mats, the space to fall into,
+ * and a person for scale.
+ */
+final class SideSurroundings {
+  /** A person's height (a choice: a round figure), mm. */
+  private static final double PERSON = 1750;
+
+  /** How far in front of the outermost edge the person stands, mm. */
+  private static final double STEP = 700;
+
+  private final Layout layout;
+  private final List<Facet> facets;
+  private final int number;
+  private final FloorAxes stand;
+  private final FallZone zone;
+
+  SideSurroundings(CheckedLayout checked, List<FacetLayout> run) {
+    this.layout = checked.layout();
+    this.facets = run.stream().map(FacetLayout::facet).toList();
+    this.number = layout.runs().indexOf(run);
+    this.stand = facets.get(0).plane().stand();
+    this.zone = FallZone.of(layout.wall(), facets);
+  }
+
+  /** What has to be on the drawing. */
+  Envelope box() {
+    Envelope box = new Envelope(0, zone.end(), 0, PERSON);
+    for (Polygon area : timbers().toList()) {
+      box.expandToInclude(area.getEnvelopeInternal());
+    }
+    tethers().forEach(ends -> ends.forEach(end -> box.expandToInclude(end.x(), end.y())));
+    for (double angle : RunAtAngle.angles(layout, number)) {
+      faces(angle).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
+    }
+    ceilingAt(0).ifPresent(height -> box.expandToInclude(0, height));
+    ceilingAt(zone.end()).ifPresent(height -> box.expandToInclude(zone.end(), height));
+    return box;
+  }
+
+  /** Each timber of the support as the section sees it. */
+  private Stream<Polygon> timbers() {
+    return layout.standing().stream().filter(this::isHere).map(this::profile);
+  }
+
+  private boolean isHere(PlacedMember placed) {
+    return placed.run() == number;
+  }
+
+  private Polygon profile(PlacedMember placed) {
+    Solid body = placed.body().mapped(stand::fromRoom);
+    List<Coordinate> corners = new ArrayList<>();
+    Stream.concat(body.near().stream(), body.far().stream())
+        .forEach(corner -> corners.add(new Coordinate(corner.y(), corner.z())));
+    return Shapes.around(corners);
+  }
+
+  private List<List<Xy>> tethers() {
+    List<Tether> tethers = layout.support().map(WallSupport::tethers).orElse(List.of());
+    double angle = facets.get(facets.size() > 1 ? 1 : 0).angle();
+    return tethers.stream()
+        .map(tether -> List.of(at(layout.held(tether, angle)), at(tether.anchor())))
+        .toList();
+  }
+
+  private Xy at(Vector3 inRoom) {
+    Vector3 inRun = stand.fromRoom(inRoom);
+    return new Xy(inRun.y(), inRun.z());
+  }
+
+  /** The climbing face at an angle, from below. */
+  private List<Xy> faces(double angle) {
+    List<Xy> corners = new ArrayList<>();
+    for (FacetAtAngle posture : FacetAtAngle.of(layout.wall(), facets, angle)) {
+      corners.add(at(posture.at(new Vector3(0, 0, 0))));
+      corners.add(at(posture.at(new Vector3(0, posture.facet().length(), 0))));
+    }
+    return corners;
+  }
+
+  private Optional<Double> ceilingAt(double y) {
+    Room.Ceiling ceiling = layout.wall().room().ceiling();
+    boolean isFirst = stand.equals(FloorAxes.FIRST);
+    return ceiling
+        .height()
+        .filter(told -> isFirst)
+        .map(told -> told + y * Trig.tan(ceiling.pitch()));
+  }
+
+  /** Draws it all, what is cut across with a tint. */
+  void draw(Sketch sketch) {
+    drawMats(sketch);
+    layout.standing().stream().filter(this::isHere).forEach(one -> drawTimber(sketch, one));
+    for (List<Xy> ends : tethers()) {
+      sketch.line(Layers.CENTRE, ends.get(0), ends.get(1));
+    }
+    drawAngles(sketch);
+    drawCeiling(sketch);
+    drawZone(sketch);
+    drawPerson(sketch, new Xy(zone.outermost() + STEP, 0));
+  }
+
+  private void drawTimber(Sketch sketch, PlacedMember placed) {
+    List<Xy> corners = corners(profile(placed));
+    boolean cut = placed.member().role() == MemberRole.LEDGER;
+    if (cut) {
+      sketch.area(Layers.TINT, corners, Fill.TIMBER);
+    }
+    sketch.closed(Layers.PARTS, corners);
+    if (cut && corners.size() == 4) {
+      sketch.line(Layers.CONTEXT, corners.get(0), corners.get(2));
+      sketch.line(Layers.CONTEXT, corners.get(1), corners.get(3));
+    }
+  }
+
+  private static List<Xy> corners(Polygon area) {
+    Coordinate[] ring = area.getExteriorRing().getCoordinates();
+    return Stream.of(ring).limit(ring.length - 1L).map(at -> new Xy(at.x, at.y)).toList();
+  }
+
+  /** The face at the other angles that it is used at. */
+  private void drawAngles(Sketch sketch) {
+    for (double angle : RunAtAngle.angles(layout, number)) {
+      List<Xy> corners = faces(angle);
+      boolean swings = Swing.of(layout.wall(), facets).isPresent();
+      if (swings && facets.get(1).angle() != angle) {
+        for (int at = 2; at + 1 < corners.size(); at += 2) {
+          sketch.line(Layers.BEHIND, corners.get(at), corners.get(at + 1));
+        }
+        Xy end = corners.get(corners.size() - 1).plus(sketch.paper(1.5), sketch.paper(1.5));
+        String text = Decimal.of(angle, 2) + "°";
+        sketch.label(Layers.TEXT, end, text, Sketch.SMALL, TextAnchor.START);
+      }
+    }
+  }
+
+  private void drawCeiling(Sketch sketch) {
+    Envelope box = box();
+    Optional<Double> left = ceilingAt(box.getMinX());
+    Optional<Double> right = ceilingAt(box.getMaxX());
+    if (left.isPresent() && right.isPresent()) {
+      Xy from = new Xy(box.getMinX(), left.get());
+      Xy to = new Xy(box.getMaxX(), right.get());
+      sketch.line(Layers.PARTS, from, to);
+      sketch.label(
+          Layers.TEXT, to.plus(0, sketch.paper(2.5)), "ceiling", Sketch.SMALL, TextAnchor.END);
+    }
+  }
+
+  private void drawMats(Sketch sketch) {
+    Room.Mat mat = layout.wall().room().mat();
+    if (mat.thickness().isPresent()) {
+      double end = zone.outermost() + mat.front().orElse(zone.clear());
+      double high = mat.thickness().get();
+      sketch.closed(
+          Layers.SETBACK,
+          List.of(
+              new Xy(zone.foot(), 0),
+              new Xy(end, 0),
+              new Xy(end, high),
+              new Xy(zone.foot(), high)));
+    }
+  }
+
+  /** How far people fall, on the floor. */
+  private void drawZone(Sketch sketch) {
+    Tape tape = layout.wall().tape();
+    double low = -sketch.paper(5);
+    Xy from = new Xy(zone.outermost(), low);
+    Xy to = new Xy(zone.end(), low);
+    sketch.line(Layers.DIMENSIONS, from, to);
+    for (Xy end : List.of(from, to)) {
+      sketch.line(Layers.DIMENSIONS, end.plus(0, -sketch.paper(1.5)), end.plus(0, sketch.paper(4)));
+    }
+    sketch.label(
+        Layers.TEXT,
+        new Xy((from.x() + to.x()) / 2, low - sketch.paper(4)),
+        "clear to fall: " + tape.text(zone.clear()),
+        Sketch.SMALL,
+        TextAnchor.MIDDLE);
+  }
+
+  /** A plain outline. */
+  private static void drawPerson(Sketch sketch, Xy feet) {
+    double unit = PERSON / 35;
+    sketch.circle(Layers.CONTEXT, feet.plus(0, 32.4 * unit), 2.4 * unit);
+    double[][] half = {
+      {1, 0},
+      {1.6, 0},
+      {1.9, 15},
+      {2.4, 15.5},
+      {2.6, 22},
+      {3.4, 22},
+      {3.4, 14},
+      {4.4, 14},
+      {4.4, 28},
+      {1.2, 29.2}
+    };
+    for (int sign = -1; sign <= 1; sign += 2) {
+      for (int at = 1; at < half.length; at++) {
+        sketch.line(
+            Layers.CONTEXT,
+            feet.plus(sign * half[at - 1][0] * unit, half[at - 1][1] * unit),
+            feet.plus(sign * half[at][0] * unit, half[at][1] * unit));
+      }
+      sketch.line(
+          Layers.CONTEXT, feet.plus(sign * unit, 0), feet.plus(sign * 0.3 * unit, 15 * unit));
+    }
+  }
+}

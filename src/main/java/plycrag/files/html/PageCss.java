@@ -1,0 +1,85 @@
+package plycrag.files.html;
+
+/** How a page looks: black on white, one column, space instead of boxes. */
+final class PageCss {
+  private PageCss() {}
+
+  /** The style sheet; the column is as wide as A4 between its margins. */
+  static final String CSS =
+      """
+      @page { margin: 12mm 10mm; }
+      html {
+        background: #fff; color: #000;
+        font: 11pt/1.5 "Liberation Sans", Arial, Helvetica, sans-serif;
+        font-variant-numeric: tabular-nums;
+        -webkit-text-size-adjust: 100%; text-size-adjust: 100%;
+      }
+      body { max-width: 190mm; margin: 0 auto; padding: 8mm 4mm; overflow-wrap: anywhere; }
+      header, nav, .stamp { margin-bottom: 8mm; }
+      h1, h2, p, ul, ol { margin: 0 0 3mm; }
+      h1 { font-size: 24pt; line-height: 1.15; }
+      h2 { font-size: 15pt; line-height: 1.25; }
+      section { margin-top: 14mm; }
+      p, li { max-width: 150mm; }
+      .subtitle { font-size: 13pt; }
+      .stamp p {
+        max-width: none; margin: 0; padding: 2mm 3mm; border: 0.7mm solid #000;
+        font-weight: bold; text-align: center;
+      }
+      .foot p { max-width: none; margin: 14mm 0 0; padding-top: 2mm; border-top: 0.18mm solid #000; }
+      .foot { font-size: 9pt; }
+      nav ol { padding-left: 7mm; }
+      nav li { padding: 1mm 0; }
+      a { color: inherit; text-underline-offset: 0.2em; }
+      :target { outline: 0.5mm solid #d9381e; outline-offset: 1mm; }
+      svg a:hover text { text-decoration: underline; }
+      :focus-visible { outline: 0.5mm solid #000; outline-offset: 1mm; }
+      figure { margin: 0 0 8mm; }
+      figcaption { max-width: 150mm; margin-top: 2mm; }
+      .wide { overflow-x: auto; }
+      section > .wide { margin: 0 0 8mm; }
+      .wide svg { display: block; }
+      table {
+        width: max-content; border-collapse: collapse;
+        line-height: 1.3; overflow-wrap: normal;
+      }
+      caption { text-align: left; font-weight: bold; padding-bottom: 2mm; }
+      caption span {
+        display: inline-block; position: sticky; left: 0;
+        max-width: min(150mm, calc(100vw - 12mm));
+      }
+      th, td {
+        max-width: 66mm; padding: 0.9mm 5mm 0.9mm 0;
+        text-align: left; vertical-align: top; font-weight: normal;
+      }
+      th:last-child, td:last-child { padding-right: 0; }
+      thead th { border-bottom: 0.18mm solid #000; vertical-align: bottom; font-weight: bold; }
+      tbody tr:nth-child(5n) > * { padding-bottom: 3mm; }
+      .number { text-align: right; white-space: nowrap; }
+      .caution { border-left: 1.2mm solid #d9381e; padding-left: 3mm; margin: 5mm 0; }
+      .checklist { list-style: none; padding: 0; }
+      .checklist li { position: relative; padding: 1mm 0 1mm 8mm; }
+      .checklist li::before {
+        content: ""; position: absolute; left: 0; top: 1.6mm;
+        width: 3.6mm; height: 3.6mm; border: 0.35mm solid #000;
+      }
+      @media screen and (min-width: 200mm) {
+        .wide svg { max-width: 100%; height: auto; }
+      }
+      @media print {
+        body { display: table; table-layout: fixed; width: 100%; max-width: none; padding: 0; }
+        .stamp { display: table-header-group; }
+        .foot { display: table-footer-group; }
+        .stamp p { margin-bottom: 6mm; }
+        .foot p { margin-top: 4mm; }
+        a { text-decoration: none; }
+        .wide { overflow: visible; }
+        .wide svg { width: auto; height: auto; max-width: 100%; max-height: 215mm; }
+        table { width: auto; max-width: 100%; }
+        caption span { position: static; max-width: 150mm; }
+        figure, tr, li, .caution, .stamp, .foot { break-inside: avoid; }
+        h1, h2, caption { break-after: avoid; }
+        p { orphans: 3; widows: 3; }
+      }
+      """;
+}

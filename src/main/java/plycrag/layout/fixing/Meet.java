@@ -1,9 +1,0 @@
-package plycrag.layout.fixing;
-
-/**
- * Two members that are to be held together.
- *
- * @param first the one that ends there
- * @param second the one that it ends on, or that goes on from there
- */
-public record Meet(TimberBody first, TimberBody second) {}

@@ -1,0 +1,149 @@
+package plycrag.layout.frame;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
+
+/**
+ * A member that has its place and has no mark yet.
+ *
+ * @param strip what it was wished to be
+ * @param footprint what it takes of the plane of the sheets' back
+ * @param sides how each side of the footprint goes on behind
+ */
+public record DraftMember(WishedMember strip, Polygon footprint, List<SlopingSide> sides) {
+  /** The sine of 45°. */
+  private static final double SHARP = 0.7072;
+
+  /** What is smaller is none, mm². */
+  private static final double CRUMB = 1;
+
+  public DraftMember {
+    sides = List.copyOf(sides);
+  }
+
+  /** What it takes at its back. */
+  Polygon far() {
+    return at(strip.depth());
+  }
+
+  /** What it takes at a depth behind the sheets, mm. */
+  Polygon at(double depth) {
+    return Shapes.moved(footprint, side -> sides.get(side).slope() * depth);
+  }
+
+  /** The smallest box around all that it takes from the sheets' back to its own. */
+  Envelope box() {
+    Envelope box = new Envelope(footprint.getEnvelopeInternal());
+    box.expandToInclude(far().getEnvelopeInternal());
+    return box;
+  }
+
+  /** The same, cut square through its depth where an end would go on behind. */
+  DraftMember endedSquare() {
+    List<SlopingSide> square =
+        sides.stream()
+            .map(
+                side ->
+                    Direction.of(side.edge()).isParallel(direction())
+                        ? side
+                        : new SlopingSide(side.edge(), Math.min(side.slope(), 0)))
+            .toList();
+    return new DraftMember(strip, footprint, square);
+  }
+
+  /** Whether both take the same ground at the back of the less deep one. */
+  boolean meetsBehind(DraftMember other) {
+    double depth = Math.min(strip.depth(), other.strip().depth());
+    return Shapes.sharedAreas(at(depth), other.at(depth)).stream()
+        .anyMatch(area -> area.getArea() > CRUMB);
+  }
+
+  /** Whether its sides still come in the same order at its back, none of them turned round. */
+  boolean keepsItsShape() {
+    List<LineString> near = Shapes.outerEdges(footprint);
+    List<LineString> back = Shapes.outerEdges(far());
+    return IntStream.range(0, near.size())
+        .allMatch(
+            side -> {
+              Coordinate from = near.get(side).getCoordinateN(0);
+              Coordinate to = near.get(side).getCoordinateN(1);
+              Coordinate farFrom = back.get(side).getCoordinateN(0);
+              Coordinate farTo = back.get(side).getCoordinateN(1);
+              return (to.x - from.x) * (farTo.x - farFrom.x)
+                      + (to.y - from.y) * (farTo.y - farFrom.y)
+                  > 0;
+            });
+  }
+
+  /** The member. */
+  public Member marked(String mark) {
+    return new Member(
+        mark, strip.role(), strip.hold(), strip.direction(), footprint, far(), strip.depth());
+  }
+
+  Direction direction() {
+    return strip.direction();
+  }
+
+  /** How far each of its sides against the sheets goes on along its direction, mm. */
+  List<Double> ends() {
+    return Shapes.outerEdges(footprint).stream()
+        .filter(edge -> Direction.of(edge).isParallel(direction()))
+        .map(edge -> direction().span(edge).high())
+        .toList();
+  }
+
+  /** Where it lies along its direction, mm. */
+  Direction.Span along() {
+    return direction().span(footprint);
+  }
+
+  /** The same over its long points, mm. */
+  Direction.Span reach() {
+    Direction.Span back = direction().span(far());
+    Direction.Span near = along();
+    return new Direction.Span(Math.min(near.low(), back.low()), Math.max(near.high(), back.high()));
+  }
+
+  /** The sides of an area that were made by others' sides, or by the strip's own. */
+  static List<SlopingSide> sides(Polygon area, List<SlopingSide> around, WishedMember strip) {
+    List<SlopingSide> sides = new ArrayList<>();
+    for (LineString edge : Shapes.outerEdges(area)) {
+      sides.add(
+          around.stream()
+              .filter(side -> side.holds(edge))
+              .findFirst()
+              .map(side -> new SlopingSide(edge, slope(edge, side, strip)))
+              .orElseGet(() -> own(edge, strip)));
+    }
+    return sides;
+  }
+
+  /**
+   * An end goes with what it meets; but where it meets it at a sharp angle and that leaves it
+   * behind, it would run out into a feather, and is cut square through its depth instead.
+   */
+  private static double slope(LineString edge, SlopingSide side, WishedMember strip) {
+    double slope = side.slopeFor(edge);
+    double sine = strip.direction().sine(Direction.of(edge));
+    return sine > Tolerance.ALONG_TIMBER && sine < SHARP ? Math.min(slope, 0) : slope;
+  }
+
+  private static SlopingSide own(LineString edge, WishedMember strip) {
+    boolean isLong = Direction.of(edge).isParallel(strip.direction());
+    if (!isLong || strip.lean() == 0) {
+      return new SlopingSide(edge, 0);
+    }
+    Direction across = strip.direction().across();
+    boolean upper = across.along(edge.getCentroid()) > strip.beside().middle();
+    return new SlopingSide(edge, upper ? strip.lean() : -strip.lean());
+  }
+}

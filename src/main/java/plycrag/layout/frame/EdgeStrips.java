@@ -1,0 +1,161 @@
+package plycrag.layout.frame;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
+import plycrag.layout.skin.Fixity;
+import plycrag.layout.skin.FoldCut;
+import plycrag.wall.Frame;
+
+/**
+ * Timber along the sides of a facet's ground: plates along those that are level, rakes along those
+ * that slant. Along those that run up stand studs, which are planned with the others.
+ *
+ * @param outer the ground's outer edge, in the order of the cuts
+ * @param cuts how timber ends at each side
+ * @param frame what it is made of
+ */
+record EdgeStrips(Polygon outer, List<FoldCut> cuts, Frame frame) {
+  /** Timber goes on so many breadths beyond a corner, for what it meets there to cut it. */
+  private static final double REACH = 20;
+
+  /** Along level sides, from below. */
+  List<WishedMember> plates() {
+    return strips(MemberRole.PLATE).stream()
+        .sorted(Comparator.comparingDouble(strip -> strip.beside().low()))
+        .toList();
+  }
+
+  /** Along slanting sides; where those have no room for screws, with a square one beside each. */
+  List<WishedMember> rakes() {
+    return strips(MemberRole.RAKE);
+  }
+
+  private List<WishedMember> strips(MemberRole role) {
+    List<WishedMember> strips = new ArrayList<>();
+    List<LineString> edges = Shapes.outerEdges(outer);
+    for (int side = 0; side < edges.size(); side++) {
+      if (role == role(edges.get(side))) {
+        strips.add(strip(side, edges, role));
+      }
+      if (role == MemberRole.RAKE && role == role(edges.get(side)) && cuts.get(side).crowded()) {
+        strips.add(beside(side, edges));
+      }
+    }
+    return strips;
+  }
+
+  private static MemberRole role(LineString edge) {
+    Direction direction = Direction.of(edge);
+    if (direction.equals(Direction.LEVEL)) {
+      return MemberRole.PLATE;
+    }
+    return direction.equals(Direction.UP) ? MemberRole.STUD : MemberRole.RAKE;
+  }
+
+  private WishedMember strip(int side, List<LineString> edges, MemberRole role) {
+    FoldCut cut = cuts.get(side);
+    Lie lie = new Lie(0, cut.breadth(frame.breadth()), cut.depth(frame.depth()), cut.slope());
+    return strip(side, edges, role, lie);
+  }
+
+  /** A square rake beside one that leans. */
+  private WishedMember beside(int side, List<LineString> edges) {
+    double from = cuts.get(side).breadth(frame.breadth());
+    return strip(side, edges, MemberRole.RAKE, new Lie(from, frame.breadth(), frame.depth(), 0));
+  }
+
+  /**
+   * How timber lies along a side.
+   *
+   * @param from where it begins, inward, mm
+   * @param breadth against the sheets' back, mm
+   * @param depth behind it, mm
+   * @param slope how far it goes outward for each millimetre behind
+   */
+  private record Lie(double from, double breadth, double depth, double slope) {
+    double inner() {
+      return from + breadth;
+    }
+  }
+
+  private WishedMember strip(int side, List<LineString> edges, MemberRole role, Lie lie) {
+    LineString edge = edges.get(side);
+    int count = edges.size();
+    Coordinate from = edge.getCoordinateN(0);
+    Coordinate to = edge.getCoordinateN(1);
+    double length = from.distance(to);
+    double du = (to.x - from.x) / length;
+    double dv = (to.y - from.y) / length;
+    Coordinate inside = new Coordinate(from.x - lie.inner() * dv, from.y + lie.inner() * du);
+    Coordinate beyond = new Coordinate(to.x - lie.inner() * dv, to.y + lie.inner() * du);
+    double before =
+        turnsLeft(edges.get((side + count - 1) % count), edge)
+            ? Math.min(reach(from, -du, -dv, lie), reach(inside, -du, -dv, lie))
+            : 0;
+    double after =
+        turnsLeft(edge, edges.get((side + 1) % count))
+            ? Math.min(reach(to, du, dv, lie), reach(beyond, du, dv, lie))
+            : 0;
+    Coordinate low = new Coordinate(from.x - before * du, from.y - before * dv);
+    Coordinate high = new Coordinate(to.x + after * du, to.y + after * dv);
+    List<Coordinate> corners = new ArrayList<>();
+    corners.add(new Coordinate(low.x - lie.from() * dv, low.y + lie.from() * du));
+    corners.add(new Coordinate(high.x - lie.from() * dv, high.y + lie.from() * du));
+    corners.add(new Coordinate(high.x - lie.inner() * dv, high.y + lie.inner() * du));
+    corners.add(new Coordinate(low.x - lie.inner() * dv, low.y + lie.inner() * du));
+    Direction direction = Direction.of(edge);
+    Direction across = direction.across();
+    boolean outwardIsUp = dv * across.u() - du * across.v() > 0;
+    return new WishedMember(
+        role,
+        Fixity.EDGE,
+        direction,
+        Shapes.polygon(corners),
+        lie.depth(),
+        outwardIsUp ? lie.slope() : -lie.slope() + 0.0);
+  }
+
+  /** How far timber may go on from its end before it is back on the facet, past a notch. */
+  private double reach(Coordinate end, double du, double dv, Lie lie) {
+    double most = REACH * lie.breadth();
+    Geometry inside =
+        Shapes.shared(Shapes.line(end.x, end.y, end.x + most * du, end.y + most * dv), outer);
+    return IntStream.range(0, inside.getNumGeometries())
+        .mapToObj(inside::getGeometryN)
+        .mapToDouble(part -> part.distance(Shapes.point(end.x, end.y)))
+        .filter(distance -> distance > Tolerance.TOUCH)
+        .min()
+        .orElse(most);
+  }
+
+  private static boolean turnsLeft(LineString edge, LineString next) {
+    Coordinate a = edge.getCoordinateN(0);
+    Coordinate b = edge.getCoordinateN(1);
+    Coordinate c = next.getCoordinateN(1);
+    return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x) > 0;
+  }
+
+  /** The sides that run straight up, as places of studs. */
+  List<StudPlan.Station> uprights() {
+    List<StudPlan.Station> stations = new ArrayList<>();
+    List<LineString> edges = Shapes.outerEdges(outer);
+    for (int side = 0; side < edges.size(); side++) {
+      LineString edge = edges.get(side);
+      if (role(edge) == MemberRole.STUD) {
+        boolean isRight = edge.getCoordinateN(1).y > edge.getCoordinateN(0).y;
+        stations.add(
+            StudPlan.Station.edge(edge.getCoordinateN(0).x, isRight, cuts.get(side), frame));
+      }
+    }
+    return stations;
+  }
+}

@@ -1,0 +1,51 @@
+package plycrag.layout.frame;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.geometry.Tolerance;
+import plycrag.units.Tape;
+
+/**
+ * Divides a stretch between two members evenly, with as few others on the marking grid as keep a
+ * greatest spacing.
+ *
+ * @param low where the even division begins, mm
+ * @param high where it ends, mm
+ * @param most greatest distance between neighbours, mm
+ * @param tape what it is set out with
+ */
+record EvenSpacing(double low, double high, double most, Tape tape) {
+  /**
+   * The middles of the members between.
+   *
+   * @param before the middle of the member at the beginning, mm
+   * @param after that of the one at the end, mm
+   */
+  List<Double> middles(double before, double after) {
+    int bays = (int) Tolerance.wholeUp((high - low) / most);
+    List<Double> middles = divided(bays);
+    while (Tolerance.isMore(widest(before, middles, after), most)) {
+      bays++;
+      middles = divided(bays);
+    }
+    return middles;
+  }
+
+  private List<Double> divided(int bays) {
+    List<Double> middles = new ArrayList<>();
+    for (int bay = 1; bay < bays; bay++) {
+      middles.add(tape.snap(low + (high - low) * bay / bays));
+    }
+    return middles;
+  }
+
+  private static double widest(double before, List<Double> middles, double after) {
+    double widest = 0;
+    double from = before;
+    for (double middle : middles) {
+      widest = Math.max(widest, middle - from);
+      from = middle;
+    }
+    return Math.max(widest, after - from);
+  }
+}

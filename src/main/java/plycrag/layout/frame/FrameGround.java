@@ -1,0 +1,236 @@
+package plycrag.layout.frame;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
+import plycrag.layout.skin.Fixity;
+import plycrag.layout.skin.FoldCut;
+
+/**
+ * The area behind a facet's sheets that its frame may take, and what is taken of it. What comes
+ * first keeps its ground; what comes later ends where it meets it, unless both run the same way.
+ */
+final class FrameGround {
+  /** What is smaller is none, mm². */
+  private static final double CRUMB = 1;
+
+  /** A member shorter or thinner than this is a rounding at both of its sides, mm. */
+  private static final double LEAST = 2 * Tolerance.TOUCH;
+
+  /** What is cut square off a tip so that it goes no further behind, mm. */
+  private static final double BLUNT = 2;
+
+  private final Polygon area;
+  private final List<SlopingSide> sides;
+  private final List<DraftMember> taken = new ArrayList<>();
+
+  /** Of what is taken, each with all that it takes behind. */
+  private final List<Envelope> boxes = new ArrayList<>();
+
+  /**
+   * Free ground.
+   *
+   * @param area against the sheets' back, openings taken out
+   * @param sides those of its outer edge that slope
+   */
+  FrameGround(Polygon area, List<SlopingSide> sides) {
+    this.area = area;
+    this.sides = List.copyOf(sides);
+  }
+
+  Polygon area() {
+    return area;
+  }
+
+  /** What is taken, in order. */
+  List<DraftMember> taken() {
+    return List.copyOf(taken);
+  }
+
+  /** Takes what a strip can have, in order along it; nothing where others back the same ground. */
+  List<DraftMember> take(WishedMember strip) {
+    List<DraftMember> drafts = wished(strip);
+    keep(drafts);
+    return drafts;
+  }
+
+  private void keep(List<DraftMember> drafts) {
+    taken.addAll(drafts);
+    drafts.forEach(draft -> boxes.add(draft.box()));
+  }
+
+  /** What a strip could have; nothing is taken. */
+  List<DraftMember> probe(WishedMember strip) {
+    return wished(strip);
+  }
+
+  /** The same, but for stubs and for what would take from the timber round an opening. */
+  List<DraftMember> takeFree(WishedMember strip) {
+    double breadth = strip.beside().size();
+    List<DraftMember> drafts =
+        wished(strip).stream()
+            .filter(draft -> draft.along().size() >= breadth && !isShared(draft))
+            .toList();
+    keep(drafts);
+    return drafts;
+  }
+
+  private List<DraftMember> wished(WishedMember strip) {
+    List<DraftMember> near = near(strip.area().getEnvelopeInternal(), taken);
+    List<Polygon> across =
+        near.stream()
+            .filter(other -> !other.direction().isParallel(strip.direction()))
+            .map(DraftMember::footprint)
+            .toList();
+    Geometry rest = Shapes.without(mine(strip), across);
+    List<DraftMember> drafts = new ArrayList<>();
+    for (Polygon part : parts(rest, strip)) {
+      for (Polygon one : Shapes.isConvex(part) ? List.of(part) : whole(part, strip)) {
+        List<DraftMember> around = near(touching(one), near);
+        DraftMember draft = draft(one, strip, around);
+        DraftMember fitting = draft.keepsItsShape() ? draft : draft.endedSquare();
+        if (!isBacked(one, strip, around)) {
+          clear(fitting, near).filter(DraftMember::keepsItsShape).ifPresent(drafts::add);
+        }
+      }
+    }
+    return drafts;
+  }
+
+  private Geometry mine(WishedMember strip) {
+    return Shapes.whole(Shapes.sharedAreas(strip.area(), area));
+  }
+
+  /**
+   * A draft that ends against a side which slopes away may reach others further back; it is cut
+   * square before those.
+   */
+  private Optional<DraftMember> clear(DraftMember draft, List<DraftMember> near) {
+    Direction along = draft.direction();
+    Direction.Span span = draft.along();
+    double low = Double.NEGATIVE_INFINITY;
+    double high = Double.POSITIVE_INFINITY;
+    if (!draft.keepsItsShape()) {
+      return Optional.empty();
+    }
+    for (DraftMember other : behind(draft)) {
+      if (!other.direction().isParallel(along) && draft.meetsBehind(other)) {
+        Direction.Span beyond = along.span(other.far());
+        if (beyond.middle() > span.middle()) {
+          high = Math.min(high, beyond.low());
+        } else {
+          low = Math.max(low, beyond.high());
+        }
+      }
+    }
+    if (low == Double.NEGATIVE_INFINITY && high == Double.POSITIVE_INFINITY) {
+      return Optional.of(draft);
+    }
+    double from = Double.isInfinite(low) ? span.low() - 1 : Math.max(low, span.low() + BLUNT);
+    double to = Double.isInfinite(high) ? span.high() + 1 : Math.min(high, span.high() - BLUNT);
+    if (to - from < LEAST) {
+      return Optional.empty();
+    }
+    Polygon between = draft.strip().between(from, to);
+    return Shapes.areas(Shapes.shared(draft.footprint(), between)).stream()
+        .filter(Shapes::isConvex)
+        .findFirst()
+        .map(part -> draft(part, draft.strip(), near));
+  }
+
+  private static List<Polygon> parts(Geometry rest, WishedMember strip) {
+    return Shapes.areas(rest).stream()
+        .filter(part -> part.getArea() > LEAST * strip.direction().span(part).size())
+        .filter(part -> strip.direction().span(part).size() > LEAST)
+        .filter(part -> strip.direction().across().span(part).size() > LEAST)
+        .sorted(Comparator.comparingDouble((Polygon part) -> strip.direction().span(part).low()))
+        .toList();
+  }
+
+  private static List<DraftMember> near(Envelope box, List<DraftMember> drafts) {
+    return drafts.stream()
+        .filter(other -> other.footprint().getEnvelopeInternal().intersects(box))
+        .toList();
+  }
+
+  private static Envelope touching(Polygon part) {
+    Envelope box = new Envelope(part.getEnvelopeInternal());
+    box.expandBy(LEAST);
+    return box;
+  }
+
+  /** What is taken that a draft may meet at some depth. */
+  private List<DraftMember> behind(DraftMember draft) {
+    Envelope box = draft.box();
+    List<DraftMember> behind = new ArrayList<>();
+    for (int at = 0; at < taken.size(); at++) {
+      if (boxes.get(at).intersects(box)) {
+        behind.add(taken.get(at));
+      }
+    }
+    return behind;
+  }
+
+  private DraftMember draft(Polygon part, WishedMember strip, List<DraftMember> near) {
+    List<SlopingSide> around = new ArrayList<>(sides);
+    near.forEach(other -> around.addAll(other.sides()));
+    return new DraftMember(strip, part, DraftMember.sides(part, around, strip));
+  }
+
+  /** Whether others that run the same way lie there already. */
+  private boolean isBacked(Polygon part, WishedMember strip, List<DraftMember> near) {
+    if (strip.role() == MemberRole.STUD) {
+      return false; // two studs in one place are crowded, and a rule says so
+    }
+    List<Polygon> alike =
+        near.stream()
+            .filter(other -> other.direction().isParallel(strip.direction()))
+            .map(DraftMember::footprint)
+            .toList();
+    return Shapes.without(part, alike).getArea() < CRUMB;
+  }
+
+  private boolean isShared(DraftMember draft) {
+    return near(draft.strip().area().getEnvelopeInternal(), taken).stream()
+        .filter(other -> other.strip().hold() == Fixity.OPENING)
+        .anyMatch(other -> Shapes.shared(other.footprint(), draft.footprint()).getArea() > CRUMB);
+  }
+
+  /** Where a part with re-entrant corners has its full breadth. */
+  private static List<Polygon> whole(Polygon part, WishedMember strip) {
+    Direction.Span along = strip.direction().span(part);
+    Direction.Span beside = strip.direction().across().span(part);
+    Geometry missing = Shapes.without(strip.between(along.low(), along.high(), beside), part);
+    List<Direction.Span> gaps = new ArrayList<>();
+    Shapes.areas(missing).forEach(gap -> gaps.add(strip.direction().span(gap)));
+    gaps.add(new Direction.Span(along.high(), along.high()));
+    gaps.sort(Comparator.comparingDouble(Direction.Span::low));
+    List<Polygon> whole = new ArrayList<>();
+    double low = along.low();
+    for (Direction.Span gap : gaps) {
+      if (gap.low() - low > LEAST) {
+        whole.add(strip.between(low, gap.low(), beside));
+      }
+      low = Math.max(low, gap.high());
+    }
+    return whole;
+  }
+
+  /** The sides of a facet's ground that slope. */
+  static List<SlopingSide> sloping(Polygon outer, List<FoldCut> cuts) {
+    List<SlopingSide> sides = new ArrayList<>();
+    List<LineString> edges = Shapes.outerEdges(outer);
+    for (int side = 0; side < edges.size(); side++) {
+      sides.add(new SlopingSide(edges.get(side), cuts.get(side).slope()));
+    }
+    return sides;
+  }
+}

@@ -1,0 +1,128 @@
+package plycrag.layout.joints;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction.Span;
+import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
+import plycrag.geometry.SpatialIndex;
+import plycrag.geometry.Vector3;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.solve.fixing.TimberBody;
+import plycrag.wall.Clearances;
+import plycrag.wall.Facet;
+import plycrag.wall.Inserts;
+import plycrag.wall.Wall;
+import plycrag.wall.room.GivenSupport.Kind;
+
+/**
+ * What is taken in the room around the frame: by its timber, its brackets, the sheets, the inserts
+ * with the bolts in them, the floor, and the building that a frame is held by.
+ */
+final class GussetRoom {
+  private static final double FAR = 1e5;
+
+  private final List<FacetLayout> facets;
+  private final SpatialIndex<TimberBody> timber;
+  private final SpatialIndex<Solid> bodies;
+  private final List<Solid> building = new ArrayList<>();
+
+  /**
+   * Gathers what is there.
+   *
+   * @param steel of brackets that can lie nowhere else
+   */
+  GussetRoom(Wall wall, List<FacetLayout> facets, List<TimberBody> members, Stream<Solid> steel) {
+    this.facets = facets;
+    this.timber = new SpatialIndex<>(members, TimberBody::box);
+    this.bodies =
+        new SpatialIndex<>(
+            Stream.concat(facets.stream().flatMap(facet -> bodies(facet, wall)), steel).toList(),
+            Solid::elevation);
+    building.add(slab(new Span(-FAR, FAR), new Span(-FAR, 0)));
+    wall.support()
+        .filter(asked -> asked.kind() == Kind.FIXED || asked.kind() == Kind.HINGED)
+        .ifPresent(asked -> addBuilding(asked.behind(), facets, members));
+  }
+
+  /** Where the run stands to which members belong; the first one for those of a support alone. */
+  FloorAxes stand(Set<String> marks) {
+    return facets.stream()
+        .filter(facet -> facet.members().stream().anyMatch(one -> marks.contains(one.mark())))
+        .findFirst()
+        .orElse(facets.get(0))
+        .facet()
+        .plane()
+        .stand();
+  }
+
+  /** What reaches into a box, seen along the room's y; some members left out. */
+  List<Solid> taken(Envelope near, List<TimberBody> without) {
+    List<Solid> taken = new ArrayList<>(building);
+    timber.near(near, 0).stream()
+        .filter(body -> !without.contains(body))
+        .map(TimberBody::solid)
+        .forEach(taken::add);
+    taken.addAll(bodies.near(near, 0));
+    return taken;
+  }
+
+  /** A facet's sheets and the zones of its inserts. */
+  private static Stream<Solid> bodies(FacetLayout facet, Wall wall) {
+    double thickness = wall.sheet().thickness();
+    Stream<Solid> sheets =
+        facet.pieces().stream()
+            .map(piece -> Solid.joining(piece.outline(), 0, piece.back(), thickness));
+    Stream<Solid> inserts =
+        facet.inserts().stream().map(insert -> zone(insert.centre(), thickness, wall));
+    return Stream.concat(sheets, inserts).map(body -> body.mapped(facet.facet().plane()::toRoom));
+  }
+
+  /** Square, around what timber keeps out of behind an insert. */
+  private static Solid zone(Point centre, double thickness, Wall wall) {
+    Inserts insert = wall.inserts();
+    Clearances clearance = wall.clearance();
+    Envelope box = new Envelope(centre.getCoordinate());
+    box.expandBy(
+        Math.max(
+            insert.flange() / 2 + clearance.insertToTimber(),
+            insert.boltZone() / 2 + clearance.boltToTimber()));
+    Polygon area = Shapes.rectangle(box);
+    return Solid.between(area, thickness, area, thickness + insert.boltReach());
+  }
+
+  /** The building's wall behind each run. */
+  private void addBuilding(double behind, List<FacetLayout> facets, List<TimberBody> members) {
+    for (List<FacetLayout> run : Facet.runs(facets, FacetLayout::facet)) {
+      FloorAxes stand = run.get(0).facet().plane().stand();
+      List<String> marks =
+          run.stream().flatMap(facet -> facet.members().stream()).map(Member::mark).toList();
+      double hindmost =
+          members.stream()
+              .filter(body -> marks.contains(body.mark()))
+              .flatMap(body -> corners(body.solid()))
+              .mapToDouble(corner -> stand.fromRoom(corner).y())
+              .min()
+              .orElse(FAR);
+      building.add(
+          slab(new Span(-FAR, hindmost - behind), new Span(-FAR, FAR)).mapped(stand::toRoom));
+    }
+  }
+
+  /** Without end along x. */
+  private static Solid slab(Span y, Span z) {
+    Polygon area = Shapes.rectangle(new Envelope(-FAR, FAR, y.low(), y.high()));
+    return Solid.between(area, z.low(), area, z.high());
+  }
+
+  private static Stream<Vector3> corners(Solid body) {
+    return Stream.concat(body.near().stream(), body.far().stream());
+  }
+}

@@ -1,9 +1,0 @@
-package plycrag.layout.nest;
-
-/**
- * A blank on its sheet.
- *
- * @param mark the piece's mark
- * @param placement where it lies
- */
-public record LaidBlank(String mark, Placement placement) {}

@@ -1,0 +1,67 @@
+package plycrag.layout.standing;
+
+import java.util.List;
+import plycrag.geometry.Vector3;
+import plycrag.wall.Facet;
+import plycrag.wall.FacetAtAngle;
+import plycrag.wall.Swing;
+import plycrag.wall.Wall;
+
+/**
+ * Where whoever falls off a run may land, in the axes of the run.
+ *
+ * <p>EN 12572-2:2017 Table 2, as DGUV Information 202-018 chapter 2 gives it: 2.0 m in front of the
+ * outermost edge's projection on the ground for walls up to 3.0 m high, 2.5 m above.
+ *
+ * @param foot of the face, y in mm
+ * @param outermost edge of the face, y in mm
+ * @param top of the face above the floor, mm
+ * @param clear in front of the outermost edge, mm
+ */
+public record FallZone(double foot, double outermost, double top, double clear) {
+  /** Above it people fall further, mm. */
+  public static final double HIGH = 3000;
+
+  /** How far mats reach beyond a free end of the wall at least (common practice, no source), mm. */
+  public static final double ASIDE = 1500;
+
+  private static final double CLEAR = 2000;
+  private static final double CLEAR_IF_HIGH = 2500;
+
+  /**
+   * The zone of a run, at the angle where it reaches furthest out and at that where it is highest.
+   *
+   * @param run facets that stand on each other, from the floor up
+   */
+  public static FallZone of(Wall wall, List<Facet> run) {
+    double outermost = Double.NEGATIVE_INFINITY;
+    double top = 0;
+    for (Vector3 place : edges(wall, run)) {
+      Vector3 inRun = run.get(0).plane().stand().fromRoom(place);
+      outermost = Math.max(outermost, inRun.y());
+      top = Math.max(top, inRun.z());
+    }
+    double foot = run.get(0).plane().out();
+    return new FallZone(foot, outermost, top, top > HIGH ? CLEAR_IF_HIGH : CLEAR);
+  }
+
+  /** Where it ends, y in mm. */
+  public double end() {
+    return outermost + clear;
+  }
+
+  /** Lower and upper edges of every facet, at every angle that it is used at. */
+  private static List<Vector3> edges(Wall wall, List<Facet> run) {
+    List<Double> angles =
+        Swing.of(wall, run).map(swing -> Swing.angles(wall, swing.hinged())).orElse(List.of(0.0));
+    return angles.stream()
+        .flatMap(
+            angle ->
+                FacetAtAngle.of(wall, run, angle).stream()
+                    .flatMap(
+                        posed ->
+                            List.of(0.0, posed.facet().length()).stream()
+                                .map(v -> posed.at(new Vector3(0, v, 0)))))
+        .toList();
+  }
+}

@@ -1,0 +1,84 @@
+package plycrag.layout.standing;
+
+import java.util.List;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Vector3;
+import plycrag.geometry.Volume;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.support.PlacedMember;
+import plycrag.wall.Wall;
+import plycrag.wall.room.Room.Handling;
+
+/**
+ * What something weighs, and where its centre of gravity is in the room; what holds it together is
+ * not counted.
+ *
+ * @param kilograms its mass
+ * @param centre its centre of gravity
+ */
+public record Mass(double kilograms, Vector3 centre) {
+  private static final double CUBIC_METRE = 1e9;
+  private static final Mass NONE = new Mass(0, new Vector3(0, 0, 0));
+
+  /** The timber of a facet. */
+  public static Mass ofFrame(Wall wall, FacetLayout facet) {
+    Handling handling = wall.room().handling();
+    double thickness = wall.sheet().thickness();
+    return facet.members().stream()
+        .map(member -> member.body(thickness).mapped(facet.facet().plane()::toRoom))
+        .map(solid -> of(solid, handling.timberDensity()))
+        .reduce(NONE, Mass::plus);
+  }
+
+  /** The sheets of a facet, holes not taken off. */
+  public static Mass ofSheets(Wall wall, FacetLayout facet) {
+    double thickness = wall.sheet().thickness();
+    double density = wall.room().handling().sheetDensity();
+    return facet.pieces().stream()
+        .map(
+            piece ->
+                new Mass(
+                    piece.outline().getArea() * thickness * density / CUBIC_METRE,
+                    facet
+                        .facet()
+                        .plane()
+                        .toRoom(
+                            new Vector3(
+                                piece.outline().getCentroid().getX(),
+                                piece.outline().getCentroid().getY(),
+                                thickness / 2))))
+        .reduce(NONE, Mass::plus);
+  }
+
+  /** The timber of a support. */
+  public static Mass ofSupport(Wall wall, List<PlacedMember> members) {
+    double density = wall.room().handling().timberDensity();
+    return members.stream().map(one -> of(one.body(), density)).reduce(NONE, Mass::plus);
+  }
+
+  private static Mass of(Solid solid, double density) {
+    Volume bulk = Volume.of(solid);
+    return new Mass(bulk.volume() * density / CUBIC_METRE, bulk.centre());
+  }
+
+  /** Both together. */
+  public Mass plus(Mass other) {
+    double sum = kilograms + other.kilograms;
+    if (sum == 0) {
+      return this;
+    }
+    double here = kilograms / sum;
+    double there = other.kilograms / sum;
+    return new Mass(
+        sum,
+        new Vector3(
+            centre.x() * here + other.centre.x() * there,
+            centre.y() * here + other.centre.y() * there,
+            centre.z() * here + other.centre.z() * there));
+  }
+
+  /** How many people lift it, two at least. */
+  public int people(double perPerson) {
+    return Math.max(2, (int) Math.ceil(kilograms / perPerson));
+  }
+}

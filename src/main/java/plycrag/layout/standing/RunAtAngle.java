@@ -1,0 +1,96 @@
+package plycrag.layout.standing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Vector3;
+import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.wall.Facet;
+import plycrag.wall.FacetAtAngle;
+import plycrag.wall.Swing;
+import plycrag.wall.Wall;
+
+/**
+ * The bodies of a run as they stand at one of its angles, in the room.
+ *
+ * @param still what does not move: the support, and of a hinged run the lowest facet
+ * @param moving what swings; empty where nothing does
+ */
+public record RunAtAngle(List<Body> still, List<Body> moving) {
+  /** Copies the lists. */
+  public RunAtAngle {
+    still = List.copyOf(still);
+    moving = List.copyOf(moving);
+  }
+
+  /**
+   * A part as a body; openings in it are not taken out.
+   *
+   * @param mark its name
+   * @param solid where it is
+   */
+  public record Body(String mark, Solid solid) {}
+
+  /**
+   * A run at an angle.
+   *
+   * @param number of the run, from 0
+   * @param angle of the facet that is hinged, degrees; without meaning where none is
+   */
+  public static RunAtAngle of(Layout layout, int number, double angle) {
+    List<Body> still = new ArrayList<>();
+    List<Body> moving = new ArrayList<>();
+    List<FacetLayout> run = layout.runs().get(number);
+    List<FacetAtAngle> postures = FacetAtAngle.of(layout.wall(), facets(run), angle);
+    for (int at = 0; at < run.size(); at++) {
+      FacetAtAngle posture = postures.get(at);
+      (posture.swing().isPresent() ? moving : still)
+          .addAll(bodies(layout.wall(), run.get(at), posture));
+    }
+    layout.standing().stream()
+        .filter(placed -> placed.run() == number)
+        .forEach(placed -> still.add(new Body(placed.member().mark(), placed.body())));
+    return new RunAtAngle(still, moving);
+  }
+
+  /** The angles a run is used at; a single one without meaning where nothing swings. */
+  public static List<Double> angles(Layout layout, int number) {
+    List<Facet> facets = facets(layout.runs().get(number));
+    return Swing.of(layout.wall(), facets)
+        .map(swing -> Swing.angles(layout.wall(), swing.hinged()))
+        .orElse(List.of(0.0));
+  }
+
+  private static List<Facet> facets(List<FacetLayout> run) {
+    return run.stream().map(FacetLayout::facet).toList();
+  }
+
+  private static List<Body> bodies(Wall wall, FacetLayout facet, FacetAtAngle posture) {
+    double thickness = wall.sheet().thickness();
+    Stream<Body> pieces =
+        facet.pieces().stream()
+            .map(
+                piece ->
+                    new Body(
+                        piece.mark(),
+                        Solid.joining(piece.outline(), 0, piece.back(), thickness)
+                            .mapped(posture::at)));
+    Stream<Body> members =
+        facet.members().stream()
+            .map(member -> new Body(member.mark(), member.body(thickness).mapped(posture::at)));
+    return Stream.concat(pieces, members).toList();
+  }
+
+  /** All bodies. */
+  public List<Body> bodies() {
+    return Stream.concat(still.stream(), moving.stream()).toList();
+  }
+
+  /** All their corners. */
+  public Stream<Vector3> corners() {
+    return bodies().stream()
+        .flatMap(body -> Stream.concat(body.solid().near().stream(), body.solid().far().stream()));
+  }
+}

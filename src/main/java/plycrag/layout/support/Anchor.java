@@ -1,0 +1,41 @@
+package plycrag.layout.support;
+
+import plycrag.geometry.Vector3;
+
+/**
+ * What fixes a member to the building.
+ *
+ * @param mark {@code A1}, {@code A2}, …
+ * @param member the mark of what it holds
+ * @param into what it goes into
+ * @param place its middle on the building's face, in the room
+ */
+public record Anchor(String mark, String member, Into into, Vector3 place) {
+
+  /** What an anchor goes into. */
+  public enum Into {
+    /** A stud of a building's wall. */
+    STUD("a stud of the building"),
+    /** Solid masonry. */
+    MASONRY("masonry"),
+    /** Concrete. */
+    CONCRETE("concrete"),
+    /** A wall one brick thick. */
+    SINGLE_SKIN("a wall one brick thick"),
+    /** A joist of the ceiling. */
+    JOIST("a joist"),
+    /** The floor. */
+    FLOOR("the floor");
+
+    private final String words;
+
+    Into(String words) {
+      this.words = words;
+    }
+
+    /** In words. */
+    public String words() {
+      return words;
+    }
+  }
+}

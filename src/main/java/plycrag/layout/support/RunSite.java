@@ -1,0 +1,288 @@
+package plycrag.layout.support;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Direction;
+import plycrag.geometry.FacetPlane;
+import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Trig;
+import plycrag.geometry.Vector3;
+import plycrag.layout.frame.Footing;
+import plycrag.layout.frame.FramedFacet;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.solve.support.BackEdge;
+import plycrag.solve.support.Meeting;
+import plycrag.solve.support.SectionPlace;
+import plycrag.solve.support.SupportSite;
+import plycrag.wall.Facet;
+import plycrag.wall.Swing;
+import plycrag.wall.Wall;
+import plycrag.wall.room.GivenSupport;
+import plycrag.wall.room.GivenSupport.Kind;
+import plycrag.wall.room.Room.Ceiling;
+
+/** What one run of facets offers to a support. */
+final class RunSite {
+  /** How far below a facet's upper edge it is held where nothing is said (a choice), mm. */
+  private static final double BELOW_EDGE = 150;
+
+  /**
+   * How far a second tether is held from the first, on the facet and on the building (a choice),
+   * mm.
+   */
+  private static final double APART = 100;
+
+  /** How far a member is pushed to find what it meets, and how far it must then reach in, mm. */
+  private static final double PUSH = 1;
+
+  private static final double REACH = 0.3;
+  private static final double FLUSH = 1;
+
+  private final Wall wall;
+  private final GivenSupport asked;
+  private final List<FramedFacet> run;
+  private final SupportSite site;
+
+  RunSite(Wall wall, GivenSupport asked, List<FramedFacet> run) {
+    this.wall = wall;
+    this.asked = asked;
+    this.run = run;
+    this.site =
+        new SupportSite(
+            stand(),
+            held().stream().map(this::back).toList(),
+            studsInLine(),
+            new SupportSite.Section(wall.frame().breadth(), wall.frame().depth()),
+            asked.bay(),
+            wall.stock().longestMember());
+  }
+
+  SupportSite site() {
+    return site;
+  }
+
+  /** Whether it has studs to hold it by. */
+  boolean isBearing() {
+    return !site.studs().isEmpty();
+  }
+
+  FloorAxes stand() {
+    return run.get(0).facet().plane().stand();
+  }
+
+  /** The facets that timber holds: of a hinged run the lowest alone. */
+  private List<FramedFacet> held() {
+    return asked.kind() == Kind.HINGED ? run.subList(0, 1) : run;
+  }
+
+  private double behind() {
+    return wall.sheet().thickness() + wall.frame().depth();
+  }
+
+  private BackEdge back(FramedFacet frame) {
+    Envelope box = new Envelope();
+    frame.members().forEach(member -> box.expandToInclude(member.far().getEnvelopeInternal()));
+    FacetPlane plane = frame.facet().plane();
+    return new BackEdge(
+        frame.facet().name(),
+        frame.facet().angle(),
+        new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
+        new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())),
+        studs(frame));
+  }
+
+  /**
+   * Those of the highest facet that are in line with studs of all others held; where these leave
+   * more than a bay between them, all of it: what meets the others between studs meets their
+   * plates.
+   */
+  private List<Double> studsInLine() {
+    List<List<Double>> each = held().stream().map(RunSite::studs).toList();
+    List<Double> highest = each.get(each.size() - 1);
+    List<Double> inLine =
+        highest.stream().filter(stud -> each.stream().allMatch(studs -> has(studs, stud))).toList();
+    return keepsBay(inLine, highest) ? inLine : highest;
+  }
+
+  private static boolean has(List<Double> studs, double stud) {
+    return studs.stream().anyMatch(one -> Math.abs(one - stud) < FLUSH);
+  }
+
+  /**
+   * Whether some of the studs reach as far as all of them, none further than a bay from the next.
+   */
+  private boolean keepsBay(List<Double> some, List<Double> all) {
+    if (some.isEmpty()) {
+      return all.isEmpty();
+    }
+    List<Double> stops = new ArrayList<>(some);
+    stops.add(0, all.get(0));
+    stops.add(all.get(all.size() - 1));
+    return SupportSite.widest(stops) <= asked.bay();
+  }
+
+  /** Left sides of the studs that reach the plate on top, x of the run. */
+  private static List<Double> studs(FramedFacet frame) {
+    double plate =
+        frame.members().stream()
+            .filter(member -> member.role() == MemberRole.PLATE)
+            .mapToDouble(member -> member.box().getMinY())
+            .max()
+            .orElse(0);
+    return frame.members().stream()
+        .filter(
+            member -> member.role() == MemberRole.STUD && member.direction().equals(Direction.UP))
+        .filter(member -> member.isSquare() || member.hasSquareSides())
+        .filter(member -> member.box().getMaxY() >= plate - FLUSH)
+        .map(member -> frame.facet().plane().left() + member.box().getMinX())
+        .sorted()
+        .toList();
+  }
+
+  /** How far toward the climber the face reaches, y of the run, mm. */
+  double reach() {
+    return run.stream()
+        .map(FramedFacet::facet)
+        .mapToDouble(facet -> Math.max(facet.plane().y(0, 0), facet.plane().y(facet.length(), 0)))
+        .max()
+        .orElse(0);
+  }
+
+  /** Where base rails end: under the outermost edge, but never behind the foot's plate. */
+  double railFront() {
+    return asked.front().orElse(Math.max(0, reach()));
+  }
+
+  /** Height of the ceiling where it is lowest over the run's upper edge; 0 where it is not told. */
+  double ceiling() {
+    Ceiling ceiling = wall.room().ceiling();
+    BackEdge top = site.backs().get(site.backs().size() - 1);
+    double one = top.high().y();
+    double other = one - wall.frame().depth();
+    double slope = Trig.tan(ceiling.pitch());
+    return ceiling.height().orElse(0.0) + Math.min(one * slope, other * slope);
+  }
+
+  /** Where a hinged run is held on the building. */
+  double anchorHeight() {
+    return asked.hinge().anchorHeight().orElseGet(this::highest);
+  }
+
+  /** How high the held place reaches at the steepest angle. */
+  private double highest() {
+    Optional<Swing> swing = swing();
+    return swing
+        .map(
+            one ->
+                Swing.angles(wall, one.hinged()).stream()
+                    .mapToDouble(angle -> one.at(angle, held(0, attach())).z())
+                    .max()
+                    .orElse(0))
+        .orElse(0.0);
+  }
+
+  private Optional<Swing> swing() {
+    return Swing.of(wall, run.stream().map(FramedFacet::facet).toList());
+  }
+
+  private Facet top() {
+    return run.get(run.size() - 1).facet();
+  }
+
+  private double attach() {
+    return asked.hinge().attach().orElse(top().length() - BELOW_EDGE);
+  }
+
+  private Vector3 held(double u, double v) {
+    return top().plane().toRoom(new Vector3(u, v, behind()));
+  }
+
+  /** The plates that the lowest frame stands on; none where it hangs above the floor. */
+  List<PlacedMember> feet() {
+    FramedFacet lowest = run.get(0);
+    if (Footing.hangs(lowest.facet())) {
+      return List.of();
+    }
+    FacetPlane plane = lowest.facet().plane();
+    double behind = wall.sheet().thickness();
+    FacetPlane back =
+        new FacetPlane(
+            plane.angle(), plane.left(), plane.y(0, behind), plane.z(0, behind), plane.stand());
+    double low = lowest.footing().plateLow();
+    return lowest.members().stream()
+        .filter(
+            member -> member.role() == MemberRole.PLATE && member.box().getMinY() <= low + FLUSH)
+        .map(member -> new PlacedMember(member, back, 0))
+        .toList();
+  }
+
+  /** The face of the building's wall, y of the run. */
+  double buildingFace() {
+    return site.hindmost() - asked.behind();
+  }
+
+  /** On the outer studs of the uppermost facet one each, and one beside it. */
+  List<Tether> tethers(int before) {
+    List<Tether> tethers = new ArrayList<>();
+    List<Double> studs = swing().isEmpty() ? List.of() : studs(run.get(run.size() - 1));
+    if (!studs.isEmpty()) {
+      double half = wall.frame().breadth() / 2;
+      double left = top().plane().left();
+      for (double stud : List.of(studs.get(0), studs.get(studs.size() - 1))) {
+        String mark = "T" + (before / 2 + tethers.size() / 2 + 1);
+        double inward = tethers.isEmpty() ? APART : -APART;
+        Vector3 high = anchor(stud + half, anchorHeight());
+        Vector3 beside = anchor(stud + half + inward, anchorHeight());
+        tethers.add(new Tether(mark, false, stud + half - left, attach(), high));
+        tethers.add(new Tether(mark + "b", true, stud + half - left, attach() - APART, beside));
+      }
+    }
+    return tethers;
+  }
+
+  private Vector3 anchor(double x, double z) {
+    return stand().toRoom(new Vector3(x, buildingFace() + wall.frame().breadth(), z));
+  }
+
+  /** That part of where a support meets a frame that lies on one upright member of it. */
+  Meeting onto(Meeting meeting, Member member) {
+    if (!member.role().isUpright()) {
+      return meeting;
+    }
+    FacetPlane plane = frame(meeting.facet()).facet().plane();
+    SectionPlace place = meeting.place();
+    double middle = plane.fromRoom(plane.stand().toRoom(new Vector3(0, place.y(), place.z()))).y();
+    double half = meeting.length() / 2;
+    Envelope back = member.far().getEnvelopeInternal();
+    double low = Math.max(middle - half, back.getMinY());
+    double high = Math.min(middle + half, back.getMaxY());
+    double v = (low + high) / 2;
+    return meeting.on(new SectionPlace(plane.y(v, behind()), plane.z(v, behind())), high - low);
+  }
+
+  private FramedFacet frame(String facet) {
+    return run.stream().filter(one -> one.facet().name().equals(facet)).findFirst().orElseThrow();
+  }
+
+  /** The member of a facet's frame that a support's member lies flat against, studs first. */
+  Optional<Member> touched(PlacedMember placed, String facet) {
+    FramedFacet frame = frame(facet);
+    Vector3 push =
+        placed.member().role() == MemberRole.RAIL
+            ? new Vector3(0, 0, PUSH + Math.max(0, frame.footing().packing()))
+            : frame.facet().plane().normal();
+    Solid pushed = placed.body().mapped(corner -> corner.plus(push));
+    double thickness = wall.sheet().thickness();
+    return frame.members().stream()
+        .filter(
+            member ->
+                member.body(thickness).mapped(frame.facet().plane()::toRoom).overlap(pushed)
+                    > REACH)
+        .min(Comparator.comparing(member -> !member.role().isUpright()));
+  }
+}

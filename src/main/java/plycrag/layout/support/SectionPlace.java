@@ -1,9 +1,0 @@
-package plycrag.layout.support;
-
-/**
- * A place in a section across the wall, mm.
- *
- * @param y toward the climber
- * @param z above the floor
- */
-public record SectionPlace(double y, double z) {}

@@ -1,0 +1,32 @@
+package plycrag.layout.support;
+
+import java.util.List;
+import plycrag.geometry.Vector3;
+import plycrag.wall.Facet;
+import plycrag.wall.FacetAtAngle;
+import plycrag.wall.Wall;
+
+/**
+ * A strut, strap, chain or rope that holds a hinged facet at its angle.
+ *
+ * @param mark {@code T1}, … ; the one that works by itself beside it is {@code T1b}
+ * @param backup whether it is the one that works by itself should the other fail
+ * @param u where it is held on the facet, mm
+ * @param v likewise, up the slope
+ * @param anchor where it is held on the building, in the room
+ */
+public record Tether(String mark, boolean backup, double u, double v, Vector3 anchor) {
+
+  /**
+   * Where it holds the uppermost facet, on the back of its stud, in the room.
+   *
+   * @param wall that it holds
+   * @param run the facets of its only run, from the floor up
+   * @param angle of the facet that is hinged, degrees
+   */
+  public Vector3 held(Wall wall, List<Facet> run, double angle) {
+    List<FacetAtAngle> postures = FacetAtAngle.of(wall, run, angle);
+    double behind = wall.sheet().thickness() + wall.frame().depth();
+    return postures.get(postures.size() - 1).at(new Vector3(u, v, behind));
+  }
+}

@@ -1,0 +1,37 @@
+package plycrag.layout.support;
+
+import java.util.List;
+import plycrag.layout.frame.Joint;
+import plycrag.wall.room.GivenSupport;
+
+/**
+ * What holds a wall up.
+ *
+ * @param kind how
+ * @param members run by run, station by station from the left
+ * @param joints between them, and with the frame
+ * @param anchors in the building, from the left
+ * @param tethers of a hinged wall
+ * @param unheld the facets whose upper edge this kind of support does not hold
+ * @param sways whether what is to keep it from swaying along the wall has no room
+ * @param widestBay the greatest distance between two neighbouring supports, mm
+ */
+public record WallSupport(
+    GivenSupport.Kind kind,
+    List<PlacedMember> members,
+    List<Joint> joints,
+    List<Anchor> anchors,
+    List<Tether> tethers,
+    List<String> unheld,
+    boolean sways,
+    double widestBay) {
+
+  /** Copies the lists. */
+  public WallSupport {
+    members = List.copyOf(members);
+    joints = List.copyOf(joints);
+    anchors = List.copyOf(anchors);
+    tethers = List.copyOf(tethers);
+    unheld = List.copyOf(unheld);
+  }
+}

@@ -1,9 +1,0 @@
-package plycrag.params;
-
-/**
- * Registration pins, which stand in the board and go through a sheet that is worked on both faces.
- *
- * @param diameter mm
- * @param depth into the board, mm
- */
-public record PinParameters(double diameter, double depth) {}

@@ -1,0 +1,37 @@
+package plycrag.proof;
+
+import java.util.EnumSet;
+import java.util.Set;
+import plycrag.proof.replay.Abilities;
+import plycrag.proof.replay.Ability;
+import plycrag.units.LengthUnit;
+import plycrag.wall.machine.Controller;
+import plycrag.wall.machine.Controller.Comments;
+import plycrag.wall.machine.Controller.Cycles;
+import plycrag.wall.machine.Controller.DwellUnit;
+import plycrag.wall.machine.Controller.ToolChange;
+
+/** What a controller understands, in the words of the self-check. */
+final class ControllerAbilities {
+  private ControllerAbilities() {}
+
+  static Abilities by(Controller controller) {
+    Set<Ability> abilities = EnumSet.noneOf(Ability.class);
+    add(abilities, controller.text().comments() == Comments.PARENTHESES, Ability.PARENTHESES);
+    add(abilities, controller.text().comments() == Comments.SEMICOLON, Ability.SEMICOLON);
+    add(abilities, controller.text().lineNumbers(), Ability.LINE_NUMBERS);
+    add(abilities, controller.unit() == LengthUnit.IN, Ability.INCHES);
+    add(abilities, controller.arcs(), Ability.ARCS);
+    add(abilities, controller.cycles() == Cycles.CANNED, Ability.CYCLES);
+    add(abilities, controller.toolChange() == ToolChange.WORD, Ability.TOOL_CHANGE);
+    add(abilities, controller.toolChange() == ToolChange.PAUSE, Ability.PAUSE);
+    boolean milliseconds = controller.dwellUnit() == DwellUnit.MILLISECONDS;
+    return new Abilities(abilities, milliseconds, controller.text().lineLength());
+  }
+
+  private static void add(Set<Ability> abilities, boolean has, Ability ability) {
+    if (has) {
+      abilities.add(ability);
+    }
+  }
+}

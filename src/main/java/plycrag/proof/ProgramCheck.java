@@ -1,0 +1,268 @@
+package plycrag.proof;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import plycrag.files.OutputFile;
+import plycrag.geometry.Contours;
+import plycrag.layout.Layout;
+import plycrag.layout.sheets.EngravedMark;
+import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.MachinedHole;
+import plycrag.layout.sheets.WorkedFace;
+import plycrag.proof.replay.Bench;
+import plycrag.proof.replay.Cutter;
+import plycrag.proof.replay.Expected;
+import plycrag.proof.replay.Fault;
+import plycrag.proof.replay.Heights;
+import plycrag.proof.replay.Program;
+import plycrag.proof.replay.SelfCheck;
+import plycrag.wall.machine.Controller.ToolChange;
+import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Machine.ZZero;
+import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.ToolBox;
+
+/**
+ * Has every program read back and held against the layout before the folder is released. What is
+ * expected is told by the layout, its wall and the programs' names, never by what made them.
+ */
+public final class ProgramCheck {
+  private static final Pattern NAME =
+      Pattern.compile("cnc/sheet-(S[0-9]+)-(front|back)-t([0-9]{1,6})\\.ngc");
+
+  /** One fault often brings others with it. */
+  private static final int MOST = 10;
+
+  private final Layout layout;
+  private final Machine machine;
+  private final Heights heights;
+  private final ToolBox tools;
+  private final Optional<Tool> cutter;
+
+  private ProgramCheck(Layout layout) {
+    this.layout = layout;
+    this.machine = layout.wall().machine();
+    this.heights = heights(layout.wall().sheet().thickness(), machine);
+    this.tools = ToolBox.of(machine, layout.bores());
+    this.cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
+  }
+
+  /**
+   * Lets programs pass.
+   *
+   * @param files a folder's; the programs are among them
+   * @throws IllegalStateException if they do not make what the layout asks for, a defect of their
+   *     maker; the message names programs, lines and faults
+   */
+  public static void require(Layout layout, List<OutputFile> files) {
+    List<OutputFile> programs =
+        files.stream().filter(file -> file.path().endsWith(".ngc")).toList();
+    List<Fault> faults = new ProgramCheck(layout).faults(programs);
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException("programs failed their self-check:\n" + told(faults));
+    }
+  }
+
+  private static String told(List<Fault> faults) {
+    String first = faults.stream().limit(MOST).map(Fault::text).collect(Collectors.joining("\n"));
+    return faults.size() > MOST ? first + "\nand " + (faults.size() - MOST) + " more" : first;
+  }
+
+  private static Heights heights(double thickness, Machine machine) {
+    double top = machine.zZero() == ZZero.SPOILBOARD ? thickness : 0;
+    double bottom = top - thickness;
+    return new Heights(
+        top,
+        bottom,
+        bottom - machine.breakthrough(),
+        top + machine.clearanceHeight(),
+        top + machine.safeHeight());
+  }
+
+  private List<Fault> faults(List<OutputFile> programs) {
+    List<Fault> faults = new ArrayList<>();
+    List<OutputFile> left = new ArrayList<>(programs);
+    for (WorkedFace face : layout.faces()) {
+      List<OutputFile> own = programs.stream().filter(one -> isFor(one, face.sheet())).toList();
+      left.removeAll(own);
+      faults.addAll(faults(face, own));
+    }
+    return Stream.concat(
+            left.stream().map(one -> new Fault(one.path(), 0, "is for no sheet")), faults.stream())
+        .toList();
+  }
+
+  private static boolean isFor(OutputFile program, LaidSheet sheet) {
+    Matcher name = NAME.matcher(program.path());
+    return name.matches()
+        && name.group(1).equals(sheet.mark())
+        && name.group(2).equals(sheet.faceUp().word());
+  }
+
+  private List<Fault> faults(WorkedFace face, List<OutputFile> programs) {
+    LaidSheet sheet = face.sheet();
+    List<Expected.Hole> holes =
+        sheet.holes().stream()
+            .filter(hole -> hole.side() == sheet.faceUp())
+            .map(hole -> expected(hole, corner(sheet)))
+            .toList();
+    return new SelfCheck(ControllerAbilities.by(machine.controller()), bench(face))
+        .faults(
+            "sheet " + sheet.mark() + ", " + sheet.faceUp().word(),
+            new Expected(holes, contours(face), marks(face), area(sheet)),
+            programs.stream().map(one -> program(one, face)).toList());
+  }
+
+  private List<Expected.Contour> contours(WorkedFace face) {
+    LaidSheet sheet = face.sheet();
+    return cutter
+        .filter(tool -> face.isLast())
+        .map(tool -> new ExpectedContours(machine.routing(), heights, tool.diameter()))
+        .map(all -> all.of(sheet, corner(sheet)))
+        .orElse(List.of());
+  }
+
+  private List<Expected.Mark> marks(WorkedFace face) {
+    Coordinate corner = corner(face.sheet());
+    return machine.marks().stream()
+        .flatMap(
+            wanted ->
+                face.marks().stream()
+                    .map(mark -> expected(mark, corner, heights.top() - wanted.depth())))
+        .toList();
+  }
+
+  private static Expected.Mark expected(EngravedMark mark, Coordinate corner, double bottom) {
+    Envelope box = mark.box();
+    box.translate(-corner.x, -corner.y);
+    return new Expected.Mark("the mark of piece " + mark.piece(), box, bottom);
+  }
+
+  /** The sheet, counted from where X and Y are zero. */
+  private Envelope area(LaidSheet sheet) {
+    Coordinate corner = corner(sheet);
+    Envelope area = sheet.area();
+    area.translate(-corner.x, -corner.y);
+    return area;
+  }
+
+  private Bench bench(WorkedFace face) {
+    LaidSheet sheet = face.sheet();
+    Envelope travel = area(sheet);
+    travel.expandBy(cutter.map(tool -> Contours.farthest(tool.diameter())).orElse(0.0));
+    String zero = machine.zZero() == ZZero.SPOILBOARD ? "Z0 SPOILBOARD" : "Z0 SHEET TOP";
+    return new Bench(heights(sheet), travel, keepOuts(corner(sheet)), machine.dwell(), zero);
+  }
+
+  /** Holes for pins go deeper into the board than all else. */
+  private Heights heights(LaidSheet sheet) {
+    double lowest = sheet.holes().stream().mapToDouble(this::bottom).min().orElse(heights.floor());
+    return new Heights(
+        heights.top(),
+        heights.bottom(),
+        Math.min(lowest, heights.floor()),
+        heights.clearance(),
+        heights.safe());
+  }
+
+  private double bottom(MachinedHole hole) {
+    return heights.top() - reach(hole);
+  }
+
+  private List<Envelope> keepOuts(Coordinate corner) {
+    return machine.keepOuts().stream()
+        .map(
+            place ->
+                new Envelope(
+                    place.left() - corner.x,
+                    place.right() - corner.x,
+                    place.low() - corner.y,
+                    place.high() - corner.y))
+        .toList();
+  }
+
+  /** Where X and Y are zero, counted from the sheet's lower left corner. */
+  private Coordinate corner(LaidSheet sheet) {
+    double width = sheet.stock().width();
+    double height = sheet.stock().height();
+    return switch (machine.origin()) {
+      case LOWER_LEFT -> new Coordinate(0, 0);
+      case LOWER_RIGHT -> new Coordinate(width, 0);
+      case UPPER_LEFT -> new Coordinate(0, height);
+      case UPPER_RIGHT -> new Coordinate(width, height);
+    };
+  }
+
+  private Expected.Hole expected(MachinedHole hole, Coordinate corner) {
+    boolean recess = hole.kind() == MachinedHole.Kind.RECESS;
+    return new Expected.Hole(
+        recess ? hole.mark() + " (recess)" : hole.mark(),
+        hole.x() - corner.x,
+        hole.y() - corner.y,
+        hole.diameter(),
+        bottom(hole));
+  }
+
+  private Program program(OutputFile file, WorkedFace face) {
+    Matcher name = NAME.matcher(file.path());
+    int tool = name.matches() ? Integer.parseInt(name.group(3)) : 0;
+    String text = new String(file.content(), StandardCharsets.UTF_8);
+    boolean several = machine.controller().toolChange() != ToolChange.PROGRAM;
+    return new Program(file.path(), text, several ? inOrder(face) : List.of(cutter(tool)));
+  }
+
+  /** What a sheet asks for: drills first, then by kind and number; last what cuts outlines. */
+  private List<Cutter> inOrder(WorkedFace face) {
+    Stream<Tool> forHoles =
+        Stream.concat(
+                face.sheet().holes().stream()
+                    .flatMap(hole -> hole.tool(tools, reach(hole)).stream()),
+                ToolBox.engraver(machine).filter(tool -> !face.marks().isEmpty()).stream())
+            .filter(tool -> !cutter.equals(Optional.of(tool)))
+            .distinct()
+            .sorted(Comparator.comparing(Tool::kind).thenComparing(Tool::number));
+    Stream<Tool> last = cutter.filter(tool -> makesLast(tool, face)).stream();
+    return Stream.concat(forHoles, last).map(ProgramCheck::cutter).toList();
+  }
+
+  /** On a face that is not cut out yet, what cuts outlines may still make holes. */
+  private boolean makesLast(Tool tool, WorkedFace face) {
+    return face.isLast()
+        || face.sheet().holes().stream()
+            .anyMatch(hole -> hole.tool(tools, reach(hole)).equals(Optional.of(tool)));
+  }
+
+  private double reach(MachinedHole hole) {
+    boolean through = heights.top() - hole.depth() <= heights.bottom();
+    return hole.depth() + (through ? machine.breakthrough() : 0);
+  }
+
+  /** A number that no tool has is a tool of no width. */
+  private Cutter cutter(int number) {
+    return tools.tools().stream()
+        .filter(tool -> tool.number() == number)
+        .findFirst()
+        .map(ProgramCheck::cutter)
+        .orElseGet(() -> new Cutter(number, 0, false, 0, new Cutter.Feeds(0, 0)));
+  }
+
+  private static Cutter cutter(Tool tool) {
+    Cutter.Feeds feeds = new Cutter.Feeds(tool.feeds().plunge(), tool.feeds().cut());
+    boolean engraves = tool.kind() == Tool.Kind.ENGRAVER;
+    boolean sideways = engraves || tool.kind() == Tool.Kind.END_MILL;
+    Cutter plain = new Cutter(tool.number(), tool.diameter(), sideways, tool.speed(), feeds);
+    boolean tapers = engraves || tool.kind() == Tool.Kind.COUNTERSINK;
+    return tapers
+        ? plain.tapering(new Cutter.Taper(tool.point().tip(), tool.point().angle()))
+        : plain;
+  }
+}

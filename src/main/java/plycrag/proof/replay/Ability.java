@@ -1,0 +1,25 @@
+package plycrag.proof.replay;
+
+/** What some controllers understand beyond the plainest. */
+public enum Ability {
+  /** Comments in parentheses. */
+  PARENTHESES,
+  /** Comments after a semicolon, to the end of the line. */
+  SEMICOLON,
+  /** Line numbers. */
+  LINE_NUMBERS,
+  /** A percent sign alone on the first line and on the last. */
+  PERCENT,
+  /** Lengths in inches. */
+  INCHES,
+  /** Places and heights as steps from the one before. */
+  INCREMENTS,
+  /** Arcs and helices. */
+  ARCS,
+  /** Cycles that drill a hole in one line. */
+  CYCLES,
+  /** A word that changes the tool. */
+  TOOL_CHANGE,
+  /** A pause, for a change of tool by hand. */
+  PAUSE
+}

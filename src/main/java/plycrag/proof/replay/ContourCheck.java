@@ -1,0 +1,119 @@
+package plycrag.proof.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import plycrag.units.Decimal;
+
+/**
+ * Holds what is cut sideways against one contour, the tool's radius taken into account.
+ *
+ * <ol>
+ *   <li>No tool comes nearer to the contour than its radius, and none is on the piece's side.
+ *   <li>All along the contour the tool passes at its radius, down to the last pass, but for
+ *       bridges, the sheet's own edges and inside corners that it cannot reach.
+ *   <li>Nothing is cut lower than the last pass.
+ * </ol>
+ */
+final class ContourCheck {
+  /** A cut farther off belongs to something else: what is left for a last pass is less, mm. */
+  private static final double BESIDE = 1;
+
+  private final Expected.Contour contour;
+  private final OutlineRing outline;
+  private final List<Visit> visits;
+  private final List<Fault> faults = new ArrayList<>();
+
+  private ContourCheck(Expected.Contour contour, List<Visit> routed) {
+    this.contour = contour;
+    this.outline = new OutlineRing(contour);
+    this.visits = routed.stream().filter(visit -> distance(visit) <= reach(visit)).toList();
+  }
+
+  /**
+   * What is wrong with all that is cut sideways.
+   *
+   * @param where all programs of the face together, for what is missing
+   * @param routed what makes no hole
+   */
+  static List<Fault> faults(String where, Expected expected, List<Visit> routed) {
+    List<Fault> faults = new ArrayList<>();
+    List<Visit> strays = new ArrayList<>(routed);
+    for (Expected.Contour contour : expected.contours()) {
+      ContourCheck check = new ContourCheck(contour, routed);
+      strays.removeAll(check.visits);
+      check.visits.forEach(check::compare);
+      check.around(where, expected);
+      faults.addAll(check.faults);
+    }
+    strays.forEach(visit -> faults.add(visit.fault("a cut where none is to be")));
+    return faults;
+  }
+
+  private double distance(Visit visit) {
+    return visit.cuts().stream().mapToDouble(outline::distance).min().orElseThrow();
+  }
+
+  private static double reach(Visit visit) {
+    return visit.cutter().radius() + BESIDE;
+  }
+
+  private void compare(Visit visit) {
+    double deep = visit.cutter().radius() - distance(visit);
+    boolean inPiece =
+        visit.cuts().stream().anyMatch(cut -> !outline.isInWaste(cut.to().coordinate()));
+    if (inPiece || deep > Accuracy.SIZE) {
+      String into = inPiece ? "" : " by " + mm(deep);
+      faults.add(visit.fault("cuts into " + contour.mark() + into));
+    }
+    if (visit.lowest() < contour.bottom() - Accuracy.PLACE) {
+      faults.add(visit.fault("cuts " + contour.mark() + " to Z" + mm(visit.lowest())));
+    }
+  }
+
+  private void around(String where, Expected expected) {
+    List<OutlineRing.Sample> asked =
+        outline.samples().stream()
+            .filter(one -> !expected.isOnEdge(one.place(), Accuracy.SIZE))
+            .toList();
+    if (visits.isEmpty() && !asked.isEmpty()) {
+      add(where, "is not cut");
+    } else {
+      around(where, asked);
+    }
+  }
+
+  private void around(String where, List<OutlineRing.Sample> asked) {
+    double radius = visits.stream().mapToDouble(one -> one.cutter().radius()).min().orElse(0);
+    List<OutlineRing.Sample> reachable =
+        asked.stream().filter(one -> outline.isReachable(one, radius)).toList();
+    CutAway last = new CutAway(visits, contour.bottom() + Accuracy.PLACE, Accuracy.SIZE);
+    List<UncutStretch> standing = UncutStretch.of(reachable, sample -> last.covers(sample.place()));
+    Optional<Expected.Bridges> bridges = contour.bridges();
+    if (standing.size() > bridges.map(Expected.Bridges::count).orElse(0)) {
+      Coordinate place = standing.get(0).samples().get(0).place();
+      add(where, "is not cut at " + mm(place.x) + ", " + mm(place.y));
+    } else if (bridges.isPresent()) {
+      standing.forEach(one -> bridge(where, one, bridges.get()));
+    }
+  }
+
+  private void bridge(String where, UncutStretch standing, Expected.Bridges bridges) {
+    if (standing.length() > bridges.length() + UncutStretch.ROUNDING) {
+      add(where, "has a bridge of " + mm(standing.length()));
+    }
+    CutAway above = new CutAway(visits, bridges.top() + Accuracy.PLACE, Accuracy.SIZE);
+    if (!standing.samples().stream().allMatch(sample -> above.covers(sample.place()))) {
+      add(where, "has a bridge that is too thick");
+    }
+  }
+
+  private void add(String where, String sentence) {
+    faults.add(new Fault(where, 0, contour.mark() + " " + sentence));
+  }
+
+  private static String mm(double length) {
+    return Decimal.of(length, 3);
+  }
+}

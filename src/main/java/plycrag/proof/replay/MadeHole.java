@@ -1,0 +1,14 @@
+package plycrag.proof.replay;
+
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * A hole as a program makes it.
+ *
+ * @param visit in which it is made
+ * @param centre on the sheet, mm
+ * @param diameter mm
+ * @param bottom Z of its bottom, mm
+ * @param strokes how often the tool cuts to the bottom from above it
+ */
+record MadeHole(Visit visit, Coordinate centre, double diameter, double bottom, int strokes) {}

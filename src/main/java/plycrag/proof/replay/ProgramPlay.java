@@ -1,0 +1,157 @@
+package plycrag.proof.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Plays one program's steps on the bench, and notes what it cuts and where it goes wrong. */
+final class ProgramPlay {
+  private final Bench bench;
+  private final Heights heights;
+  private final String program;
+  private final Spindle spindle;
+  private final TravelCheck ways;
+  private final List<Fault> faults = new ArrayList<>();
+  private final List<Visit> visits = new ArrayList<>();
+  private final List<CutMove> cuts = new ArrayList<>();
+  private TipPlace at = TipPlace.UNKNOWN;
+  private double reached = Double.POSITIVE_INFINITY;
+
+  private ProgramPlay(Bench bench, Program program) {
+    this.bench = bench;
+    this.heights = bench.heights();
+    this.program = program.name();
+    this.spindle = new Spindle(program.cutters());
+    this.ways = new TravelCheck(bench);
+  }
+
+  /**
+   * What came of a program.
+   *
+   * @param visits in order
+   * @param faults in the order of lines
+   */
+  record Played(List<Visit> visits, List<Fault> faults) {}
+
+  static Played play(Bench bench, Program program, List<Step> steps) {
+    ProgramPlay playing = new ProgramPlay(bench, program);
+    steps.forEach(playing::take);
+    playing.leave();
+    return new Played(List.copyOf(playing.visits), List.copyOf(playing.faults));
+  }
+
+  private void take(Step step) {
+    if (step instanceof Step.Rapid rapid) {
+      rapid(rapid);
+    } else if (step instanceof Step.Feed feed) {
+      feed(feed);
+    } else if (step instanceof Step.Wait wait) {
+      add(step, spindle.pause(wait.seconds()));
+    } else if (step instanceof Step.Start start) {
+      add(step, spindle.start(start.speed()));
+      require(step, isAtLeast(at.z(), heights.clearance()), "the spindle starts in the work");
+    } else if (step instanceof Step.Stop) {
+      add(step, spindle.stop());
+      require(step, isAtLeast(at.z(), heights.clearance()), "the spindle stops in the work");
+    } else {
+      rest(step);
+    }
+  }
+
+  private void rest(Step step) {
+    leave();
+    require(step, isAtLeast(at.z(), heights.safe()), "the tool rests below the safe height");
+    if (step instanceof Step.Change change) {
+      add(step, spindle.change(change.tool()));
+    } else if (step instanceof Step.Pause) {
+      add(step, spindle.changeByHand());
+    } else {
+      require(step, !spindle.isTurning(), "the spindle turns at the end");
+    }
+    at = at.atUnknownHeight();
+  }
+
+  private void rapid(Step.Rapid rapid) {
+    TipPlace to = rapid.to();
+    boolean first = !at.hasHeight();
+    require(
+        rapid,
+        !first || (at.isAbove(to) && isAtLeast(to.z(), heights.safe())),
+        "a tool's first motion is not Z alone to the safe height");
+    if (at.isAbove(to)) {
+      double least = Math.min(heights.clearance(), reached);
+      require(rapid, isAtLeast(to.z(), least), "a rapid goes down into the sheet");
+    } else if (!first) {
+      leave();
+      double lowest = Math.min(at.z(), to.z());
+      require(rapid, isAtLeast(lowest, heights.clearance()), "a rapid across below clearance");
+      add(rapid, ways.fault(at, to, spindle.cutter().radius()));
+    }
+    at = to;
+  }
+
+  private void feed(Step.Feed feed) {
+    require(feed, spindle.isAtSpeed(bench.dwell()), "a cut before the spindle is up to speed");
+    require(feed, at.isKnown(), "a cut before the tool's place is known");
+    if (!at.isKnown()) {
+      return;
+    }
+    for (TipPlace to : feed.way().subList(1, feed.way().size())) {
+      cut(feed, to);
+    }
+  }
+
+  private void cut(Step.Feed feed, TipPlace to) {
+    boolean sideways = !at.isAbove(to);
+    Cutter cutter = spindle.cutter();
+    require(feed, cutter.cutsAt(feed.rate(), at, to), "not a feed of tool " + cutter.number());
+    if (sideways) {
+      reached = Double.POSITIVE_INFINITY;
+      add(feed, ways.fault(at, to, cutter.radius()));
+    }
+    require(feed, isAtLeast(to.z(), heights.floor()), "a cut below the lowest that is allowed");
+    inSheet(new CutMove(feed.line(), at, to))
+        .ifPresent(
+            cut -> {
+              cuts.add(cut);
+              require(feed, !sideways || cutter.sideways(), "a tool that only drills goes across");
+            });
+    at = to;
+    reached = Math.min(reached, to.z());
+  }
+
+  /** The part of a cut that lies below the sheet's top. */
+  private Optional<CutMove> inSheet(CutMove cut) {
+    double top = heights.top();
+    if (cut.lowest() >= top - Accuracy.DIGIT) {
+      return Optional.empty();
+    }
+    TipPlace from = cut.from().z() > top ? cut.from().towards(cut.to(), top) : cut.from();
+    TipPlace to = cut.to().z() > top ? cut.from().towards(cut.to(), top) : cut.to();
+    return Optional.of(new CutMove(cut.line(), from, to));
+  }
+
+  /** The tool goes elsewhere. */
+  private void leave() {
+    if (!cuts.isEmpty()) {
+      visits.add(new Visit(program, spindle.cutter(), cuts));
+      cuts.clear();
+    }
+    reached = Double.POSITIVE_INFINITY;
+  }
+
+  private static boolean isAtLeast(double z, double least) {
+    return z >= least - Accuracy.DIGIT;
+  }
+
+  private void add(Step step, Optional<String> sentence) {
+    sentence
+        .map(what -> new Fault(program, step.line(), what))
+        .filter(fault -> !faults.contains(fault))
+        .ifPresent(faults::add);
+  }
+
+  private void require(Step step, boolean holds, String otherwise) {
+    add(step, holds ? Optional.empty() : Optional.of(otherwise));
+  }
+}

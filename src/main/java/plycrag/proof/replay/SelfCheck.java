@@ -1,0 +1,54 @@
+package plycrag.proof.replay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads the programs of one face of a sheet, plays them and holds what they make against what is to
+ * be made.
+ *
+ * @param dialect what the controller understands
+ * @param bench the machine with the sheet on it
+ */
+public record SelfCheck(Abilities dialect, Bench bench) {
+
+  /**
+   * All that is wrong; nothing if the programs may be released.
+   *
+   * @param face the sheet and its face, for what no single program lacks
+   */
+  public List<Fault> faults(String face, Expected expected, List<Program> programs) {
+    List<Fault> faults = new ArrayList<>();
+    List<Visit> visits = new ArrayList<>();
+    for (Program program : programs) {
+      ReadProgram reading = ProgramReader.read(program.name(), program.text(), dialect);
+      faults.addAll(reading.faults());
+      zero(program, reading).ifPresent(faults::add);
+      ProgramPlay.Played played = ProgramPlay.play(bench, program, reading.steps());
+      faults.addAll(played.faults());
+      visits.addAll(played.visits());
+    }
+    faults.addAll(made(face, expected, visits));
+    return List.copyOf(faults);
+  }
+
+  private Optional<Fault> zero(Program program, ReadProgram reading) {
+    boolean told = !dialect.hasComments() || reading.remarks().contains(bench.zero());
+    return told
+        ? Optional.empty()
+        : Optional.of(new Fault(program.name(), 1, "does not say at once: " + bench.zero()));
+  }
+
+  private List<Fault> made(String face, Expected expected, List<Visit> visits) {
+    List<MadeHole> holes = new ArrayList<>();
+    List<Visit> routed = new ArrayList<>();
+    for (Visit visit : Boring.joined(visits)) {
+      Boring.of(visit, bench.heights()).ifPresentOrElse(holes::add, () -> routed.add(visit));
+    }
+    List<Fault> faults = new ArrayList<>(HoleCheck.faults(face, expected.holes(), holes));
+    faults.addAll(MarkCheck.faults(face, expected.marks(), routed));
+    faults.addAll(ContourCheck.faults(face, expected, routed));
+    return faults;
+  }
+}

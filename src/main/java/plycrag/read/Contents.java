@@ -1,0 +1,124 @@
+package plycrag.read;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import plycrag.read.schema.TableSpec;
+import plycrag.read.schema.Values;
+import plycrag.read.text.Context;
+import plycrag.read.text.Faults;
+import plycrag.wall.Clearances;
+import plycrag.wall.Frame;
+import plycrag.wall.Inserts;
+import plycrag.wall.ScrewReach;
+import plycrag.wall.Screws;
+import plycrag.wall.Sheet;
+import plycrag.wall.buying.MaterialWishes;
+
+/**
+ * What a file says in all of its tables.
+ *
+ * @param tables by the table's name, in the file's order; one for a table that stands once
+ */
+record Contents(Map<String, List<Values>> tables) {
+  /** Copies the map. */
+  Contents {
+    tables = Map.copyOf(tables);
+  }
+
+  /** Reads every table. */
+  static Contents read(DocumentReader reader) {
+    Map<String, List<Values>> tables = new HashMap<>();
+    for (TableSpec table : ParameterTable.TABLES) {
+      tables.put(
+          table.name(), table.isList() ? reader.readAll(table) : List.of(reader.read(table)));
+    }
+    tables.computeIfPresent(
+        SheetTable.TABLE.name(), (name, all) -> all.stream().map(SheetTable::sized).toList());
+    return new Contents(tables);
+  }
+
+  /** Reports values that do not go together. */
+  void check(Context context) {
+    FacetTable.checkNames(tables.get(FacetTable.TABLE.name()), context.faults());
+    FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
+    new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
+    CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
+    SupportTable.check(in(SupportTable.TABLE), context.faults());
+    SheetTable.check(in(SheetTable.TABLE), context.faults());
+    StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
+    InsertTable.check(in(InsertTable.TABLE), context.faults());
+    ZoneTable.check(tables.get(ZoneTable.TABLE.name()), facetNames(), context.faults());
+    ToolTable.check(tables.get(ToolTable.TABLE.name()), context.faults());
+    KeepOutTable.check(tables.get(KeepOutTable.TABLE.name()), context.faults());
+    ControllerKeys.check(in(MachineTable.TABLE), context.faults());
+    if (context.unit().isPresent()) {
+      RecessKeys.checkDepth(in(InsertTable.TABLE), in(SheetTable.TABLE), context.faults());
+      StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
+      ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
+    }
+  }
+
+  /**
+   * The records.
+   *
+   * @param stem the wall's name where the file does not give one
+   */
+  Parameters parameters(String stem) {
+    double wallWidth = in(WallTable.TABLE).get(WallTable.WIDTH);
+    MaterialWishes buying = StockTable.buying(in(StockTable.TABLE));
+    Sheet sheet = SheetTable.record(in(SheetTable.TABLE), buying.environment());
+    Frame frame = FrameTable.record(in(FrameTable.TABLE));
+    Screws screws = ScrewTable.record(in(ScrewTable.TABLE));
+    Clearances clearance = ClearanceTable.record(in(ClearanceTable.TABLE), screws);
+    Inserts inserts = InsertTable.record(in(InsertTable.TABLE));
+    ScrewReach reach = ScrewReach.throughSheet(sheet.thickness(), frame, clearance);
+    return new Parameters(
+        WallTable.record(in(WallTable.TABLE), stem),
+        FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
+        CutoutTable.records(tables.get(CutoutTable.TABLE.name()), facetNames()),
+        SupportTable.record(in(SupportTable.TABLE)),
+        RoomTable.record(this),
+        sheet,
+        NestingTable.record(
+            in(NestingTable.TABLE), sheet, tables.get(StockSheetTable.TABLE.name())),
+        frame,
+        JointTable.record(in(JointTable.TABLE), frame.breadth()),
+        StockTable.record(in(StockTable.TABLE)),
+        buying,
+        inserts,
+        ZoneTable.records(
+            tables.get(ZoneTable.TABLE.name()),
+            facetNames(),
+            inserts.pattern(),
+            sheet.length() * sheet.width()),
+        ScrewTable.reaching(in(ScrewTable.TABLE), screws, reach),
+        clearance,
+        MachineTable.record(
+            in(MachineTable.TABLE),
+            screws,
+            ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE)),
+            KeepOutTable.records(tables.get(KeepOutTable.TABLE.name()))),
+        OutputTable.record(in(OutputTable.TABLE)));
+  }
+
+  private List<String> facetNames() {
+    return FacetTable.names(tables.get(FacetTable.TABLE.name()));
+  }
+
+  /** What the file says in a table that stands once. */
+  Values in(TableSpec table) {
+    return tables.get(table.name()).get(0);
+  }
+
+  /** What the file says in a table that may stand several times, in its order. */
+  List<Values> all(TableSpec table) {
+    return tables.get(table.name());
+  }
+
+  private void checkRelations(TableSpec table, Faults faults) {
+    for (Values values : tables.get(table.name())) {
+      table.relations().forEach(relation -> relation.check(values, faults));
+    }
+  }
+}

@@ -1,0 +1,139 @@
+package plycrag.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import plycrag.geometry.Tolerance;
+import plycrag.read.schema.Parameter;
+import plycrag.read.schema.Values;
+import plycrag.read.text.Faults;
+import plycrag.units.NearestWord;
+import plycrag.units.Printable;
+import plycrag.wall.FacetPoint;
+
+/**
+ * What the facets of a file require of each other, and what one facet's keys do.
+ *
+ * @param facets as the file gives them, in order
+ * @param faults where findings go
+ */
+record FacetChecks(List<Values> facets, Faults faults) {
+  /** Two walls turned less from each other are hardly two, degrees. */
+  private static final double LEAST_TURN = 5;
+
+  void run() {
+    for (int at = 0; at < facets.size(); at++) {
+      checkOutline(facets.get(at));
+      checkTop(at);
+    }
+    checkWalls();
+  }
+
+  private void checkOutline(Values facet) {
+    Optional<List<FacetPoint>> outline = facet.given(FacetTable.OUTLINE);
+    if (outline.isEmpty()) {
+      return;
+    }
+    for (Parameter<?> size : List.of(FacetTable.LENGTH, FacetTable.WIDTH)) {
+      if (facet.isGiven(size)) {
+        faults.add(
+            facet.key(size),
+            facet.spot(size),
+            "a " + size.key() + " stands beside an outline",
+            "one of the two is allowed");
+      }
+    }
+    List<FacetPoint> corners = outline.get();
+    double left = corners.stream().mapToDouble(FacetPoint::across).min().orElseThrow();
+    if (left > Tolerance.GRID || !isLevelAt(corners, 0)) {
+      faults.add(
+          facet.key(FacetTable.OUTLINE),
+          facet.spot(FacetTable.OUTLINE),
+          "the outline does not begin at 0",
+          "a lowest side that lies level at 0, and a leftmost corner at 0, are allowed");
+    }
+  }
+
+  /** What carries another facet has a level upper side. */
+  private void checkTop(int at) {
+    boolean carries = at + 1 < facets.size() && !facets.get(at + 1).isGiven(FacetTable.BESIDE);
+    Values facet = facets.get(at);
+    if (!carries || facet.given(FacetTable.OUTLINE).isEmpty()) {
+      return;
+    }
+    List<FacetPoint> corners = facet.get(FacetTable.OUTLINE);
+    double top = corners.stream().mapToDouble(FacetPoint::up).max().orElseThrow();
+    if (!isLevelAt(corners, top)) {
+      faults.add(
+          facet.key(FacetTable.OUTLINE),
+          facet.spot(FacetTable.OUTLINE),
+          "the outline has no level side on top, and "
+              + facets.get(at + 1).path()
+              + " stands on it",
+          "a highest side that lies level is allowed");
+    }
+  }
+
+  private static boolean isLevelAt(List<FacetPoint> corners, double height) {
+    for (int at = 0; at < corners.size(); at++) {
+      FacetPoint next = corners.get((at + 1) % corners.size());
+      if (Math.abs(corners.get(at).up() - height) < Tolerance.GRID
+          && Math.abs(next.up() - height) < Tolerance.GRID) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void checkWalls() {
+    List<String> names = FacetTable.names(facets);
+    List<String> free = new ArrayList<>();
+    for (int at = 0; at < facets.size(); at++) {
+      Values facet = facets.get(at);
+      if (facet.isGiven(FacetTable.BESIDE)) {
+        checkBeside(facet, free);
+        checkTurn(facet);
+        facet.given(FacetTable.BESIDE).ifPresent(free::remove);
+      } else if (facet.isGiven(FacetTable.TURN)) {
+        faults.add(
+            facet.key(FacetTable.TURN),
+            facet.spot(FacetTable.TURN),
+            "a turn stands without beside",
+            "a turn is allowed where a wall begins beside another");
+      }
+      if (at == 0 || facet.isGiven(FacetTable.BESIDE)) {
+        free.add(names.get(at));
+      }
+    }
+  }
+
+  private void checkBeside(Values facet, List<String> free) {
+    facet
+        .given(FacetTable.BESIDE)
+        .filter(other -> !free.contains(other))
+        .ifPresent(
+            other ->
+                faults.add(
+                    facet.key(FacetTable.BESIDE),
+                    facet.spot(FacetTable.BESIDE),
+                    "no wall with a free right side begins with "
+                        + Printable.quoted(other)
+                        + " above this one",
+                    free.isEmpty()
+                        ? "the first facet stands beside none"
+                        : "one of " + String.join(", ", free) + " is allowed",
+                    NearestWord.find(other, free)
+                        .map(near -> "the nearest is " + near)
+                        .orElse("")));
+  }
+
+  private void checkTurn(Values facet) {
+    if (facet.isSound(FacetTable.TURN) && Math.abs(facet.get(FacetTable.TURN)) < LEAST_TURN) {
+      faults.add(
+          facet.key(FacetTable.TURN),
+          facet.spot(FacetTable.TURN),
+          "a turn of less than 5 degrees is none",
+          "-90 to -5 or 5 to 90 degrees are allowed");
+    }
+  }
+}

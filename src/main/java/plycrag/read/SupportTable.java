@@ -1,0 +1,199 @@
+package plycrag.read;
+
+import java.util.List;
+import java.util.Optional;
+import plycrag.read.schema.DefaultValue;
+import plycrag.read.schema.LengthKind;
+import plycrag.read.schema.NumberKind;
+import plycrag.read.schema.NumberListKind;
+import plycrag.read.schema.Parameter;
+import plycrag.read.schema.Range;
+import plycrag.read.schema.TableSpec;
+import plycrag.read.schema.Values;
+import plycrag.read.schema.WordKind;
+import plycrag.read.text.Faults;
+import plycrag.wall.room.GivenSupport;
+import plycrag.wall.room.GivenSupport.Across;
+import plycrag.wall.room.GivenSupport.Base;
+import plycrag.wall.room.GivenSupport.Bracing;
+import plycrag.wall.room.GivenSupport.Fixing;
+import plycrag.wall.room.GivenSupport.Hinge;
+import plycrag.wall.room.GivenSupport.Hold;
+import plycrag.wall.room.GivenSupport.Kind;
+import plycrag.wall.room.GivenSupport.Lateral;
+
+/** The keys of {@code [support]}. */
+final class SupportTable {
+  static final Parameter<Kind> KIND =
+      new Parameter<>(
+          "kind",
+          new WordKind<>(List.of(Kind.values())),
+          DefaultValue.derived("none: the frame only, and what holds it up is yours to design"),
+          "What holds the wall up: ties to a building's wall, posts of its own, hangers from a"
+              + " ceiling, or a hinge at its foot with something that can be made longer.");
+  static final Parameter<Double> BAY =
+      new Parameter<>(
+          "bay",
+          LengthKind.length(300, 3000),
+          DefaultValue.length("1200 mm", "48 in"),
+          "Greatest distance between supports along the wall; they stand where studs do.");
+  static final Parameter<Double> BEHIND =
+      new Parameter<>(
+          "behind",
+          LengthKind.length(100, 5000),
+          DefaultValue.length("600 mm", "24 in"),
+          "How far the posts, or the building's wall, stand behind the hindmost of the frame.");
+  static final Parameter<Double> FRONT =
+      new Parameter<>(
+          "front",
+          LengthKind.length(0, 5000),
+          DefaultValue.derived("as far as the wall leans out"),
+          "How far base rails reach in front of the wall's foot, under the mat.");
+  static final Parameter<Lateral> LATERAL =
+      new Parameter<>(
+          "lateral",
+          new WordKind<>(List.of(Lateral.values())),
+          DefaultValue.derived("braces for posts, else sheets"),
+          "What keeps it from swaying along the wall: slanting braces across the posts, knee braces"
+              + " between the posts and a beam along their tops, or the sheets, which make the frame"
+              + " stiff down to a plate that is fixed to the floor.");
+  static final Parameter<Across> ACROSS =
+      new Parameter<>(
+          "across",
+          new WordKind<>(List.of(Across.values())),
+          DefaultValue.word(Across.BRACES),
+          "What keeps posts from leaning toward the wall or away from it: braces from their feet,"
+              + " or knee braces under the ties, which leave the space behind the wall free.");
+  static final Parameter<Double> KNEE =
+      new Parameter<>(
+          "knee",
+          LengthKind.length(300, 2000),
+          DefaultValue.length("600 mm", "24 in"),
+          "How far a knee brace reaches from its corner, down and along alike; it is made shorter"
+              + " where the next one, the frame or a rail is in its way.");
+  static final Parameter<Base> FIXED_TO =
+      new Parameter<>(
+          "fixed-to",
+          new WordKind<>(List.of(Base.values())),
+          DefaultValue.derived("none: it is needed where the wall is fixed or hinged"),
+          "What the building's wall is made of where ledgers are fixed to it.");
+  static final Parameter<Double> ANCHOR_SPACING =
+      new Parameter<>(
+          "anchor-spacing",
+          LengthKind.length(100, 1200),
+          DefaultValue.length("400 mm", "16 in"),
+          "Greatest distance between anchors in masonry or concrete.");
+  static final Parameter<Double> FIRST_STUD =
+      new Parameter<>(
+          "first-stud",
+          LengthKind.length(0, 1200),
+          DefaultValue.length("0 mm", "0 in"),
+          "Where the first stud of the building's wall stands, from the wall's left to its middle.");
+  static final Parameter<Double> STUD_SPACING =
+      new Parameter<>(
+          "building-stud-spacing",
+          LengthKind.length(200, 1200),
+          DefaultValue.length("400 mm", "16 in"),
+          "From stud to stud of the building's wall, middle to middle.");
+  static final Parameter<Hold> HOLD =
+      new Parameter<>(
+          "hold",
+          new WordKind<>(List.of(Hold.values())),
+          DefaultValue.word(Hold.CHAINS),
+          "What holds a hinged facet at its angle; a second one that works by itself goes beside"
+              + " each.");
+  static final Parameter<List<Double>> ANGLES =
+      new Parameter<>(
+          "angles",
+          new NumberListKind(new NumberKind(new Range(0, 80), "degrees"), 12),
+          DefaultValue.derived("the facet's own angle alone"),
+          "The angles that a hinged facet is used at; every one is drawn and checked.");
+  static final Parameter<Double> ANCHOR_HEIGHT =
+      new Parameter<>(
+          "anchor-height",
+          LengthKind.length(500, 10_000),
+          DefaultValue.derived("as high as the wall reaches at its steepest angle"),
+          "Where a hinged facet is held on the building, above the floor.");
+  static final Parameter<Double> ATTACH =
+      new Parameter<>(
+          "attach",
+          LengthKind.length(100, 20_000),
+          DefaultValue.derived("near its upper edge"),
+          "Where a hinged facet is held, from its lower edge up the slope.");
+
+  static final TableSpec TABLE =
+      new TableSpec(
+          "support",
+          false,
+          "What holds the wall up.",
+          List.of(
+              KIND,
+              BAY,
+              BEHIND,
+              FRONT,
+              LATERAL,
+              ACROSS,
+              KNEE,
+              FIXED_TO,
+              ANCHOR_SPACING,
+              FIRST_STUD,
+              STUD_SPACING,
+              HOLD,
+              ANGLES,
+              ANCHOR_HEIGHT,
+              ATTACH),
+          List.of());
+
+  private SupportTable() {}
+
+  /** Reports a support that leans on a building which is not told, and keys of no support. */
+  static void check(Values values, Faults faults) {
+    if (!values.isGiven(KIND)) {
+      TABLE.parameters().stream()
+          .filter(values::isGiven)
+          .findFirst()
+          .ifPresent(
+              key ->
+                  faults.add(
+                      values.key(KIND),
+                      values.spot(key),
+                      "this support has no kind",
+                      KIND.kind().allowed(List.of(values.unit())) + " is allowed"));
+      return;
+    }
+    boolean leans =
+        values.given(KIND).filter(kind -> kind == Kind.FIXED || kind == Kind.HINGED).isPresent();
+    if (leans && !values.isGiven(FIXED_TO)) {
+      faults.add(
+          values.key(FIXED_TO),
+          values.spot(KIND),
+          "what the building's wall is made of is not told",
+          FIXED_TO.kind().allowed(List.of(values.unit())) + " is allowed");
+    }
+  }
+
+  /** The record, if there is a support. */
+  static Optional<GivenSupport> record(Values values) {
+    return values.given(KIND).map(kind -> record(kind, values));
+  }
+
+  private static GivenSupport record(Kind kind, Values values) {
+    Lateral usual = kind == Kind.FREESTANDING ? Lateral.BRACES : Lateral.SHEETS;
+    return new GivenSupport(
+        kind,
+        values.get(BAY),
+        values.get(BEHIND),
+        values.given(FRONT),
+        new Bracing(values.given(LATERAL).orElse(usual), values.get(ACROSS), values.get(KNEE)),
+        new Fixing(
+            values.given(FIXED_TO),
+            values.get(ANCHOR_SPACING),
+            values.get(FIRST_STUD),
+            values.get(STUD_SPACING)),
+        new Hinge(
+            values.get(HOLD),
+            values.given(ANGLES).orElse(List.of()).stream().sorted().distinct().toList(),
+            values.given(ANCHOR_HEIGHT),
+            values.given(ATTACH)));
+  }
+}

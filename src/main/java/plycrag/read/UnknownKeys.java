@@ -1,0 +1,110 @@
+package plycrag.read;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlTable;
+import plycrag.read.schema.NearestKey;
+import plycrag.read.schema.Parameter;
+import plycrag.read.schema.Syntax;
+import plycrag.read.schema.TableSpec;
+import plycrag.read.schema.TomlTables;
+import plycrag.read.text.Faults;
+import plycrag.read.text.Located;
+import plycrag.units.NearestWord;
+
+/**
+ * Reports keys and tables that are not declared, and tables that are not written as declared.
+ *
+ * @param document the file
+ * @param syntax what of it could not be read
+ * @param faults where findings go
+ */
+record UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
+
+  void report() {
+    for (String key : document.root().keySet()) {
+      Located found = document.at(key);
+      if (!syntax.isLost(found.spot())) {
+        ParameterTable.find(key)
+            .ifPresentOrElse(table -> reportIn(table, found), () -> reportUnknown(found));
+      }
+    }
+  }
+
+  /** Whether an unknown table is nearest to this one, so that its author meant it. */
+  boolean isMistyped(TableSpec table) {
+    List<String> names = ParameterTable.names();
+    return document.root().keySet().stream()
+        .filter(key -> !names.contains(key) && isTable(document.at(key).value()))
+        .anyMatch(key -> NearestWord.find(key, names).filter(table.name()::equals).isPresent());
+  }
+
+  private void reportIn(TableSpec table, Located found) {
+    if (!isWrittenAsDeclared(table, found.value())) {
+      faults.add(
+          found.key(), found.spot(), shape(found) + " stands here", table.header() + " is allowed");
+    }
+    for (Located each : document.tables(table)) {
+      for (String key : ((TomlTable) each.value()).keySet()) {
+        Located entry = TomlTables.at(each, key);
+        if (table.find(key).isEmpty() && !syntax.isLost(entry.spot())) {
+          reportUnknown(table, key, entry);
+        }
+      }
+    }
+  }
+
+  private void reportUnknown(TableSpec table, String key, Located entry) {
+    List<String> keys = table.parameters().stream().map(Parameter::key).toList();
+    faults.add(
+        entry.key(),
+        entry.spot(),
+        "there is no such key",
+        "in " + table.header() + " " + String.join(", ", keys) + " may stand",
+        suggestion(table.name(), key));
+  }
+
+  private void reportUnknown(Located found) {
+    if (isTable(found.value())) {
+      faults.add(
+          found.key(),
+          found.spot(),
+          "there is no such table",
+          String.join(", ", ParameterTable.names()) + " are allowed",
+          NearestKey.suggestion(found.key(), ParameterTable.names(), "table"));
+    } else if (!syntax.isUnderHeader(found.spot())) {
+      faults.add(
+          found.key(),
+          found.spot(),
+          "this key stands in no table",
+          "keys are allowed below a header such as [wall]",
+          suggestion("", found.key()));
+    }
+  }
+
+  private static String suggestion(String table, String key) {
+    Optional<String> nearest = NearestKey.key(ParameterTable.TABLES, table, key);
+    return nearest.map(known -> "the nearest known key is " + known).orElse("");
+  }
+
+  private static boolean isWrittenAsDeclared(TableSpec table, Object value) {
+    return table.isList() ? isListOfTables(value) : value instanceof TomlTable;
+  }
+
+  private static boolean isTable(Object value) {
+    return value instanceof TomlTable || isListOfTables(value);
+  }
+
+  private static boolean isListOfTables(Object value) {
+    return value instanceof TomlArray array
+        && IntStream.range(0, array.size())
+            .mapToObj(array::get)
+            .allMatch(TomlTable.class::isInstance);
+  }
+
+  private static String shape(Located found) {
+    return isListOfTables(found.value()) ? "a list of tables" : found.kindWords();
+  }
+}

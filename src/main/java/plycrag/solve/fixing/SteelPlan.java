@@ -1,0 +1,246 @@
+package plycrag.solve.fixing;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import plycrag.catalog.FlatSteel;
+import plycrag.catalog.FlatSteel.Shape;
+import plycrag.catalog.ScrewCatalog;
+import plycrag.catalog.SoldScrew;
+import plycrag.catalog.SoldScrew.Use;
+import plycrag.catalog.SteelCatalog;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
+
+/**
+ * Chooses a bracket or a strap for two faces.
+ *
+ * <p>Its screws keep the distances of predrilled timber (EN 1995-1-1:2004 Table 8.2; between each
+ * other those of steel on timber, 8.3.1.4). A bracket hands on what people make on the face, which
+ * lies across the grain of both members; a strap holds along itself. The thickest screws for which
+ * there is a piece are chosen, and of the pieces the smallest.
+ *
+ * @param shape what is wanted
+ * @param screws in both legs together
+ * @param inches whether screws have numbers
+ * @param deep how deep a screw must go in, in diameters
+ * @param farSide what must remain before the far side, mm
+ */
+public record SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
+  /** The angle of a bracket as it is sold, and how far off it goes without bending, degrees. */
+  private static final double SQUARE = 90;
+
+  /** Steel thicker than this is not bent on site, mm (common practice, no source). */
+  private static final double BENDABLE = 2;
+
+  private static final double OFF_SQUARE = 2;
+
+  /**
+   * Between these a bracket may be bent: where it is closed further no driver comes between its
+   * legs, and opened further it holds little (common practice, no source), degrees.
+   */
+  private static final double CLOSED = 60;
+
+  private static final double OPEN = 150;
+
+  /** Screws for brackets are no thinner, mm. */
+  public static final double THINNEST = 3;
+
+  private static final double STEP = 0.1;
+  private static final double LONGEST = 200;
+
+  /** Where a member ends on another. */
+  public SteelChoice onCorner(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(SteelSeat.corners(first, second, others));
+  }
+
+  /** Where two members lie along each other and only their edges come near. */
+  public SteelChoice onEdges(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(SteelSeat.edges(first, second, others));
+  }
+
+  /** Where two members meet end to end. */
+  public SteelChoice onFlush(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(SteelSeat.flush(first, second, others));
+  }
+
+  /**
+   * A hinge, whose leaves lie across the timber: by its breadth alone.
+   *
+   * @param breadth mm
+   * @param timber that the screws find, mm
+   * @param between the steel and the timber, mm
+   */
+  public SteelChoice onBreadth(double breadth, double timber, double between) {
+    Optional<SteelFit> fit =
+        SteelCatalog.of(shape).stream()
+            .filter(steel -> Tolerance.atMost(steel.leg(), breadth))
+            .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
+            .findFirst();
+    return new SteelChoice(fit, 1, Optional.empty(), List.of(), Optional.empty());
+  }
+
+  private SteelChoice choose(List<SteelSeat> all) {
+    List<SteelSeat> seats =
+        all.stream()
+            .filter(seat -> shape != Shape.ANGLE || isBent(seat, CLOSED, OPEN))
+            .sorted(Comparator.comparingDouble(seat -> Math.abs(seat.angle() - SQUARE)))
+            .toList();
+    Optional<SteelFit> fit =
+        SteelCatalog.of(shape).stream()
+            .filter(this::isEnough)
+            .flatMap(steel -> seats.stream().flatMap(seat -> fit(steel, seat).stream()))
+            .findFirst();
+    Optional<SteelChoice.Room> room =
+        fit.isPresent()
+            ? Optional.empty()
+            : seats.stream()
+                .map(this::room)
+                .max(Comparator.comparingDouble(one -> Math.min(one.leg(), 10 * one.diameter())));
+    List<SteelSeat> free =
+        seats.stream()
+            .filter(seat -> fit.isPresent() && fit(fit.get().steel(), seat).isPresent())
+            .limit(2)
+            .toList();
+    List<Solid> taken = free.size() == 1 ? free.get(0).taken(fit.orElseThrow().steel()) : List.of();
+    return new SteelChoice(fit, Math.max(1, free.size()), room, taken, closed(all));
+  }
+
+  private Optional<Double> closed(List<SteelSeat> all) {
+    boolean isClosed = shape == Shape.ANGLE && all.stream().allMatch(seat -> seat.angle() < CLOSED);
+    return isClosed ? all.stream().map(SteelSeat::angle).max(Double::compare) : Optional.empty();
+  }
+
+  private static boolean isBent(SteelSeat seat, double least, double most) {
+    return seat.angle() >= least && seat.angle() <= most;
+  }
+
+  private boolean isEnough(FlatSteel steel) {
+    return steel.holes() >= inLeg();
+  }
+
+  private int inLeg() {
+    return (screws + 1) / 2;
+  }
+
+  private Optional<SteelFit> fit(FlatSteel steel, SteelSeat seat) {
+    boolean asSold = shape != Shape.ANGLE || isBent(seat, SQUARE - OFF_SQUARE, SQUARE + OFF_SQUARE);
+    boolean fits =
+        (asSold || Tolerance.atMost(steel.thickness(), BENDABLE))
+            && Tolerance.atMost(steel.width(), seat.breadth())
+            && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat))
+            && seat.hasRoom(
+                steel.width(), steel.leg(), Tolerance.RECKONING); // asks all timber around: last
+    double timber =
+        fits
+            ? Stream.of(seat.one(), seat.other())
+                .flatMap(leg -> holes(steel, seat).map(leg::timber))
+                .min(Comparator.naturalOrder())
+                .orElse(0.0)
+            : 0;
+    return fits ? fit(steel, timber, 0, angle(seat, asSold)) : Optional.empty();
+  }
+
+  /** To a tenth of a degree. */
+  private double angle(SteelSeat seat, boolean asSold) {
+    return asSold && shape == Shape.ANGLE ? SQUARE : Math.round(seat.angle() * 10) / 10.0;
+  }
+
+  private double diameter(FlatSteel steel) {
+    return inches ? steel.inchScrew() : steel.screw();
+  }
+
+  private Optional<SteelFit> fit(FlatSteel steel, double timber, double between, double angle) {
+    double diameter = diameter(steel);
+    double outside = steel.thickness() + between;
+    return ScrewCatalog.shortest(
+            Use.BRACKET, diameter, outside + deep * diameter, outside + timber - farSide)
+        .map(SoldScrew::length)
+        .map(length -> new SteelFit(steel, angle, taken(steel), diameter, length));
+  }
+
+  /** Every hole of a hinge takes one. */
+  private int taken(FlatSteel steel) {
+    return shape == Shape.HINGE ? 2 * steel.holes() : screws;
+  }
+
+  /** The outermost holes of a leg. */
+  private Stream<FacePlace> holes(FlatSteel steel, SteelSeat seat) {
+    double half = steel.gauge() / 2;
+    return Stream.of(steel.first(), steel.last(inLeg()))
+        .flatMap(
+            along ->
+                Stream.of(
+                    new FacePlace(along, seat.middle() - half),
+                    new FacePlace(along, seat.middle() + half)));
+  }
+
+  /** Of the angle between what is handed on and the grain under a leg. */
+  private double sine(FlatFace face) {
+    return shape == Shape.ANGLE ? 1 : Math.abs(face.grain().across());
+  }
+
+  private double cosine(FlatFace face) {
+    return shape == Shape.ANGLE ? 0 : Math.abs(face.grain().along());
+  }
+
+  private boolean holds(FlatSteel steel, Leg leg, SteelSeat seat) {
+    ScrewDistances distances = new ScrewDistances(diameter(steel), true);
+    FlatFace face = leg.flat();
+    double side = distances.loadedEdge(sine(face));
+    double end = distances.loadedEnd(cosine(face));
+    return holes(steel, seat).allMatch(hole -> Tolerance.atLeast(face.slack(hole, side, end), 0))
+        && areApart(steel, face, distances);
+  }
+
+  private boolean areApart(FlatSteel steel, FlatFace face, ScrewDistances distances) {
+    double along = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine(face));
+    double across = ScrewDistances.STEEL_ON_TIMBER * distances.acrossGrain(sine(face));
+    boolean withGrain = Math.abs(face.grain().along()) > Math.abs(face.grain().across());
+    double pitch = withGrain ? along : across;
+    double gauge = withGrain ? across : along;
+    boolean oneRow = inLeg() <= steel.lines();
+    return (oneRow || Tolerance.atLeast(steel.pitch(), pitch))
+        && (steel.lines() == 1 || Tolerance.atLeast(steel.gauge(), gauge));
+  }
+
+  /** What would fit where nothing of the catalogue does: one line of the thickest screws. */
+  private SteelChoice.Room room(SteelSeat seat) {
+    double leg = Math.min(LONGEST, seat.room(Math.min(seat.breadth(), 20)));
+    double diameter =
+        IntStream.iterate(
+                (int) Math.round(5 / STEP),
+                tenths -> Tolerance.atLeast(tenths * STEP, THINNEST),
+                tenths -> tenths - 1)
+            .mapToDouble(tenths -> tenths * STEP)
+            .filter(one -> isThinEnough(one, seat))
+            .findFirst()
+            .orElse(0);
+    ScrewDistances distances = new ScrewDistances(diameter, true);
+    FlatFace face = seat.one().flat();
+    double first = distances.loadedEnd(cosine(face));
+    double pitch = ScrewDistances.STEEL_ON_TIMBER * distances.alongGrain(cosine(face));
+    double rest = leg - first - 2 * diameter;
+    int count = diameter > 0 && rest >= 0 ? 2 * (1 + (int) Tolerance.wholeDown(rest / pitch)) : 0;
+    return new SteelChoice.Room(seat.breadth(), leg, diameter, first, count);
+  }
+
+  private boolean isThinEnough(double diameter, SteelSeat seat) {
+    ScrewDistances distances = new ScrewDistances(diameter, true);
+    FacePlace hole = new FacePlace(distances.loadedEnd(cosine(seat.one().flat())), seat.middle());
+    return Stream.of(seat.one(), seat.other())
+        .allMatch(
+            leg ->
+                keeps(hole, leg, distances)
+                    && Tolerance.atLeast(leg.timber(hole) - farSide, deep * diameter));
+  }
+
+  private boolean keeps(FacePlace hole, Leg leg, ScrewDistances distances) {
+    FlatFace face = leg.flat();
+    double side = distances.loadedEdge(sine(face));
+    double end = distances.loadedEnd(cosine(face));
+    return Tolerance.atLeast(face.slack(hole, side, end), 0);
+  }
+}

@@ -1,0 +1,58 @@
+package plycrag.solve.support;
+
+import java.util.List;
+
+/**
+ * The back of one facet's frame in section, a straight line from its lower to its upper end.
+ *
+ * @param facet whose it is
+ * @param angle from vertical, degrees; positive leans out
+ * @param low its lower end
+ * @param high its upper end
+ * @param studs left sides of its studs that may bear, x of the run, ascending, mm
+ */
+public record BackEdge(
+    String facet, double angle, SectionPlace low, SectionPlace high, List<Double> studs) {
+  /** What leans further has no back that something level can end on (a choice, no source). */
+  private static final double STEEPEST = 60;
+
+  /** What leans less has no back that something upright can end on (a choice, no source). */
+  private static final double FLATTEST = 20;
+
+  /** Copies the studs. */
+  public BackEdge {
+    studs = List.copyOf(studs);
+  }
+
+  /** Where it stands at a height, beyond its ends too. */
+  double y(double z) {
+    return low.y() + (z - low.z()) * (high.y() - low.y()) / (high.z() - low.z());
+  }
+
+  /** How high it is at a place, beyond its ends too. */
+  double z(double y) {
+    return low.z() + (y - low.y()) * (high.z() - low.z()) / (high.y() - low.y());
+  }
+
+  /**
+   * Where the frame stands, if it stands on its lower edge: a frame that leans out on the front of
+   * that, one that leans back on its back.
+   *
+   * @param depth of the frame, mm
+   */
+  double stands(double depth) {
+    double run = high.y() - low.y();
+    double rise = high.z() - low.z();
+    return run > 0 ? low.y() + depth * rise / Math.sqrt(run * run + rise * rise) : low.y();
+  }
+
+  /** Whether something level can end on it. */
+  boolean takesLevel() {
+    return Math.abs(angle) <= STEEPEST;
+  }
+
+  /** Whether something from above can end on it. */
+  boolean takesUpright() {
+    return angle >= FLATTEST;
+  }
+}

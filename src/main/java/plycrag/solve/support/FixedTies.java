@@ -1,0 +1,49 @@
+package plycrag.solve.support;
+
+import java.util.List;
+
+/**
+ * A ledger on the building's wall at every level, and from it a tie to the frame at each station.
+ */
+public final class FixedTies {
+  private FixedTies() {}
+
+  /**
+   * The support.
+   *
+   * @param behind from the hindmost of the frame to the building's wall, mm
+   */
+  public static SupportFrame of(SupportSite site, double behind) {
+    SupportFrame.Draft draft = new SupportFrame.Draft();
+    double ledgerFace = site.hindmost() - behind + site.breadth();
+    double floor = 0;
+    for (BackEdge back : site.backs()) {
+      double high = back.high().z();
+      if (!back.takesLevel()) {
+        draft.notHeld(back.facet());
+      } else if (high - site.depth() >= floor) {
+        addLevel(site, back, ledgerFace, draft);
+        floor = high;
+      }
+    }
+    return draft.frame();
+  }
+
+  static void addLevel(
+      SupportSite site, BackEdge back, double ledgerFace, SupportFrame.Draft draft) {
+    double high = back.high().z();
+    List<SupportTimber> ledgers =
+        site.ledgers(ledgerFace, high - site.depth(), high, site.breadth());
+    ledgers.forEach(draft::add);
+    for (double x : site.stations(back)) {
+      SupportTimber tie = draft.add(site.tie(x, ledgerFace, back, high));
+      draft.add(
+          Meeting.end(
+              tie,
+              site.under(x, ledgers),
+              new SectionPlace(ledgerFace, high - site.depth() / 2),
+              site.depth()));
+      draft.add(site.onFrame(tie, back, high));
+    }
+  }
+}

@@ -1,0 +1,173 @@
+package plycrag.solve.support;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import plycrag.geometry.Direction;
+
+/**
+ * Posts behind the wall on rails that run on under it, with a tie to the frame at every level and a
+ * brace or a knee brace in every panel that is high enough.
+ */
+public final class Freestanding {
+  /** A lower panel is left without a brace, since none would slant enough (a choice), mm. */
+  private static final double PANEL = 500;
+
+  /** Less is no room for a tie above a rail or another tie, mm. */
+  static final double ROOM = 20;
+
+  private final SupportSite site;
+  private final double face;
+  private final double front;
+  private final Stiffening stiffening;
+  private final SupportFrame.Draft draft = new SupportFrame.Draft();
+
+  private Freestanding(SupportSite site, double behind, double front, Stiffening stiffening) {
+    this.site = site;
+    this.face = site.hindmost() - behind;
+    this.front = front;
+    this.stiffening = stiffening;
+  }
+
+  /**
+   * The support.
+   *
+   * @param behind from the hindmost of the frame to the posts' face, mm
+   * @param front where the rails end, y in mm
+   * @param stiffening what keeps the posts from swaying
+   */
+  public static SupportFrame of(
+      SupportSite site, double behind, double front, Stiffening stiffening) {
+    Freestanding support = new Freestanding(site, behind, front, stiffening);
+    if (support.upper().isEmpty()) {
+      site.backs().forEach(back -> support.draft.notHeld(back.facet()));
+    } else {
+      List<SupportTimber> posts = site.stations().stream().map(support::station).toList();
+      new PostRow(site, posts, support.rear(), support.draft).stiffen(stiffening);
+    }
+    return support.draft.frame();
+  }
+
+  private double rear() {
+    return face - site.depth();
+  }
+
+  /** The height of the uppermost level that a tie can hold; the posts end below its tie. */
+  private Optional<BackEdge> upper() {
+    return site.backs().stream().filter(BackEdge::takesLevel).reduce((lower, higher) -> higher);
+  }
+
+  private SupportTimber station(double x) {
+    double rail = site.depth();
+    SupportTimber bottom =
+        draft.add(box(TimberUse.RAIL, x, Direction.LEVEL, rear(), 0, front, rail));
+    double top = upper().orElseThrow().high().z();
+    SupportTimber post =
+        draft.add(box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.depth()));
+    draft.add(
+        Meeting.end(post, bottom, new SectionPlace(face - site.depth() / 2, rail), site.depth()));
+    draft.add(
+        Meeting.frame(
+            bottom,
+            site.backs().get(0).facet(),
+            new SectionPlace(site.backs().get(0).stands(site.depth()), rail),
+            site.breadth()));
+    SupportTimber below = bottom;
+    double floor = rail;
+    for (BackEdge back : site.backs()) {
+      double high = back.high().z();
+      if (!back.takesLevel()) {
+        draft.notHeld(back.facet());
+      } else if (high - site.depth() >= floor + ROOM) {
+        below = level(x, back, new Panel(below, floor, post));
+        floor = high;
+      }
+    }
+    return post;
+  }
+
+  /** What lies under a panel, how high that reaches, and the post beside it. */
+  private record Panel(SupportTimber below, double floor, SupportTimber post) {}
+
+  private SupportTimber level(double x, BackEdge back, Panel panel) {
+    double high = back.high().z();
+    boolean last = upper().orElseThrow().equals(back);
+    SupportTimber tie = draft.add(site.tie(x, last ? rear() : face, back, high));
+    SectionPlace onPost = new SectionPlace(face, high - site.depth() / 2);
+    draft.add(
+        last
+            ? Meeting.end(
+                panel.post(),
+                tie,
+                new SectionPlace(face - site.depth() / 2, high - site.depth()),
+                site.depth())
+            : Meeting.end(tie, panel.post(), onPost, site.depth()));
+    draft.add(site.onFrame(tie, back, high));
+    double ceiling = high - site.depth();
+    if (ceiling - panel.floor() >= PANEL) {
+      Optional<Diagonal> diagonal =
+          stiffening.kneesAcross() ? knee(panel.floor(), ceiling) : brace(back, panel, ceiling);
+      diagonal.ifPresentOrElse(
+          found -> add(x, found, panel, tie), () -> draft.notHeld(back.facet()));
+    }
+    return tie;
+  }
+
+  private void add(double x, Diagonal diagonal, Panel panel, SupportTimber tie) {
+    TimberUse use = stiffening.kneesAcross() ? TimberUse.KNEE : TimberUse.BRACE;
+    SupportTimber slanting =
+        draft.add(site.timber(use, x, diagonal.direction(), diagonal.corners()));
+    SupportTimber foot = diagonal.endsOnPost() ? panel.post() : panel.below();
+    draft.add(Meeting.end(slanting, foot, diagonal.lowEnd(), diagonal.lowLength()));
+    draft.add(Meeting.end(slanting, tie, diagonal.highEnd(), diagonal.highLength()));
+  }
+
+  /** From the post's foot to the frame, if it passes behind that. */
+  private Optional<Diagonal> brace(BackEdge back, Panel panel, double ceiling) {
+    return hasRoom(back, panel.floor(), ceiling)
+        ? Optional.of(
+            Diagonal.between(
+                new SectionPlace(face, panel.floor()),
+                new SectionPlace(back.y(ceiling), ceiling),
+                site.depth()))
+        : Optional.empty();
+  }
+
+  /** From the post to the underside of a tie, clear of what is below and of the frames. */
+  private Optional<Diagonal> knee(double floor, double ceiling) {
+    double room =
+        site.backs().stream()
+            .filter(back -> back.low().z() <= ceiling)
+            .flatMap(
+                back ->
+                    Stream.of(back.low().z(), Math.min(back.high().z(), ceiling))
+                        .map(z -> back.y(z) - z))
+            .mapToDouble(ahead -> ahead - face + ceiling - ROOM)
+            .min()
+            .orElse(0);
+    double reach = Math.min(Math.min(stiffening.knee(), room), ceiling - floor - ROOM);
+    return reach < Diagonal.shortestKnee(site.depth())
+        ? Optional.empty()
+        : Optional.of(Diagonal.knee(new SectionPlace(face, ceiling - reach), reach, site));
+  }
+
+  /** Whether a brace from the post's foot passes behind the lower end of a frame. */
+  private boolean hasRoom(BackEdge back, double floor, double ceiling) {
+    double part = (back.low().y() - face) / (back.y(ceiling) - face);
+    double height = floor + part * (ceiling - floor);
+    return part <= 0 || height > back.low().z() + ROOM;
+  }
+
+  private SupportTimber box(
+      TimberUse use, double x, Direction way, double rear, double low, double front, double high) {
+    return site.timber(
+        use,
+        x,
+        way,
+        List.of(
+            new SectionPlace(rear, low),
+            new SectionPlace(front, low),
+            new SectionPlace(front, high),
+            new SectionPlace(rear, high)));
+  }
+}

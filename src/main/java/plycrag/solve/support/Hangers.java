@@ -1,0 +1,105 @@
+package plycrag.solve.support;
+
+import java.util.List;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+
+/**
+ * Ledgers under the ceiling with a hanger to the frame at each station and level, and raking braces
+ * from the floor behind low folds.
+ */
+public final class Hangers {
+  /** Folds below are braced from the floor, mm (a choice, no source). */
+  private static final double LOW = 1000;
+
+  /** A shorter hanger is none, mm. */
+  private static final double SHORTEST = 20;
+
+  private final SupportSite site;
+  private final double ceiling;
+  private final SupportFrame.Draft draft = new SupportFrame.Draft();
+
+  private Hangers(SupportSite site, double ceiling) {
+    this.site = site;
+    this.ceiling = ceiling;
+  }
+
+  /**
+   * The support.
+   *
+   * @param ceiling its height above the floor, mm
+   */
+  public static SupportFrame of(SupportSite site, double ceiling) {
+    Hangers support = new Hangers(site, ceiling);
+    BackEdge top = site.backs().get(site.backs().size() - 1);
+    for (BackEdge back : site.backs()) {
+      if (!back.equals(top) && back.high().z() < LOW) {
+        addFloorBraces(site, back, support.draft);
+      } else {
+        support.hang(back);
+      }
+    }
+    return support.draft.frame();
+  }
+
+  private void hang(BackEdge back) {
+    double front = back.high().y();
+    double rear = front - site.depth();
+    double under = ceiling - site.breadth();
+    if (!back.takesUpright() || under - back.z(front) < SHORTEST) {
+      draft.notHeld(back.facet());
+      return;
+    }
+    List<SupportTimber> ledgers = site.ledgers(front, under, ceiling, site.depth());
+    ledgers.forEach(draft::add);
+    for (double x : site.stations(back)) {
+      SupportTimber hanger =
+          draft.add(
+              site.timber(
+                  TimberUse.HANGER,
+                  x,
+                  Direction.UP,
+                  List.of(
+                      new SectionPlace(rear, back.z(rear)),
+                      new SectionPlace(front, back.z(front)),
+                      new SectionPlace(front, under),
+                      new SectionPlace(rear, under))));
+      double middle = front - site.depth() / 2;
+      draft.add(
+          Meeting.end(
+              hanger, site.under(x, ledgers), new SectionPlace(middle, under), site.depth()));
+      draft.add(
+          Meeting.frame(
+              hanger, back.facet(), new SectionPlace(middle, back.z(middle)), site.depth()));
+    }
+  }
+
+  /** Braces at 45° from the floor up to the back of a fold. */
+  static void addFloorBraces(SupportSite site, BackEdge back, SupportFrame.Draft draft) {
+    double lean = back.y(1) - back.y(0);
+    double high = back.high().z();
+    double low = high - site.depth() * Math.sqrt(2) / (1 - lean);
+    if (lean >= 1 || low < 0) {
+      draft.notHeld(back.facet());
+      return;
+    }
+    double upperFoot = back.y(high) - high;
+    double lowerFoot = back.y(low) - low;
+    for (double x : site.stations(back)) {
+      SupportTimber brace =
+          draft.add(
+              site.timber(
+                  TimberUse.BRACE,
+                  x,
+                  Direction.of(Shapes.line(0, 0, 1, 1)),
+                  List.of(
+                      new SectionPlace(upperFoot, 0),
+                      new SectionPlace(lowerFoot, 0),
+                      new SectionPlace(back.y(low), low),
+                      new SectionPlace(back.y(high), high))));
+      double middle = (low + high) / 2;
+      draft.add(
+          Meeting.frame(brace, back.facet(), new SectionPlace(back.y(middle), middle), high - low));
+    }
+  }
+}

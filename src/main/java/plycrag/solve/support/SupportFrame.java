@@ -1,0 +1,53 @@
+package plycrag.solve.support;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The timber of one run's support.
+ *
+ * @param timbers station by station from the left, what runs along the wall last
+ * @param meetings where they meet each other and the frame
+ * @param unheld the facets whose upper edge nothing of this kind can hold
+ * @param sways whether what is to keep it from swaying along the wall has no room
+ */
+public record SupportFrame(
+    List<SupportTimber> timbers, List<Meeting> meetings, List<String> unheld, boolean sways) {
+  /** Copies the lists. */
+  public SupportFrame {
+    timbers = List.copyOf(timbers);
+    meetings = List.copyOf(meetings);
+    unheld = List.copyOf(unheld);
+  }
+
+  /** Collects a support while it is set. */
+  static final class Draft {
+    private final List<SupportTimber> timbers = new ArrayList<>();
+    private final List<Meeting> meetings = new ArrayList<>();
+    private final List<String> unheld = new ArrayList<>();
+    private boolean sways;
+
+    SupportTimber add(SupportTimber timber) {
+      timbers.add(timber);
+      return timber;
+    }
+
+    void add(Meeting meeting) {
+      meetings.add(meeting);
+    }
+
+    void notHeld(String facet) {
+      if (!unheld.contains(facet)) {
+        unheld.add(facet);
+      }
+    }
+
+    void sway() {
+      sways = true;
+    }
+
+    SupportFrame frame() {
+      return new SupportFrame(timbers, meetings, unheld, sways);
+    }
+  }
+}

@@ -1,0 +1,220 @@
+package plycrag.solve.support;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.FacetPlane;
+import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
+
+/**
+ * What a support is set for.
+ *
+ * @param stand where the run stands
+ * @param backs the backs of its facets' frames, from the floor up
+ * @param studs left sides of the studs that may bear, x of the run, ascending, mm
+ * @param section breadth along the wall and depth across it, mm
+ * @param bay the greatest distance between stations, mm
+ * @param longest a timber may be, mm
+ */
+public record SupportSite(
+    FloorAxes stand,
+    List<BackEdge> backs,
+    List<Double> studs,
+    Section section,
+    double bay,
+    double longest) {
+  /** What is less out of line bears all the same, mm. */
+  private static final double IN_LINE = 1;
+
+  /** They leave less than a thousandth of a millimetre of any bay. */
+  private static final int HALVINGS = 24;
+
+  /** Copies the lists. */
+  public SupportSite {
+    backs = List.copyOf(backs);
+    studs = List.copyOf(studs);
+  }
+
+  /**
+   * The section of the timber.
+   *
+   * @param breadth mm
+   * @param depth mm
+   */
+  public record Section(double breadth, double depth) {}
+
+  double breadth() {
+    return section.breadth();
+  }
+
+  double depth() {
+    return section.depth();
+  }
+
+  /**
+   * Left sides of the stations: the outer studs and as few between as keep the distance, of those
+   * as evenly apart as the studs allow.
+   */
+  public List<Double> stations() {
+    return evenly(studs);
+  }
+
+  /**
+   * Where what need not stand in line with the rest meets one facet: at the stations, or where its
+   * studs do not stand in line with them, at stations of its own.
+   */
+  List<Double> stations(BackEdge back) {
+    List<Double> stations = stations();
+    boolean inLine =
+        stations.stream()
+            .allMatch(x -> back.studs().stream().anyMatch(stud -> Math.abs(stud - x) < IN_LINE));
+    return inLine || back.studs().isEmpty() ? stations : evenly(back.studs());
+  }
+
+  /** The widest bay between stations of the run or of one of its facets, mm. */
+  public double widestBay() {
+    return Stream.concat(Stream.of(stations()), backs.stream().map(this::stations))
+        .mapToDouble(SupportSite::widest)
+        .max()
+        .orElse(0);
+  }
+
+  /** The greatest distance between neighbours in an ascending list; 0 where there are none. */
+  public static double widest(List<Double> places) {
+    return IntStream.range(1, places.size())
+        .mapToDouble(at -> places.get(at) - places.get(at - 1))
+        .max()
+        .orElse(0);
+  }
+
+  private List<Double> evenly(List<Double> bearing) {
+    int fewest = stations(bearing, bay).size();
+    double low = 0;
+    double high = bay;
+    for (int halving = 0; halving < HALVINGS; halving++) {
+      double middle = (low + high) / 2;
+      if (stations(bearing, middle).size() == fewest) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return stations(bearing, high);
+  }
+
+  /** As few as keep a distance, each as far on as it may be. */
+  private List<Double> stations(List<Double> bearing, double apart) {
+    List<Double> stations = new ArrayList<>();
+    for (int at = 0; at < bearing.size(); at++) {
+      boolean last = at == bearing.size() - 1;
+      double reached =
+          stations.isEmpty() ? Double.NEGATIVE_INFINITY : stations.get(stations.size() - 1);
+      boolean nextTooFar = !last && Tolerance.isMore(bearing.get(at + 1) - reached, apart);
+      boolean beside = Tolerance.isLess(bearing.get(at) - reached, breadth());
+      if (!beside && (last || nextTooFar)) {
+        stations.add(bearing.get(at));
+      }
+    }
+    return stations;
+  }
+
+  /** The hindmost place of the frames, y in mm. */
+  public double hindmost() {
+    return backs.stream()
+        .mapToDouble(back -> Math.min(back.low().y(), back.high().y()))
+        .min()
+        .orElse(0);
+  }
+
+  /** The plane of a station: u toward the climber, v up, behind it to the right. */
+  FacetPlane station(double x) {
+    return new FacetPlane(0, 0, 0, 0, stand.next(x, 0, 90));
+  }
+
+  /** An upright plane along the wall: u to the right, v up, behind it away from the climber. */
+  FacetPlane along(double y) {
+    return new FacetPlane(0, 0, y, 0, stand);
+  }
+
+  /** A timber of a station. */
+  SupportTimber timber(TimberUse use, double x, Direction direction, List<SectionPlace> corners) {
+    return new SupportTimber(use, station(x), direction, outline(corners), breadth());
+  }
+
+  /**
+   * Level timber along the wall, from the first station to the last, in as few lengths as there
+   * are; where one ends and the next begins both bear on the middle of a station.
+   *
+   * @param y of its face toward the climber, mm
+   * @param low its underside, mm
+   * @param high its top, mm
+   * @param depth how far it reaches behind that face, mm
+   */
+  List<SupportTimber> ledgers(double y, double low, double high, double depth) {
+    return along(TimberUse.LEDGER, y, low, high, depth);
+  }
+
+  /** The same for any use. */
+  List<SupportTimber> along(TimberUse use, double y, double low, double high, double depth) {
+    List<Double> stations = stations();
+    double end = stations.get(stations.size() - 1) + breadth();
+    List<SupportTimber> timbers = new ArrayList<>();
+    double from = stations.get(0);
+    while (Tolerance.isLess(from, end)) {
+      double to = end - from <= longest ? end : joint(from, stations).orElse(end);
+      Polygon outline = Shapes.rectangle(from, low, to, high);
+      timbers.add(new SupportTimber(use, along(y), Direction.LEVEL, outline, depth));
+      from = to;
+    }
+    return timbers;
+  }
+
+  /** The last station's middle that a timber from here reaches. */
+  private OptionalDouble joint(double from, List<Double> stations) {
+    return stations.stream()
+        .mapToDouble(x -> x + breadth() / 2)
+        .filter(middle -> middle > from + breadth() && middle - from <= longest)
+        .max();
+  }
+
+  /** The one of some ledgers that a station ends on. */
+  SupportTimber under(double x, List<SupportTimber> ledgers) {
+    return ledgers.stream()
+        .filter(ledger -> Tolerance.isMore(ledger.outline().getEnvelopeInternal().getMaxX(), x))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A straight-sided area from its corners. */
+  static Polygon outline(List<SectionPlace> corners) {
+    return Shapes.polygon(
+        corners.stream().map(corner -> new Coordinate(corner.y(), corner.z())).toList());
+  }
+
+  /** A level timber of a station that ends flat on the back of a frame. */
+  SupportTimber tie(double x, double from, BackEdge back, double high) {
+    double low = high - depth();
+    return timber(
+        TimberUse.TIE,
+        x,
+        Direction.LEVEL,
+        List.of(
+            new SectionPlace(from, low),
+            new SectionPlace(back.y(low), low),
+            new SectionPlace(back.y(high), high),
+            new SectionPlace(from, high)));
+  }
+
+  /** Where such a tie meets the frame. */
+  Meeting onFrame(SupportTimber tie, BackEdge back, double high) {
+    double middle = high - depth() / 2;
+    return Meeting.frame(tie, back.facet(), new SectionPlace(back.y(middle), middle), depth());
+  }
+}

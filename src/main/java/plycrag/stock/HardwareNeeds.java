@@ -1,0 +1,197 @@
+package plycrag.stock;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import plycrag.catalog.ScrewCatalog;
+import plycrag.catalog.SoldScrew.Use;
+import plycrag.layout.Layout;
+import plycrag.layout.support.Anchor;
+import plycrag.layout.support.WallSupport;
+import plycrag.prices.Article;
+import plycrag.stock.Need.Amount;
+import plycrag.units.Tape;
+import plycrag.wall.Inserts;
+import plycrag.wall.Inserts.Fixing;
+import plycrag.wall.JointFasteners;
+import plycrag.wall.Screws;
+import plycrag.wall.Wall;
+import plycrag.wall.buying.MaterialWishes.Environment;
+
+/** The inserts, the screws and the steel of a wall. */
+final class HardwareNeeds {
+  private final Layout layout;
+  private final Wall wall;
+  private final Tape tape;
+  private final String coating;
+  private final Map<JointHardware.Kind, Integer> counts;
+  private final List<Need> wants = new ArrayList<>();
+
+  HardwareNeeds(Layout layout, Environment environment) {
+    this.layout = layout;
+    this.wall = layout.wall();
+    this.tape = wall.tape();
+    this.counts = JointHardware.counts(layout);
+    this.coating = Coating.words(environment);
+  }
+
+  List<Need> wants() {
+    addInserts();
+    addScrews();
+    addGussetScrews();
+    addBrackets();
+    addBolts();
+    addSupport();
+    return wants;
+  }
+
+  private void addInserts() {
+    Inserts insert = wall.inserts();
+    int count = layout.inserts().size();
+    boolean screwed = insert.kind() == Fixing.SCREW_ON;
+    String size =
+        "hole "
+            + tape.size(insert.hole())
+            + ", flange "
+            + tape.size(insert.flange())
+            + ", barrel "
+            + tape.size(insert.barrel());
+    String what = "threaded insert, " + (screwed ? "screwed on" : "hammered in");
+    Amount amount = Amount.withSpare(count);
+    add("inserts", what, size, amount, Sourcing.of(Article.INSERT, insert.hole()));
+    int screws = screwed ? insert.flangeScrews() : 0;
+    double most = insert.under(wall.sheet().thickness()) - wall.clearance().barrelToFace();
+    add(
+        "inserts",
+        "screw for flanges",
+        "at most " + tape.size(most) + " long",
+        new Amount(BigDecimal.valueOf((long) count * screws), "piece", amount.spare() * screws),
+        Sourcing.of(Article.FLANGE_SCREW));
+    wants.add(
+        new Need(
+            "holds",
+            "bolt for a hold, one an insert",
+            "",
+            amount,
+            Sourcing.of(Article.HOLD_BOLT),
+            "thread of the inserts; head and length as the holds ask; fewer if holds are fewer"));
+  }
+
+  private void addScrews() {
+    Screws screw = wall.screws();
+    add(
+        "screws",
+        "countersunk wood screw, sheet to frame",
+        size(screw.diameter(), screw.length()),
+        Amount.pieces(layout.screws().size()),
+        Sourcing.of(Article.SHEET_SCREW, screw.diameter(), screw.length()));
+    noteDrive(Use.SHEET, screw.diameter(), screw.length());
+  }
+
+  /** Adds to the last line how the screw is driven, where the catalogue has it. */
+  private void noteDrive(Use use, double diameter, double length) {
+    int last = wants.size() - 1;
+    ScrewCatalog.find(use, diameter, length)
+        .map(sold -> coating + "; " + sold.head() + " head, drive " + sold.drive())
+        .ifPresent(note -> wants.set(last, wants.get(last).noting(note)));
+  }
+
+  /** Through gussets into the timber under them. */
+  private void addGussetScrews() {
+    GussetList.screws(layout.fixings().gussets())
+        .forEach(
+            (screw, count) -> {
+              add(
+                  "screws",
+                  "countersunk wood screw, gusset to frame",
+                  screw.size(tape),
+                  Amount.pieces(count),
+                  Sourcing.of(Article.SHEET_SCREW, screw.diameter(), screw.length()));
+              noteDrive(Use.SHEET, screw.diameter(), screw.length());
+            });
+  }
+
+  private void addBrackets() {
+    SteelCounts steel = SteelCounts.of(layout);
+    steel.pieces().forEach((piece, count) -> addSteel(piece, count));
+    steel
+        .screws()
+        .forEach(
+            (screw, count) ->
+                addPieces(
+                    "pan-head screw for brackets and straps",
+                    screw.size(tape),
+                    count,
+                    screw.supply()));
+  }
+
+  private void addSteel(SteelCounts.Piece piece, int count) {
+    String size = piece.fit().map(fit -> SteelSize.words(fit, tape)).orElse("");
+    Double[] sides =
+        piece.fit().map(fit -> SteelSize.sides(fit.steel())).orElseGet(() -> new Double[0]);
+    switch (piece.kind()) {
+      case BRACKET -> addPieces("angle bracket", size, count, Sourcing.of(Article.BRACKET, sides));
+      case STRAP -> addPieces("perforated strap", size, count, Sourcing.of(Article.STRAP, sides));
+      default ->
+          addPieces("hinge, for the whole load", size, count, Sourcing.of(Article.HINGE, sides));
+    }
+    if (size.isEmpty()) {
+      int last = wants.size() - 1;
+      wants.set(last, wants.get(last).noting(coating + "; none of the catalogue fits"));
+    }
+  }
+
+  private void addBolts() {
+    JointFasteners joints = wall.joints();
+    BoltSize needed = BoltSize.of(wall);
+    double diameter = needed.diameter();
+    int bolts = counts.getOrDefault(JointHardware.Kind.BOLT, 0);
+    String size = tape.size(diameter);
+    String length =
+        needed
+            .length()
+            .map(sold -> tape.text(sold) + " under the head; ")
+            .orElse("at least " + tape.text(tape.snapUp(needed.least())) + " under the head; ");
+    String bolt = "bolt through " + tape.size(needed.grip()) + " of timber";
+    addPieces(bolt, size, bolts, Sourcing.of(Article.BOLT, diameter));
+    int last = wants.size() - 1;
+    wants.set(last, wants.get(last).noting(length + coating));
+    addPieces("washer for timber", size, 2 * bolts, Sourcing.of(Article.WASHER, diameter));
+    addPieces("nut", size, bolts, Sourcing.of(Article.NUT, diameter));
+    addPieces(
+        "structural screw, member to member",
+        size(joints.screwDiameter(), joints.screwLength()),
+        counts.getOrDefault(JointHardware.Kind.SCREW, 0),
+        Sourcing.of(Article.JOINT_SCREW, joints.screwDiameter(), joints.screwLength()));
+    noteDrive(Use.MEMBER, joints.screwDiameter(), joints.screwLength());
+  }
+
+  /** What holds it to the building, and what it swings on. */
+  private void addSupport() {
+    if (layout.support().isPresent()) {
+      WallSupport support = layout.support().get();
+      for (Anchor.Into into : Anchor.Into.values()) {
+        long count = support.anchors().stream().filter(one -> one.into() == into).count();
+        String what =
+            "anchor into " + into.words() + ", for timber of " + tape.size(wall.frame().breadth());
+        addPieces(what, "", Math.toIntExact(count), Sourcing.of(Article.ANCHOR));
+      }
+      int tethers = support.tethers().size();
+      String what = "strut, strap, chain or rope with its fittings, half of them backups";
+      addPieces(what, "", tethers, Sourcing.of(Article.TETHER));
+    }
+  }
+
+  private void addPieces(String what, String size, int count, Sourcing supply) {
+    add("hardware", what, size, Amount.pieces(count), supply);
+  }
+
+  private void add(String group, String what, String size, Amount amount, Sourcing supply) {
+    wants.add(new Need(group, what, size, amount, supply, coating));
+  }
+
+  private String size(double one, double other) {
+    return tape.bareSize(one) + " x " + tape.size(other);
+  }
+}

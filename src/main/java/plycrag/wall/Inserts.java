@@ -1,0 +1,67 @@
+package plycrag.wall;
+
+import java.util.Optional;
+
+/**
+ * The inserts and their pattern.
+ *
+ * @param pattern how they are set out over a facet, its zones apart
+ * @param positions the path of the list that tells where they are, from the parameter file's
+ *     folder; for the pattern file
+ * @param kind what holds them in the sheet
+ * @param flangeScrews in the flange of each that is screwed on
+ * @param hole diameter, mm
+ * @param flange diameter, mm
+ * @param barrel its length from the flange, mm
+ * @param boltZone diameter of the space behind that a bolt's end may reach, mm
+ * @param boltReach how far behind the sheet that space goes, mm
+ * @param whenBlocked what happens where something stands in the way of inserts
+ * @param greatestMove how far a column or a row may be moved then, mm
+ * @param recess in which flanges lie; empty where they lie on the back
+ */
+public record Inserts(
+    Pattern pattern,
+    Optional<String> positions,
+    Fixing kind,
+    int flangeScrews,
+    double hole,
+    double flange,
+    double barrel,
+    double boltZone,
+    double boltReach,
+    WhenBlocked whenBlocked,
+    double greatestMove,
+    Optional<Recess> recess) {
+
+  /** How much of a sheet of a thickness flanges bear on: all of it, or what a recess leaves, mm. */
+  public double under(double thickness) {
+    return thickness - recess.map(Recess::depth).orElse(0.0);
+  }
+
+  /** Least distance of a hole's centre from the facet's outline, mm. */
+  public double setback() {
+    return pattern.setback();
+  }
+
+  /** What holds an insert in the sheet. */
+  public enum Fixing {
+    /** Prongs that are hammered in. */
+    HAMMER_IN,
+    /** A flange with its own small screws. */
+    SCREW_ON
+  }
+
+  /** What happens where something stands in the way of inserts. */
+  public enum WhenBlocked {
+    /** They stay, and are reported as errors. */
+    REPORT,
+    /** All columns move by one amount, and all rows; those still blocked are left out. */
+    SHIFT,
+    /** Single columns and rows move; inserts still blocked are left out. */
+    NUDGE,
+    /** They are left out, and are listed as warnings. */
+    DROP,
+    /** Columns, rows and the members that stand free move together. */
+    SOLVE
+  }
+}

@@ -1,0 +1,25 @@
+package plycrag.wall.machine;
+
+import java.util.Optional;
+
+/**
+ * What the router can do.
+ *
+ * @param travel how far it moves, from one end to the other; a direction that is not told is not
+ *     checked
+ * @param rapidRate how fast it goes without cutting, mm/min
+ * @param acceleration how fast it comes to speed and stops, mm/s²
+ * @param spindle the speeds of its spindle
+ */
+public record MachineLimits(
+    Travel travel, double rapidRate, double acceleration, SpeedRange spindle) {
+
+  /**
+   * How far it moves.
+   *
+   * @param x across, mm
+   * @param y away, mm
+   * @param z up and down, mm
+   */
+  public record Travel(Optional<Double> x, Optional<Double> y, Optional<Double> z) {}
+}

@@ -1,0 +1,74 @@
+package plycrag.wall.machine;
+
+import java.util.Optional;
+
+/**
+ * A tool that the machine holds.
+ *
+ * @param number told to the machine and named in files
+ * @param kind what it is
+ * @param diameter mm
+ * @param length how deep it can go into the work, mm
+ * @param speed at which it is driven, rpm
+ * @param speeds at which it may be driven
+ * @param feeds how fast it goes through the work
+ * @param peck how deep a drill goes before it comes out to clear its chips, mm; empty in one go
+ * @param passDepth how deep an end mill cuts at a time, mm
+ * @param point the shape of a tool that tapers
+ */
+public record Tool(
+    int number,
+    Kind kind,
+    double diameter,
+    double length,
+    double speed,
+    SpeedRange speeds,
+    Feeds feeds,
+    Optional<Double> peck,
+    double passDepth,
+    Point point) {
+
+  /** What a tool is. */
+  public enum Kind {
+    /** Goes straight down and makes holes of its own diameter. */
+    DRILL("drill"),
+    /** Goes straight down into a hole and widens it to a cone. */
+    COUNTERSINK("countersink"),
+    /** Tapers to a point and cuts thin lines. */
+    ENGRAVER("engraver"),
+    /** Goes down slowly and cuts sideways. */
+    END_MILL("end mill");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /** In a sentence. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * How fast it goes through the work.
+   *
+   * @param plunge straight down, mm/min
+   * @param cut sideways, mm/min
+   */
+  public record Feeds(double plunge, double cut) {}
+
+  /**
+   * How a tool tapers.
+   *
+   * @param angle between its sides, degrees
+   * @param tip how wide it is at its end, mm
+   */
+  public record Point(double angle, double tip) {}
+
+  /** How a person names it, with its number. */
+  public String name() {
+    return kind.words() + " T" + number;
+  }
+}

@@ -1,0 +1,151 @@
+package plycrag.wall.room;
+
+import java.util.List;
+import java.util.Optional;
+import plycrag.wall.buying.Section;
+
+/**
+ * What is around the wall; what is not told is not judged.
+ *
+ * @param sides how far the room reaches
+ * @param ceiling what is above
+ * @param ways what everything has to be brought in through
+ * @param noDrill whether nothing may be fixed to the building
+ * @param floorFall how much lower the floor is at the wall's right end than at its left, mm; below
+ *     zero it is higher
+ * @param obstacles what stands in the room
+ * @param mat what people fall on
+ * @param handling what things weigh and who lifts them
+ */
+public record Room(
+    Sides sides,
+    Ceiling ceiling,
+    Ways ways,
+    boolean noDrill,
+    double floorFall,
+    List<Obstacle> obstacles,
+    Mat mat,
+    Handling handling) {
+  /** Copies the obstacles. */
+  public Room {
+    obstacles = List.copyOf(obstacles);
+  }
+
+  /**
+   * How far the room reaches.
+   *
+   * @param left from the wall's left edge to the left, mm
+   * @param right from its right edge to the right, mm
+   * @param front from the foot of its face toward the climber, mm
+   */
+  public record Sides(Optional<Double> left, Optional<Double> right, Optional<Double> front) {}
+
+  /**
+   * What is above.
+   *
+   * @param height above the foot of the wall's face, mm
+   * @param pitch how it rises toward the climber, degrees; below zero it falls
+   * @param members what carries it
+   * @param joists where joists lie, if it is joists
+   */
+  public record Ceiling(Optional<Double> height, double pitch, Members members, Joists joists) {}
+
+  /** What carries a ceiling. */
+  public enum Members {
+    /** Joists of known section and span. */
+    JOISTS,
+    /** Trusses, which carry nothing but what they were made for. */
+    TRUSS,
+    /** Nobody has looked. */
+    UNKNOWN
+  }
+
+  /** Which way joists run. */
+  public enum Run {
+    /** From the wall toward the climber. */
+    OUT,
+    /** Along the wall. */
+    ALONG
+  }
+
+  /**
+   * The joists of a ceiling.
+   *
+   * @param section of one, if it is known
+   * @param span from support to support, mm
+   * @param spacing from middle to middle, mm
+   * @param first where the first one's middle is, from the wall's left or from the foot of its
+   *     face, mm
+   * @param run which way they run
+   */
+  public record Joists(
+      Optional<Section> section, Optional<Double> span, double spacing, double first, Run run) {}
+
+  /**
+   * An opening on the way in.
+   *
+   * @param width mm
+   * @param height mm
+   * @param turn the clear width of what things have to be turned out of into it, mm; empty: they
+   *     come straight
+   */
+  public record Way(Optional<Double> width, Optional<Double> height, Optional<Double> turn) {}
+
+  /**
+   * The narrowest openings on the way in.
+   *
+   * @param door the narrowest door
+   * @param stair the narrowest stair, its height that above the steps
+   */
+  public record Ways(Way door, Way stair) {}
+
+  /**
+   * Something in the room, a box.
+   *
+   * @param name what it is
+   * @param left from the wall's left edge, mm; below zero to the left of it
+   * @param out from the foot of the face toward the climber, mm; below zero behind it
+   * @param low above the floor, mm
+   * @param width along the wall, mm
+   * @param depth toward the climber, mm
+   * @param height mm
+   */
+  public record Obstacle(
+      String name,
+      double left,
+      double out,
+      double low,
+      double width,
+      double depth,
+      double height) {}
+
+  /**
+   * The matting.
+   *
+   * @param thickness mm, if there is any
+   * @param front how far it reaches in front of the outermost edge, mm; empty: over all of the fall
+   *     zone
+   * @param side how far it reaches beyond the wall's ends, mm; empty: as far as in front, or to
+   *     what ends the room
+   */
+  public record Mat(Optional<Double> thickness, Optional<Double> front, Optional<Double> side) {}
+
+  /**
+   * What things weigh and who lifts them.
+   *
+   * @param timberDensity kg/m³
+   * @param sheetDensity kg/m³
+   * @param perPerson what one person lifts, kg
+   * @param bringIn what is carried in
+   */
+  public record Handling(
+      double timberDensity, double sheetDensity, double perPerson, BringIn bringIn) {}
+
+  /** What is carried into the room. */
+  public enum BringIn {
+    /** Sticks and sheets; frames are built there. */
+    PARTS,
+    /** Frames built elsewhere, one facet each, and sheets. */
+    FRAMES
+  }
+}

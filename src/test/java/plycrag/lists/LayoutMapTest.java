@@ -1,0 +1,48 @@
+package plycrag.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import plycrag.TestFiles;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.document.FeatureMap.Feature;
+
+class LayoutMapTest {
+  private static final CheckedLayout WALL =
+      Walls.judged(TestFiles.text("must-fail/layout/top-row-in-plate.toml"));
+
+  private static Map<String, List<Feature>> byKind() {
+    return LayoutMap.of(WALL).features().stream()
+        .collect(Collectors.groupingBy(feature -> feature.properties().get("kind").text()));
+  }
+
+  @Test
+  void holdsEveryThingUnderItsKindFacetAndMark() {
+    Map<String, List<Feature>> kinds = byKind();
+    assertThat(kinds.keySet())
+        .containsExactlyInAnyOrder(
+            "facet", "setback", "piece", "member", "fastener-line", "screw", "insert");
+    assertThat(kinds.get("insert")).hasSize(50);
+    assertThat(kinds.get("screw")).hasSize(WALL.layout().screws().size());
+    assertThat(kinds.values().stream().flatMap(List::stream))
+        .allMatch(feature -> feature.properties().get("facet").text().equals("main"))
+        .allMatch(feature -> !feature.properties().get("mark").text().isEmpty());
+    Map<String, ?> insert = kinds.get("insert").get(0).properties();
+    assertThat(insert).containsKeys("hole_mm", "flange_mm");
+    assertThat(kinds.get("screw").get(0).properties()).containsKey("member");
+  }
+
+  /** The wall is raised: its bottom plate lies below the sheet, its studs run on below it. */
+  @Test
+  void membersAreShownWhereTheyTouchTheSheets() {
+    List<Feature> members = byKind().get("member");
+    assertThat(members.stream().map(feature -> feature.properties().get("mark").text()))
+        .containsExactly("PL2", "ST1", "ST2", "ST3", "BL1", "BL2");
+    assertThat(members)
+        .allMatch(feature -> feature.geometry().getEnvelopeInternal().getMinY() >= 0);
+  }
+}
