@@ -37,7 +37,6 @@ import plycrag.lists.ScrewPointTable;
 import plycrag.machining.DrillPrograms;
 import plycrag.machining.ProgramFile;
 import plycrag.machining.SetUpSheets;
-import plycrag.proof.ProgramCheck;
 import plycrag.stock.Costs;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
@@ -149,7 +148,7 @@ public final class Deliverable {
   private void addCheckedPrograms() {
     if (checked instanceof ApprovedLayout approved) {
       addPrograms(approved);
-      ProgramCheck.require(approved.layout(), files);
+      ProgramRelease.require(approved.layout(), files);
     }
   }
 

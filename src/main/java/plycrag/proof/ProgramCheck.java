@@ -1,6 +1,5 @@
 package plycrag.proof;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import plycrag.files.OutputFile;
 import plycrag.geometry.Contours;
 import plycrag.layout.Layout;
 import plycrag.layout.sheets.EngravedMark;
@@ -59,13 +57,11 @@ public final class ProgramCheck {
   /**
    * Lets programs pass.
    *
-   * @param files a folder's; the programs are among them
+   * @param programs all of a folder's
    * @throws IllegalStateException if they do not make what the layout asks for, a defect of their
    *     maker; the message names programs, lines and faults
    */
-  public static void require(Layout layout, List<OutputFile> files) {
-    List<OutputFile> programs =
-        files.stream().filter(file -> file.path().endsWith(".ngc")).toList();
+  public static void require(Layout layout, List<WrittenProgram> programs) {
     List<Fault> faults = new ProgramCheck(layout).faults(programs);
     if (!faults.isEmpty()) {
       throw new IllegalStateException("programs failed their self-check:\n" + told(faults));
@@ -88,11 +84,11 @@ public final class ProgramCheck {
         top + machine.safeHeight());
   }
 
-  private List<Fault> faults(List<OutputFile> programs) {
+  private List<Fault> faults(List<WrittenProgram> programs) {
     List<Fault> faults = new ArrayList<>();
-    List<OutputFile> left = new ArrayList<>(programs);
+    List<WrittenProgram> left = new ArrayList<>(programs);
     for (WorkedFace face : layout.faces()) {
-      List<OutputFile> own = programs.stream().filter(one -> isFor(one, face.sheet())).toList();
+      List<WrittenProgram> own = programs.stream().filter(one -> isFor(one, face.sheet())).toList();
       left.removeAll(own);
       faults.addAll(faults(face, own));
     }
@@ -101,14 +97,14 @@ public final class ProgramCheck {
         .toList();
   }
 
-  private static boolean isFor(OutputFile program, LaidSheet sheet) {
+  private static boolean isFor(WrittenProgram program, LaidSheet sheet) {
     Matcher name = NAME.matcher(program.path());
     return name.matches()
         && name.group(1).equals(sheet.mark())
         && name.group(2).equals(sheet.faceUp().word());
   }
 
-  private List<Fault> faults(WorkedFace face, List<OutputFile> programs) {
+  private List<Fault> faults(WorkedFace face, List<WrittenProgram> programs) {
     LaidSheet sheet = face.sheet();
     List<Expected.Hole> holes =
         sheet.holes().stream()
@@ -212,12 +208,12 @@ public final class ProgramCheck {
         bottom(hole));
   }
 
-  private Program program(OutputFile file, WorkedFace face) {
-    Matcher name = NAME.matcher(file.path());
+  private Program program(WrittenProgram written, WorkedFace face) {
+    Matcher name = NAME.matcher(written.path());
     int tool = name.matches() ? Integer.parseInt(name.group(3)) : 0;
-    String text = new String(file.content(), StandardCharsets.UTF_8);
     boolean several = machine.controller().toolChange() != ToolChange.PROGRAM;
-    return new Program(file.path(), text, several ? inOrder(face) : List.of(cutter(tool)));
+    List<Cutter> cutters = several ? inOrder(face) : List.of(cutter(tool));
+    return new Program(written.path(), written.text(), cutters);
   }
 
   /** What a sheet asks for: drills first, then by kind and number; last what cuts outlines. */

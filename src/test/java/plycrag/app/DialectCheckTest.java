@@ -11,7 +11,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.TestFiles;
 import plycrag.files.OutputFile;
-import plycrag.proof.ProgramCheck;
 
 /** The self-check follows every dialect: what is right passes, and a hole less does not. */
 class DialectCheckTest {
@@ -96,7 +95,7 @@ class DialectCheckTest {
               ? OutputFile.text(file.path(), program.replaceFirst("(\n[NG][^\n]* Y-?)", "$19"))
               : file);
     }
-    assertThatThrownBy(() -> ProgramCheck.require(wall.checked().layout(), moved))
+    assertThatThrownBy(() -> ProgramRelease.require(wall.checked().layout(), moved))
         .isInstanceOf(IllegalStateException.class);
   }
 }

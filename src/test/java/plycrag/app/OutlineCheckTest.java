@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.files.OutputFile;
-import plycrag.proof.ProgramCheck;
 
 /** What pieces are cut to is checked as strictly as where their holes are. */
 class OutlineCheckTest {
@@ -60,7 +59,7 @@ class OutlineCheckTest {
   }
 
   private static void check(Design.Judged wall, List<OutputFile> files) {
-    ProgramCheck.require(wall.checked().layout(), files);
+    ProgramRelease.require(wall.checked().layout(), files);
   }
 
   private static List<OutputFile> changed(List<OutputFile> files, UnaryOperator<String> change) {

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.files.OutputFile;
-import plycrag.proof.ProgramCheck;
 
 /** No program leaves the house that does not make what the layout asks for. */
 class ProgramCheckTest {
@@ -37,7 +36,7 @@ class ProgramCheckTest {
   }
 
   private static void check(Design.Judged wall, List<OutputFile> files) {
-    ProgramCheck.require(wall.checked().layout(), files);
+    ProgramRelease.require(wall.checked().layout(), files);
   }
 
   private static void refuses(List<OutputFile> programs, String... sentences) {

@@ -14,7 +14,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.HoleList;
 import plycrag.files.OutputFile;
-import plycrag.proof.ProgramCheck;
 
 /**
  * Four inserts with flanges of 26 mm let in 4 mm deep, 27 mm wide, on a piece of 1200 by 1200 mm:
@@ -82,7 +81,7 @@ class RecessCheckTest {
       assertThat(meant && changed.equals(text(file))).isFalse();
       all.add(meant ? OutputFile.text(file.path(), changed) : file);
     }
-    assertThatThrownBy(() -> ProgramCheck.require(wall.checked().layout(), all))
+    assertThatThrownBy(() -> ProgramRelease.require(wall.checked().layout(), all))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(sentence);
   }

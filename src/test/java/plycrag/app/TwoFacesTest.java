@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import plycrag.TestFiles;
 import plycrag.files.OutputFile;
-import plycrag.proof.ProgramCheck;
 
 /** The plank store: marks and pins from behind, then the sheet is turned over about X 1220. */
 class TwoFacesTest {
@@ -35,7 +34,7 @@ class TwoFacesTest {
       boolean meant = file.path().equals(program);
       all.add(meant ? OutputFile.text(program, change.apply(text(file))) : file);
     }
-    assertThatThrownBy(() -> ProgramCheck.require(WALL.checked().layout(), all))
+    assertThatThrownBy(() -> ProgramRelease.require(WALL.checked().layout(), all))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(sentence);
   }
