@@ -30,7 +30,7 @@ class OneToleranceTest {
           Map.entry("Coincidence", "what drawings promise; formats know no geometry"),
           Map.entry("DxfOverlaps", "what drawings promise, apart from who writes them"),
           Map.entry("PdfWordPlaces", "a reader's single precision, points"),
-          Map.entry("Letters", "how far letters reach, of their size"));
+          Map.entry("TextStyle", "how far letters reach, of their size"));
 
   /** Remarks and texts. */
   private static final Pattern WORDS =
@@ -80,7 +80,7 @@ class OneToleranceTest {
             TestFiles.list(Path.of("src/main/java"), ".java").stream()
                 .filter(file -> NAMED.matcher(TestFiles.read(file)).find())
                 .map(OneToleranceTest::name))
-        .containsExactlyInAnyOrder("JigPlan", "PdfWordPlaces", "Standing");
+        .containsExactlyInAnyOrder("JigPlan", "PdfWordPlaces", "UncutStretch");
   }
 
   @Test
