@@ -114,7 +114,12 @@ public final class Nesting {
   }
 
   private GuillotinePlan plan(List<Bundle> bundles) {
-    return Guillotine.plan(bundles.stream().map(this::item).toList(), stock, cutting, LOOKS);
+    List<Item> items = bundles.stream().map(this::item).toList();
+    GuillotinePlan plan = Guillotine.plan(items, stock, cutting, LOOKS);
+    if (!plan.left().isEmpty()) {
+      throw new IllegalStateException("no sheet is left for " + plan.left());
+    }
+    return plan;
   }
 
   private Item item(Bundle bundle) {
