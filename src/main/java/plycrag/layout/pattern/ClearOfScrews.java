@@ -1,14 +1,13 @@
 package plycrag.layout.pattern;
 
 import java.util.List;
-import plycrag.layout.screws.Fastening;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /**
- * An insert's flange keeps clear of the screws through its sheet. Those slide off inserts first
- * ({@link Fastening}).
+ * An insert's flange keeps clear of the screws through its sheet, which slide off inserts before
+ * any is left out.
  */
 public record ClearOfScrews() implements Hindrance {
 
