@@ -1,38 +1,30 @@
 /**
- * Gives everything on a facet a place and a size. Pure functions of the wall.
+ * The wall with everything in its place: a pure function of what is to be built.
  *
- * <p>In this order, each step standing on those before it:
+ * <p>Needs a {@link plycrag.wall.Wall}. Its rooms are a staircase, each seeing only those before
+ * it: {@code skin}, {@code frame}, {@code pattern}, {@code screws}, {@code facet}, {@code support},
+ * {@code joints}, {@code sheets}. This room stands on them all and puts them in order; {@code
+ * standing} asks the finished layout.
  *
  * <ol>
- *   <li>{@link plycrag.layout.skin.Skin}: pieces and the seams between them;
- *   <li>{@link plycrag.layout.frame.Framing}: plates, rakes, studs, the timber round openings,
- *       blocking;
- *   <li>{@link plycrag.layout.screws.Fastening}: screws wherever a piece bears on a member;
- *   <li>{@link plycrag.layout.pattern.AskedInserts}: the places asked for, of a facet and of its
- *       zones;
- *   <li>{@link plycrag.layout.pattern.InsertSelection}: what becomes of those that are blocked;
- *   <li>{@link plycrag.layout.nest}: every piece on a stock sheet.
+ *   <li>Pieces and seams of every facet, and its frame with the free members evenly apart.
+ *   <li>Columns and rows against that frame, and with them the members that stand free.
+ *   <li>The frame once more, with its members where the set-out wants them; its joints.
+ *   <li>The inserts of zones and of lists, against that frame. It is settled by then, so that no
+ *       zone moves a stud from under another.
+ *   <li>Screws, which slide off inserts, and what becomes of inserts that are still blocked.
+ *   <li>The support, and what holds each joint.
+ *   <li>The pieces on stock sheets, what is done to those, and what their offcuts yield.
  * </ol>
  *
- * <p>What an insert keeps clear of is said once, in {@link
- * plycrag.layout.pattern.InsertHindrances}: each {@link plycrag.layout.pattern.Hindrance} by where
- * it forbids inserts, from which all else follows. Three things do not follow from that alone:
+ * <p>Guarantees: centres of holes, screws and inner members lie on the marking grid; what is flush
+ * with an edge, a seam or a member stays flush. Marks of pieces and members count through the wall,
+ * in the order of reading, so that a mark alone finds its part; they are given after a step, in
+ * order. Of other facets a facet knows only what stood before the step, so that each step lays them
+ * out side by side on all cores, and no result depends on who was first. Where a support meets
+ * facets that stand on each other, studs stand at the seams of all of them and so in line.
  *
- * <ul>
- *   <li>Lines are moved as a whole, so a thing says whether it keeps off all of a line that it only
- *       meets in part ({@code Avoided.keepsOff}, seams in {@code ClearOfEdge}): a short header
- *       does, a neighbour's stud does where it lies behind half of the line. An area cannot tell
- *       that.
- *   <li>Members that the set-out moves together with the lines are no stretches where none may lie
- *       but partners of its search; it takes their distance from {@code ClearOfTimber} ({@code
- *       AxisTask}).
- *   <li>The distance between two inserts has no place until one of them has; each chooser keeps it
- *       by itself ({@code InsertSelection}, {@code AxisTask}, {@code PlacedPattern}), and {@code
- *       scatter-spacing} is the scatter's.
- * </ul>
- *
- * <p>Guarantees: centres of holes, screws and inner members lie on the marking grid; what lies
- * flush with an edge, a seam or a member stays flush; marks are unique within their kind and follow
- * the order of reading. Leaves out: any judgement. A layout may be wrong; {@code check} says so.
+ * <p>Leaves out: any judgement. A layout may be wrong; {@code check} says so. No price and nothing
+ * to buy is known here, so that neither can move a hole.
  */
 package plycrag.layout;

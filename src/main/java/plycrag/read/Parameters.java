@@ -21,8 +21,8 @@ import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.Room;
 
 /**
- * Everything a parameter file says, validated; one small record for each stage. Only {@code
- * params}, {@code wall} and {@code app} see it whole.
+ * Everything a parameter file says, validated; one small record for each stage. Only {@code read}
+ * and {@code app} see it whole.
  */
 public record Parameters(
     GivenWall wall,

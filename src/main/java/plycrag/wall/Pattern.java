@@ -1,7 +1,6 @@
 package plycrag.wall;
 
 import java.util.List;
-import plycrag.read.schema.Kind;
 
 /**
  * How holes are set out over an area: a facet, or a zone of one.
@@ -10,11 +9,11 @@ import plycrag.read.schema.Kind;
  * @param pitchAcross between neighbouring columns, mm
  * @param pitchUp between neighbouring rows, mm
  * @param topPitchUp the same at the top of the area, mm
- * @param density for {@link Kind#DENSITY}
+ * @param density for {@link Pattern.Kind#DENSITY}
  * @param symmetry whether one half of the area mirrors the other
- * @param scattering for {@link Kind#SCATTER}
- * @param columns for {@link Kind#LINES}: from the area's left edge, ascending, mm
- * @param rows for {@link Kind#LINES}: from its lower edge, ascending, mm
+ * @param scattering for {@link Pattern.Kind#SCATTER}
+ * @param columns for {@link Pattern.Kind#LINES}: from the area's left edge, ascending, mm
+ * @param rows for {@link Pattern.Kind#LINES}: from its lower edge, ascending, mm
  * @param setback least distance of a hole's centre from the area's outline, mm
  */
 public record Pattern(

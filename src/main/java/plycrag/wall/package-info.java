@@ -1,9 +1,25 @@
 /**
- * What is to be built: the facets, their size and attitude, and what they are made of.
+ * What is to be built, as values: facets, their size and attitude, and what they are made of.
  *
- * <p>Needs validated parameters. Guarantees: every facet has an outline in its own (u, v), u to the
- * right as seen from the front, v up the slope, its lowest and its leftmost place at 0; walls that
- * meet in a corner are cut off in the line where their planes meet. Leaves out: any place of a
- * piece, member or hole, which is the business of {@code layout}.
+ * <p>Needs what a parameter file says, validated. The records {@code Given…} hold that as it was
+ * given; {@link plycrag.wall.Profile} stands facets on each other and walls beside each other, and
+ * so makes each {@link plycrag.wall.Facet} of a {@link plycrag.wall.Wall}. All else that the file
+ * tells of sheets, frame, inserts, screws, joints and distances is a small record of the stage that
+ * needs it; the machine, what is bought and what is around the wall have rooms of their own.
+ *
+ * <p>Guarantees: every facet has an outline in its own (u, v), u to the right as seen from the
+ * front, v up the slope, its lowest and its leftmost place at 0; walls that meet in a corner are
+ * cut off in the line where their planes meet ({@link plycrag.wall.Corner}), and what meets is a
+ * {@link plycrag.wall.Fold} on any side. The room's x runs to the climber's right, y toward the
+ * climber, z up: left-handed. A hinged wall has one shape and knows what turns it ({@link
+ * plycrag.wall.Swing}, {@link plycrag.wall.FacetAtAngle}).
+ *
+ * <p>A frame is split for transport by telling two facets of one angle: their plates lie flat on
+ * each other and are bolted like those of any fold, so that cuts, joints and drawings need nothing
+ * new; a rule says where.
+ *
+ * <p>Leaves out: any place of a piece, member or hole, which is the business of {@code layout}; how
+ * a file is written. Sees {@code geometry}, {@code catalog}, {@code prices} and the rooms of {@code
+ * wall}.
  */
 package plycrag.wall;

@@ -10,6 +10,9 @@
  * what is wider than the window scrolls inside itself. On paper no figure is cut, stamp and footer
  * stand on every page, and a figure that is larger than the page is shrunk to it.
  *
+ * <p>From a part's line in a list the page leads to the first figure of parts that shows its mark,
+ * and back (PartLinks).
+ *
  * <p>Leaves out: what a figure looks like, which the given function decides.
  */
 package plycrag.files.html;

@@ -1,6 +1,6 @@
 /**
  * Router programs as RS274/NGC, as a controller wants them spelled ({@link
- * plycrag.files.ngc.Dialect}).
+ * plycrag.files.ngc.Dialect}, which {@code app} makes from what a parameter file says of it).
  *
  * <p>Needs a {@link plycrag.document.DrillProgram} whose moves are safe in their order; {@link
  * plycrag.files.ngc.NgcWriter} refuses others, as a defect of their maker. Guarantees, for the

@@ -13,8 +13,9 @@
  * <p>A book is set in one column: lines broken at spaces by the font's own widths; a figure at its
  * scale, or shrunk to the page, or turned where that keeps it larger by far, always with its
  * caption; a table's title and heads again on every page where it goes on; a heading with what
- * follows it; stamp, wall, page and foot on every page. It holds every figure that the page on the
- * screen holds, so that it can be carried into a garage alone.
+ * follows it; stamp, wall, page and foot on every page. It is set from the same book as the page on
+ * the screen and holds all its figures, so it weighs about what the printed set does: it must be
+ * enough in a garage without a screen.
  *
  * <p>Leaves out: letters that the font has not, which become question marks.
  */

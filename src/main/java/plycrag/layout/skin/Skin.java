@@ -30,7 +30,7 @@ public record Skin(Lay lay, List<Piece> pieces, List<Seam> seams) {
   }
 
   /**
-   * The tiling that was asked for. What was not asked for is chosen: fewest seams in the way of
+   * The pieces as they were asked for. What was not asked for is chosen: fewest seams in the way of
    * openings, then fewest pieces below the least width, then fewest sheets, then most whole ones;
    * of equal ones across before up, and from the lower left before the other corners.
    *

@@ -12,11 +12,13 @@
  *       or slanting ends flat on the back of the frame, in line with the stud.
  *   <li>What those members end on: posts on rails, a ledger on a wall or under a ceiling, the
  *       floor.
- *   <li>Braces: in each panel between levels, and across the posts.
+ *   <li>Braces: in each panel between levels, and across the posts. Knee braces under a beam stand
+ *       between the posts and not on their backs, so that two meet opposite sides of a post ({@link
+ *       plycrag.solve.support.PostRow}). Their reach is cut to the room there is; where less is
+ *       left than an end cut needs, the support says that it sways, and a rule tells.
  * </ol>
  *
- * <p>Everything of one station lies in the stud's own plane, so that members meet end on side, and
- * none reaches in between the studs where bolts may end. Guarantees that every end lies flat on
+ * <p>Everything of one station lies in the stud's own plane. Guarantees that every end lies flat on
  * what it meets. Leaves strength out. A level that nothing of the kind can hold is told, not left
  * out silently.
  */

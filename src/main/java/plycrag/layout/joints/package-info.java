@@ -1,0 +1,24 @@
+/**
+ * What holds each joint: screws, bolts, brackets, straps, members beside it, or a gusset.
+ *
+ * <p>Needs all joints of frame and support, and the bodies of all timber. It belongs to the layout
+ * because rules, lists and the book must agree on it.
+ *
+ * <ol>
+ *   <li>Screws and bolts through both members where these lie side by side or back to back.
+ *   <li>A piece of steel for members of which one ends on the other: chosen by the two faces on
+ *       which it would lie, with all other timber round them. The choice is the catalogue's alone;
+ *       {@code [joints]} says how many screws it takes.
+ *   <li>Where none finds room, members beside the joint may hold it ({@link
+ *       plycrag.layout.joints.HeldByOthers}).
+ *   <li>Else a gusset ({@link plycrag.layout.joints.GussetChoice}), one over several joints where
+ *       theirs would lie in each other's way. It is clear of timber and steel, sheets, inserts,
+ *       floor and building ({@link plycrag.layout.joints.GussetRoom}), so gussets are chosen last.
+ * </ol>
+ *
+ * <p>Guarantees: {@link plycrag.layout.joints.Fixings} answers for every joint, in the order of the
+ * joints; one that nothing holds is told, not hidden. Leaves out: strength, and from which offcut a
+ * gusset is cut. Sees the rooms up to {@code layout.support}; {@code solve.fixing} knows the
+ * distances.
+ */
+package plycrag.layout.joints;

@@ -1,0 +1,21 @@
+/**
+ * Timber that holds the frames up, as members of the wall: cut, listed and marked like any other.
+ *
+ * <p>Needs the framed facets of a run, what {@code [support]} asks for and where the building is.
+ * {@code solve.support} says what stands where, in section; this room turns that into members in
+ * planes of their own ({@link plycrag.layout.support.PlacedMember}), finds what of the frame they
+ * meet, and sets anchors and tethers ({@link plycrag.layout.support.SupportPlan}).
+ *
+ * <p>All timber of one station lies in the plane of a stud, behind it: members meet end on side,
+ * and none reaches where bolts end. A frame on posts stands on the base rails instead of the floor
+ * ({@code Wall.base}, {@link plycrag.layout.frame.Footing}). Where the studs of a facet are not in
+ * line with those above, ties and hangers stand at studs of its own; posts, which pass all levels,
+ * stand in line where that keeps {@code [support] bay}, else at the highest facet's studs, and meet
+ * the plates of those below.
+ *
+ * <p>Guarantees: each member's joints are told, with the frame and among themselves; a facet that
+ * this kind of support cannot hold is named ({@code WallSupport.unheld}), and a frame that sways
+ * says so. Leaves out: strength, what holds the joints, and any judgement. Sees the rooms up to
+ * {@code layout.facet}, and {@code solve.support}.
+ */
+package plycrag.layout.support;

@@ -1,0 +1,13 @@
+/**
+ * What is around the wall and what holds it up, as the file tells it.
+ *
+ * <p>Needs plain values: sides, ceiling and ways of the room, obstacles, mats and who lifts ({@link
+ * plycrag.wall.room.Room}); how the wall is supported ({@link plycrag.wall.room.GivenSupport}).
+ *
+ * <p>Guarantees: what is not told is empty, and is not judged. Heights are above the floor, mm.
+ *
+ * <p>Leaves out: where any timber of a support stands ({@code layout.support}), and whether the
+ * wall fits ({@code check.standing}). Sees {@code wall.buying} for sections of timber, and {@code
+ * geometry} and below.
+ */
+package plycrag.wall.room;
