@@ -1,0 +1,214 @@
+package plycrag.solve.support;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static plycrag.solve.support.Sections.back;
+import static plycrag.solve.support.Sections.meetings;
+import static plycrag.solve.support.Sections.site;
+import static plycrag.solve.support.Sections.timbers;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import plycrag.solve.support.Stiffening.Along;
+
+/** Two stations of timber of 40 by 100; rails end at 1800. */
+class FreestandingTest {
+  private static final List<Double> TWO = List.of(0.0, 600.0);
+  private static final BackEdge KICK = back("kick", 0, 0, 0, 0, 300);
+  private static final BackEdge MAIN = back("main", 37, 0, 300, 1500, 2300);
+
+  private static SupportFrame braced(double behind, BackEdge... backs) {
+    Stiffening none = new Stiffening(Along.NOTHING, false, 600);
+    return Freestanding.of(site(TWO, 600, backs), behind, 1800, none);
+  }
+
+  private static SupportFrame kneed(double knee, double behind, BackEdge... backs) {
+    Stiffening none = new Stiffening(Along.NOTHING, true, knee);
+    return Freestanding.of(site(TWO, 600, backs), behind, 1800, none);
+  }
+
+  private static BackEdge plumb(double height) {
+    return back("main", 0, 0, 0, 0, height);
+  }
+
+  /** Posts stand from -400 to -300, on a rail of 100 and under the upper tie, 2300 - 100. */
+  @Test
+  void aPostStandsOnItsRailUnderTheUpperTie() {
+    SupportFrame frame = braced(300, KICK, MAIN);
+    assertThat(timbers(frame, TimberUse.RAIL))
+        .hasSize(2)
+        .allMatch(rail -> Sections.side(rail).equals("-400 0, 1800 0, 1800 100, -400 100"));
+    assertThat(timbers(frame, TimberUse.POST))
+        .hasSize(2)
+        .allMatch(post -> Sections.side(post).equals("-400 100, -300 100, -300 2200, -400 2200"));
+    assertThat(timbers(frame, TimberUse.POST)).allMatch(post -> post.depth() == 40);
+    assertThat(meetings(frame, TimberUse.POST).subList(0, 2))
+        .containsExactly(
+            "POST on RAIL at -350 100 along 100", "POST on TIE at -350 2200 along 100");
+    assertThat(meetings(frame, TimberUse.RAIL).get(0)).isEqualTo("RAIL on kick at 0 100 along 40");
+  }
+
+  /** The lower tie ends on the post at -300, the upper runs over it to -400. */
+  @Test
+  void everyLevelHasATie() {
+    SupportFrame frame = braced(300, KICK, MAIN);
+    assertThat(timbers(frame, TimberUse.TIE).subList(0, 2))
+        .extracting(Sections::side)
+        .containsExactly(
+            "-300 200, 0 200, 0 300, -300 300", "-400 2200, 1425 2200, 1500 2300, -400 2300");
+    assertThat(meetings(frame, TimberUse.TIE).subList(0, 3))
+        .containsExactly(
+            "TIE on POST at -300 250 along 100",
+            "TIE on kick at 0 250 along 100",
+            "TIE on main at 1462.5 2250 along 100");
+    assertThat(frame.sways()).isFalse();
+  }
+
+  /**
+   * A frame that leans out meets the rail with its front: 100 · 2000 / 2500 = 80 before its back.
+   */
+  @Test
+  void aLeaningFrameStandsOnItsFront() {
+    SupportFrame frame = braced(300, back("main", 37, 0, 0, 1500, 2000));
+    assertThat(meetings(frame, TimberUse.RAIL).get(0)).isEqualTo("RAIL on main at 80 100 along 40");
+  }
+
+  /**
+   * From the post at -600 on the rail up to the back at 0, under the tie: 1300 up, 600 out. Level
+   * ends of w leave 600 - w to run, and w = 100 · √((600 - w)² + 1300²) / 1300. That is 106.9507:
+   * √(493.0493² + 1300²) = 1390.359. Half of it is 53.475.
+   */
+  @Test
+  void aBraceRunsFromThePostsFootToTheFrame() {
+    SupportFrame frame = braced(600, plumb(1500));
+    assertThat(Sections.side(timbers(frame, TimberUse.BRACE).get(0)))
+        .isEqualTo("-600 100, -493.05 100, 0 1400, -106.95 1400");
+    assertThat(meetings(frame, TimberUse.BRACE).subList(0, 2))
+        .containsExactly(
+            "BRACE on RAIL at -546.52 100 along 106.95",
+            "BRACE on TIE at -53.48 1400 along 106.95");
+  }
+
+  /** Above a kick it stands on the tie there, not on the rail. */
+  @Test
+  void aSteepBraceStandsOnWhatIsBelowItsPanel() {
+    SupportFrame frame = braced(300, KICK, MAIN);
+    // 1425 + 300 = 1725 out and 2200 - 300 = 1900 up is steeper than one in one
+    assertThat(meetings(frame, TimberUse.BRACE).get(0)).startsWith("BRACE on TIE at ").contains(" 300 ");
+  }
+
+  /** 800 out and 600 up, 1000 long: 100 · 1000/800 = 125 of the post, 1000/600 of it of the tie. */
+  @Test
+  void aFlatBraceEndsOnThePost() {
+    SupportFrame frame = braced(800, plumb(800));
+    assertThat(Sections.side(timbers(frame, TimberUse.BRACE).get(0)))
+        .isEqualTo("-800 100, 0 700, -166.67 700, -800 225");
+    assertThat(meetings(frame, TimberUse.BRACE).subList(0, 2))
+        .containsExactly(
+            "BRACE on POST at -800 162.5 along 125", "BRACE on TIE at -83.33 700 along 166.67");
+  }
+
+  /** Rail and tie take 100 each: 500 between them are a panel, 499 are none (a choice). */
+  @Test
+  void onlyAHighPanelIsBraced() {
+    assertThat(timbers(braced(300, plumb(700)), TimberUse.BRACE)).hasSize(2);
+    SupportFrame low = braced(300, plumb(699));
+    assertThat(timbers(low, TimberUse.BRACE)).isEmpty();
+    assertThat(low.unheld()).isEmpty();
+  }
+
+  /** A rail of 100, a tie of 100 and 20 between them. */
+  @Test
+  void aTieNeedsRoomAboveTheRail() {
+    assertThat(timbers(braced(300, plumb(220)), TimberUse.TIE)).hasSize(2);
+    assertThat(timbers(braced(300, plumb(219)), TimberUse.TIE)).isEmpty();
+    BackEdge close = back("main", 37, 0, 300, 90, 420);
+    assertThat(timbers(braced(300, KICK, close), TimberUse.TIE)).hasSize(4);
+    BackEdge closer = back("main", 37, 0, 300, 89.25, 419);
+    assertThat(timbers(braced(300, KICK, closer), TimberUse.TIE)).hasSize(2);
+  }
+
+  /**
+   * The frame begins at 0, a quarter of the way from -230 to 690, where the brace is at 100 + 1200
+   * / 4 = 400: 20 above the frame's lower end at 380 it does not pass; 1 mm further behind it does.
+   */
+  @Test
+  void aBracePassesBehindTheLowerEndOfTheFrame() {
+    BackEdge raised = back("main", 37, 0, 380, 765, 1400);
+    SupportFrame none = braced(230, raised);
+    assertThat(timbers(none, TimberUse.BRACE)).isEmpty();
+    assertThat(none.unheld()).containsExactly("main");
+    // a post in line with the lower end: the brace begins below it
+    assertThat(timbers(braced(0, raised), TimberUse.BRACE)).hasSize(2);
+    SupportFrame passes = braced(231, raised);
+    assertThat(timbers(passes, TimberUse.BRACE)).hasSize(2);
+    assertThat(passes.unheld()).isEmpty();
+  }
+
+  /** What leans more than 60° ends no tie, so that the posts end under the highest that does. */
+  @Test
+  void aRoofIsNotHeld() {
+    BackEdge roof = back("roof", 61, 1500, 2300, 2500, 2850);
+    SupportFrame frame = braced(300, KICK, MAIN, roof);
+    assertThat(frame.unheld()).containsExactly("roof");
+    assertThat(Sections.side(timbers(frame, TimberUse.POST).get(0))).endsWith("-300 2200, -400 2200");
+    SupportFrame nothing = braced(300, roof, back("lid", 61, 2500, 2850, 3500, 3400));
+    assertThat(nothing.unheld()).containsExactly("roof", "lid");
+    assertThat(nothing.timbers()).isEmpty();
+  }
+
+  /** Under the tie at 1900, 600 down and along; its ends take 100 · √2 = 141.42. */
+  @Test
+  void aKneeBraceReachesAsFarAsAsked() {
+    SupportFrame frame = kneed(600, 800, plumb(2000));
+    assertThat(timbers(frame, TimberUse.KNEE)).hasSize(2);
+    assertThat(Sections.side(timbers(frame, TimberUse.KNEE).get(0)))
+        .isEqualTo("-800 1300, -200 1900, -341.42 1900, -800 1441.42");
+    assertThat(meetings(frame, TimberUse.KNEE).subList(0, 2))
+        .containsExactly(
+            "KNEE on POST at -800 1370.71 along 141.42",
+            "KNEE on TIE at -270.71 1900 along 141.42");
+    assertThat(timbers(frame, TimberUse.BRACE)).isEmpty();
+  }
+
+  /** 800 to the frame, less 20; between rail and tie 600, less 20. */
+  @Test
+  void aKneeBraceIsCutToTheRoomThereIs() {
+    assertThat(Sections.side(timbers(kneed(1000, 800, plumb(2000)), TimberUse.KNEE).get(0)))
+        .startsWith("-800 1120, -20 1900,");
+    assertThat(Sections.side(timbers(kneed(1000, 800, plumb(800)), TimberUse.KNEE).get(0)))
+        .startsWith("-800 120, -220 700,");
+  }
+
+  /**
+   * What is nearest to a line at 45° that comes down from the tie's underside at 2200: the frame's
+   * lower end at 0, 300 has 0 - 300, the back at 950, 2200 has 950 - 2200, which is less. From the
+   * post at -300 that leaves 950 + 300 - 20 = 1230.
+   */
+  @Test
+  void theFrameLeavesAKneeBraceItsRoom() {
+    BackEdge leaning = back("main", 30, 0, 300, 1000, 2300);
+    assertThat(Sections.side(timbers(kneed(2000, 300, KICK, leaning), TimberUse.KNEE).get(0)))
+        .startsWith("-300 970, 930 2200,");
+  }
+
+  /**
+   * Under a kick's tie at 700 only what is as low counts: 500 to the frame, less 20. The facet
+   * above begins at 800, 100 nearer to a line at 45°.
+   */
+  @Test
+  void whatIsAboveATieLeavesTheKneeUnderItAlone() {
+    BackEdge kick = back("kick", 0, 0, 0, 0, 800);
+    BackEdge main = back("main", 37, 0, 800, 1125, 2300);
+    assertThat(Sections.side(timbers(kneed(1000, 500, kick, main), TimberUse.KNEE).get(0)))
+        .startsWith("-500 220, -20 700,");
+  }
+
+  /** Both ends take 282.84: 303 behind leave 283, 302 leave 282, which is none. */
+  @Test
+  void aKneeBraceTooShortForItsEndsIsNone() {
+    assertThat(timbers(kneed(600, 303, plumb(2000)), TimberUse.KNEE)).hasSize(2);
+    SupportFrame none = kneed(600, 302, plumb(2000));
+    assertThat(timbers(none, TimberUse.KNEE)).isEmpty();
+    assertThat(none.unheld()).containsExactly("main");
+  }
+}

@@ -1,0 +1,105 @@
+package plycrag.stock;
+
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.prices.PriceList;
+import plycrag.wall.buying.MaterialWishes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Two sheets of 1200 by 1200 side by side, on a ledger 300 behind, with an insert each. */
+class FixedListsTest {
+  private static final CheckedLayout WALL =
+      Walls.judged(
+          """
+          [[facet]]
+          width = 2400
+          length = 1200
+          [sheet]
+          length = 1200
+          width = 1200
+          seam-gap = 0
+          [frame]
+          section = [45, 90]
+          stud-spacing = 600
+          [inserts]
+          pattern = "lines"
+          columns = [300, 1500]
+          rows = [300]
+          [support]
+          kind = "fixed"
+          fixed-to = "masonry"
+          behind = 300
+          """);
+
+  private static final MaterialWishes BUYING = Walls.parameters("[[facet]]\n").buying();
+
+  private static List<String> rows(Table table) {
+    return table.rows().stream()
+        .map(row -> String.join("|", row.stream().map(Cell::text).toList()))
+        .toList();
+  }
+
+  private static List<String> shopping() {
+    PriceList none = PriceList.empty();
+    return rows(ShoppingList.of(WALL, StickPlan.of(WALL, none), BUYING, none).table());
+  }
+
+  /**
+   * Two sheets of 1.2 · 1.2 · 0.018 m³ · 680 = 17.6256 kg; three sticks of 2.4 m · 1.701 = 4.0824.
+   */
+  @Test
+  void equalOnesShareALineWithTheirMass() {
+    assertThat(shopping())
+        .anyMatch(
+            row ->
+                row.startsWith(
+                        "sheets|structural plywood, 18 mm thick as measured|1200 x 1200 mm|2|")
+                    && row.contains("|35.25|")
+                    && row.endsWith("; 2 made alike: S1 S2|sheet|1200 x 1200 x 18 mm"))
+        .anyMatch(
+            row ->
+                row.startsWith("timber|structural timber, 45 x 90 mm actual|2400 mm|3|")
+                    && row.contains("|12.25|")
+                    && row.endsWith("|timber|45 x 90 x 2400 mm"));
+  }
+
+  /** Both are bored at 300, 300 of their own. */
+  @Test
+  void sheetsThatAreMadeAlikeAreTold() {
+    assertThat(rows(SheetList.of(WALL)))
+        .contains(
+            "S1||sheet||||0|0|0|1200|1200|front face up",
+            "S2|S1|sheet||||0|0|0|1200|1200|front face up",
+            "S2|S1|piece||P2|main|0|0|0|1200|1200|");
+  }
+
+  /** Seven in the ledger and seven in the plate: 2280 between the outermost in six steps of 380. */
+  @Test
+  void anchorsAreCountedByWhatTheyGoInto() {
+    assertThat(shopping())
+        .anyMatch(row -> row.startsWith("hardware|anchor into masonry, for timber of 45 mm||7|"))
+        .anyMatch(row -> row.startsWith("hardware|anchor into the floor, for timber of 45 mm||7|"));
+  }
+
+  /** Nothing slants: a plain saw, and a hammer for inserts that are struck in. */
+  @Test
+  void everyToolIsListed() {
+    List<String> tools = rows(ToolList.of(WALL));
+    assertThat(tools)
+        .startsWith("tape and square||marking out", "saw||sheets and timber; every cut is square");
+    assertThat(tools.subList(tools.size() - 6, tools.size()))
+        .containsExactly(
+            "countersink||heads of screws flush, not deeper",
+            "driver||screws of sheets, frame and brackets",
+            "hammer||inserts, struck in from the back",
+            "clamps and a backing board||clean holes, frames held square",
+            "sanding block, brush or roller||edges, faces",
+            "eye and ear protection, dust mask||everybody who saws, drills or sands");
+  }
+}
