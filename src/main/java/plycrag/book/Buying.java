@@ -23,7 +23,16 @@ import plycrag.stock.UnitMass;
 import plycrag.units.Decimal;
 
 /** What to buy and to bring: the list with boxes to tick, what it costs, tools, the load. */
-record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
+final class Buying {
+  private final CheckedLayout checked;
+  private final StickPlan plan;
+  private final ShoppingList list;
+
+  Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
+    this.checked = checked;
+    this.plan = plan;
+    this.list = list;
+  }
 
   List<Block> blocks() {
     JobFigures figures = JobFigures.of(checked.layout(), plan, list);
