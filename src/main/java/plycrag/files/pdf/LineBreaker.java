@@ -6,11 +6,21 @@ import java.util.List;
 /**
  * Breaks text into lines at its spaces, as many words on a line as go; a word that is wider than a
  * line is broken where the line ends.
- *
- * @param font whose letters are measured
- * @param letters their size
  */
-record LineBreaker(PdfFont font, TextStyle letters) {
+final class LineBreaker {
+  private final PdfFont font;
+  private final TextStyle letters;
+
+  /**
+   * Breaks text of one style.
+   *
+   * @param font whose letters are measured
+   * @param letters their size
+   */
+  LineBreaker(PdfFont font, TextStyle letters) {
+    this.font = font;
+    this.letters = letters;
+  }
 
   /** The width of a line, mm. */
   double width(String text) {

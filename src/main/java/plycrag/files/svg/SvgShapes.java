@@ -9,18 +9,27 @@ import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 
-/**
- * Shapes as elements, one a line.
- *
- * @param paper where they come to lie
- * @param marks labels that begin with one of them lead to its part
- */
-record SvgShapes(PaperAxes paper, Set<String> marks) {
+/** Shapes as elements, one a line. */
+final class SvgShapes {
   /**
    * Height of capitals of Liberation Sans, parts of the font size: 1409 of 2048 units (OS/2 table
    * of the font, sCapHeight; unitsPerEm of its head table).
    */
   private static final double CAPITALS = 1409.0 / 2048;
+
+  private final PaperAxes paper;
+  private final Set<String> marks;
+
+  /**
+   * Writes the shapes of one drawing.
+   *
+   * @param paper where they come to lie
+   * @param marks labels that begin with one of them lead to its part
+   */
+  SvgShapes(PaperAxes paper, Set<String> marks) {
+    this.paper = paper;
+    this.marks = marks;
+  }
 
   String element(Shape shape) {
     if (shape instanceof Shape.Line line) {
