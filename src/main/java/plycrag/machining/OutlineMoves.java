@@ -16,12 +16,25 @@ import plycrag.wall.machine.Tool;
 /**
  * Cuts openings and pieces out of sheets, openings first, in passes no deeper than the tool cuts at
  * a time. Way round: see {@link Contours}.
- *
- * @param routing what holds the pieces meanwhile
- * @param heights of the program
- * @param thickness of the sheet, mm
  */
-record OutlineMoves(Routing routing, DrillHeights heights, double thickness) {
+final class OutlineMoves {
+  private final Routing routing;
+  private final DrillHeights heights;
+  private final double thickness;
+
+  /**
+   * Moves of one program.
+   *
+   * @param routing what holds the pieces meanwhile
+   * @param heights of the program
+   * @param thickness of the sheet, mm
+   */
+  OutlineMoves(Routing routing, DrillHeights heights, double thickness) {
+    this.routing = routing;
+    this.heights = heights;
+    this.thickness = thickness;
+  }
+
   /** All moves for a sheet, from the first way across until the tool is clear again. */
   List<Move> of(Tool tool, LaidSheet sheet, SheetOrigin origin) {
     List<Move> moves = new ArrayList<>();

@@ -14,13 +14,26 @@ import plycrag.wall.machine.Tool;
  * <p>On a closed way each pass begins with a ramp of one in ten (common practice, no source) along
  * the way and ends where the ramp ended, so that nothing of it stays. On an open one the tool comes
  * down beside the sheet and goes to the other end.
- *
- * @param tool an end mill
- * @param heights of the program
- * @param tabs what is left to hold the piece
  */
-record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
+final class PassMoves {
   private static final double RAMP = 10;
+
+  private final Tool tool;
+  private final DrillHeights heights;
+  private final Tabs tabs;
+
+  /**
+   * Follows ways with one tool.
+   *
+   * @param tool an end mill
+   * @param heights of the program
+   * @param tabs what is left to hold the piece
+   */
+  PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
+    this.tool = tool;
+    this.heights = heights;
+    this.tabs = tabs;
+  }
 
   /** All passes down to a bottom, from the way there until the tool is clear again. */
   List<Move> cut(CutPath track, double bottom) {
