@@ -7,11 +7,21 @@ import java.util.Optional;
 /**
  * Reads the programs of one face of a sheet, plays them and holds what they make against what is to
  * be made.
- *
- * @param dialect what the controller understands
- * @param bench the machine with the sheet on it
  */
-public record SelfCheck(Abilities dialect, Bench bench) {
+public final class SelfCheck {
+  private final Abilities dialect;
+  private final Bench bench;
+
+  /**
+   * Checks the programs of one face.
+   *
+   * @param dialect what the controller understands
+   * @param bench the machine with the sheet on it
+   */
+  public SelfCheck(Abilities dialect, Bench bench) {
+    this.dialect = dialect;
+    this.bench = bench;
+  }
 
   /**
    * All that is wrong; nothing if the programs may be released.
