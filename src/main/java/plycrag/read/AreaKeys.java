@@ -23,11 +23,8 @@ import plycrag.wall.FacetShape.Rectangle;
 
 /**
  * The keys that tell a part of a facet: which facet, and a rectangle, a circle or any other shape.
- *
- * @param thing what lies there, in a word
- * @param facet which facet it is
  */
-record AreaKeys(String thing, Parameter<String> facet) {
+final class AreaKeys {
   private static final String NEEDED =
       "none: left, low, width and height, or centre and diameter, or an outline is needed";
 
@@ -52,6 +49,20 @@ record AreaKeys(String thing, Parameter<String> facet) {
 
   private static final List<List<Parameter<?>>> SHAPES =
       List.of(List.of(LEFT, LOW, WIDTH, HEIGHT), List.of(CENTRE, DIAMETER), List.of(OUTLINE));
+
+  private final String thing;
+  private final Parameter<String> facet;
+
+  /**
+   * The keys of one table of areas.
+   *
+   * @param thing what lies there, in a word
+   * @param facet which facet it is
+   */
+  AreaKeys(String thing, Parameter<String> facet) {
+    this.thing = thing;
+    this.facet = facet;
+  }
 
   /** The keys of its shape, in the order in which a user reads them. */
   static List<Parameter<?>> shapes() {

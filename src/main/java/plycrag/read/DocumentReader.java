@@ -12,14 +12,24 @@ import plycrag.read.schema.Values;
 import plycrag.read.text.Context;
 import plycrag.read.text.Located;
 
-/**
- * Reads the tables of a file by their declarations.
- *
- * @param document the file
- * @param syntax what of it could not be read
- * @param context what bare numbers mean, and where findings go
- */
-record DocumentReader(TomlTables document, Syntax syntax, Context context) {
+/** Reads the tables of a file by their declarations. */
+final class DocumentReader {
+  private final TomlTables document;
+  private final Syntax syntax;
+  private final Context context;
+
+  /**
+   * Reads one file.
+   *
+   * @param document the file
+   * @param syntax what of it could not be read
+   * @param context what bare numbers mean, and where findings go
+   */
+  DocumentReader(TomlTables document, Syntax syntax, Context context) {
+    this.document = document;
+    this.syntax = syntax;
+    this.context = context;
+  }
 
   /** What the file says in a table that stands once; nothing if the file lacks the table. */
   Values read(TableSpec table) {

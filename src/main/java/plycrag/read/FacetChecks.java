@@ -11,15 +11,24 @@ import plycrag.units.NearestWord;
 import plycrag.units.Printable;
 import plycrag.wall.FacetPoint;
 
-/**
- * What the facets of a file require of each other, and what one facet's keys do.
- *
- * @param facets as the file gives them, in order
- * @param faults where findings go
- */
-record FacetChecks(List<Values> facets, Faults faults) {
+/** What the facets of a file require of each other, and what one facet's keys do. */
+final class FacetChecks {
   /** Two walls turned less from each other are hardly two, degrees. */
   private static final double LEAST_TURN = 5;
+
+  private final List<Values> facets;
+  private final Faults faults;
+
+  /**
+   * Checks one file.
+   *
+   * @param facets as the file gives them, in order
+   * @param faults where findings go
+   */
+  FacetChecks(List<Values> facets, Faults faults) {
+    this.facets = facets;
+    this.faults = faults;
+  }
 
   void run() {
     for (int at = 0; at < facets.size(); at++) {

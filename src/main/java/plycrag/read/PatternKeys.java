@@ -179,7 +179,15 @@ final class PatternKeys {
   }
 
   /** What a zone says, or else the facets. */
-  private record OfZone(Values values, Pattern facets) {
+  private static final class OfZone {
+    private final Values values;
+    private final Pattern facets;
+
+    OfZone(Values values, Pattern facets) {
+      this.values = values;
+      this.facets = facets;
+    }
+
     <T> T or(Parameter<T> parameter, Function<Pattern, T> otherwise) {
       return values.given(parameter).orElseGet(() -> otherwise.apply(facets));
     }

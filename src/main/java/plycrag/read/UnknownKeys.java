@@ -14,14 +14,24 @@ import plycrag.read.text.Faults;
 import plycrag.read.text.Located;
 import plycrag.units.NearestWord;
 
-/**
- * Reports keys and tables that are not declared, and tables that are not written as declared.
- *
- * @param document the file
- * @param syntax what of it could not be read
- * @param faults where findings go
- */
-record UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
+/** Reports keys and tables that are not declared, and tables that are not written as declared. */
+final class UnknownKeys {
+  private final TomlTables document;
+  private final Syntax syntax;
+  private final Faults faults;
+
+  /**
+   * Reports those of one file.
+   *
+   * @param document the file
+   * @param syntax what of it could not be read
+   * @param faults where findings go
+   */
+  UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
+    this.document = document;
+    this.syntax = syntax;
+    this.faults = faults;
+  }
 
   void report() {
     for (String key : document.root().keySet()) {
