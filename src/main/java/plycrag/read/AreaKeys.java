@@ -101,7 +101,7 @@ final class AreaKeys {
   private void checkFacet(Values area, List<String> facets, Faults faults) {
     if (!area.isGiven(facet) && facets.size() > 1) {
       faults.add(
-          area.key(facet), firstSpot(area), "this " + thing + " names no facet", words(facets));
+          area.key(facet), firstPlace(area), "this " + thing + " names no facet", words(facets));
     }
     area.given(facet)
         .filter(name -> !facets.contains(name))
@@ -109,7 +109,7 @@ final class AreaKeys {
             name ->
                 faults.add(
                     area.key(facet),
-                    area.spot(facet),
+                    area.place(facet),
                     "there is no facet " + Printable.quoted(name),
                     words(facets),
                     NearestWord.find(name, facets)
@@ -127,7 +127,7 @@ final class AreaKeys {
     if (!whole) {
       faults.add(
           area.path(),
-          firstSpot(area),
+          firstPlace(area),
           given.isEmpty()
               ? "this " + thing + " has no shape"
               : "this " + thing + "'s shape is not told",
@@ -136,9 +136,9 @@ final class AreaKeys {
   }
 
   /** Where the first key of those that stand there stands. */
-  private static SourcePlace firstSpot(Values area) {
+  private static SourcePlace firstPlace(Values area) {
     return area.entries().values().stream()
-        .map(Values.Entry::spot)
+        .map(Values.Entry::place)
         .min(Comparator.comparingInt(SourcePlace::line).thenComparingInt(SourcePlace::column))
         .orElse(SourcePlace.START);
   }

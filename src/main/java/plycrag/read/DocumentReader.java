@@ -48,8 +48,8 @@ final class DocumentReader {
     for (Parameter<?> parameter : table.parameters()) {
       Located value = TomlTables.at(found, parameter.key());
       if (syntax.isBroken(value.key())) {
-        entries.put(parameter.key(), new Values.Entry<>(value.spot(), Optional.empty()));
-      } else if (value.value() != null && !syntax.isLost(value.spot())) {
+        entries.put(parameter.key(), new Values.Entry<>(value.place(), Optional.empty()));
+      } else if (value.value() != null && !syntax.isLost(value.place())) {
         entries.put(parameter.key(), entry(parameter, value));
       }
     }
@@ -57,6 +57,6 @@ final class DocumentReader {
   }
 
   private <T> Values.Entry<T> entry(Parameter<T> parameter, Located value) {
-    return new Values.Entry<>(value.spot(), parameter.kind().read(value, context));
+    return new Values.Entry<>(value.place(), parameter.kind().read(value, context));
   }
 }

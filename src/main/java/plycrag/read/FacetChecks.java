@@ -47,7 +47,7 @@ final class FacetChecks {
       if (facet.isGiven(size)) {
         faults.add(
             facet.key(size),
-            facet.spot(size),
+            facet.place(size),
             "a " + size.key() + " stands beside an outline",
             "one of the two is allowed");
       }
@@ -57,7 +57,7 @@ final class FacetChecks {
     if (left > Tolerance.GRID || !isLevelAt(corners, 0)) {
       faults.add(
           facet.key(FacetTable.OUTLINE),
-          facet.spot(FacetTable.OUTLINE),
+          facet.place(FacetTable.OUTLINE),
           "the outline does not begin at 0",
           "a lowest side that lies level at 0, and a leftmost corner at 0, are allowed");
     }
@@ -75,7 +75,7 @@ final class FacetChecks {
     if (!isLevelAt(corners, top)) {
       faults.add(
           facet.key(FacetTable.OUTLINE),
-          facet.spot(FacetTable.OUTLINE),
+          facet.place(FacetTable.OUTLINE),
           "the outline has no level side on top, and "
               + facets.get(at + 1).path()
               + " stands on it",
@@ -106,7 +106,7 @@ final class FacetChecks {
       } else if (facet.isGiven(FacetTable.TURN)) {
         faults.add(
             facet.key(FacetTable.TURN),
-            facet.spot(FacetTable.TURN),
+            facet.place(FacetTable.TURN),
             "a turn stands without beside",
             "a turn is allowed where a wall begins beside another");
       }
@@ -124,7 +124,7 @@ final class FacetChecks {
             other ->
                 faults.add(
                     facet.key(FacetTable.BESIDE),
-                    facet.spot(FacetTable.BESIDE),
+                    facet.place(FacetTable.BESIDE),
                     "no wall with a free right side begins with "
                         + Printable.quoted(other)
                         + " above this one",
@@ -140,7 +140,7 @@ final class FacetChecks {
     if (facet.isSound(FacetTable.TURN) && Math.abs(facet.get(FacetTable.TURN)) < LEAST_TURN) {
       faults.add(
           facet.key(FacetTable.TURN),
-          facet.spot(FacetTable.TURN),
+          facet.place(FacetTable.TURN),
           "a turn of less than 5 degrees is none",
           "-90 to -5 or 5 to 90 degrees are allowed");
     }

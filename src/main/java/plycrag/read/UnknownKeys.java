@@ -36,7 +36,7 @@ final class UnknownKeys {
   void report() {
     for (String key : document.root().keySet()) {
       Located found = document.at(key);
-      if (!syntax.isLost(found.spot())) {
+      if (!syntax.isLost(found.place())) {
         ParameterTable.find(key)
             .ifPresentOrElse(table -> reportIn(table, found), () -> reportUnknown(found));
       }
@@ -54,12 +54,15 @@ final class UnknownKeys {
   private void reportIn(TableSpec table, Located found) {
     if (!isWrittenAsDeclared(table, found.value())) {
       faults.add(
-          found.key(), found.spot(), shape(found) + " stands here", table.header() + " is allowed");
+          found.key(),
+          found.place(),
+          shape(found) + " stands here",
+          table.header() + " is allowed");
     }
     for (Located each : document.tables(table)) {
       for (String key : ((TomlTable) each.value()).keySet()) {
         Located entry = TomlTables.at(each, key);
-        if (table.find(key).isEmpty() && !syntax.isLost(entry.spot())) {
+        if (table.find(key).isEmpty() && !syntax.isLost(entry.place())) {
           reportUnknown(table, key, entry);
         }
       }
@@ -70,7 +73,7 @@ final class UnknownKeys {
     List<String> keys = table.parameters().stream().map(Parameter::key).toList();
     faults.add(
         entry.key(),
-        entry.spot(),
+        entry.place(),
         "there is no such key",
         "in " + table.header() + " " + String.join(", ", keys) + " may stand",
         suggestion(table.name(), key));
@@ -80,14 +83,14 @@ final class UnknownKeys {
     if (isTable(found.value())) {
       faults.add(
           found.key(),
-          found.spot(),
+          found.place(),
           "there is no such table",
           String.join(", ", ParameterTable.names()) + " are allowed",
           NearestKey.suggestion(found.key(), ParameterTable.names(), "table"));
-    } else if (!syntax.isUnderHeader(found.spot())) {
+    } else if (!syntax.isUnderHeader(found.place())) {
       faults.add(
           found.key(),
-          found.spot(),
+          found.place(),
           "this key stands in no table",
           "keys are allowed below a header such as [wall]",
           suggestion("", found.key()));

@@ -108,7 +108,7 @@ final class PriceRow {
     Integer index = header.columns().get(column);
     return index != null && index < fields.size()
         ? fields.get(index)
-        : new CsvField(fields.get(0).spot(), "");
+        : new CsvField(fields.get(0).place(), "");
   }
 
   private interface Finder<T> {
@@ -217,6 +217,6 @@ final class PriceRow {
   }
 
   private void refuse(PriceColumn column, String wrong, String allowed, String suggestion) {
-    faults.add(column.word(), field(column).spot(), wrong, allowed, suggestion);
+    faults.add(column.word(), field(column).place(), wrong, allowed, suggestion);
   }
 }

@@ -38,7 +38,7 @@ public final class AtLeast {
     String second = text(here, atGreater ? low : high, values.unit());
     faults.add(
         values.key(here),
-        values.spot(here),
+        values.place(here),
         first
             + (atGreater
                 ? " is less than " + values.key(lesser)
