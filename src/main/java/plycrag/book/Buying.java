@@ -70,10 +70,10 @@ final class Buying {
   }
 
   private List<Cell> cells(ShoppingLine line) {
-    Need want = line.want();
+    Need need = line.need();
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of(want.size().isEmpty() ? want.what() : want.what() + ": " + want.size()));
-    cells.add(Cell.of(taken(want)));
+    cells.add(Cell.of(need.size().isEmpty() ? need.what() : need.what() + ": " + need.size()));
+    cells.add(Cell.of(taken(need)));
     cells.add(Cell.of(line.isBought() ? bought(line) : "nothing"));
     if (list.hasPrices()) {
       cells.add(cost(line));
@@ -86,9 +86,9 @@ final class Buying {
   private Block notes() {
     Map<String, List<String>> groups = new LinkedHashMap<>();
     for (ShoppingLine line : list.lines()) {
-      List<String> alike = groups.computeIfAbsent(line.want().note(), unseen -> new ArrayList<>());
-      if (!alike.contains(line.want().what())) {
-        alike.add(line.want().what());
+      List<String> alike = groups.computeIfAbsent(line.need().note(), unseen -> new ArrayList<>());
+      if (!alike.contains(line.need().what())) {
+        alike.add(line.need().what());
       }
     }
     groups.remove("");
@@ -98,10 +98,10 @@ final class Buying {
     return new Listing(new Table("What to ask for", List.of("Ask for", "Of"), rows));
   }
 
-  private static String taken(Need want) {
-    String quantity = Decimal.of(want.amount().quantity().doubleValue(), 1);
-    String unit = want.amount().unit().equals("litre") ? " l" : "";
-    return quantity + unit + (want.amount().spare() > 0 ? " + " + want.amount().spare() : "");
+  private static String taken(Need need) {
+    String quantity = Decimal.of(need.amount().quantity().doubleValue(), 1);
+    String unit = need.amount().unit().equals("litre") ? " l" : "";
+    return quantity + unit + (need.amount().spare() > 0 ? " + " + need.amount().spare() : "");
   }
 
   private static String bought(ShoppingLine line) {

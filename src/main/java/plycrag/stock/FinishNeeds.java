@@ -39,7 +39,7 @@ final class FinishNeeds {
     this.layout = layout;
   }
 
-  List<Need> wants() {
+  List<Need> needs() {
     double face = square(faces().stream().mapToDouble(Polygon::getArea).sum());
     double edges = square(edgeLength() * layout.wall().sheet().thickness());
     BigDecimal sandpaper = BigDecimal.valueOf(Math.ceil(face / SANDPAPER));

@@ -40,7 +40,7 @@ public record JobFigures(
         masses.stream().mapToDouble(Double::doubleValue).sum(),
         bought.size() - masses.size(),
         bought.stream().mapToDouble(ShoppingLine::volume).sum(),
-        bought.stream().mapToDouble(line -> line.want().supply().length()).max().orElse(0));
+        bought.stream().mapToDouble(line -> line.need().sourcing().length()).max().orElse(0));
   }
 
   private static double area(Layout layout) {
