@@ -183,13 +183,13 @@ final class Buying {
     List<List<Cell>> rows =
         List.of(
             row("Climbing face", figures.area(), 2, "m²"),
-            row("Waste of sheets", figures.sheetWaste() * 100, 1, "%"),
-            row("Waste of sticks", figures.stickWaste() * 100, 1, "%"),
-            row("To carry", figures.mass(), 0, "kg"),
-            row("Sheets and sticks in the van", figures.volume(), 2, "m³"),
+            row("Waste of sheets", figures.waste().sheets() * 100, 1, "%"),
+            row("Waste of sticks", figures.waste().sticks() * 100, 1, "%"),
+            row("To carry", figures.load().mass(), 0, "kg"),
+            row("Sheets and sticks in the van", figures.load().volume(), 2, "m³"),
             List.of(
                 Cell.of("Longest to carry"),
-                Cell.of(checked.layout().wall().tape().text(figures.longest())),
+                Cell.of(checked.layout().wall().tape().text(figures.load().longest())),
                 Cell.of("")));
     return new Listing(new Table("The whole job", List.of("What", "How much", "Unit"), rows));
   }
@@ -204,7 +204,7 @@ final class Buying {
         + " kg/m³ (EN 338, mean of C24) and plywood at "
         + Decimal.of(UnitMass.PLYWOOD, 0)
         + " kg/m³ (birch; from memory). "
-        + figures.unweighed()
+        + figures.load().unweighed()
         + " lines of the list have no mass and are not in the load. The volume is that of the wood,"
         + " without the air between.";
   }
