@@ -9,17 +9,17 @@ import java.util.Optional;
  * be made.
  */
 public final class SelfCheck {
-  private final Abilities dialect;
+  private final Abilities abilities;
   private final Bench bench;
 
   /**
    * Checks the programs of one face.
    *
-   * @param dialect what the controller understands
+   * @param abilities what the controller understands
    * @param bench the machine with the sheet on it
    */
-  public SelfCheck(Abilities dialect, Bench bench) {
-    this.dialect = dialect;
+  public SelfCheck(Abilities abilities, Bench bench) {
+    this.abilities = abilities;
     this.bench = bench;
   }
 
@@ -32,10 +32,10 @@ public final class SelfCheck {
     List<Fault> faults = new ArrayList<>();
     List<Visit> visits = new ArrayList<>();
     for (Program program : programs) {
-      ReadProgram reading = ProgramReader.read(program.name(), program.text(), dialect);
-      faults.addAll(reading.faults());
-      zero(program, reading).ifPresent(faults::add);
-      ProgramPlay.Played played = ProgramPlay.play(bench, program, reading.steps());
+      ReadProgram read = ProgramReader.read(program.name(), program.text(), abilities);
+      faults.addAll(read.faults());
+      zero(program, read).ifPresent(faults::add);
+      ProgramPlay.Played played = ProgramPlay.play(bench, program, read.steps());
       faults.addAll(played.faults());
       visits.addAll(played.visits());
     }
@@ -43,8 +43,8 @@ public final class SelfCheck {
     return List.copyOf(faults);
   }
 
-  private Optional<Fault> zero(Program program, ReadProgram reading) {
-    boolean told = !dialect.hasComments() || reading.remarks().contains(bench.zero());
+  private Optional<Fault> zero(Program program, ReadProgram read) {
+    boolean told = !abilities.hasComments() || read.remarks().contains(bench.zero());
     return told
         ? Optional.empty()
         : Optional.of(new Fault(program.name(), 1, "does not say at once: " + bench.zero()));
