@@ -41,8 +41,8 @@ final class OutlineMoves {
     for (Contour contour : contours(sheet, tool.diameter() / 2)) {
       boolean climbs = routing.direction() == Direction.CLIMB;
       Contour way = contour.inside() == climbs ? contour : contour.reversed();
-      CutPath track = track(way, origin);
-      moves.addAll(new PassMoves(tool, heights, tabs(track, tool)).cut(track, bottom()));
+      CutPath path = path(way, origin);
+      moves.addAll(new PassMoves(tool, heights, tabs(path, tool)).cut(path, bottom()));
     }
     return moves;
   }
@@ -55,16 +55,16 @@ final class OutlineMoves {
         .toList();
   }
 
-  private static CutPath track(Contour way, SheetOrigin origin) {
+  private static CutPath path(Contour way, SheetOrigin origin) {
     return new CutPath(
         way.points().stream().map((Coordinate at) -> origin.from(at.x, at.y)).toList(),
         way.closed());
   }
 
-  private Tabs tabs(CutPath track, Tool tool) {
+  private Tabs tabs(CutPath path, Tool tool) {
     return routing.outlines() == Outlines.TABS
         ? Tabs.along(
-            track,
+            path,
             routing.tabLength() + tool.diameter(),
             heights.top() - thickness + routing.tabHeight())
         : Tabs.NONE;
