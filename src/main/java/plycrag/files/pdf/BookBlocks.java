@@ -60,9 +60,9 @@ final class BookBlocks {
     return column.paper().left();
   }
 
-  private List<String> lines(TextStyle letters, String text, double indent) {
+  private List<String> lines(TextStyle style, String text, double indent) {
     double measure = Math.min(MEASURE, column.paper().column()) - indent;
-    return new LineBreaker(column.font(), letters).lines(text, measure);
+    return new LineBreaker(column.font(), style).lines(text, measure);
   }
 
   /** At least two lines of it stand together at the foot of a page. */

@@ -9,22 +9,22 @@ import java.util.List;
  */
 final class LineBreaker {
   private final PdfFont font;
-  private final TextStyle letters;
+  private final TextStyle style;
 
   /**
    * Breaks text of one style.
    *
    * @param font whose letters are measured
-   * @param letters their size
+   * @param style how large the letters are
    */
-  LineBreaker(PdfFont font, TextStyle letters) {
+  LineBreaker(PdfFont font, TextStyle style) {
     this.font = font;
-    this.letters = letters;
+    this.style = style;
   }
 
   /** The width of a line, mm. */
   double width(String text) {
-    return font.width(text) * letters.size();
+    return font.width(text) * style.size();
   }
 
   /** The width of the widest word, mm. */
