@@ -10,17 +10,30 @@ import plycrag.files.OutputFolderException;
 import plycrag.finding.FindingLine;
 import plycrag.units.Count;
 
-/**
- * One parameter file, with what it names, on its way through the house.
- *
- * @param source the file
- * @param parent where its folder goes; empty if nothing is to be written
- * @param out results
- * @param err findings
- */
-record Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter err) {
+/** One parameter file, with what it names, on its way through the house. */
+final class Job {
   /** More findings than this are read in the list rather than on a terminal. */
   private static final int MOST = 10;
+
+  private final Source source;
+  private final Optional<Path> parent;
+  private final PrintWriter out;
+  private final PrintWriter err;
+
+  /**
+   * A file that has not been read yet.
+   *
+   * @param source the file
+   * @param parent where its folder goes; empty if nothing is to be written
+   * @param out results
+   * @param err findings
+   */
+  Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter err) {
+    this.source = source;
+    this.parent = parent;
+    this.out = out;
+    this.err = err;
+  }
 
   /** What is done with a wall that was judged. */
   interface Ending {

@@ -11,7 +11,12 @@ import plycrag.layout.Layout;
 import plycrag.units.Count;
 
 /** Tells in a few lines what was made of a wall. */
-record Summary(CheckedLayout checked) {
+final class Summary {
+  private final CheckedLayout checked;
+
+  Summary(CheckedLayout checked) {
+    this.checked = checked;
+  }
 
   /** What the wall takes, and what was found. */
   void print(PrintWriter out) {

@@ -23,7 +23,16 @@ import plycrag.stock.UnitMass;
 import plycrag.units.Decimal;
 
 /** What to buy and to bring: the list with boxes to tick, what it costs, tools, the load. */
-record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
+final class Buying {
+  private final CheckedLayout checked;
+  private final StickPlan plan;
+  private final ShoppingList list;
+
+  Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
+    this.checked = checked;
+    this.plan = plan;
+    this.list = list;
+  }
 
   List<Block> blocks() {
     JobFigures figures = JobFigures.of(checked.layout(), plan, list);
@@ -61,10 +70,10 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
   }
 
   private List<Cell> cells(ShoppingLine line) {
-    Need want = line.want();
+    Need need = line.need();
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of(want.size().isEmpty() ? want.what() : want.what() + ": " + want.size()));
-    cells.add(Cell.of(taken(want)));
+    cells.add(Cell.of(need.size().isEmpty() ? need.what() : need.what() + ": " + need.size()));
+    cells.add(Cell.of(taken(need)));
     cells.add(Cell.of(line.isBought() ? bought(line) : "nothing"));
     if (list.hasPrices()) {
       cells.add(cost(line));
@@ -77,9 +86,9 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
   private Block notes() {
     Map<String, List<String>> groups = new LinkedHashMap<>();
     for (ShoppingLine line : list.lines()) {
-      List<String> alike = groups.computeIfAbsent(line.want().note(), unseen -> new ArrayList<>());
-      if (!alike.contains(line.want().what())) {
-        alike.add(line.want().what());
+      List<String> alike = groups.computeIfAbsent(line.need().note(), unseen -> new ArrayList<>());
+      if (!alike.contains(line.need().what())) {
+        alike.add(line.need().what());
       }
     }
     groups.remove("");
@@ -89,10 +98,10 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
     return new Listing(new Table("What to ask for", List.of("Ask for", "Of"), rows));
   }
 
-  private static String taken(Need want) {
-    String quantity = Decimal.of(want.amount().quantity().doubleValue(), 1);
-    String unit = want.amount().unit().equals("litre") ? " l" : "";
-    return quantity + unit + (want.amount().spare() > 0 ? " + " + want.amount().spare() : "");
+  private static String taken(Need need) {
+    String quantity = Decimal.of(need.amount().quantity().doubleValue(), 1);
+    String unit = need.amount().unit().equals("litre") ? " l" : "";
+    return quantity + unit + (need.amount().spare() > 0 ? " + " + need.amount().spare() : "");
   }
 
   private static String bought(ShoppingLine line) {
@@ -174,13 +183,13 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
     List<List<Cell>> rows =
         List.of(
             row("Climbing face", figures.area(), 2, "m²"),
-            row("Waste of sheets", figures.sheetWaste() * 100, 1, "%"),
-            row("Waste of sticks", figures.stickWaste() * 100, 1, "%"),
-            row("To carry", figures.mass(), 0, "kg"),
-            row("Sheets and sticks in the van", figures.volume(), 2, "m³"),
+            row("Waste of sheets", figures.waste().sheets() * 100, 1, "%"),
+            row("Waste of sticks", figures.waste().sticks() * 100, 1, "%"),
+            row("To carry", figures.load().mass(), 0, "kg"),
+            row("Sheets and sticks in the van", figures.load().volume(), 2, "m³"),
             List.of(
                 Cell.of("Longest to carry"),
-                Cell.of(checked.layout().wall().tape().text(figures.longest())),
+                Cell.of(checked.layout().wall().tape().text(figures.load().longest())),
                 Cell.of("")));
     return new Listing(new Table("The whole job", List.of("What", "How much", "Unit"), rows));
   }
@@ -195,7 +204,7 @@ record Buying(CheckedLayout checked, StickPlan plan, ShoppingList list) {
         + " kg/m³ (EN 338, mean of C24) and plywood at "
         + Decimal.of(UnitMass.PLYWOOD, 0)
         + " kg/m³ (birch; from memory). "
-        + figures.unweighed()
+        + figures.load().unweighed()
         + " lines of the list have no mass and are not in the load. The volume is that of the wood,"
         + " without the air between.";
   }

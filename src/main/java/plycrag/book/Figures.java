@@ -7,7 +7,12 @@ import plycrag.drawing.pen.View;
 import plycrag.drawing.pen.ViewKind;
 
 /** Takes views from the portfolio for the book, page by page; none where there is none. */
-record Figures(Portfolio portfolio) {
+final class Figures {
+  private final Portfolio portfolio;
+
+  Figures(Portfolio portfolio) {
+    this.portfolio = portfolio;
+  }
 
   /** All views of a kind. */
   List<Figure> of(ViewKind kind, String caption) {

@@ -12,7 +12,18 @@ import plycrag.units.Decimal;
 import plycrag.units.Tape;
 
 /** How the timber is cut: what it takes, how good the plan is, the sticks, the list. */
-record Sawing(CheckedLayout checked, StickPlan plan, String grade, Figures figures) {
+final class Sawing {
+  private final CheckedLayout checked;
+  private final StickPlan plan;
+  private final String grade;
+  private final Figures figures;
+
+  Sawing(CheckedLayout checked, StickPlan plan, String grade, Figures figures) {
+    this.checked = checked;
+    this.plan = plan;
+    this.grade = grade;
+    this.figures = figures;
+  }
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();

@@ -8,13 +8,22 @@ import plycrag.geometry.Tolerance;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.skin.Piece;
 
-/**
- * Which pieces lie beside a piece on its facet, seen from the front.
- *
- * @param facet that they lie on
- * @param gap left at a seam, mm
- */
-record Seams(FacetLayout facet, double gap) {
+/** Which pieces lie beside a piece on its facet, seen from the front. */
+final class Seams {
+  private final FacetLayout facet;
+  private final double gap;
+
+  /**
+   * The seams of one facet.
+   *
+   * @param facet that they lie on
+   * @param gap left at a seam, mm
+   */
+  Seams(FacetLayout facet, double gap) {
+    this.facet = facet;
+    this.gap = gap;
+  }
+
   /** In a sentence; empty if nothing lies beside it. */
   String words(Piece piece) {
     List<String> sides = new ArrayList<>();

@@ -52,23 +52,23 @@ public final class SettingOut {
   private Told told(FacetLayout facet) {
     List<String> summaries = new ArrayList<>();
     List<String> lines = new ArrayList<>();
-    for (PatternOutcome setting : facet.settings()) {
-      String zone = setting.zone().isEmpty() ? "" : "Zone " + setting.zone() + ": ";
-      summaries.add(zone + summary(setting));
-      lines(setting).forEach(line -> lines.add(zone + line));
+    for (PatternOutcome outcome : facet.settings()) {
+      String zone = outcome.zone().isEmpty() ? "" : "Zone " + outcome.zone() + ": ";
+      summaries.add(zone + summary(outcome));
+      lines(outcome).forEach(line -> lines.add(zone + line));
     }
     String points = screwPoints(facet);
     return new Told(
         facet.facet().name(), String.join(" ", summaries) + lost(facet) + points, lines);
   }
 
-  private List<String> lines(PatternOutcome setting) {
+  private List<String> lines(PatternOutcome outcome) {
     List<String> lines = new ArrayList<>();
-    setting.moves().forEach(move -> lines.add(line(move)));
-    for (PatternOutcome.OfAxis axis : setting.axes()) {
+    outcome.moves().forEach(move -> lines.add(line(move)));
+    for (PatternOutcome.OfAxis axis : outcome.axes()) {
       axis.moves().forEach(move -> lines.add(line(axis, move)));
       members(axis).forEach(lines::add);
-      axis.advice().ifPresent(advice -> lines.add(advice(setting, axis, advice)));
+      axis.advice().ifPresent(advice -> lines.add(advice(outcome, axis, advice)));
     }
     return lines;
   }
@@ -87,26 +87,26 @@ public final class SettingOut {
     return tape.reading(place.getX()) + " / " + tape.text(place.getY());
   }
 
-  private String summary(PatternOutcome setting) {
-    return switch (setting.pattern().kind()) {
+  private String summary(PatternOutcome outcome) {
+    return switch (outcome.pattern().kind()) {
       case NONE -> "No insert is asked for.";
       case SCATTER ->
-          Count.of(setting.asked(), "insert")
+          Count.of(outcome.asked(), "insert")
               + " scattered where nothing is in the way, none nearer to another than "
-              + tape.text(setting.pattern().scattering().least())
+              + tape.text(outcome.pattern().scattering().least())
               + ".";
       case FILE ->
-          Count.of(setting.asked(), "insert")
+          Count.of(outcome.asked(), "insert")
               + " asked for at listed places, on the marking grid. "
-              + blocked(setting);
+              + blocked(outcome);
       case GRID, OFFSET, DENSITY, LINES ->
-          Count.of(setting.asked(), "insert")
+          Count.of(outcome.asked(), "insert")
               + " asked for, in "
-              + Count.of(setting.axes().get(0).count(), "column")
+              + Count.of(outcome.axes().get(0).count(), "column")
               + " and "
-              + Count.of(setting.axes().get(1).count(), "row")
+              + Count.of(outcome.axes().get(1).count(), "row")
               + ". "
-              + blocked(setting);
+              + blocked(outcome);
     };
   }
 
@@ -122,11 +122,11 @@ public final class SettingOut {
             + " with timber behind; elsewhere a screw has the sheet alone to hold in.";
   }
 
-  private static String blocked(PatternOutcome setting) {
-    return setting.blocked() == 0
+  private static String blocked(PatternOutcome outcome) {
+    return outcome.blocked() == 0
         ? "Nothing stands in their way."
         : "Had nothing been moved, "
-            + Count.of(setting.blocked(), "insert")
+            + Count.of(outcome.blocked(), "insert")
             + " would have had something in the way.";
   }
 
@@ -204,7 +204,7 @@ public final class SettingOut {
   }
 
   private String advice(
-      PatternOutcome setting, PatternOutcome.OfAxis axis, PatternOutcome.Advice advice) {
+      PatternOutcome outcome, PatternOutcome.OfAxis axis, PatternOutcome.Advice advice) {
     String pitch = axis.lines() == Axis.UP ? "pitch across" : "pitch up";
     String nearest =
         advice
@@ -218,7 +218,7 @@ public final class SettingOut {
                         + " from "
                         + tape.text(even.start())
                         + " clears everything "
-                        + (setting.zone().isEmpty()
+                        + (outcome.zone().isEmpty()
                             ? "with the members evenly apart."
                             : "in the zone."))
             .orElse("No even " + pitch + " clears everything.");
@@ -236,7 +236,7 @@ public final class SettingOut {
                 + ", "
                 + tape.size(layout.wall().clearance().insertToTimber())
                 + " to timber and a setback of "
-                + tape.size(setting.pattern().setback())
+                + tape.size(outcome.pattern().setback())
                 + ". ";
     return conflict + nearest;
   }

@@ -22,7 +22,7 @@ interface Disk {
   void delete(Path path) throws IOException;
 
   /** The disk of the machine. */
-  record Real() implements Disk {
+  final class Real implements Disk {
     @Override
     public void makeFolder(Path folder) throws IOException {
       Files.createDirectories(folder);

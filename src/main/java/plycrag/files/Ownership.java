@@ -15,14 +15,21 @@ import java.util.stream.Stream;
 import plycrag.files.json.Manifest;
 import plycrag.files.json.ManifestReader;
 
-/**
- * Whether a folder holds only what the program wrote.
- *
- * @param folder the folder, as messages name it
- */
-record Ownership(Path folder) {
+/** Whether a folder holds only what the program wrote. */
+final class Ownership {
   private static final int NAMED = 5;
   private static final String ADVICE = "; move them away or choose another output folder";
+
+  private final Path folder;
+
+  /**
+   * Asks of one folder.
+   *
+   * @param folder the folder, as messages name it
+   */
+  Ownership(Path folder) {
+    this.folder = folder;
+  }
 
   /** Refuses what is not the program's to replace; a folder that is missing or empty is. */
   void require() throws IOException, OutputFolderException {

@@ -12,18 +12,29 @@ import plycrag.solve.tour.Metric;
 import plycrag.wall.machine.Tool;
 import plycrag.wall.machine.Tool.Kind;
 
-/**
- * How tools make holes.
- *
- * @param heights of the program
- * @param thickness of the sheet, mm
- * @param arcs whether the controller follows arcs
- */
-record HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
+/** How tools make holes. */
+final class HoleMoves {
 
   /** As by hand: a recess before the hole in its floor. */
   private static final Comparator<MachinedHole> WIDEST_FIRST =
       Comparator.comparingDouble(MachinedHole::diameter).reversed();
+
+  private final DrillHeights heights;
+  private final double thickness;
+  private final boolean arcs;
+
+  /**
+   * Moves of one program.
+   *
+   * @param heights of the program
+   * @param thickness of the sheet, mm
+   * @param arcs whether the controller follows arcs
+   */
+  HoleMoves(DrillHeights heights, double thickness, boolean arcs) {
+    this.heights = heights;
+    this.thickness = thickness;
+    this.arcs = arcs;
+  }
 
   /**
    * The moves of one tool through holes, in the order of a short tour.

@@ -11,13 +11,24 @@ import plycrag.wall.machine.Tool;
 
 /**
  * Full turns of an end mill on a ring against the clock, each from where the ring begins to there.
- *
- * @param tool an end mill
- * @param arcs whether the controller follows arcs
  */
-record Laps(Tool tool, boolean arcs) {
+final class Laps {
   /** How far a straight move may stray from its arc, mm. */
   static final double CHORD_ERROR = 0.02;
+
+  private final Tool tool;
+  private final boolean arcs;
+
+  /**
+   * Turns of one tool.
+   *
+   * @param tool an end mill
+   * @param arcs whether the controller follows arcs
+   */
+  Laps(Tool tool, boolean arcs) {
+    this.tool = tool;
+    this.arcs = arcs;
+  }
 
   /**
    * How far a tool goes down in a turn at most: what it cuts at a time, and half of its diameter

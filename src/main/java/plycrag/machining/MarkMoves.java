@@ -8,14 +8,24 @@ import plycrag.document.Xyz;
 import plycrag.layout.sheets.EngravedMark;
 import plycrag.wall.machine.Tool;
 
-/**
- * How an engraver writes: down at the beginning of every stroke, along it, and up.
- *
- * @param tool an engraver
- * @param heights of the program
- * @param depth of the letters, mm
- */
-record MarkMoves(Tool tool, DrillHeights heights, double depth) {
+/** How an engraver writes: down at the beginning of every stroke, along it, and up. */
+final class MarkMoves {
+  private final Tool tool;
+  private final DrillHeights heights;
+  private final double depth;
+
+  /**
+   * Moves of one program.
+   *
+   * @param tool an engraver
+   * @param heights of the program
+   * @param depth of the letters, mm
+   */
+  MarkMoves(Tool tool, DrillHeights heights, double depth) {
+    this.tool = tool;
+    this.heights = heights;
+    this.depth = depth;
+  }
 
   /** The moves for marks, from the first way across until the tool is clear again. */
   List<Move> of(List<EngravedMark> marks, SheetOrigin origin) {

@@ -16,20 +16,33 @@ import plycrag.wall.machine.Tool;
 /**
  * Cuts openings and pieces out of sheets, openings first, in passes no deeper than the tool cuts at
  * a time. Way round: see {@link Contours}.
- *
- * @param routing what holds the pieces meanwhile
- * @param heights of the program
- * @param thickness of the sheet, mm
  */
-record OutlineMoves(Routing routing, DrillHeights heights, double thickness) {
+final class OutlineMoves {
+  private final Routing routing;
+  private final DrillHeights heights;
+  private final double thickness;
+
+  /**
+   * Moves of one program.
+   *
+   * @param routing what holds the pieces meanwhile
+   * @param heights of the program
+   * @param thickness of the sheet, mm
+   */
+  OutlineMoves(Routing routing, DrillHeights heights, double thickness) {
+    this.routing = routing;
+    this.heights = heights;
+    this.thickness = thickness;
+  }
+
   /** All moves for a sheet, from the first way across until the tool is clear again. */
   List<Move> of(Tool tool, LaidSheet sheet, SheetOrigin origin) {
     List<Move> moves = new ArrayList<>();
     for (Contour contour : contours(sheet, tool.diameter() / 2)) {
       boolean climbs = routing.direction() == Direction.CLIMB;
       Contour way = contour.inside() == climbs ? contour : contour.reversed();
-      CutPath track = track(way, origin);
-      moves.addAll(new PassMoves(tool, heights, tabs(track, tool)).cut(track, bottom()));
+      CutPath path = path(way, origin);
+      moves.addAll(new PassMoves(tool, heights, tabs(path, tool)).cut(path, bottom()));
     }
     return moves;
   }
@@ -42,16 +55,16 @@ record OutlineMoves(Routing routing, DrillHeights heights, double thickness) {
         .toList();
   }
 
-  private static CutPath track(Contour way, SheetOrigin origin) {
+  private static CutPath path(Contour way, SheetOrigin origin) {
     return new CutPath(
         way.points().stream().map((Coordinate at) -> origin.from(at.x, at.y)).toList(),
         way.closed());
   }
 
-  private Tabs tabs(CutPath track, Tool tool) {
+  private Tabs tabs(CutPath path, Tool tool) {
     return routing.outlines() == Outlines.TABS
         ? Tabs.along(
-            track,
+            path,
             routing.tabLength() + tool.diameter(),
             heights.top() - thickness + routing.tabHeight())
         : Tabs.NONE;

@@ -14,51 +14,64 @@ import plycrag.wall.machine.Tool;
  * <p>On a closed way each pass begins with a ramp of one in ten (common practice, no source) along
  * the way and ends where the ramp ended, so that nothing of it stays. On an open one the tool comes
  * down beside the sheet and goes to the other end.
- *
- * @param tool an end mill
- * @param heights of the program
- * @param tabs what is left to hold the piece
  */
-record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
+final class PassMoves {
   private static final double RAMP = 10;
 
-  /** All passes down to a bottom, from the way there until the tool is clear again. */
-  List<Move> cut(CutPath track, double bottom) {
-    int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.passDepth());
-    double drop = (heights.top() - bottom) / passes;
-    return track.closed() ? round(track, passes, bottom, drop) : along(track, passes, bottom, drop);
+  private final Tool tool;
+  private final DrillHeights heights;
+  private final Tabs tabs;
+
+  /**
+   * Follows ways with one tool.
+   *
+   * @param tool an end mill
+   * @param heights of the program
+   * @param tabs what is left to hold the piece
+   */
+  PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
+    this.tool = tool;
+    this.heights = heights;
+    this.tabs = tabs;
   }
 
-  private List<Move> round(CutPath track, int passes, double bottom, double drop) {
-    List<Move> moves = approach(track);
+  /** All passes down to a bottom, from the way there until the tool is clear again. */
+  List<Move> cut(CutPath path, double bottom) {
+    int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.passDepth());
+    double drop = (heights.top() - bottom) / passes;
+    return path.closed() ? round(path, passes, bottom, drop) : along(path, passes, bottom, drop);
+  }
+
+  private List<Move> round(CutPath path, int passes, double bottom, double drop) {
+    List<Move> moves = approach(path);
     moves.add(new Move.Plunge(heights.top(), tool.feeds().plunge()));
-    double ramp = Math.min(RAMP * drop, track.length());
+    double ramp = Math.min(RAMP * drop, path.length());
     double at = 0;
     for (int pass = 1; pass <= passes; pass++) {
       double low = bottom + (passes - pass) * drop;
-      moves.addAll(stretch(track, at, at + ramp, low + drop, low));
+      moves.addAll(stretch(path, at, at + ramp, low + drop, low));
       at += ramp;
-      moves.addAll(stretch(track, at, at + track.length(), low, low));
-      at %= track.length();
+      moves.addAll(stretch(path, at, at + path.length(), low, low));
+      at %= path.length();
     }
     moves.add(new Move.RapidZ(heights.clear()));
     return moves;
   }
 
-  private List<Move> along(CutPath track, int passes, double bottom, double drop) {
+  private List<Move> along(CutPath path, int passes, double bottom, double drop) {
     List<Move> moves = new ArrayList<>();
     for (int pass = 1; pass <= passes; pass++) {
       double low = bottom + (passes - pass) * drop;
-      moves.addAll(approach(track));
+      moves.addAll(approach(path));
       moves.add(new Move.Plunge(low, tool.feeds().plunge()));
-      moves.addAll(stretch(track, 0, track.length(), low, low));
+      moves.addAll(stretch(path, 0, path.length(), low, low));
       moves.add(new Move.RapidZ(heights.clear()));
     }
     return moves;
   }
 
-  private List<Move> approach(CutPath track) {
-    Xy start = track.at(0);
+  private List<Move> approach(CutPath path) {
+    Xy start = path.at(0);
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidXy(start.x(), start.y()));
     moves.add(new Move.RapidZ(heights.clear()));
@@ -66,19 +79,19 @@ record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
   }
 
   /** From one place along the way to another, falling evenly, but up over the tabs. */
-  private List<Move> stretch(CutPath track, double from, double to, double high, double low) {
-    List<Double> stops = new ArrayList<>(track.corners(from, to));
-    stops.addAll(tabs.ends(from, to, track.length()));
+  private List<Move> stretch(CutPath path, double from, double to, double high, double low) {
+    List<Double> stops = new ArrayList<>(path.corners(from, to));
+    stops.addAll(tabs.ends(from, to, path.length()));
     stops.add(to);
     stops.sort(null);
     List<Move> moves = new ArrayList<>();
     double at = from;
     for (double stop : stops) {
-      boolean held = tabs.holds((at + stop) / 2, track.length());
+      boolean held = tabs.holds((at + stop) / 2, path.length());
       double begin = height(high + (low - high) * (at - from) / (to - from), held);
       double end = height(high + (low - high) * (stop - from) / (to - from), held);
-      addStep(moves, track.at(at), begin);
-      moves.add(new Move.Cut(at(track.at(stop), end), tool.feeds().cut()));
+      addStep(moves, path.at(at), begin);
+      moves.add(new Move.Cut(at(path.at(stop), end), tool.feeds().cut()));
       at = stop;
     }
     return moves;

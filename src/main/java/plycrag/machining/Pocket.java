@@ -21,13 +21,28 @@ import plycrag.wall.machine.Tool;
  *       layer.
  *   <li>At the bottom off the wall to the middle and up.
  * </ol>
- *
- * @param tool an end mill narrower than the hole
- * @param top of the sheet, Z in mm
- * @param clear above it, where the tool goes across
- * @param arcs whether the controller follows arcs
  */
-record Pocket(Tool tool, double top, double clear, boolean arcs) {
+final class Pocket {
+  private final Tool tool;
+  private final double top;
+  private final double clear;
+  private final boolean arcs;
+
+  /**
+   * Clears with one tool.
+   *
+   * @param tool an end mill narrower than the hole
+   * @param top of the sheet, Z in mm
+   * @param clear above it, where the tool goes across
+   * @param arcs whether the controller follows arcs
+   */
+  Pocket(Tool tool, double top, double clear, boolean arcs) {
+    this.tool = tool;
+    this.top = top;
+    this.clear = clear;
+    this.arcs = arcs;
+  }
+
   /** The moves, from the way to it until the tool is clear again. */
   List<Move> cut(Xy centre, double diameter, double bottom) {
     List<Round> rings = rings(centre, diameter);

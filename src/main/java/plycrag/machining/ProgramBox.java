@@ -7,8 +7,17 @@ import plycrag.document.Move;
 import plycrag.document.Xyz;
 import plycrag.machining.Playback.Way;
 
-/** The space that a program's tool tip goes through across, and its lowest place; mm. */
-record ProgramBox(double left, double right, double low, double high, double bottom) {
+/**
+ * The space that a program's tool tip goes through across.
+ *
+ * @param x how far it goes along X, mm
+ * @param y how far it goes along Y, mm
+ * @param bottom its lowest Z, mm
+ */
+record ProgramBox(Span x, Span y, double bottom) {
+
+  /** A stretch of an axis, mm. */
+  record Span(double least, double greatest) {}
 
   static ProgramBox of(List<Move> moves) {
     List<Xyz> places =
@@ -16,13 +25,11 @@ record ProgramBox(double left, double right, double low, double high, double bot
             .filter(way -> way.isAcross() || !way.isRapid())
             .map(Way::to)
             .toList();
-    DoubleSummaryStatistics x = range(places, Xyz::x);
-    DoubleSummaryStatistics y = range(places, Xyz::y);
-    double bottom = range(places, Xyz::z).getMin();
-    return new ProgramBox(x.getMin(), x.getMax(), y.getMin(), y.getMax(), bottom);
+    return new ProgramBox(span(places, Xyz::x), span(places, Xyz::y), span(places, Xyz::z).least());
   }
 
-  private static DoubleSummaryStatistics range(List<Xyz> places, ToDoubleFunction<Xyz> part) {
-    return places.stream().mapToDouble(part).summaryStatistics();
+  private static Span span(List<Xyz> places, ToDoubleFunction<Xyz> part) {
+    DoubleSummaryStatistics all = places.stream().mapToDouble(part).summaryStatistics();
+    return new Span(all.getMin(), all.getMax());
   }
 }

@@ -14,13 +14,23 @@ import plycrag.wall.machine.Routing;
 import plycrag.wall.machine.Tool;
 import plycrag.wall.machine.ToolBox;
 
-/**
- * What a program tells the person at the machine, lengths in the program's unit.
- *
- * @param wall the wall's name
- * @param thickness of the sheets, mm
- */
-record ProgramText(String wall, Machine machine, double thickness) {
+/** What a program tells the person at the machine, lengths in the program's unit. */
+final class ProgramText {
+  private final String wall;
+  private final Machine machine;
+  private final double thickness;
+
+  /**
+   * Tells about one wall's programs.
+   *
+   * @param wall the wall's name
+   * @param thickness of the sheets, mm
+   */
+  ProgramText(String wall, Machine machine, double thickness) {
+    this.wall = wall;
+    this.machine = machine;
+    this.thickness = thickness;
+  }
 
   /** The remarks, in order. */
   List<String> remarks(WorkedFace face, List<ToolWork> works) {

@@ -244,9 +244,13 @@ public final class SetUpSheets {
     ProgramBox box = ProgramBox.of(file.program().moves());
     return List.of(
         Cell.of(file.name()),
-        Cell.of(mm(box.left()) + " to " + mm(box.right())),
-        Cell.of(mm(box.low()) + " to " + mm(box.high())),
+        Cell.of(words(box.x())),
+        Cell.of(words(box.y())),
         Cell.number(box.bottom(), 1));
+  }
+
+  private static String words(ProgramBox.Span span) {
+    return mm(span.least()) + " to " + mm(span.greatest());
   }
 
   private static Block hashes(List<ProgramFile> programs) {

@@ -11,7 +11,14 @@ import plycrag.units.Decimal;
 import plycrag.wall.Wall;
 
 /** What is done to a sheet, in words for its set-up sheet. */
-record SheetWork(Wall wall, WorkedFace face) {
+final class SheetWork {
+  private final Wall wall;
+  private final WorkedFace face;
+
+  SheetWork(Wall wall, WorkedFace face) {
+    this.wall = wall;
+    this.face = face;
+  }
 
   /** What its holes are for. */
   String holes() {

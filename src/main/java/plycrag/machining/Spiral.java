@@ -19,13 +19,28 @@ import plycrag.wall.machine.Tool;
  *   <li>Once around at the bottom, then off the wall to the middle and up.
  *   <li>Where a core would stay, from the inside out along as many rings as leave none.
  * </ol>
- *
- * @param tool an end mill narrower than the hole
- * @param top of the sheet, Z in mm
- * @param clear above it, where the tool goes across
- * @param arcs whether the controller follows arcs
  */
-record Spiral(Tool tool, double top, double clear, boolean arcs) {
+final class Spiral {
+  private final Tool tool;
+  private final double top;
+  private final double clear;
+  private final boolean arcs;
+
+  /**
+   * Bores with one tool.
+   *
+   * @param tool an end mill narrower than the hole
+   * @param top of the sheet, Z in mm
+   * @param clear above it, where the tool goes across
+   * @param arcs whether the controller follows arcs
+   */
+  Spiral(Tool tool, double top, double clear, boolean arcs) {
+    this.tool = tool;
+    this.top = top;
+    this.clear = clear;
+    this.arcs = arcs;
+  }
+
   /** The moves for a hole, from the way to it until the tool is clear again. */
   List<Move> bore(Xy centre, double diameter, double bottom) {
     double outermost = (diameter - tool.diameter()) / 2;

@@ -23,9 +23,9 @@ record Tabs(List<Double> stations, double width, double top) {
     stations = List.copyOf(stations);
   }
 
-  static Tabs along(CutPath track, double width, double top) {
-    double length = track.length();
-    int count = Math.max(track.closed() ? FEWEST : 1, (int) Math.ceil(length / APART));
+  static Tabs along(CutPath path, double width, double top) {
+    double length = path.length();
+    int count = Math.max(path.closed() ? FEWEST : 1, (int) Math.ceil(length / APART));
     double narrow = Math.min(width, length / 2 / count);
     List<Double> stations = new ArrayList<>();
     for (int tab = 0; tab < count; tab++) {

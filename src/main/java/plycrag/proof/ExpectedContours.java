@@ -13,16 +13,27 @@ import plycrag.proof.replay.Heights;
 import plycrag.wall.machine.Routing;
 import plycrag.wall.machine.Routing.Outlines;
 
-/**
- * What is to be cut out of a sheet, in the words of the self-check.
- *
- * @param routing what holds the pieces meanwhile
- * @param heights of the sheet
- * @param cutter the tool's diameter, mm
- */
-record ExpectedContours(Routing routing, Heights heights, double cutter) {
+/** What is to be cut out of a sheet, in the words of the self-check. */
+final class ExpectedContours {
   /** Bridges stand no nearer to each other, as a rule, mm. */
   private static final double APART = 500;
+
+  private final Routing routing;
+  private final Heights heights;
+  private final double cutter;
+
+  /**
+   * Expects what one tool cuts.
+   *
+   * @param routing what holds the pieces meanwhile
+   * @param heights of the sheet
+   * @param cutter the tool's diameter, mm
+   */
+  ExpectedContours(Routing routing, Heights heights, double cutter) {
+    this.routing = routing;
+    this.heights = heights;
+    this.cutter = cutter;
+  }
 
   /** The outlines of a sheet's pieces and of the openings in them, X and Y from a corner. */
   List<Expected.Contour> of(LaidSheet sheet, Coordinate corner) {

@@ -23,11 +23,8 @@ import plycrag.wall.FacetShape.Rectangle;
 
 /**
  * The keys that tell a part of a facet: which facet, and a rectangle, a circle or any other shape.
- *
- * @param thing what lies there, in a word
- * @param facet which facet it is
  */
-record AreaKeys(String thing, Parameter<String> facet) {
+final class AreaKeys {
   private static final String NEEDED =
       "none: left, low, width and height, or centre and diameter, or an outline is needed";
 
@@ -52,6 +49,20 @@ record AreaKeys(String thing, Parameter<String> facet) {
 
   private static final List<List<Parameter<?>>> SHAPES =
       List.of(List.of(LEFT, LOW, WIDTH, HEIGHT), List.of(CENTRE, DIAMETER), List.of(OUTLINE));
+
+  private final String thing;
+  private final Parameter<String> facet;
+
+  /**
+   * The keys of one table of areas.
+   *
+   * @param thing what lies there, in a word
+   * @param facet which facet it is
+   */
+  AreaKeys(String thing, Parameter<String> facet) {
+    this.thing = thing;
+    this.facet = facet;
+  }
 
   /** The keys of its shape, in the order in which a user reads them. */
   static List<Parameter<?>> shapes() {
@@ -90,7 +101,7 @@ record AreaKeys(String thing, Parameter<String> facet) {
   private void checkFacet(Values area, List<String> facets, Faults faults) {
     if (!area.isGiven(facet) && facets.size() > 1) {
       faults.add(
-          area.key(facet), firstSpot(area), "this " + thing + " names no facet", words(facets));
+          area.key(facet), firstPlace(area), "this " + thing + " names no facet", words(facets));
     }
     area.given(facet)
         .filter(name -> !facets.contains(name))
@@ -98,7 +109,7 @@ record AreaKeys(String thing, Parameter<String> facet) {
             name ->
                 faults.add(
                     area.key(facet),
-                    area.spot(facet),
+                    area.place(facet),
                     "there is no facet " + Printable.quoted(name),
                     words(facets),
                     NearestWord.find(name, facets)
@@ -116,7 +127,7 @@ record AreaKeys(String thing, Parameter<String> facet) {
     if (!whole) {
       faults.add(
           area.path(),
-          firstSpot(area),
+          firstPlace(area),
           given.isEmpty()
               ? "this " + thing + " has no shape"
               : "this " + thing + "'s shape is not told",
@@ -125,9 +136,9 @@ record AreaKeys(String thing, Parameter<String> facet) {
   }
 
   /** Where the first key of those that stand there stands. */
-  private static SourcePlace firstSpot(Values area) {
+  private static SourcePlace firstPlace(Values area) {
     return area.entries().values().stream()
-        .map(Values.Entry::spot)
+        .map(Values.Entry::place)
         .min(Comparator.comparingInt(SourcePlace::line).thenComparingInt(SourcePlace::column))
         .orElse(SourcePlace.START);
   }

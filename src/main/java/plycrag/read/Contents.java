@@ -15,15 +15,17 @@ import plycrag.wall.Screws;
 import plycrag.wall.Sheet;
 import plycrag.wall.buying.MaterialWishes;
 
-/**
- * What a file says in all of its tables.
- *
- * @param tables by the table's name, in the file's order; one for a table that stands once
- */
-record Contents(Map<String, List<Values>> tables) {
-  /** Copies the map. */
-  Contents {
-    tables = Map.copyOf(tables);
+/** What a file says in all of its tables. */
+final class Contents {
+  private final Map<String, List<Values>> tables;
+
+  /**
+   * Copies the tables.
+   *
+   * @param tables by the table's name, in the file's order; one for a table that stands once
+   */
+  Contents(Map<String, List<Values>> tables) {
+    this.tables = Map.copyOf(tables);
   }
 
   /** Reads every table. */

@@ -103,7 +103,7 @@ final class ControllerKeys {
       if (given < needed) {
         faults.add(
             values.key(DECIMALS),
-            values.spot(DECIMALS),
+            values.place(DECIMALS),
             given + " digits are too few for inches",
             needed + " digits is allowed");
       }

@@ -12,14 +12,24 @@ import plycrag.read.schema.Values;
 import plycrag.read.text.Context;
 import plycrag.read.text.Located;
 
-/**
- * Reads the tables of a file by their declarations.
- *
- * @param document the file
- * @param syntax what of it could not be read
- * @param context what bare numbers mean, and where findings go
- */
-record DocumentReader(TomlTables document, Syntax syntax, Context context) {
+/** Reads the tables of a file by their declarations. */
+final class DocumentReader {
+  private final TomlTables document;
+  private final Syntax syntax;
+  private final Context context;
+
+  /**
+   * Reads one file.
+   *
+   * @param document the file
+   * @param syntax what of it could not be read
+   * @param context what bare numbers mean, and where findings go
+   */
+  DocumentReader(TomlTables document, Syntax syntax, Context context) {
+    this.document = document;
+    this.syntax = syntax;
+    this.context = context;
+  }
 
   /** What the file says in a table that stands once; nothing if the file lacks the table. */
   Values read(TableSpec table) {
@@ -38,8 +48,8 @@ record DocumentReader(TomlTables document, Syntax syntax, Context context) {
     for (Parameter<?> parameter : table.parameters()) {
       Located value = TomlTables.at(found, parameter.key());
       if (syntax.isBroken(value.key())) {
-        entries.put(parameter.key(), new Values.Entry<>(value.spot(), Optional.empty()));
-      } else if (value.value() != null && !syntax.isLost(value.spot())) {
+        entries.put(parameter.key(), new Values.Entry<>(value.place(), Optional.empty()));
+      } else if (value.value() != null && !syntax.isLost(value.place())) {
         entries.put(parameter.key(), entry(parameter, value));
       }
     }
@@ -47,6 +57,6 @@ record DocumentReader(TomlTables document, Syntax syntax, Context context) {
   }
 
   private <T> Values.Entry<T> entry(Parameter<T> parameter, Located value) {
-    return new Values.Entry<>(value.spot(), parameter.kind().read(value, context));
+    return new Values.Entry<>(value.place(), parameter.kind().read(value, context));
   }
 }

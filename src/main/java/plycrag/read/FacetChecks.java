@@ -11,15 +11,24 @@ import plycrag.units.NearestWord;
 import plycrag.units.Printable;
 import plycrag.wall.FacetPoint;
 
-/**
- * What the facets of a file require of each other, and what one facet's keys do.
- *
- * @param facets as the file gives them, in order
- * @param faults where findings go
- */
-record FacetChecks(List<Values> facets, Faults faults) {
+/** What the facets of a file require of each other, and what one facet's keys do. */
+final class FacetChecks {
   /** Two walls turned less from each other are hardly two, degrees. */
   private static final double LEAST_TURN = 5;
+
+  private final List<Values> facets;
+  private final Faults faults;
+
+  /**
+   * Checks one file.
+   *
+   * @param facets as the file gives them, in order
+   * @param faults where findings go
+   */
+  FacetChecks(List<Values> facets, Faults faults) {
+    this.facets = facets;
+    this.faults = faults;
+  }
 
   void run() {
     for (int at = 0; at < facets.size(); at++) {
@@ -38,7 +47,7 @@ record FacetChecks(List<Values> facets, Faults faults) {
       if (facet.isGiven(size)) {
         faults.add(
             facet.key(size),
-            facet.spot(size),
+            facet.place(size),
             "a " + size.key() + " stands beside an outline",
             "one of the two is allowed");
       }
@@ -48,7 +57,7 @@ record FacetChecks(List<Values> facets, Faults faults) {
     if (left > Tolerance.GRID || !isLevelAt(corners, 0)) {
       faults.add(
           facet.key(FacetTable.OUTLINE),
-          facet.spot(FacetTable.OUTLINE),
+          facet.place(FacetTable.OUTLINE),
           "the outline does not begin at 0",
           "a lowest side that lies level at 0, and a leftmost corner at 0, are allowed");
     }
@@ -66,7 +75,7 @@ record FacetChecks(List<Values> facets, Faults faults) {
     if (!isLevelAt(corners, top)) {
       faults.add(
           facet.key(FacetTable.OUTLINE),
-          facet.spot(FacetTable.OUTLINE),
+          facet.place(FacetTable.OUTLINE),
           "the outline has no level side on top, and "
               + facets.get(at + 1).path()
               + " stands on it",
@@ -97,7 +106,7 @@ record FacetChecks(List<Values> facets, Faults faults) {
       } else if (facet.isGiven(FacetTable.TURN)) {
         faults.add(
             facet.key(FacetTable.TURN),
-            facet.spot(FacetTable.TURN),
+            facet.place(FacetTable.TURN),
             "a turn stands without beside",
             "a turn is allowed where a wall begins beside another");
       }
@@ -115,7 +124,7 @@ record FacetChecks(List<Values> facets, Faults faults) {
             other ->
                 faults.add(
                     facet.key(FacetTable.BESIDE),
-                    facet.spot(FacetTable.BESIDE),
+                    facet.place(FacetTable.BESIDE),
                     "no wall with a free right side begins with "
                         + Printable.quoted(other)
                         + " above this one",
@@ -131,7 +140,7 @@ record FacetChecks(List<Values> facets, Faults faults) {
     if (facet.isSound(FacetTable.TURN) && Math.abs(facet.get(FacetTable.TURN)) < LEAST_TURN) {
       faults.add(
           facet.key(FacetTable.TURN),
-          facet.spot(FacetTable.TURN),
+          facet.place(FacetTable.TURN),
           "a turn of less than 5 degrees is none",
           "-90 to -5 or 5 to 90 degrees are allowed");
     }

@@ -140,7 +140,7 @@ final class FacetTable {
       if (earlier != null) {
         faults.add(
             facet.key(NAME),
-            facet.spot(NAME),
+            facet.place(NAME),
             "the name " + Printable.quoted(name) + " is that of " + earlier + " too",
             "a name of its own is allowed");
       }
@@ -157,7 +157,7 @@ final class FacetTable {
         if (turn > GREATEST_TURN) {
           faults.add(
               upper.key(ANGLE),
-              upper.spot(ANGLE),
+              upper.place(ANGLE),
               "the fold turns by " + Decimal.of(turn, 2) + " degrees from " + lower.path(),
               "a turn of at most 90 degrees is allowed, for which a saw is tilted to 45");
         }

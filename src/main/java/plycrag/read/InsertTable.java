@@ -76,9 +76,10 @@ final class InsertTable {
           new WordKind<>(List.of(WhenBlocked.values())),
           DefaultValue.word(WhenBlocked.SOLVE),
           "What happens where something is in the way of inserts: an error each; the whole pattern"
-              + " shifts; single columns and rows move; blocked ones are left out; or columns, rows,"
-              + " studs and blocking between others move together. What is still blocked then is"
-              + " left out, as a warning. Studs of facets that meet stay in line under a support.");
+              + " shifts; single columns and rows move; blocked ones are left out; or columns,"
+              + " rows, studs and blocking between others move together. What is still blocked then"
+              + " is left out, as a warning. Studs of facets that meet stay in line under a"
+              + " support.");
   static final Parameter<Double> GREATEST_MOVE =
       new Parameter<>(
           "greatest-move",
@@ -138,7 +139,7 @@ final class InsertTable {
     if (isGiven && values.isSound(symmetry) && values.get(symmetry) != Symmetry.NONE) {
       faults.add(
           values.key(symmetry),
-          values.spot(symmetry),
+          values.place(symmetry),
           "symmetry stands beside the pattern " + WordKind.word(pattern),
           pattern == Kind.LINES
               ? "none is allowed with given lines"
@@ -151,13 +152,13 @@ final class InsertTable {
     if (needed && !values.isGiven(POSITIONS)) {
       faults.add(
           values.key(POSITIONS),
-          values.spot(PatternKeys.PATTERN),
+          values.place(PatternKeys.PATTERN),
           "no list of positions is named",
           "the pattern file needs positions, such as \"positions.csv\"");
     } else if (!needed && values.isGiven(POSITIONS)) {
       faults.add(
           values.key(POSITIONS),
-          values.spot(POSITIONS),
+          values.place(POSITIONS),
           "positions stand beside the pattern " + WordKind.word(values.get(PatternKeys.PATTERN)),
           "they are allowed with the pattern file alone");
     }

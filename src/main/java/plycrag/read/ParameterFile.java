@@ -83,7 +83,7 @@ public final class ParameterFile {
         syntax.isBroken(given.key()) || unknown.isMistyped(FacetTable.TABLE) || given.isOther();
     if (document.tables(FacetTable.TABLE).isEmpty() && !meant) {
       faults.add(
-          given.key(), given.spot(), "there is no [[facet]]", "one is needed, even an empty one");
+          given.key(), given.place(), "there is no [[facet]]", "one is needed, even an empty one");
     }
   }
 

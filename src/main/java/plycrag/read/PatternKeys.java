@@ -28,9 +28,9 @@ final class PatternKeys {
           "pattern",
           new WordKind<>(List.of(Kind.values())),
           DefaultValue.word(Kind.GRID),
-          "How inserts are set out: a grid, every second row moved by half a pitch, as many as make a"
-              + " density, given lines, scattered without order and clear of timber and seams, where"
-              + " a file of positions says, or none at all.");
+          "How inserts are set out: a grid, every second row moved by half a pitch, as many as make"
+              + " a density, given lines, scattered without order and clear of timber and seams,"
+              + " where a file of positions says, or none at all.");
   static final Parameter<Double> PITCH_ACROSS =
       new Parameter<>(
           "pitch-across",
@@ -48,8 +48,8 @@ final class PatternKeys {
           "top-pitch-up",
           LengthKind.length(50, 2000),
           DefaultValue.derived("pitch-up"),
-          "The same at the top of a facet, if the rows of a grid or an offset are to thin out upward:"
-              + " each row is as far above the one below as the pitch is there.");
+          "The same at the top of a facet, if the rows of a grid or an offset are to thin out"
+              + " upward: each row is as far above the one below as the pitch is there.");
   static final Parameter<Integer> DENSITY =
       new Parameter<>(
           "density",
@@ -67,7 +67,8 @@ final class PatternKeys {
           "density-per",
           new WordKind<>(List.of(Density.Per.values())),
           DefaultValue.word(Density.Per.SQUARE_METRE),
-          "On what so many: a square metre of the facet, or as much of it as a stock sheet covers.");
+          "On what so many: a square metre of the facet, or as much of it as a stock sheet"
+              + " covers.");
   static final Parameter<Symmetry> SYMMETRY =
       new Parameter<>(
           "symmetry",
@@ -124,13 +125,13 @@ final class PatternKeys {
       if (needed && !values.isGiven(lines)) {
         faults.add(
             values.key(lines),
-            values.spot(PATTERN),
+            values.place(PATTERN),
             "no " + lines.key() + " are given",
             "the pattern lines needs both columns and rows");
       } else if (!needed && values.given(lines).isPresent()) {
         faults.add(
             values.key(lines),
-            values.spot(lines),
+            values.place(lines),
             lines.key() + " stand beside the pattern " + WordKind.word(values.get(PATTERN)),
             "columns and rows are allowed with the pattern lines alone");
       }
@@ -179,7 +180,15 @@ final class PatternKeys {
   }
 
   /** What a zone says, or else the facets. */
-  private record OfZone(Values values, Pattern facets) {
+  private static final class OfZone {
+    private final Values values;
+    private final Pattern facets;
+
+    OfZone(Values values, Pattern facets) {
+      this.values = values;
+      this.facets = facets;
+    }
+
     <T> T or(Parameter<T> parameter, Function<Pattern, T> otherwise) {
       return values.given(parameter).orElseGet(() -> otherwise.apply(facets));
     }

@@ -17,10 +17,10 @@ final class RecessKeys {
           "recess-depth",
           LengthKind.length(0.2, 15),
           DefaultValue.derived("none: flanges lie on the back"),
-          "How deep the machine cuts a recess for each flange into the back of the sheets, with an end"
-              + " mill; barrels reach as much further toward the climbing face. Sheets whose front"
-              + " lies up are then worked on both faces, the back first, and turned over on two"
-              + " pins.");
+          "How deep the machine cuts a recess for each flange into the back of the sheets, with an"
+              + " end mill; barrels reach as much further toward the climbing face. Sheets whose"
+              + " front lies up are then worked on both faces, the back first, and turned over on"
+              + " two pins.");
   static final Parameter<Double> RECESS_CLEARANCE =
       new Parameter<>(
           "recess-clearance",
@@ -32,7 +32,8 @@ final class RecessKeys {
           "recess-leaves",
           LengthKind.length(2, 40),
           DefaultValue.derived("half of the sheet's thickness"),
-          "The least thickness of a sheet that must remain under a recess; the flange bears on it.");
+          "The least thickness of a sheet that must remain under a recess; the flange bears on"
+              + " it.");
 
   static final List<Parameter<?>> ALL = List.of(RECESS_DEPTH, RECESS_CLEARANCE, RECESS_LEAVES);
 
@@ -44,7 +45,7 @@ final class RecessKeys {
       if (inserts.isGiven(key) && !inserts.isGiven(RECESS_DEPTH)) {
         faults.add(
             inserts.key(key),
-            inserts.spot(key),
+            inserts.place(key),
             key.key() + " stands without a recess",
             "it is allowed beside recess-depth alone");
       }
@@ -61,7 +62,7 @@ final class RecessKeys {
         double one = inserts.unit().millimetres();
         faults.add(
             inserts.key(RECESS_DEPTH),
-            inserts.spot(RECESS_DEPTH),
+            inserts.place(RECESS_DEPTH),
             Decimal.of(depth.get() / one, 4) + " " + unit + " goes through the sheet",
             "less than " + Decimal.of(thickness / one, 4) + " " + unit + " is allowed");
       }

@@ -137,11 +137,11 @@ final class SheetTable {
   /** Reports a size that is told by name and in lengths. */
   static void check(Values values, Faults faults) {
     for (Parameter<Double> side : List.of(LENGTH, WIDTH)) {
-      boolean isOwn = values.isGiven(side) && !values.spot(side).equals(values.spot(SIZE));
+      boolean isOwn = values.isGiven(side) && !values.place(side).equals(values.place(SIZE));
       if (values.isGiven(SIZE) && isOwn) {
         faults.add(
             values.key(side),
-            values.spot(side),
+            values.place(side),
             "the size is told by its name already",
             "size, or length and width, is allowed");
       }
@@ -152,10 +152,10 @@ final class SheetTable {
    * The same with the lengths of a size that is told by name, where that stands; given ones stay.
    */
   static Values sized(Values values) {
-    SourcePlace spot = values.spot(SIZE);
+    SourcePlace place = values.place(SIZE);
     return values
         .given(SIZE)
-        .map(size -> values.or(LENGTH, size.length(), spot).or(WIDTH, size.width(), spot))
+        .map(size -> values.or(LENGTH, size.length(), place).or(WIDTH, size.width(), place))
         .orElse(values);
   }
 

@@ -58,7 +58,7 @@ final class StockSheetTable {
       if (sheet.isGiven(AT_HAND) && sheet.isGiven(PRICE)) {
         faults.add(
             sheet.key(PRICE),
-            sheet.spot(PRICE),
+            sheet.place(PRICE),
             "what is at hand costs nothing",
             "at-hand or price is allowed, not both");
       }

@@ -132,7 +132,7 @@ final class StockTable {
       Parameter<?> at = values.isGiven(CARRY_LENGTH) ? CARRY_LENGTH : LENGTHS;
       faults.add(
           values.key(at),
-          values.spot(at),
+          values.place(at),
           "every length sold is longer than the carry-length",
           "a carry-length of at least "
               + Decimal.of(shortest / values.unit().millimetres(), 4)

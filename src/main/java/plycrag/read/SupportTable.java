@@ -55,8 +55,8 @@ final class SupportTable {
           new WordKind<>(List.of(Lateral.values())),
           DefaultValue.derived("braces for posts, else sheets"),
           "What keeps it from swaying along the wall: slanting braces across the posts, knee braces"
-              + " between the posts and a beam along their tops, or the sheets, which make the frame"
-              + " stiff down to a plate that is fixed to the floor.");
+              + " between the posts and a beam along their tops, or the sheets, which make the"
+              + " frame stiff down to a plate that is fixed to the floor.");
   static final Parameter<Across> ACROSS =
       new Parameter<>(
           "across",
@@ -88,7 +88,8 @@ final class SupportTable {
           "first-stud",
           LengthKind.length(0, 1200),
           DefaultValue.length("0 mm", "0 in"),
-          "Where the first stud of the building's wall stands, from the wall's left to its middle.");
+          "Where the first stud of the building's wall stands, from the wall's left to its"
+              + " middle.");
   static final Parameter<Double> STUD_SPACING =
       new Parameter<>(
           "building-stud-spacing",
@@ -156,7 +157,7 @@ final class SupportTable {
               key ->
                   faults.add(
                       values.key(KIND),
-                      values.spot(key),
+                      values.place(key),
                       "this support has no kind",
                       KIND.kind().allowed(List.of(values.unit())) + " is allowed"));
       return;
@@ -166,7 +167,7 @@ final class SupportTable {
     if (leans && !values.isGiven(FIXED_TO)) {
       faults.add(
           values.key(FIXED_TO),
-          values.spot(KIND),
+          values.place(KIND),
           "what the building's wall is made of is not told",
           FIXED_TO.kind().allowed(List.of(values.unit())) + " is allowed");
     }

@@ -64,7 +64,8 @@ final class ToolTable {
           "greatest-speed",
           new NumberKind(SPEEDS, "rpm"),
           DefaultValue.number(60_000),
-          "The fastest that its maker allows; a boring bit's is often below what a router can turn.");
+          "The fastest that its maker allows; a boring bit's is often below what a router can"
+              + " turn.");
   static final Parameter<Double> PLUNGE_FEED =
       new Parameter<>(
           "plunge-feed",
@@ -137,7 +138,7 @@ final class ToolTable {
       if (tool.isSound(NUMBER) && !numbers.add(number(tool, at))) {
         faults.add(
             tool.key(NUMBER),
-            tool.isGiven(NUMBER) ? tool.spot(NUMBER) : Needed.firstSpot(tool, TABLE),
+            tool.isGiven(NUMBER) ? tool.place(NUMBER) : Needed.firstPlace(tool, TABLE),
             "another tool has number " + number(tool, at),
             "a number of its own is allowed");
       }

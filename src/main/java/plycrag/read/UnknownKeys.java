@@ -14,19 +14,29 @@ import plycrag.read.text.Faults;
 import plycrag.read.text.Located;
 import plycrag.units.NearestWord;
 
-/**
- * Reports keys and tables that are not declared, and tables that are not written as declared.
- *
- * @param document the file
- * @param syntax what of it could not be read
- * @param faults where findings go
- */
-record UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
+/** Reports keys and tables that are not declared, and tables that are not written as declared. */
+final class UnknownKeys {
+  private final TomlTables document;
+  private final Syntax syntax;
+  private final Faults faults;
+
+  /**
+   * Reports those of one file.
+   *
+   * @param document the file
+   * @param syntax what of it could not be read
+   * @param faults where findings go
+   */
+  UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
+    this.document = document;
+    this.syntax = syntax;
+    this.faults = faults;
+  }
 
   void report() {
     for (String key : document.root().keySet()) {
       Located found = document.at(key);
-      if (!syntax.isLost(found.spot())) {
+      if (!syntax.isLost(found.place())) {
         ParameterTable.find(key)
             .ifPresentOrElse(table -> reportIn(table, found), () -> reportUnknown(found));
       }
@@ -44,12 +54,15 @@ record UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
   private void reportIn(TableSpec table, Located found) {
     if (!isWrittenAsDeclared(table, found.value())) {
       faults.add(
-          found.key(), found.spot(), shape(found) + " stands here", table.header() + " is allowed");
+          found.key(),
+          found.place(),
+          shape(found) + " stands here",
+          table.header() + " is allowed");
     }
     for (Located each : document.tables(table)) {
       for (String key : ((TomlTable) each.value()).keySet()) {
         Located entry = TomlTables.at(each, key);
-        if (table.find(key).isEmpty() && !syntax.isLost(entry.spot())) {
+        if (table.find(key).isEmpty() && !syntax.isLost(entry.place())) {
           reportUnknown(table, key, entry);
         }
       }
@@ -60,7 +73,7 @@ record UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
     List<String> keys = table.parameters().stream().map(Parameter::key).toList();
     faults.add(
         entry.key(),
-        entry.spot(),
+        entry.place(),
         "there is no such key",
         "in " + table.header() + " " + String.join(", ", keys) + " may stand",
         suggestion(table.name(), key));
@@ -70,14 +83,14 @@ record UnknownKeys(TomlTables document, Syntax syntax, Faults faults) {
     if (isTable(found.value())) {
       faults.add(
           found.key(),
-          found.spot(),
+          found.place(),
           "there is no such table",
           String.join(", ", ParameterTable.names()) + " are allowed",
           NearestKey.suggestion(found.key(), ParameterTable.names(), "table"));
-    } else if (!syntax.isUnderHeader(found.spot())) {
+    } else if (!syntax.isUnderHeader(found.place())) {
       faults.add(
           found.key(),
-          found.spot(),
+          found.place(),
           "this key stands in no table",
           "keys are allowed below a header such as [wall]",
           suggestion("", found.key()));

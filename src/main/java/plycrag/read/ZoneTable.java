@@ -41,7 +41,8 @@ final class ZoneTable {
           new WordKind<>(List.of(Points.values())),
           DefaultValue.word(Points.INSERTS),
           "What its pattern tells the places of: inserts, instead of the facet's own; or plain"
-              + " screws of holds that are screwed on, marked between the inserts and not drilled.");
+              + " screws of holds that are screwed on, marked between the inserts and not"
+              + " drilled.");
   static final Parameter<Kind> PATTERN =
       new Parameter<>(
           "pattern",
@@ -100,7 +101,7 @@ final class ZoneTable {
       if (earlier != null) {
         faults.add(
             zone.key(NAME),
-            zone.spot(NAME),
+            zone.place(NAME),
             "the name "
                 + Printable.quoted(name(zone, at))
                 + " is that of "

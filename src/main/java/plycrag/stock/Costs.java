@@ -58,7 +58,7 @@ public record Costs(List<Sum> groups, Sum total, String currency) {
     Sum total = new Sum("total", BigDecimal.ZERO, 0, 0);
     for (ShoppingLine line : list.lines()) {
       if (line.isBought()) {
-        Sum sum = Sum.of(line.want().group(), line);
+        Sum sum = Sum.of(line.need().group(), line);
         groups.merge(sum.name(), sum, Sum::plus);
         total = total.plus(sum);
       }

@@ -13,10 +13,8 @@ import plycrag.units.Decimal;
 
 /**
  * What the sheets are finished with. Coverages are common practice, no source; the tin says better.
- *
- * @param layout whose sheets
  */
-record FinishNeeds(Layout layout) {
+final class FinishNeeds {
   private static final String GROUP = "finish";
   private static final double SQUARE_METRE = 1e6;
   private static final int COATS = 2;
@@ -30,7 +28,18 @@ record FinishNeeds(Layout layout) {
   /** m² to a sheet of sandpaper. */
   private static final double SANDPAPER = 2;
 
-  List<Need> wants() {
+  private final Layout layout;
+
+  /**
+   * Measures one wall's sheets.
+   *
+   * @param layout whose sheets
+   */
+  FinishNeeds(Layout layout) {
+    this.layout = layout;
+  }
+
+  List<Need> needs() {
     double face = square(faces().stream().mapToDouble(Polygon::getArea).sum());
     double edges = square(edgeLength() * layout.wall().sheet().thickness());
     BigDecimal sandpaper = BigDecimal.valueOf(Math.ceil(face / SANDPAPER));

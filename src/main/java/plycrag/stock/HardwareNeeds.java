@@ -26,7 +26,7 @@ final class HardwareNeeds {
   private final Tape tape;
   private final String coating;
   private final Map<JointHardware.Kind, Integer> counts;
-  private final List<Need> wants = new ArrayList<>();
+  private final List<Need> needs = new ArrayList<>();
 
   HardwareNeeds(Layout layout, Environment environment) {
     this.layout = layout;
@@ -36,14 +36,14 @@ final class HardwareNeeds {
     this.coating = Coating.words(environment);
   }
 
-  List<Need> wants() {
+  List<Need> needs() {
     addInserts();
     addScrews();
     addGussetScrews();
     addBrackets();
     addBolts();
     addSupport();
-    return wants;
+    return needs;
   }
 
   private void addInserts() {
@@ -68,7 +68,7 @@ final class HardwareNeeds {
         "at most " + tape.size(most) + " long",
         new Amount(BigDecimal.valueOf((long) count * screws), "piece", amount.spare() * screws),
         Sourcing.of(Article.FLANGE_SCREW));
-    wants.add(
+    needs.add(
         new Need(
             "holds",
             "bolt for a hold, one an insert",
@@ -91,10 +91,10 @@ final class HardwareNeeds {
 
   /** Adds to the last line how the screw is driven, where the catalogue has it. */
   private void noteDrive(Use use, double diameter, double length) {
-    int last = wants.size() - 1;
+    int last = needs.size() - 1;
     ScrewCatalog.find(use, diameter, length)
         .map(sold -> coating + "; " + sold.head() + " head, drive " + sold.drive())
-        .ifPresent(note -> wants.set(last, wants.get(last).noting(note)));
+        .ifPresent(note -> needs.set(last, needs.get(last).noting(note)));
   }
 
   /** Through gussets into the timber under them. */
@@ -123,7 +123,7 @@ final class HardwareNeeds {
                     "pan-head screw for brackets and straps",
                     screw.size(tape),
                     count,
-                    screw.supply()));
+                    screw.sourcing()));
   }
 
   private void addSteel(SteelCounts.Piece piece, int count) {
@@ -137,8 +137,8 @@ final class HardwareNeeds {
           addPieces("hinge, for the whole load", size, count, Sourcing.of(Article.HINGE, sides));
     }
     if (size.isEmpty()) {
-      int last = wants.size() - 1;
-      wants.set(last, wants.get(last).noting(coating + "; none of the catalogue fits"));
+      int last = needs.size() - 1;
+      needs.set(last, needs.get(last).noting(coating + "; none of the catalogue fits"));
     }
   }
 
@@ -155,8 +155,8 @@ final class HardwareNeeds {
             .orElse("at least " + tape.text(tape.snapUp(needed.least())) + " under the head; ");
     String bolt = "bolt through " + tape.size(needed.grip()) + " of timber";
     addPieces(bolt, size, bolts, Sourcing.of(Article.BOLT, diameter));
-    int last = wants.size() - 1;
-    wants.set(last, wants.get(last).noting(length + coating));
+    int last = needs.size() - 1;
+    needs.set(last, needs.get(last).noting(length + coating));
     addPieces("washer for timber", size, 2 * bolts, Sourcing.of(Article.WASHER, diameter));
     addPieces("nut", size, bolts, Sourcing.of(Article.NUT, diameter));
     addPieces(
@@ -183,12 +183,12 @@ final class HardwareNeeds {
     }
   }
 
-  private void addPieces(String what, String size, int count, Sourcing supply) {
-    add("hardware", what, size, Amount.pieces(count), supply);
+  private void addPieces(String what, String size, int count, Sourcing sourcing) {
+    add("hardware", what, size, Amount.pieces(count), sourcing);
   }
 
-  private void add(String group, String what, String size, Amount amount, Sourcing supply) {
-    wants.add(new Need(group, what, size, amount, supply, coating));
+  private void add(String group, String what, String size, Amount amount, Sourcing sourcing) {
+    needs.add(new Need(group, what, size, amount, sourcing, coating));
   }
 
   private String size(double one, double other) {

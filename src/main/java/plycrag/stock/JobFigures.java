@@ -11,36 +11,44 @@ import plycrag.layout.Layout;
  * The job as a whole.
  *
  * @param area of the climbing face, gaps and openings left out, m²
- * @param sheetWaste what of the sheets becomes no piece, in parts
- * @param stickWaste what of the sticks becomes no member, in parts
- * @param mass to carry home, as far as it is known, kg
- * @param unweighed how many lines of the shopping list are not in it
- * @param volume of sheets and sticks to carry home, m³
- * @param longest of what is carried home, mm
+ * @param waste what is bought and not built in
+ * @param load what is carried home
  */
-public record JobFigures(
-    double area,
-    double sheetWaste,
-    double stickWaste,
-    double mass,
-    int unweighed,
-    double volume,
-    double longest) {
+public record JobFigures(double area, Waste waste, Load load) {
   private static final double SQUARE_METRE = 1e6;
+
+  /**
+   * What of the wood is left over.
+   *
+   * @param sheets what of them becomes no piece, in parts
+   * @param sticks what of them becomes no member, in parts
+   */
+  public record Waste(double sheets, double sticks) {}
+
+  /**
+   * What is carried home.
+   *
+   * @param mass as far as it is known, kg
+   * @param unweighed how many lines of the shopping list are not in it
+   * @param volume of sheets and sticks, m³
+   * @param longest of all lengths, mm
+   */
+  public record Load(double mass, int unweighed, double volume, double longest) {
+    static Load of(ShoppingList list) {
+      List<ShoppingLine> bought = list.lines().stream().filter(ShoppingLine::isBought).toList();
+      List<Double> masses =
+          bought.stream().map(ShoppingLine::mass).flatMap(Optional::stream).toList();
+      return new Load(
+          masses.stream().mapToDouble(Double::doubleValue).sum(),
+          bought.size() - masses.size(),
+          bought.stream().mapToDouble(ShoppingLine::volume).sum(),
+          bought.stream().mapToDouble(line -> line.need().sourcing().length()).max().orElse(0));
+    }
+  }
 
   /** The figures of a layout. */
   public static JobFigures of(Layout layout, StickPlan plan, ShoppingList list) {
-    List<ShoppingLine> bought = list.lines().stream().filter(ShoppingLine::isBought).toList();
-    List<Double> masses =
-        bought.stream().map(ShoppingLine::mass).flatMap(Optional::stream).toList();
-    return new JobFigures(
-        area(layout),
-        sheetWaste(layout),
-        plan.waste(),
-        masses.stream().mapToDouble(Double::doubleValue).sum(),
-        bought.size() - masses.size(),
-        bought.stream().mapToDouble(ShoppingLine::volume).sum(),
-        bought.stream().mapToDouble(line -> line.want().supply().length()).max().orElse(0));
+    return new JobFigures(area(layout), new Waste(sheetWaste(layout), plan.waste()), Load.of(list));
   }
 
   private static double area(Layout layout) {
@@ -73,12 +81,12 @@ public record JobFigures(
   public Table table(Costs costs, int inserts) {
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(row("climbing face", area, 3, "m2"));
-    rows.add(row("waste of sheets", sheetWaste * 100, 1, "percent"));
-    rows.add(row("waste of sticks", stickWaste * 100, 1, "percent"));
-    rows.add(row("mass to carry", mass, 1, "kg"));
-    rows.add(row("articles of unknown mass", unweighed, 0, "lines"));
-    rows.add(row("volume of sheets and sticks", volume, 3, "m3"));
-    rows.add(row("longest to carry", longest, 1, "mm"));
+    rows.add(row("waste of sheets", waste.sheets() * 100, 1, "percent"));
+    rows.add(row("waste of sticks", waste.sticks() * 100, 1, "percent"));
+    rows.add(row("mass to carry", load.mass(), 1, "kg"));
+    rows.add(row("articles of unknown mass", load.unweighed(), 0, "lines"));
+    rows.add(row("volume of sheets and sticks", load.volume(), 3, "m3"));
+    rows.add(row("longest to carry", load.longest(), 1, "mm"));
     rows.add(share("cost of a square metre", costs, area));
     rows.add(share("cost of an insert", costs, inserts));
     return new Table("The whole job", List.of("figure", "value", "unit"), rows);

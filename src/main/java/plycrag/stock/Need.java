@@ -9,11 +9,11 @@ import java.math.BigDecimal;
  * @param what in words
  * @param size in words, empty if it has none
  * @param amount how much
- * @param supply where it comes from
+ * @param sourcing where it comes from
  * @param note what to look for when buying it, empty for nothing
  */
 public record Need(
-    String group, String what, String size, Amount amount, Sourcing supply, String note) {
+    String group, String what, String size, Amount amount, Sourcing sourcing, String note) {
 
   /**
    * How much.
@@ -40,16 +40,16 @@ public record Need(
   }
 
   Need noting(String other) {
-    return new Need(group, what, size, amount, supply, other);
+    return new Need(group, what, size, amount, sourcing, other);
   }
 
   /** The same, beyond what the price list's merchant has. */
   Need lacking() {
-    return new Need(group, what + ", beyond what is available", size, amount, supply, note);
+    return new Need(group, what + ", beyond what is available", size, amount, sourcing, note);
   }
 
   /** As much of it. */
   Need taking(BigDecimal quantity, int spare) {
-    return new Need(group, what, size, new Amount(quantity, amount.unit(), spare), supply, note);
+    return new Need(group, what, size, new Amount(quantity, amount.unit(), spare), sourcing, note);
   }
 }

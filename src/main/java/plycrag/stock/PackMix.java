@@ -29,7 +29,7 @@ final class PackMix {
   }
 
   /**
-   * The deals, the largest packs first; only the one given if no mix costs less.
+   * The purchases, the largest packs first; only the one given if no mix costs less.
    *
    * @param alone the cheapest of one kind
    * @param offers all of them; those by the metre and those without a price are not mixed
@@ -71,10 +71,10 @@ final class PackMix {
       search(at + 1, rest, taken, cost);
       return;
     }
-    Purchase deal = new Purchase(offers.get(at), BigDecimal.valueOf(units));
+    Purchase purchase = new Purchase(offers.get(at), BigDecimal.valueOf(units));
     List<Purchase> more = new ArrayList<>(taken);
-    more.add(deal);
-    BigDecimal holds = deal.offer().contents().multiply(deal.units());
-    search(at + 1, rest.subtract(holds), more, cost.add(deal.cost().orElseThrow()));
+    more.add(purchase);
+    BigDecimal holds = purchase.offer().contents().multiply(purchase.units());
+    search(at + 1, rest.subtract(holds), more, cost.add(purchase.cost().orElseThrow()));
   }
 }

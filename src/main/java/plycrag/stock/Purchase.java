@@ -18,11 +18,11 @@ record Purchase(Offer offer, BigDecimal units) {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final int CENTS = 2;
 
-  /** The cheapest deal; where no offer has a price, the first of the fewest units. */
+  /** The cheapest purchase; where no offer has a price, the first of the fewest units. */
   static Optional<Purchase> best(List<Offer> offers, BigDecimal quantity, double length) {
     Comparator<Purchase> byCost =
         Comparator.comparing(
-            deal -> deal.cost(),
+            purchase -> purchase.cost(),
             Comparator.comparing((Optional<BigDecimal> cost) -> cost.isEmpty())
                 .thenComparing(cost -> cost.orElse(BigDecimal.ZERO)));
     return offers.stream()

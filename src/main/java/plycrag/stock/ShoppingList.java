@@ -52,14 +52,14 @@ public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape
   public static ShoppingList of(
       CheckedLayout checked, StickPlan plan, MaterialWishes buying, PriceList prices) {
     Layout layout = checked.layout();
-    List<Need> wants = new ArrayList<>();
-    wants.addAll(new WoodNeeds(layout, plan, buying).wants());
-    wants.addAll(new HardwareNeeds(layout, buying.environment()).wants());
-    wants.addAll(new FinishNeeds(layout).wants());
+    List<Need> needs = new ArrayList<>();
+    needs.addAll(new WoodNeeds(layout, plan, buying).needs());
+    needs.addAll(new HardwareNeeds(layout, buying.environment()).needs());
+    needs.addAll(new FinishNeeds(layout).needs());
     List<ShoppingLine> lines =
-        wants.stream()
-            .filter(want -> want.amount().quantity().signum() > 0)
-            .flatMap(want -> ShoppingLine.of(want, prices).stream())
+        needs.stream()
+            .filter(need -> need.amount().quantity().signum() > 0)
+            .flatMap(need -> ShoppingLine.of(need, prices).stream())
             .toList();
     return new ShoppingList(lines, prices, layout.wall().tape(), buying.timber().grade());
   }
@@ -75,23 +75,23 @@ public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape
   }
 
   private List<Cell> cells(ShoppingLine line) {
-    Need want = line.want();
+    Need need = line.need();
     List<Cell> cells =
         new ArrayList<>(
             List.of(
-                Cell.of(want.group()),
-                Cell.of(want.what()),
-                Cell.of(want.size()),
-                Cell.number(want.amount().quantity().doubleValue(), 1),
-                Cell.of(want.amount().unit()),
-                Cell.of(want.amount().spare()),
+                Cell.of(need.group()),
+                Cell.of(need.what()),
+                Cell.of(need.size()),
+                Cell.number(need.amount().quantity().doubleValue(), 1),
+                Cell.of(need.amount().unit()),
+                Cell.of(need.amount().spare()),
                 Cell.number(line.units().doubleValue(), 3),
                 Cell.of(line.soldAs())));
     cells.addAll(money(line));
     cells.add(line.mass().map(mass -> Cell.number(mass, 2)).orElse(Cell.of("")));
-    cells.add(Cell.of(want.note()));
-    cells.add(Cell.of(want.supply().article().map(Article::word).orElse("")));
-    cells.add(Cell.of(listSize(want.supply().size())));
+    cells.add(Cell.of(need.note()));
+    cells.add(Cell.of(need.sourcing().article().map(Article::word).orElse("")));
+    cells.add(Cell.of(listSize(need.sourcing().size())));
     return cells;
   }
 
@@ -99,14 +99,14 @@ public record ShoppingList(List<ShoppingLine> lines, PriceList prices, Tape tape
     if (line.isPriceMissing()) {
       return List.of(Cell.of(MISSING), Cell.of(""), Cell.of(""), Cell.of(MISSING));
     }
-    return line.deal()
+    return line.purchase()
         .map(
-            deal ->
+            purchase ->
                 List.of(
-                    Cell.money(deal.offer().price().orElseThrow()),
+                    Cell.money(purchase.offer().price().orElseThrow()),
                     Cell.of(prices.currency()),
-                    Cell.number(deal.offer().tax().doubleValue(), 4),
-                    Cell.money(deal.cost().orElseThrow())))
+                    Cell.number(purchase.offer().tax().doubleValue(), 4),
+                    Cell.money(purchase.cost().orElseThrow())))
         .orElse(List.of(Cell.of(""), Cell.of(""), Cell.of(""), Cell.of("")));
   }
 

@@ -9,9 +9,9 @@ import plycrag.prices.Article;
  *
  * @param article as price lists name it; empty if it need not be bought
  * @param size its lengths as price lists give them, mm
- * @param bulk what one of it weighs by its size, where that is known
+ * @param unitMass what one of it weighs by its size, where that is known
  */
-record Sourcing(Optional<Article> article, List<Double> size, Optional<UnitMass> bulk) {
+record Sourcing(Optional<Article> article, List<Double> size, Optional<UnitMass> unitMass) {
   /** Copies the size. */
   public Sourcing {
     size = List.copyOf(size);

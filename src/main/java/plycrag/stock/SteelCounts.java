@@ -30,7 +30,7 @@ record SteelCounts(Map<Piece, Integer> pieces, Map<Screw, Integer> screws) {
           : tape.bareSize(diameter) + " x " + tape.size(length);
     }
 
-    Sourcing supply() {
+    Sourcing sourcing() {
       return equals(ANY)
           ? Sourcing.of(Article.BRACKET_SCREW)
           : Sourcing.of(Article.BRACKET_SCREW, diameter, length);

@@ -33,7 +33,7 @@ final class WoodNeeds {
   private final MaterialWishes buying;
   private final Tape tape;
   private final OffcutParts offcuts;
-  private final List<Need> wants = new ArrayList<>();
+  private final List<Need> needs = new ArrayList<>();
 
   WoodNeeds(Layout layout, StickPlan plan, MaterialWishes buying) {
     this.layout = layout;
@@ -43,12 +43,12 @@ final class WoodNeeds {
     this.offcuts = layout.offcuts();
   }
 
-  List<Need> wants() {
+  List<Need> needs() {
     addSheets();
     addCoverStrips();
     addGussets();
     addTimber();
-    return wants;
+    return needs;
   }
 
   private void addSheets() {
@@ -68,7 +68,7 @@ final class WoodNeeds {
       add("sheets", what + ", at hand", size, count, Sourcing.atHand(), "");
       return;
     }
-    Sourcing supply =
+    Sourcing sourcing =
         Sourcing.of(Article.SHEET, kind.length(), kind.width(), thickness)
             .weighing(UnitMass.plywood(kind.length(), kind.width(), thickness));
     SheetWish wish = buying.sheets();
@@ -78,7 +78,7 @@ final class WoodNeeds {
             + wish.face()
             + "; stamped as structural; no other thickness without building anew: holes would move"
             + alike(kind);
-    add("sheets", what, size, count, supply, note);
+    add("sheets", what, size, count, sourcing, note);
   }
 
   /** For what no offcut takes. */
@@ -86,11 +86,11 @@ final class WoodNeeds {
     double length = layout.wall().sheet().length();
     double width = layout.wall().sheet().width();
     double thickness = layout.wall().sheet().thickness();
-    Sourcing supply =
+    Sourcing sourcing =
         Sourcing.of(Article.SHEET, length, width, thickness)
             .weighing(UnitMass.plywood(length, width, thickness));
     String what = "plywood for what no offcut takes";
-    add("sheets", what, size(length, width), offcuts.furtherSheets(), supply, smaller());
+    add("sheets", what, size(length, width), offcuts.furtherSheets(), sourcing, smaller());
   }
 
   /** How little of further sheets is needed may make a smaller one do. */
@@ -163,7 +163,7 @@ final class WoodNeeds {
         .weighing(UnitMass.timber(frame.breadth(), frame.depth(), length));
   }
 
-  private void addSticks(String which, double length, int count, Sourcing supply) {
+  private void addSticks(String which, double length, int count, Sourcing sourcing) {
     Frame frame = layout.wall().frame();
     TimberWish wish = buying.timber();
     String section = size(frame.breadth(), frame.depth());
@@ -175,12 +175,12 @@ final class WoodNeeds {
             + wish.dryness()
             + "; no other section without building anew: holes would move";
     String what = "structural timber, " + section + " actual" + which;
-    add("timber", what, tape.size(length), count, supply, note);
+    add("timber", what, tape.size(length), count, sourcing, note);
   }
 
   private void add(
-      String group, String what, String size, int count, Sourcing supply, String note) {
-    wants.add(new Need(group, what, size, Amount.pieces(count), supply, note));
+      String group, String what, String size, int count, Sourcing sourcing, String note) {
+    needs.add(new Need(group, what, size, Amount.pieces(count), sourcing, note));
   }
 
   private String size(double one, double other) {

@@ -35,7 +35,7 @@ class ShoppingListTest {
 
   private static ShoppingLine line(ShoppingList list, String what) {
     return list.lines().stream()
-        .filter(line -> line.want().what().startsWith(what))
+        .filter(line -> line.need().what().startsWith(what))
         .findFirst()
         .orElseThrow();
   }
@@ -46,7 +46,7 @@ class ShoppingListTest {
     PriceList packs =
         prices("insert,12 mm,pack,30,9.99,EUR,,\ninsert,12 mm,pack,100,18.33,EUR,20,\n");
     ShoppingLine inserts = line(list(WALL, packs), "threaded insert");
-    assertThat(inserts.want().amount().spare()).isEqualTo(3);
+    assertThat(inserts.need().amount().spare()).isEqualTo(3);
     assertThat(inserts.units()).isEqualByComparingTo("2");
     assertThat(inserts.soldAs()).isEqualTo("pack of 30");
     assertThat(inserts.cost()).contains(new BigDecimal("19.98"));
@@ -61,14 +61,14 @@ class ShoppingListTest {
     PriceList packs = prices("insert,12 mm,pack,10,4.00,EUR,,\ninsert,12 mm,pack,50,15.00,EUR,,\n");
     List<ShoppingLine> inserts =
         list(WALL, packs).lines().stream()
-            .filter(line -> line.want().what().startsWith("threaded insert"))
+            .filter(line -> line.need().what().startsWith("threaded insert"))
             .toList();
     assertThat(inserts)
         .extracting(ShoppingLine::soldAs)
         .containsExactly("pack of 50", "pack of 10");
     assertThat(inserts)
         .allSatisfy(line -> assertThat(line.units()).isEqualByComparingTo("1"))
-        .extracting(line -> line.want().amount().all().intValueExact())
+        .extracting(line -> line.need().amount().all().intValueExact())
         .containsExactly(50, 3);
   }
 
@@ -84,8 +84,8 @@ class ShoppingListTest {
             bracket screw,5 x 35 mm,pack,500,9.00,EUR,,
             """);
     ShoppingLine bracket = line(list(WALL, both), "angle bracket");
-    assertThat(bracket.want().size()).startsWith("65 x 65 x 40 x 2 mm");
-    assertThat(bracket.deal().orElseThrow().offer().price()).contains(new BigDecimal("2.50"));
+    assertThat(bracket.need().size()).startsWith("65 x 65 x 40 x 2 mm");
+    assertThat(bracket.purchase().orElseThrow().offer().price()).contains(new BigDecimal("2.50"));
     assertThat(line(list(WALL, both), "pan-head screw").soldAs()).isEqualTo("pack of 500");
     PriceList other = prices("bracket,80 x 25 x 2 mm,piece,,2.50,EUR,,\n");
     assertThat(line(list(WALL, other), "angle bracket").isPriceMissing()).isTrue();
@@ -174,7 +174,7 @@ class ShoppingListTest {
         .startsWith("the price list has too few sticks of 45x90 mm: 2 sticks are short, 2 of 3000");
     assertThat(finding.suggestion()).isNotEmpty();
     ShoppingList list = list(wall, three);
-    assertThat(list.lines().stream().filter(line -> line.want().group().equals("timber")))
+    assertThat(list.lines().stream().filter(line -> line.need().group().equals("timber")))
         .extracting(line -> line.units().intValueExact(), ShoppingLine::isPriceMissing)
         .containsExactly(tuple(3, false), tuple(2, true));
     assertThat(Costs.of(list).total().isComplete()).isFalse();
@@ -188,7 +188,7 @@ class ShoppingListTest {
     assertThat(StickPlan.of(Walls.judged(wall), both).outlay())
         .isEqualTo(new Outlay.OfMoney(new BigDecimal("28.00"), new BigDecimal("28.00"), "EUR"));
     assertThat(
-            list(wall, both).lines().stream().filter(line -> line.want().group().equals("timber")))
+            list(wall, both).lines().stream().filter(line -> line.need().group().equals("timber")))
         .extracting(ShoppingLine::soldAs, line -> line.cost().orElseThrow())
         .containsExactly(
             tuple("piece", new BigDecimal("10.00")), tuple("metre", new BigDecimal("18.00")));
@@ -218,10 +218,10 @@ class ShoppingListTest {
   void whatTheListDoesNotWeighIsWeighedBySize() {
     ShoppingList list = list("[[facet]]\n[stock]\nlengths = [6000]\n", PriceList.empty());
     ShoppingLine timber = line(list, "structural timber");
-    double sticks = timber.want().amount().quantity().doubleValue();
+    double sticks = timber.need().amount().quantity().doubleValue();
     assertThat(timber.mass().orElseThrow() / sticks).isBetween(10.205, 10.207);
     ShoppingLine sheets = line(list, "structural plywood");
-    double count = sheets.want().amount().quantity().doubleValue();
+    double count = sheets.need().amount().quantity().doubleValue();
     assertThat(sheets.mass().orElseThrow() / count).isBetween(36.43, 36.45);
   }
 

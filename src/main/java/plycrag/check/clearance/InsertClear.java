@@ -11,12 +11,18 @@ import plycrag.layout.pattern.Hindrance;
 import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.Obstacle;
 
-/**
- * Every insert keeps clear of one kind of hindrance, which names the rule and has its words.
- *
- * @param hindrance what inserts keep clear of
- */
-public record InsertClear(Hindrance hindrance) implements Rule {
+/** Every insert keeps clear of one kind of hindrance, which names the rule and has its words. */
+public final class InsertClear implements Rule {
+  private final Hindrance hindrance;
+
+  /**
+   * The rule of one hindrance.
+   *
+   * @param hindrance what inserts keep clear of
+   */
+  public InsertClear(Hindrance hindrance) {
+    this.hindrance = hindrance;
+  }
 
   @Override
   public String name() {

@@ -55,14 +55,27 @@ public final class Countersinks implements Rule {
     return findings;
   }
 
-  /**
-   * Judges the heads, which are all alike.
-   *
-   * @param wanted what is asked for
-   * @param tools there are
-   * @param tape what lengths are told with
-   */
-  private record Judge(ClearanceHoles wanted, ToolBox tools, Tape tape, WholeWall error) {
+  /** Judges the heads, which are all alike. */
+  private static final class Judge {
+    private final ClearanceHoles wanted;
+    private final ToolBox tools;
+    private final Tape tape;
+    private final WholeWall error;
+
+    /**
+     * Judges for one wall.
+     *
+     * @param wanted what is asked for
+     * @param tools there are
+     * @param tape what lengths are told with
+     * @param error what writes findings
+     */
+    Judge(ClearanceHoles wanted, ToolBox tools, Tape tape, WholeWall error) {
+      this.wanted = wanted;
+      this.tools = tools;
+      this.tape = tape;
+      this.error = error;
+    }
 
     private double head() {
       return wanted.sink().orElseThrow().head();

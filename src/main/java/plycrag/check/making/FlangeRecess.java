@@ -46,14 +46,24 @@ public final class FlangeRecess implements Rule {
     return findings;
   }
 
-  /**
-   * Judges the recesses, which are all alike.
-   *
-   * @param wall on which they are
-   * @param recess one of them
-   * @param error what writes findings
-   */
-  private record Judge(Wall wall, Recess recess, WholeWall error) {
+  /** Judges the recesses, which are all alike. */
+  private static final class Judge {
+    private final Wall wall;
+    private final Recess recess;
+    private final WholeWall error;
+
+    /**
+     * Judges for one wall.
+     *
+     * @param wall on which they are
+     * @param recess one of them
+     * @param error what writes findings
+     */
+    Judge(Wall wall, Recess recess, WholeWall error) {
+      this.wall = wall;
+      this.recess = recess;
+      this.error = error;
+    }
 
     private Tape tape() {
       return wall.tape();

@@ -49,14 +49,24 @@ public final class HoleTools implements Rule {
     return depth >= thickness ? depth + layout.wall().machine().breakthrough() : depth;
   }
 
-  /**
-   * Judges the holes of one diameter.
-   *
-   * @param tools there are
-   * @param tape what lengths are told with
-   * @param rule the rule's name
-   */
-  private record Judge(ToolBox tools, Tape tape, String rule) {
+  /** Judges the holes of one diameter. */
+  private static final class Judge {
+    private final ToolBox tools;
+    private final Tape tape;
+    private final String rule;
+
+    /**
+     * Judges for one wall.
+     *
+     * @param tools there are
+     * @param tape what lengths are told with
+     * @param rule the rule's name
+     */
+    Judge(ToolBox tools, Tape tape, String rule) {
+      this.tools = tools;
+      this.tape = tape;
+      this.rule = rule;
+    }
 
     Optional<Finding> finding(List<MachinedHole> holes, double depth) {
       double diameter = holes.get(0).diameter();

@@ -35,7 +35,8 @@ public final class FallSpace implements Rule {
 
   @Override
   public String promise() {
-    return "The floor in front of the wall is clear as far as people fall, and rails lie under mats.";
+    return "The floor in front of the wall is clear as far as people fall, and rails lie under"
+        + " mats.";
   }
 
   @Override
@@ -112,11 +113,11 @@ public final class FallSpace implements Rule {
    * @param far how far the side is that way from the room's origin, mm
    */
   private static Optional<Double> ahead(FacetLayout lowest, Vector3 way, double far) {
-    FloorAxes stand = lowest.facet().plane().stand();
-    Vector3 foot = stand.toRoom(new Vector3(0, 0, 0));
-    Vector3 out = stand.toRoom(new Vector3(0, 1, 0)).minus(foot);
+    FloorAxes axes = lowest.facet().plane().stand();
+    Vector3 foot = axes.toRoom(new Vector3(0, 0, 0));
+    Vector3 out = axes.toRoom(new Vector3(0, 1, 0)).minus(foot);
     double facing = out.dot(way);
-    Vector3 other = stand.toRoom(new Vector3(lowest.facet().width(), 0, 0));
+    Vector3 other = axes.toRoom(new Vector3(lowest.facet().width(), 0, 0));
     double nearer = Math.max(foot.dot(way), other.dot(way));
     return facing < FACING ? Optional.empty() : Optional.of((far - nearer) / facing);
   }
@@ -138,10 +139,10 @@ public final class FallSpace implements Rule {
   }
 
   private void obstacles(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
-    FloorAxes stand = lowest.facet().plane().stand();
+    FloorAxes axes = lowest.facet().plane().stand();
     double width = lowest.facet().width();
     for (Obstacle obstacle : layout.wall().room().obstacles()) {
-      Solid body = Boxes.of(obstacle).mapped(stand::fromRoom);
+      Solid body = Boxes.of(obstacle).mapped(axes::fromRoom);
       Solid space =
           Boxes.between(
               List.of(
@@ -216,8 +217,8 @@ public final class FallSpace implements Rule {
   private void support(Layout layout, int run, FallZone zone, List<Finding> findings) {
     for (PlacedMember placed : layout.standing()) {
       if (placed.run() == run) {
-        FloorAxes stand = layout.runs().get(run).get(0).facet().plane().stand();
-        Solid body = placed.body().mapped(stand::fromRoom);
+        FloorAxes axes = layout.runs().get(run).get(0).facet().plane().stand();
+        Solid body = placed.body().mapped(axes::fromRoom);
         double front = body.near().stream().mapToDouble(Vector3::y).max().orElse(0);
         boolean inFront = front > zone.foot() + Tolerance.TOUCH;
         if (inFront && placed.member().role() == MemberRole.RAIL) {

@@ -38,12 +38,12 @@ public final class RoomFits implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (int run = 0; run < layout.runs().size(); run++) {
       for (double angle : RunAtAngle.angles(layout, run)) {
-        RunAtAngle standing = RunAtAngle.of(layout, run, angle);
+        RunAtAngle atAngle = RunAtAngle.of(layout, run, angle);
         Facet top = layout.runs().get(run).get(layout.runs().get(run).size() - 1).facet();
-        ceiling(layout, standing, leaning(standing, top, angle), findings);
-        sides(layout, standing, findings);
+        ceiling(layout, atAngle, leaning(atAngle, top, angle), findings);
+        sides(layout, atAngle, findings);
         for (Obstacle obstacle : layout.wall().room().obstacles()) {
-          obstacle(layout.wall().tape(), standing, obstacle, findings);
+          obstacle(layout.wall().tape(), atAngle, obstacle, findings);
         }
       }
     }
@@ -53,18 +53,18 @@ public final class RoomFits implements Rule {
   /** A facet and how far it leans. */
   private record Leaning(Facet facet, double angle) {}
 
-  private static Leaning leaning(RunAtAngle standing, Facet top, double angle) {
-    return new Leaning(top, standing.moving().isEmpty() ? top.angle() : angle);
+  private static Leaning leaning(RunAtAngle atAngle, Facet top, double angle) {
+    return new Leaning(top, atAngle.moving().isEmpty() ? top.angle() : angle);
   }
 
-  private void ceiling(Layout layout, RunAtAngle standing, Leaning top, List<Finding> findings) {
+  private void ceiling(Layout layout, RunAtAngle atAngle, Leaning top, List<Finding> findings) {
     Room.Ceiling ceiling = layout.wall().room().ceiling();
     if (ceiling.height().isEmpty()) {
       return;
     }
     double rise = Trig.tan(ceiling.pitch());
     double over =
-        standing
+        atAngle
             .corners()
             .mapToDouble(corner -> corner.z() - ceiling.height().get() - corner.y() * rise)
             .max()
@@ -96,14 +96,14 @@ public final class RoomFits implements Rule {
     }
   }
 
-  private void sides(Layout layout, RunAtAngle standing, List<Finding> findings) {
+  private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
     double width = layout.runs().get(0).get(0).facet().width();
-    double left = standing.corners().mapToDouble(Vector3::x).min().orElse(0);
-    double right = standing.corners().mapToDouble(Vector3::x).max().orElse(0);
+    double left = atAngle.corners().mapToDouble(Vector3::x).min().orElse(0);
+    double right = atAngle.corners().mapToDouble(Vector3::x).max().orElse(0);
     side(layout, "left", sides.left().map(room -> room + left), findings);
     side(layout, "right", sides.right().map(room -> room + width - right), findings);
-    double front = standing.corners().mapToDouble(Vector3::y).max().orElse(0);
+    double front = atAngle.corners().mapToDouble(Vector3::y).max().orElse(0);
     side(layout, "front", sides.front().map(room -> room - front), findings);
   }
 
@@ -124,8 +124,8 @@ public final class RoomFits implements Rule {
     }
   }
 
-  private void obstacle(Tape tape, RunAtAngle standing, Obstacle obstacle, List<Finding> findings) {
-    standing.bodies().stream()
+  private void obstacle(Tape tape, RunAtAngle atAngle, Obstacle obstacle, List<Finding> findings) {
+    atAngle.bodies().stream()
         .filter(body -> body.solid().overlap(Boxes.of(obstacle)) > Tolerance.TOUCH)
         .max(Comparator.comparingDouble(body -> body.solid().overlap(Boxes.of(obstacle))))
         .ifPresent(

@@ -30,9 +30,9 @@ public final class SwingClear implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (int run = 0; run < layout.runs().size(); run++) {
       for (double angle : RunAtAngle.angles(layout, run)) {
-        RunAtAngle standing = RunAtAngle.of(layout, run, angle);
-        for (RunAtAngle.Body moving : standing.moving()) {
-          for (RunAtAngle.Body still : standing.still()) {
+        RunAtAngle atAngle = RunAtAngle.of(layout, run, angle);
+        for (RunAtAngle.Body moving : atAngle.moving()) {
+          for (RunAtAngle.Body still : atAngle.still()) {
             judge(layout, angle, moving, still, findings);
           }
         }

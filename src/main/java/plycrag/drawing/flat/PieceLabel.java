@@ -15,14 +15,27 @@ import plycrag.layout.skin.Piece;
 /**
  * Writes on a piece which it is and which sheet it comes from: level where there is room, else
  * upright, else close to its neighbours, else its mark alone.
- *
- * @param spots where there is room, in (u, v)
- * @param frame where (u, v) lies on the drawing
- * @param sketch what is drawn on
  */
-record PieceLabel(FreeSpot spots, FacetFrame frame, Sketch sketch) {
+final class PieceLabel {
   private static final double EASY = 1.6;
   private static final double TIGHT = 0.9;
+
+  private final FreeSpot spots;
+  private final FacetFrame frame;
+  private final Sketch sketch;
+
+  /**
+   * Writes on one facet's pieces.
+   *
+   * @param spots where there is room, in (u, v)
+   * @param frame where (u, v) lies on the drawing
+   * @param sketch what is drawn on
+   */
+  PieceLabel(FreeSpot spots, FacetFrame frame, Sketch sketch) {
+    this.spots = spots;
+    this.frame = frame;
+    this.sketch = sketch;
+  }
 
   void draw(Piece piece, String sheet) {
     String text = piece.mark() + " on " + sheet;

@@ -14,11 +14,8 @@ import plycrag.units.Tape;
 /**
  * Marks and lengths of pieces too narrow to hold them: below the bar, each with a leader to its
  * piece, moved apart as far as they need. Where there are more than a few they read from the right.
- *
- * @param sketch what they are drawn on
- * @param tape in which lengths are read
  */
-record PieceLeaders(Sketch sketch, Tape tape) {
+final class PieceLeaders {
   /** How far to the right labels may stand on paper, mm. */
   private static final double PAGE = 150;
 
@@ -38,6 +35,20 @@ record PieceLeaders(Sketch sketch, Tape tape) {
 
   /** Between labels in a line on paper, mm. */
   private static final double APART = 2;
+
+  private final Sketch sketch;
+  private final Tape tape;
+
+  /**
+   * Writes below one bar.
+   *
+   * @param sketch what they are drawn on
+   * @param tape in which lengths are read
+   */
+  PieceLeaders(Sketch sketch, Tape tape) {
+    this.sketch = sketch;
+    this.tape = tape;
+  }
 
   /** What the labels take below the bar on paper, mm; nothing if there are none. */
   double room(List<Stick.Cut> narrow) {

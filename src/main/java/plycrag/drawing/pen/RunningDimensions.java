@@ -7,11 +7,8 @@ import plycrag.document.Xy;
 /**
  * Dimensions that run from a datum: one line a direction, an arrow and a number at every reading,
  * so that nobody adds in the head.
- *
- * @param sketch what they are drawn on
- * @param sign 1 where the readings grow to the right, -1 where they grow to the left
  */
-public record RunningDimensions(Sketch sketch, int sign) {
+public final class RunningDimensions {
   private static final double GAP = 1.5;
   private static final double LINE = 8;
   private static final double LABEL = 12;
@@ -19,6 +16,20 @@ public record RunningDimensions(Sketch sketch, int sign) {
 
   /** How much room they take beside the view on paper, mm. */
   public static final double ROOM = 30;
+
+  private final Sketch sketch;
+  private final int sign;
+
+  /**
+   * Dimensions on one view.
+   *
+   * @param sketch what they are drawn on
+   * @param sign 1 where the readings grow to the right, -1 where they grow to the left
+   */
+  public RunningDimensions(Sketch sketch, int sign) {
+    this.sketch = sketch;
+    this.sign = sign;
+  }
 
   /**
    * One reading.

@@ -8,12 +8,8 @@ import plycrag.document.Xy;
  * The block at the foot of a printed drawing, with the fields of ISO 7200 that make sense here; the
  * owner and the date are for whoever issues the drawing to fill in. It is 180 mm wide, as ISO 7200
  * has it.
- *
- * @param sketch the page, true size
- * @param right its right edge, mm
- * @param low its lower edge, mm
  */
-record TitleBlock(Sketch sketch, double right, double low) {
+final class TitleBlock {
   /** mm. */
   static final double WIDTH = 180;
 
@@ -24,6 +20,23 @@ record TitleBlock(Sketch sketch, double right, double low) {
 
   private static final double PAD = 1.5;
   private static final double[] LETTERS = {Sketch.LARGE, 3, Sketch.SMALL};
+
+  private final Sketch sketch;
+  private final double right;
+  private final double low;
+
+  /**
+   * A block on one page.
+   *
+   * @param sketch the page, true size
+   * @param right its right edge, mm
+   * @param low its lower edge, mm
+   */
+  TitleBlock(Sketch sketch, double right, double low) {
+    this.sketch = sketch;
+    this.right = right;
+    this.low = low;
+  }
 
   /**
    * What stands in it.

@@ -9,14 +9,25 @@ import plycrag.document.Xy;
 /**
  * The room around a view: running dimensions on one side and below, a stamp or band above, the
  * title lines at the foot.
- *
- * @param view what is shown, without its dimensions, in model mm
- * @param mirrored whether the datum is at the right
  */
-public record ViewPage(Extent view, boolean mirrored) {
+public final class ViewPage {
   private static final double ABOVE = 14;
   private static final double BESIDE = 8;
   private static final double MARGIN = 3;
+
+  private final Extent view;
+  private final boolean mirrored;
+
+  /**
+   * The room around one view.
+   *
+   * @param view what is shown, without its dimensions, in model mm
+   * @param mirrored whether the datum is at the right
+   */
+  public ViewPage(Extent view, boolean mirrored) {
+    this.view = view;
+    this.mirrored = mirrored;
+  }
 
   /** Adds title lines and stamp, and closes the drawing. */
   public Drawing finish(CheckedLayout checked, Sketch sketch, String title, List<String> notes) {

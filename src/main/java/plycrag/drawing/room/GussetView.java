@@ -88,15 +88,15 @@ public final class GussetView {
   /** All of its numbers, in an order that tells nothing of marks. */
   private static Shape shape(LaidGusset laid) {
     GussetFit fit = laid.gusset().fit();
-    List<FacePlace> spots = new ArrayList<>();
-    spots.add(fit.size());
-    spots.add(new FacePlace(fit.diameter(), fit.screwLength()));
-    fit.screws().forEach(screw -> spots.add(screw.spot()));
-    fit.timbers().values().forEach(spots::addAll);
+    List<FacePlace> places = new ArrayList<>();
+    places.add(fit.size());
+    places.add(new FacePlace(fit.diameter(), fit.screwLength()));
+    fit.screws().forEach(screw -> places.add(screw.spot()));
+    fit.timbers().values().forEach(places::addAll);
     List<Long> shape = new ArrayList<>();
-    for (FacePlace spot : spots) {
-      shape.add(Math.round(spot.along() * PARTS));
-      shape.add(Math.round(spot.across() * PARTS));
+    for (FacePlace place : places) {
+      shape.add(Math.round(place.along() * PARTS));
+      shape.add(Math.round(place.across() * PARTS));
     }
     return new Shape(laid.gusset().side(), shape);
   }
@@ -130,12 +130,12 @@ public final class GussetView {
     return alike.stream().map(laid -> laid.gusset().mark()).toList();
   }
 
-  private static Xy at(FacePlace spot) {
-    return new Xy(spot.along(), spot.across());
+  private static Xy at(FacePlace place) {
+    return new Xy(place.along(), place.across());
   }
 
-  private static Coordinate coordinate(FacePlace spot) {
-    return new Coordinate(spot.along(), spot.across());
+  private static Coordinate coordinate(FacePlace place) {
+    return new Coordinate(place.along(), place.across());
   }
 
   private static Polygon polygon(List<FacePlace> corners) {

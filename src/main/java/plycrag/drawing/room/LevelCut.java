@@ -15,13 +15,26 @@ import plycrag.layout.skin.Piece;
 /**
  * Cuts what belongs to a facet at one height above the floor. Seen from above the climber's way is
  * down on the drawing.
- *
- * @param plane the facet's
- * @param height above the floor, mm
- * @param thickness of the sheets, mm
  */
-record LevelCut(FacetPlane plane, double height, double thickness) {
+final class LevelCut {
   private static final double FAR = 1e5;
+
+  private final FacetPlane plane;
+  private final double height;
+  private final double thickness;
+
+  /**
+   * Cuts one facet.
+   *
+   * @param plane the facet's
+   * @param height above the floor, mm
+   * @param thickness of the sheets, mm
+   */
+  LevelCut(FacetPlane plane, double height, double thickness) {
+    this.plane = plane;
+    this.height = height;
+    this.thickness = thickness;
+  }
 
   /** The parts of a sheet's piece that the cut meets; several where an opening is between. */
   List<List<Xy>> piece(Piece piece) {

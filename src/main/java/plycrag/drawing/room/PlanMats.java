@@ -49,14 +49,14 @@ final class PlanMats {
     boolean isLast = number == layout.runs().size() - 1;
     double left = isFirst ? -aside(front, room.sides().left()) : 0;
     double right = lowest.width() + (isLast ? aside(front, room.sides().right()) : 0);
-    FloorAxes stand = lowest.plane().stand();
+    FloorAxes axes = lowest.plane().stand();
     List<Coordinate> corners =
         Stream.of(
                 new Vector3(left, zone.foot(), 0),
                 new Vector3(right, zone.foot(), 0),
                 new Vector3(right, zone.outermost() + front, 0),
                 new Vector3(left, zone.outermost() + front, 0))
-            .map(stand::toRoom)
+            .map(axes::toRoom)
             .map(place -> new Coordinate(place.x(), -place.y()))
             .toList();
     return Shapes.polygon(corners);

@@ -97,7 +97,7 @@ final class PlanSurroundings {
   /** The floor in front of a run's outermost edge, as wide as the run. */
   private List<Xy> zone(List<FacetLayout> run) {
     FallZone zone = fall(run);
-    FloorAxes stand = run.get(0).facet().plane().stand();
+    FloorAxes axes = run.get(0).facet().plane().stand();
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
     for (FacetLayout layout : run) {
@@ -110,7 +110,7 @@ final class PlanSurroundings {
             new Vector3(right, zone.outermost(), 0),
             new Vector3(right, zone.end(), 0),
             new Vector3(left, zone.end(), 0))
-        .map(stand::toRoom)
+        .map(axes::toRoom)
         .map(PlanSurroundings::at)
         .toList();
   }

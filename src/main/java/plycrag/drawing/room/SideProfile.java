@@ -8,13 +8,21 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.skin.Piece;
 
-/**
- * A facet in section: y of its run to the right, height up.
- *
- * @param facet the facet
- * @param thickness of its sheets, mm
- */
-record SideProfile(FacetLayout facet, double thickness) {
+/** A facet in section: y of its run to the right, height up. */
+final class SideProfile {
+  private final FacetLayout facet;
+  private final double thickness;
+
+  /**
+   * The section of one facet.
+   *
+   * @param facet the facet
+   * @param thickness of its sheets, mm
+   */
+  SideProfile(FacetLayout facet, double thickness) {
+    this.facet = facet;
+    this.thickness = thickness;
+  }
 
   private Xy at(double v, double behind) {
     return new Xy(facet.facet().plane().y(v, behind), facet.facet().plane().z(v, behind));

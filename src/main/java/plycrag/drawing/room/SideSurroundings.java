@@ -47,14 +47,14 @@ final class SideSurroundings {
   private final Layout layout;
   private final List<Facet> facets;
   private final int number;
-  private final FloorAxes stand;
+  private final FloorAxes axes;
   private final FallZone zone;
 
   SideSurroundings(CheckedLayout checked, List<FacetLayout> run) {
     this.layout = checked.layout();
     this.facets = run.stream().map(FacetLayout::facet).toList();
     this.number = layout.runs().indexOf(run);
-    this.stand = facets.get(0).plane().stand();
+    this.axes = facets.get(0).plane().stand();
     this.zone = FallZone.of(layout.wall(), facets);
   }
 
@@ -83,7 +83,7 @@ final class SideSurroundings {
   }
 
   private Polygon profile(PlacedMember placed) {
-    Solid body = placed.body().mapped(stand::fromRoom);
+    Solid body = placed.body().mapped(axes::fromRoom);
     List<Coordinate> corners = new ArrayList<>();
     Stream.concat(body.near().stream(), body.far().stream())
         .forEach(corner -> corners.add(new Coordinate(corner.y(), corner.z())));
@@ -99,23 +99,23 @@ final class SideSurroundings {
   }
 
   private Xy at(Vector3 inRoom) {
-    Vector3 inRun = stand.fromRoom(inRoom);
+    Vector3 inRun = axes.fromRoom(inRoom);
     return new Xy(inRun.y(), inRun.z());
   }
 
   /** The climbing face at an angle, from below. */
   private List<Xy> faces(double angle) {
     List<Xy> corners = new ArrayList<>();
-    for (FacetAtAngle posture : FacetAtAngle.of(layout.wall(), facets, angle)) {
-      corners.add(at(posture.at(new Vector3(0, 0, 0))));
-      corners.add(at(posture.at(new Vector3(0, posture.facet().length(), 0))));
+    for (FacetAtAngle leaning : FacetAtAngle.of(layout.wall(), facets, angle)) {
+      corners.add(at(leaning.at(new Vector3(0, 0, 0))));
+      corners.add(at(leaning.at(new Vector3(0, leaning.facet().length(), 0))));
     }
     return corners;
   }
 
   private Optional<Double> ceilingAt(double y) {
     Room.Ceiling ceiling = layout.wall().room().ceiling();
-    boolean isFirst = stand.equals(FloorAxes.FIRST);
+    boolean isFirst = axes.equals(FloorAxes.FIRST);
     return ceiling
         .height()
         .filter(told -> isFirst)

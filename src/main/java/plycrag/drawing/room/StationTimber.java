@@ -33,10 +33,10 @@ record StationTimber(MemberRole role, Polygon profile, List<String> marks) {
    * @param run the run's number, from 0
    */
   static List<StationTimber> of(Layout layout, int run) {
-    FloorAxes stand = layout.runs().get(run).get(0).facet().plane().stand();
+    FloorAxes axes = layout.runs().get(run).get(0).facet().plane().stand();
     List<StationTimber> all = new ArrayList<>();
     for (PlacedMember placed : layout.standing()) {
-      Solid body = placed.body().mapped(stand::fromRoom);
+      Solid body = placed.body().mapped(axes::fromRoom);
       if (placed.run() == run && !isAcross(placed, body)) {
         add(placed, profile(body), all);
       }

@@ -45,7 +45,7 @@ public final class SupportBack {
   private final CheckedLayout checked;
   private final Layout layout;
   private final List<FacetLayout> run;
-  private final FloorAxes stand;
+  private final FloorAxes axes;
   private final double left;
   private final List<PlacedMember> timbers;
   private final List<SeenBody> bodies = new ArrayList<>();
@@ -57,7 +57,7 @@ public final class SupportBack {
     this.checked = checked;
     this.layout = checked.layout();
     this.run = run;
-    this.stand = run.get(0).facet().plane().stand();
+    this.axes = run.get(0).facet().plane().stand();
     this.left = run.get(0).facet().plane().left();
     int number = layout.runs().indexOf(run);
     this.timbers = layout.standing().stream().filter(one -> one.run() == number).toList();
@@ -81,14 +81,14 @@ public final class SupportBack {
   }
 
   private Solid inRun(PlacedMember placed) {
-    return placed.body().mapped(stand::fromRoom);
+    return placed.body().mapped(axes::fromRoom);
   }
 
   private SeenBody body(FacetLayout facet, Piece piece) {
     double thickness = layout.wall().sheet().thickness();
     Solid solid =
         Solid.joining(piece.outline(), 0, piece.back(), thickness)
-            .mapped(place -> stand.fromRoom(facet.facet().plane().toRoom(place)));
+            .mapped(place -> axes.fromRoom(facet.facet().plane().toRoom(place)));
     return body(piece.mark(), true, solid);
   }
 
@@ -159,7 +159,7 @@ public final class SupportBack {
   }
 
   private void drawAnchor(Anchor anchor) {
-    Coordinate at = BEHIND.project(stand.fromRoom(anchor.place()));
+    Coordinate at = BEHIND.project(axes.fromRoom(anchor.place()));
     sketch.screw(new Xy(at.x, at.y));
     double arm = sketch.paper(0.6);
     marks.add(anchor.mark(), List.of(Shapes.line(at.x - arm, at.y - arm, at.x + arm, at.y + arm)));

@@ -17,11 +17,8 @@ import plycrag.drawing.pen.TextSize;
  * Crosses by which tiles are laid: each stands at a place that a tape can mark on the sheet, says
  * its two readings from the datum corner, and is printed on every tile on which it lies, so that
  * neighbours can be laid over each other and each tile can be placed by itself.
- *
- * @param places of all crosses, mm on the sheet
- * @param tape that reads them
  */
-record AlignmentCrosses(List<Xy> places, SheetTape tape) {
+final class AlignmentCrosses {
   private static final double ARM = 4;
 
   /** From a cross to its reading, mm. */
@@ -40,8 +37,18 @@ record AlignmentCrosses(List<Xy> places, SheetTape tape) {
 
   private static final int TRIES = 25;
 
-  AlignmentCrosses {
-    places = List.copyOf(places);
+  private final List<Xy> places;
+  private final SheetTape tape;
+
+  /**
+   * Crosses at these places.
+   *
+   * @param places of all crosses, mm on the sheet
+   * @param tape that reads them
+   */
+  AlignmentCrosses(List<Xy> places, SheetTape tape) {
+    this.places = List.copyOf(places);
+    this.tape = tape;
   }
 
   /**

@@ -20,15 +20,26 @@ import plycrag.drawing.pen.TitleLines;
 import plycrag.geometry.Shapes;
 import plycrag.layout.sheets.MachinedHole;
 
-/**
- * How tiles lie on a sheet, and how to print and lay them.
- *
- * @param checked the wall
- * @param sheet what the tiles show
- * @param tiles in the order of their pages
- */
-record TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> tiles) {
+/** How tiles lie on a sheet, and how to print and lay them. */
+final class TileMap {
   private static final double STEP = 5;
+
+  private final CheckedLayout checked;
+  private final TemplateSheet sheet;
+  private final List<TilePlan.Tile> tiles;
+
+  /**
+   * The map of one sheet.
+   *
+   * @param checked the wall
+   * @param sheet what the tiles show
+   * @param tiles in the order of their pages
+   */
+  TileMap(CheckedLayout checked, TemplateSheet sheet, List<TilePlan.Tile> tiles) {
+    this.checked = checked;
+    this.sheet = sheet;
+    this.tiles = tiles;
+  }
 
   /** The page, on a paper. */
   Print.Page page(TileSize size) {

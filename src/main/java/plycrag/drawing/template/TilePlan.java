@@ -17,17 +17,30 @@ import plycrag.geometry.Tolerance;
  * <p>Tiles stand in bands, as taped rows of paper do. How the holes are shared out among bands is
  * searched exactly, and within a band tiles follow each other from the left as each can reach: the
  * fewest tiles that bands allow. Where it costs no tile, a tile laps over the one before it.
- *
- * @param width of a tile, mm
- * @param height of a tile, mm
- * @param around how much of the sheet around a hole's centre belongs to it, mm
  */
-record TilePlan(double width, double height, double around) {
+final class TilePlan {
   /** How far neighbours lap over each other (common practice, no source), mm. */
   static final double LAP = 15;
 
   /** Places that differ by less across the bands go into the same one, mm. */
   private static final double GRAIN = 5;
+
+  private final double width;
+  private final double height;
+  private final double around;
+
+  /**
+   * Plans tiles of one size.
+   *
+   * @param width of a tile, mm
+   * @param height of a tile, mm
+   * @param around how much of the sheet around a hole's centre belongs to it, mm
+   */
+  TilePlan(double width, double height, double around) {
+    this.width = width;
+    this.height = height;
+    this.around = around;
+  }
 
   /**
    * A tile.

@@ -6,18 +6,27 @@ import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 
-/**
- * Shapes as entities, everything by layer.
- *
- * @param tags where to
- * @param scale what texts' paper millimetres are multiplied by
- */
-record Entities(TagWriter tags, int scale) {
+/** Shapes as entities, everything by layer. */
+final class Entities {
   /** The bit of a polyline that is closed. */
   private static final int CLOSED = 1;
 
   /** A text whose place is on the middle of its height. */
   private static final int MIDDLE_HEIGHT = 2;
+
+  private final TagWriter tags;
+  private final int scale;
+
+  /**
+   * Writes the entities of one drawing.
+   *
+   * @param tags where to
+   * @param scale what texts' paper millimetres are multiplied by
+   */
+  Entities(TagWriter tags, int scale) {
+    this.tags = tags;
+    this.scale = scale;
+  }
 
   void write(Shape shape) {
     if (shape instanceof Shape.Line line) {

@@ -3,13 +3,21 @@ package plycrag.files.dxf;
 import java.util.List;
 import plycrag.document.Dash;
 
-/**
- * Linetypes, under the names that CAD programs give to such lines.
- *
- * @param tags where to
- * @param scale what the dashes' paper millimetres are multiplied by
- */
-record Linetypes(TagWriter tags, int scale) {
+/** Linetypes, under the names that CAD programs give to such lines. */
+final class Linetypes {
+  private final TagWriter tags;
+  private final int scale;
+
+  /**
+   * Writes the linetypes of one drawing.
+   *
+   * @param tags where to
+   * @param scale what the dashes' paper millimetres are multiplied by
+   */
+  Linetypes(TagWriter tags, int scale) {
+    this.tags = tags;
+    this.scale = scale;
+  }
 
   static String name(Dash dash) {
     return switch (dash) {

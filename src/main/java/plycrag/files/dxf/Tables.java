@@ -11,13 +11,8 @@ import plycrag.document.Layer;
 import plycrag.document.Pen;
 import plycrag.document.Xy;
 
-/**
- * The section of tables: what must be declared before entities use it.
- *
- * @param tags where to
- * @param drawing whose tables
- */
-record Tables(TagWriter tags, Drawing drawing) {
+/** The section of tables: what must be declared before entities use it. */
+final class Tables {
   static final String LAYER_0 = "0";
   static final String STYLE = "STANDARD";
 
@@ -28,6 +23,20 @@ record Tables(TagWriter tags, Drawing drawing) {
 
   /** Leaves a margin about what is shown. */
   private static final double MARGIN = 1.05;
+
+  private final TagWriter tags;
+  private final Drawing drawing;
+
+  /**
+   * Writes the tables of one drawing.
+   *
+   * @param tags where to
+   * @param drawing whose tables
+   */
+  Tables(TagWriter tags, Drawing drawing) {
+    this.tags = tags;
+    this.drawing = drawing;
+  }
 
   void write() {
     tags.section("TABLES");

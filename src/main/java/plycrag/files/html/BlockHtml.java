@@ -6,13 +6,21 @@ import java.util.stream.Collectors;
 import plycrag.document.Book;
 import plycrag.document.Drawing;
 
-/**
- * The parts of a section.
- *
- * @param figures gives a drawing as an inline svg element
- * @param links how parts are found
- */
-record BlockHtml(Function<Drawing, String> figures, PartLinks links) {
+/** The parts of a section. */
+final class BlockHtml {
+  private final Function<Drawing, String> figures;
+  private final PartLinks links;
+
+  /**
+   * Writes the parts of one book.
+   *
+   * @param figures gives a drawing as an inline svg element
+   * @param links how parts are found
+   */
+  BlockHtml(Function<Drawing, String> figures, PartLinks links) {
+    this.figures = figures;
+    this.links = links;
+  }
 
   /** A part. */
   String html(Book.Block block) {

@@ -13,11 +13,21 @@ import plycrag.document.Shape;
 /**
  * How parts are found on a page: a line in a list is {@code part-ST1}, and leads to the first
  * figure of parts that shows the part.
- *
- * @param figures those of parts, in the order of the book
- * @param places the number of the figure that shows a part, from 0, by its mark
  */
-record PartLinks(List<Book.Figure> figures, Map<String, Integer> places) {
+final class PartLinks {
+  private final List<Book.Figure> figures;
+  private final Map<String, Integer> places;
+
+  /**
+   * Leads to these figures.
+   *
+   * @param figures those of parts, in the order of the book
+   * @param places the number of the figure that shows a part, from 0, by its mark
+   */
+  PartLinks(List<Book.Figure> figures, Map<String, Integer> places) {
+    this.figures = figures;
+    this.places = places;
+  }
 
   /** The links of a book. */
   static PartLinks of(Book book) {

@@ -6,13 +6,21 @@ import java.util.stream.IntStream;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 
-/**
- * A table for reading: numbers to the right, the first cell of a row its head.
- *
- * @param table what is shown
- * @param links how parts are found
- */
-record TableHtml(Table table, PartLinks links) {
+/** A table for reading: numbers to the right, the first cell of a row its head. */
+final class TableHtml {
+  private final Table table;
+  private final PartLinks links;
+
+  /**
+   * Writes one table.
+   *
+   * @param table what is shown
+   * @param links how parts are found
+   */
+  TableHtml(Table table, PartLinks links) {
+    this.table = table;
+    this.links = links;
+  }
 
   /** The table in a frame that scrolls sideways where the window is narrow. */
   String html() {

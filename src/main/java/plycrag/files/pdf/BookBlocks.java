@@ -3,12 +3,8 @@ package plycrag.files.pdf;
 import java.util.List;
 import plycrag.document.Book;
 
-/**
- * Sets the parts of sections.
- *
- * @param column what is filled
- */
-record BookBlocks(Column column) {
+/** Sets the parts of sections. */
+final class BookBlocks {
   private static final double GAP = 3;
 
   /** No line is longer: longer ones are hard to follow (as on the web page), mm. */
@@ -17,6 +13,17 @@ record BookBlocks(Column column) {
   private static final double INDENT = 7;
   private static final double TICK = 3.4;
   private static final double BAR = 1.2;
+
+  private final Column column;
+
+  /**
+   * Sets into one column.
+   *
+   * @param column what is filled
+   */
+  BookBlocks(Column column) {
+    this.column = column;
+  }
 
   /** How much of a part must stand on the page where it begins, mm. */
   double start(Book.Block block) {
@@ -53,9 +60,9 @@ record BookBlocks(Column column) {
     return column.paper().left();
   }
 
-  private List<String> lines(TextStyle letters, String text, double indent) {
+  private List<String> lines(TextStyle style, String text, double indent) {
     double measure = Math.min(MEASURE, column.paper().column()) - indent;
-    return new LineBreaker(column.font(), letters).lines(text, measure);
+    return new LineBreaker(column.font(), style).lines(text, measure);
   }
 
   /** At least two lines of it stand together at the foot of a page. */

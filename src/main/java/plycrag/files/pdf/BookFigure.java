@@ -4,13 +4,8 @@ import java.util.List;
 import plycrag.document.Book;
 import plycrag.document.Drawing;
 
-/**
- * A figure with its caption, together on one page, at its own scale or shrunk to the page.
- *
- * @param column what is filled
- * @param figure what is shown
- */
-record BookFigure(Column column, Book.Figure figure) {
+/** A figure with its caption, together on one page, at its own scale or shrunk to the page. */
+final class BookFigure {
   /** What stays free on a page for the heading above the figure, mm. */
   private static final double HEADING = 20;
 
@@ -21,6 +16,20 @@ record BookFigure(Column column, Book.Figure figure) {
 
   /** How much turning must help. */
   private static final double BETTER = 1.15;
+
+  private final Column column;
+  private final Book.Figure figure;
+
+  /**
+   * Sets one figure.
+   *
+   * @param column what is filled
+   * @param figure what is shown
+   */
+  BookFigure(Column column, Book.Figure figure) {
+    this.column = column;
+    this.figure = figure;
+  }
 
   /** The height that it takes with its caption, mm. */
   double height() {

@@ -77,29 +77,29 @@ final class BookTable {
   }
 
   /** Sets a row, or as much of it as goes on a page. */
-  private void set(List<List<String>> cells, TextStyle letters) {
+  private void set(List<List<String>> cells, TextStyle style) {
     double left = column.paper().left();
     for (int i = 0; i < cells.size(); i++) {
       double y = column.y();
       for (String line : cells.get(i)) {
-        set(line, letters, left + (table.isNumeric(i) ? slack(i, line, letters) : 0), y);
-        y -= letters.leading();
+        set(line, style, left + (table.isNumeric(i) ? slack(i, line, style) : 0), y);
+        y -= style.leading();
       }
       left += widths[i] + GAP;
     }
     column.down(height(cells));
   }
 
-  private double slack(int i, String line, TextStyle letters) {
-    return widths[i] - new LineBreaker(column.font(), letters).width(line);
+  private double slack(int i, String line, TextStyle style) {
+    return widths[i] - new LineBreaker(column.font(), style).width(line);
   }
 
-  private void set(String line, TextStyle letters, double x, double top) {
-    double foot = top - letters.drop();
+  private void set(String line, TextStyle style, double x, double top) {
+    double foot = top - style.drop();
     if (line.equals(BOX)) {
       column.leaf().box(new Leaf.Box(x + 0.2, foot - 0.3, TICK, TICK));
     } else {
-      column.leaf().words(letters, x, foot, line);
+      column.leaf().words(style, x, foot, line);
     }
   }
 
@@ -122,8 +122,8 @@ final class BookTable {
     return lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
   }
 
-  private List<List<String>> broken(TextStyle letters, List<String> texts) {
-    LineBreaker breaker = new LineBreaker(column.font(), letters);
+  private List<List<String>> broken(TextStyle style, List<String> texts) {
+    LineBreaker breaker = new LineBreaker(column.font(), style);
     return IntStream.range(0, texts.size())
         .mapToObj(i -> breaker.lines(texts.get(i), widths[i] + Tolerance.RECKONING))
         .collect(Collectors.toList());

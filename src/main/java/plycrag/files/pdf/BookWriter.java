@@ -62,9 +62,9 @@ public final class BookWriter {
     return finished();
   }
 
-  private void words(TextStyle letters, String text) {
-    LineBreaker breaker = new LineBreaker(column.font(), letters);
-    column.lines(letters, column.paper().left(), breaker.lines(text, column.paper().column()));
+  private void words(TextStyle style, String text) {
+    LineBreaker breaker = new LineBreaker(column.font(), style);
+    column.lines(style, column.paper().left(), breaker.lines(text, column.paper().column()));
   }
 
   private void set(Book.Section section) {

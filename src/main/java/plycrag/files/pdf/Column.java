@@ -71,16 +71,16 @@ final class Column {
   }
 
   /** Sets a line that is known to fit. */
-  void line(TextStyle letters, double x, String text) {
-    leaf().words(letters, x, y - letters.drop(), text);
-    y -= letters.leading();
+  void line(TextStyle style, double x, String text) {
+    leaf().words(style, x, y - style.drop(), text);
+    y -= style.leading();
   }
 
   /** Sets lines one under the other, over as many pages as they take. */
-  void lines(TextStyle letters, double x, List<String> lines) {
+  void lines(TextStyle style, double x, List<String> lines) {
     for (String line : lines) {
-      room(letters.leading());
-      line(letters, x, line);
+      room(style.leading());
+      line(style, x, line);
     }
   }
 }

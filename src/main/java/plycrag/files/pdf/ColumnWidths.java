@@ -11,15 +11,28 @@ import plycrag.document.Table;
  * How wide the columns of a table are. Where there is room, each is as wide as its widest cell.
  * Where there is not, the widest columns give way, all down to the same width, but none below its
  * widest word; where even that is too much, words are broken.
- *
- * @param table whose columns
- * @param font of its letters
- * @param room for all columns, mm
  */
-record ColumnWidths(Table table, PdfFont font, double room) {
+final class ColumnWidths {
 
   /** A room of 200 mm comes down to less than a nanometre. */
   private static final int HALVINGS = 40;
+
+  private final Table table;
+  private final PdfFont font;
+  private final double room;
+
+  /**
+   * Measures one table.
+   *
+   * @param table whose columns
+   * @param font of its letters
+   * @param room for all columns, mm
+   */
+  ColumnWidths(Table table, PdfFont font, double room) {
+    this.table = table;
+    this.font = font;
+    this.room = room;
+  }
 
   /** The widths, mm. */
   double[] widths() {

@@ -23,15 +23,15 @@ final class Leaf {
   }
 
   /** A line of text from a place on its letters' foot. */
-  void words(TextStyle letters, double x, double y, String text) {
+  void words(TextStyle style, double x, double y, String text) {
     if (text.isBlank()) {
       return;
     }
-    String heavy = "q " + number(letters.stroke()) + " w 0 0 0 RG 2 Tr ";
-    out.append(letters.bold() ? heavy : "")
-        .append("0 0 0 rg BT /" + PdfFont.NAME.getName() + " " + number(letters.size()) + " Tf ")
+    String heavy = "q " + number(style.stroke()) + " w 0 0 0 RG 2 Tr ";
+    out.append(style.bold() ? heavy : "")
+        .append("0 0 0 rg BT /" + PdfFont.NAME.getName() + " " + number(style.size()) + " Tf ")
         .append(number(x) + " " + number(y) + " Td " + font.encoded(text) + " Tj ET")
-        .append(letters.bold() ? " Q\n" : "\n");
+        .append(style.bold() ? " Q\n" : "\n");
   }
 
   /** A level hairline. */

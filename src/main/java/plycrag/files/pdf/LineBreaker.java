@@ -6,15 +6,25 @@ import java.util.List;
 /**
  * Breaks text into lines at its spaces, as many words on a line as go; a word that is wider than a
  * line is broken where the line ends.
- *
- * @param font whose letters are measured
- * @param letters their size
  */
-record LineBreaker(PdfFont font, TextStyle letters) {
+final class LineBreaker {
+  private final PdfFont font;
+  private final TextStyle style;
+
+  /**
+   * Breaks text of one style.
+   *
+   * @param font whose letters are measured
+   * @param style how large the letters are
+   */
+  LineBreaker(PdfFont font, TextStyle style) {
+    this.font = font;
+    this.style = style;
+  }
 
   /** The width of a line, mm. */
   double width(String text) {
-    return font.width(text) * letters.size();
+    return font.width(text) * style.size();
   }
 
   /** The width of the widest word, mm. */

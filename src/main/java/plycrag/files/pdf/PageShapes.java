@@ -10,13 +10,8 @@ import plycrag.document.Xy;
 import plycrag.geometry.Trig;
 import plycrag.units.Decimal;
 
-/**
- * Shapes as operators.
- *
- * @param placed the drawing that they belong to
- * @param font for text
- */
-record PageShapes(Print.Placed placed, PdfFont font) {
+/** Shapes as operators. */
+final class PageShapes {
   private static final int DECIMALS = 3;
 
   /**
@@ -24,6 +19,20 @@ record PageShapes(Print.Placed placed, PdfFont font) {
    * then leaves the circle by 0.03 % of the radius at most (common practice, no source).
    */
   private static final double HANDLE = 0.5522847498;
+
+  private final Print.Placed placed;
+  private final PdfFont font;
+
+  /**
+   * Writes the shapes of one drawing on a page.
+   *
+   * @param placed the drawing that they belong to
+   * @param font for text
+   */
+  PageShapes(Print.Placed placed, PdfFont font) {
+    this.placed = placed;
+    this.font = font;
+  }
 
   /** A number on paper. */
   static String number(double value) {

@@ -5,14 +5,23 @@ import plycrag.document.Extent;
 import plycrag.document.Xy;
 import plycrag.units.Decimal;
 
-/**
- * From the model's millimetres to the paper's, y downwards.
- *
- * @param extent what is shown, model mm
- * @param scale n of 1:n
- */
-record PaperAxes(Extent extent, int scale) {
+/** From the model's millimetres to the paper's, y downwards. */
+final class PaperAxes {
   private static final int DECIMALS = 4;
+
+  private final Extent extent;
+  private final int scale;
+
+  /**
+   * Axes of one drawing.
+   *
+   * @param extent what is shown, model mm
+   * @param scale n of 1:n
+   */
+  PaperAxes(Extent extent, int scale) {
+    this.extent = extent;
+    this.scale = scale;
+  }
 
   static PaperAxes of(Drawing drawing) {
     return new PaperAxes(drawing.extent(), drawing.scale());

@@ -9,18 +9,27 @@ import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 
-/**
- * Shapes as elements, one a line.
- *
- * @param paper where they come to lie
- * @param marks labels that begin with one of them lead to its part
- */
-record SvgShapes(PaperAxes paper, Set<String> marks) {
+/** Shapes as elements, one a line. */
+final class SvgShapes {
   /**
    * Height of capitals of Liberation Sans, parts of the font size: 1409 of 2048 units (OS/2 table
    * of the font, sCapHeight; unitsPerEm of its head table).
    */
   private static final double CAPITALS = 1409.0 / 2048;
+
+  private final PaperAxes axes;
+  private final Set<String> marks;
+
+  /**
+   * Writes the shapes of one drawing.
+   *
+   * @param axes where they come to lie
+   * @param marks labels that begin with one of them lead to its part
+   */
+  SvgShapes(PaperAxes axes, Set<String> marks) {
+    this.axes = axes;
+    this.marks = marks;
+  }
 
   String element(Shape shape) {
     if (shape instanceof Shape.Line line) {
@@ -42,10 +51,10 @@ record SvgShapes(PaperAxes paper, Set<String> marks) {
 
   private String line(Shape.Line line) {
     return "<line"
-        + attribute("x1", paper.x(line.from()))
-        + attribute("y1", paper.y(line.from()))
-        + attribute("x2", paper.x(line.to()))
-        + attribute("y2", paper.y(line.to()))
+        + attribute("x1", axes.x(line.from()))
+        + attribute("y1", axes.y(line.from()))
+        + attribute("x2", axes.x(line.to()))
+        + attribute("y2", axes.y(line.to()))
         + "/>";
   }
 
@@ -53,15 +62,15 @@ record SvgShapes(PaperAxes paper, Set<String> marks) {
     return attribute(
         "points",
         places.stream()
-            .map(place -> paper.x(place) + "," + paper.y(place))
+            .map(place -> axes.x(place) + "," + axes.y(place))
             .collect(Collectors.joining(" ")));
   }
 
   private String circle(Shape.Circle circle) {
     return "<circle"
-        + attribute("cx", paper.x(circle.centre()))
-        + attribute("cy", paper.y(circle.centre()))
-        + attribute("r", paper.length(circle.radius()))
+        + attribute("cx", axes.x(circle.centre()))
+        + attribute("cy", axes.y(circle.centre()))
+        + attribute("r", axes.length(circle.radius()))
         + SvgStyle.fill(circle.fill(), circle.layer())
         + "/>";
   }
@@ -79,8 +88,8 @@ record SvgShapes(PaperAxes paper, Set<String> marks) {
    */
   private String label(Shape.Label label) {
     return "<text"
-        + attribute("x", paper.x(label.at()))
-        + attribute("y", paper.y(label.at(), label.height() / 2))
+        + attribute("x", axes.x(label.at()))
+        + attribute("y", axes.y(label.at(), label.height() / 2))
         + attribute("font-size", PaperAxes.number(label.height() / CAPITALS))
         + anchor(label.anchor())
         + turn(label)
@@ -99,7 +108,7 @@ record SvgShapes(PaperAxes paper, Set<String> marks) {
 
   private String turn(Shape.Label label) {
     String clockwise = PaperAxes.number(-label.turn());
-    String about = paper.x(label.at()) + " " + paper.y(label.at());
+    String about = axes.x(label.at()) + " " + axes.y(label.at());
     return clockwise.equals("0")
         ? ""
         : attribute("transform", "rotate(" + clockwise + " " + about + ")");

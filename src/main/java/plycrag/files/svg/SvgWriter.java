@@ -32,28 +32,28 @@ public final class SvgWriter {
    * @param marks of parts that have an element {@code part-ST1} on the page
    */
   public static String inline(Drawing drawing, Set<String> marks) {
-    PaperAxes paper = PaperAxes.of(drawing);
-    StringBuilder out = new StringBuilder(root(paper, marks.isEmpty() ? "img" : "group"));
+    PaperAxes axes = PaperAxes.of(drawing);
+    StringBuilder out = new StringBuilder(root(axes, marks.isEmpty() ? "img" : "group"));
     out.append("<title>").append(XmlText.of(drawing.title())).append("</title>\n");
-    out.append("<rect" + size(paper, "") + attribute("fill", "#fff") + "/>\n");
-    shapes(out, drawing.shapes(), new SvgShapes(paper, marks));
+    out.append("<rect" + size(axes, "") + attribute("fill", "#fff") + "/>\n");
+    shapes(out, drawing.shapes(), new SvgShapes(axes, marks));
     return out.append("</svg>\n").toString();
   }
 
-  private static String root(PaperAxes paper, String role) {
+  private static String root(PaperAxes axes, String role) {
     return "<svg"
         + attribute("xmlns", NAMESPACE)
         + attribute("role", role)
-        + size(paper, "mm")
-        + attribute("viewBox", "0 0 " + paper.width() + " " + paper.height())
+        + size(axes, "mm")
+        + attribute("viewBox", "0 0 " + axes.width() + " " + axes.height())
         + attribute("fill", "none")
         + attribute("stroke-linejoin", "round")
         + attribute("font-family", FONTS)
         + ">\n";
   }
 
-  private static String size(PaperAxes paper, String unit) {
-    return attribute("width", paper.width() + unit) + attribute("height", paper.height() + unit);
+  private static String size(PaperAxes axes, String unit) {
+    return attribute("width", axes.width() + unit) + attribute("height", axes.height() + unit);
   }
 
   /** Opens a group wherever the attributes change. */

@@ -18,11 +18,11 @@ import java.util.TreeMap;
 record Block(int line, Map<ModalGroup, Code> codes, Map<Character, Double> values) {
   private static final String LETTERS = "FIJLPQRSTXYZ";
 
-  static Block of(int line, List<Word> words, Abilities dialect) throws ReadingException {
+  static Block of(int line, List<Word> words, Abilities abilities) throws ReadingException {
     Block block = new Block(line, new EnumMap<>(ModalGroup.class), new TreeMap<>());
-    for (Word word : numberless(words, dialect)) {
+    for (Word word : numberless(words, abilities)) {
       if (word.letter() == 'G' || word.letter() == 'M') {
-        block.addCode(word, dialect);
+        block.addCode(word, abilities);
       } else {
         block.addValue(word);
       }
@@ -30,19 +30,19 @@ record Block(int line, Map<ModalGroup, Code> codes, Map<Character, Double> value
     return block;
   }
 
-  private static List<Word> numberless(List<Word> words, Abilities dialect)
+  private static List<Word> numberless(List<Word> words, Abilities abilities)
       throws ReadingException {
     if (words.isEmpty() || words.get(0).letter() != 'N') {
       return words;
     }
     Word number = words.get(0);
-    require(dialect.can(Ability.LINE_NUMBERS), "line numbers are not understood");
+    require(abilities.can(Ability.LINE_NUMBERS), "line numbers are not understood");
     require(number.text().matches("N[0-9]+"), "no line number: " + number.text());
     return words.subList(1, words.size());
   }
 
-  private void addCode(Word word, Abilities dialect) throws ReadingException {
-    Optional<Code> known = Code.of(word).filter(code -> code.isIn(dialect));
+  private void addCode(Word word, Abilities abilities) throws ReadingException {
+    Optional<Code> known = Code.of(word).filter(code -> code.isIn(abilities));
     require(known.isPresent(), word.text() + " is not understood");
     Code before = codes.put(known.get().group(), known.get());
     require(before == null, word.text() + " and " + before + " exclude each other");

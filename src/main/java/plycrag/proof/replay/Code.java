@@ -49,8 +49,8 @@ enum Code {
     return group;
   }
 
-  boolean isIn(Abilities dialect) {
-    return ability.map(dialect::can).orElse(true);
+  boolean isIn(Abilities abilities) {
+    return ability.map(abilities::can).orElse(true);
   }
 
   boolean isArc() {

@@ -89,22 +89,22 @@ final class ContourCheck {
     List<OutlineRing.Sample> reachable =
         asked.stream().filter(one -> outline.isReachable(one, radius)).toList();
     CutAway last = new CutAway(visits, contour.bottom() + Accuracy.PLACE, Accuracy.SIZE);
-    List<UncutStretch> standing = UncutStretch.of(reachable, sample -> last.covers(sample.place()));
+    List<UncutStretch> uncut = UncutStretch.of(reachable, sample -> last.covers(sample.place()));
     Optional<Expected.Bridges> bridges = contour.bridges();
-    if (standing.size() > bridges.map(Expected.Bridges::count).orElse(0)) {
-      Coordinate place = standing.get(0).samples().get(0).place();
+    if (uncut.size() > bridges.map(Expected.Bridges::count).orElse(0)) {
+      Coordinate place = uncut.get(0).samples().get(0).place();
       add(where, "is not cut at " + mm(place.x) + ", " + mm(place.y));
     } else if (bridges.isPresent()) {
-      standing.forEach(one -> bridge(where, one, bridges.get()));
+      uncut.forEach(one -> bridge(where, one, bridges.get()));
     }
   }
 
-  private void bridge(String where, UncutStretch standing, Expected.Bridges bridges) {
-    if (standing.length() > bridges.length() + UncutStretch.ROUNDING) {
-      add(where, "has a bridge of " + mm(standing.length()));
+  private void bridge(String where, UncutStretch uncut, Expected.Bridges bridges) {
+    if (uncut.length() > bridges.length() + UncutStretch.ROUNDING) {
+      add(where, "has a bridge of " + mm(uncut.length()));
     }
     CutAway above = new CutAway(visits, bridges.top() + Accuracy.PLACE, Accuracy.SIZE);
-    if (!standing.samples().stream().allMatch(sample -> above.covers(sample.place()))) {
+    if (!uncut.samples().stream().allMatch(sample -> above.covers(sample.place()))) {
       add(where, "has a bridge that is too thick");
     }
   }

@@ -24,22 +24,22 @@ final class DrillCycle {
   }
 
   /** Drills what a line asks for. */
-  void drill(Block block, Settings settings, TipTrace track, Abilities dialect)
+  void drill(Block block, Settings settings, TipTrace trace, Abilities abilities)
       throws ReadingException {
     Code cycle = settings.motion();
     require(block.hasPlace(), "a cycle without a place");
-    require(track.at().hasHeight(), "a cycle before the tool's height is known");
-    takeHeights(block, settings, track.at().z());
-    takeRest(block, settings, cycle, dialect);
+    require(trace.at().hasHeight(), "a cycle before the tool's height is known");
+    takeHeights(block, settings, trace.at().z());
+    takeRest(block, settings, cycle, abilities);
     double clear = settings.returnsToFirstHeight() ? Math.max(firstHeight, retract) : retract;
-    rise(track, block.line());
+    rise(trace, block.line());
     for (long left = repeats(block); left > 0; left--) {
-      TipPlace to = Target.of(block, settings, track.at()).atHeight(track.at().z());
+      TipPlace to = Target.of(block, settings, trace.at()).atHeight(trace.at().z());
       require(to.isKnown(), "a cycle before the tool's place is known");
-      track.rapid(block.line(), to);
-      track.rapid(block.line(), to.atHeight(retract));
-      plunge(cycle, block.line(), settings.feed(), track);
-      track.rapid(block.line(), to.atHeight(clear));
+      trace.rapid(block.line(), to);
+      trace.rapid(block.line(), to.atHeight(retract));
+      plunge(cycle, block.line(), settings.feed(), trace);
+      trace.rapid(block.line(), to.atHeight(clear));
     }
   }
 
@@ -56,10 +56,10 @@ final class DrillCycle {
     require(bottom <= retract, "a cycle whose R lies below its Z");
   }
 
-  private void takeRest(Block block, Settings settings, Code cycle, Abilities dialect)
+  private void takeRest(Block block, Settings settings, Code cycle, Abilities abilities)
       throws ReadingException {
     peck = block.has('Q') ? block.value('Q') * settings.scale() : peck;
-    wait = block.has('P') ? dialect.seconds(block.value('P')) : wait;
+    wait = block.has('P') ? abilities.seconds(block.value('P')) : wait;
     require(cycle != Code.G82 || wait >= 0, "a cycle that waits needs P");
     boolean pecks = cycle == Code.G73 || cycle == Code.G83;
     require(!pecks || peck > BACK_OFF, "a cycle that pecks needs Q");
@@ -71,27 +71,27 @@ final class DrillCycle {
     return Math.round(repeats);
   }
 
-  private void rise(TipTrace track, int line) {
-    if (track.at().z() < retract) {
-      track.rapid(line, track.at().atHeight(retract));
+  private void rise(TipTrace trace, int line) {
+    if (trace.at().z() < retract) {
+      trace.rapid(line, trace.at().atHeight(retract));
     }
   }
 
-  private void plunge(Code cycle, int line, double feed, TipTrace track) {
+  private void plunge(Code cycle, int line, double feed, TipTrace trace) {
     if (cycle == Code.G73 || cycle == Code.G83) {
-      peck(cycle == Code.G83 ? Double.POSITIVE_INFINITY : BACK_OFF, line, feed, track);
+      peck(cycle == Code.G83 ? Double.POSITIVE_INFINITY : BACK_OFF, line, feed, trace);
     }
-    track.feed(line, track.at().atHeight(bottom), feed);
+    trace.feed(line, trace.at().atHeight(bottom), feed);
     if (cycle == Code.G82) {
-      track.add(new Step.Wait(line, wait));
+      trace.add(new Step.Wait(line, wait));
     }
   }
 
-  private void peck(double back, int line, double feed, TipTrace track) {
+  private void peck(double back, int line, double feed, TipTrace trace) {
     for (double depth = retract - peck; depth > bottom; depth -= peck) {
-      track.feed(line, track.at().atHeight(depth), feed);
-      track.rapid(line, track.at().atHeight(Math.min(retract, depth + back)));
-      track.rapid(line, track.at().atHeight(Math.min(retract, depth + BACK_OFF)));
+      trace.feed(line, trace.at().atHeight(depth), feed);
+      trace.rapid(line, trace.at().atHeight(Math.min(retract, depth + back)));
+      trace.rapid(line, trace.at().atHeight(Math.min(retract, depth + BACK_OFF)));
     }
   }
 }

@@ -8,20 +8,20 @@ import org.locationtech.jts.geom.Coordinate;
 
 /** Obeys lines one after the other, each in the order of NISTIR 6556. */
 final class Interpreter {
-  private final Abilities dialect;
+  private final Abilities abilities;
   private final Settings settings = new Settings();
-  private final TipTrace track = new TipTrace();
+  private final TipTrace trace = new TipTrace();
   private Optional<DrillCycle> cycle = Optional.empty();
   private double speed;
   private int tool;
   private boolean ended;
 
-  Interpreter(Abilities dialect) {
-    this.dialect = dialect;
+  Interpreter(Abilities abilities) {
+    this.abilities = abilities;
   }
 
   List<Step> steps() {
-    return track.steps();
+    return trace.steps();
   }
 
   boolean hasEnded() {
@@ -53,14 +53,14 @@ final class Interpreter {
     }
     if (block.code(ModalGroup.TOOL).isPresent()) {
       require(tool > 0, "a change of tool before a tool is named");
-      track.add(new Step.Change(block.line(), tool));
-      track.forgetHeight();
+      trace.add(new Step.Change(block.line(), tool));
+      trace.forgetHeight();
     }
     if (block.code(ModalGroup.SPINDLE).equals(Optional.of(Code.M3))) {
       require(speed > 0, "the spindle starts without a speed");
-      track.add(new Step.Start(block.line(), speed));
+      trace.add(new Step.Start(block.line(), speed));
     } else if (block.code(ModalGroup.SPINDLE).isPresent()) {
-      track.add(new Step.Stop(block.line()));
+      trace.add(new Step.Stop(block.line()));
     } else {
       require(!block.has('S'), "a speed without the spindle's start");
     }
@@ -68,9 +68,9 @@ final class Interpreter {
 
   private void pause(Block block) throws ReadingException {
     if (block.code(ModalGroup.WAIT).isPresent()) {
-      double seconds = dialect.seconds(block.value('P'));
+      double seconds = abilities.seconds(block.value('P'));
       require(seconds >= 0, "a wait of less than nothing");
-      track.add(new Step.Wait(block.line(), seconds));
+      trace.add(new Step.Wait(block.line(), seconds));
     }
   }
 
@@ -78,23 +78,23 @@ final class Interpreter {
     settings.requireModes();
     Code motion = settings.motion();
     if (motion.isCycle()) {
-      cycle = cycle.or(() -> Optional.of(new DrillCycle(track.at().z())));
-      cycle.get().drill(block, settings, track, dialect);
+      cycle = cycle.or(() -> Optional.of(new DrillCycle(trace.at().z())));
+      cycle.get().drill(block, settings, trace, abilities);
       return;
     }
     require(motion.isArc() || block.hasPlace(), "a motion without a place");
-    TipPlace to = Target.of(block, settings, track.at());
+    TipPlace to = Target.of(block, settings, trace.at());
     if (motion == Code.G0) {
-      track.rapid(block.line(), to);
+      trace.rapid(block.line(), to);
     } else if (motion == Code.G1) {
-      track.feed(block.line(), to, settings.feed());
+      trace.feed(block.line(), to, settings.feed());
     } else {
-      track.feed(block.line(), arc(block, motion, to).way(), settings.feed());
+      trace.feed(block.line(), arc(block, motion, to).way(), settings.feed());
     }
   }
 
   private Arc arc(Block block, Code motion, TipPlace to) throws ReadingException {
-    TipPlace from = track.at();
+    TipPlace from = trace.at();
     require(from.isKnown(), "an arc before the tool's place is known");
     boolean left = motion == Code.G3;
     double scale = settings.scale();
@@ -112,10 +112,10 @@ final class Interpreter {
     Optional<Code> stop = block.code(ModalGroup.STOP);
     ended = stop.filter(code -> code != Code.M0).isPresent();
     if (ended) {
-      track.add(new Step.End(block.line()));
+      trace.add(new Step.End(block.line()));
     } else if (stop.isPresent()) {
-      track.add(new Step.Pause(block.line()));
-      track.forgetHeight();
+      trace.add(new Step.Pause(block.line()));
+      trace.forgetHeight();
     }
   }
 }

@@ -56,8 +56,8 @@ final class OutlineRing {
   /** Whether a tool of a radius can cut a sample without cutting the piece elsewhere. */
   boolean isReachable(Sample sample, double radius) {
     Coordinate centre = sample.centre(radius);
-    TipPlace spot = new TipPlace(centre.x, centre.y, 0);
-    return isInWaste(centre) && Tolerance.atLeast(distance(new CutMove(0, spot, spot)), radius);
+    TipPlace place = new TipPlace(centre.x, centre.y, 0);
+    return isInWaste(centre) && Tolerance.atLeast(distance(new CutMove(0, place, place)), radius);
   }
 
   /** Places all along the ring, none at its corners. */

@@ -30,22 +30,22 @@ record ProgramLine(List<Word> words, String remark) {
   }
 
   /** Takes a line apart, its end left out. */
-  static ProgramLine of(String text, Abilities dialect) throws ReadingException {
-    require(text.length() <= dialect.longestLine(), "longer than " + dialect.longestLine());
+  static ProgramLine of(String text, Abilities abilities) throws ReadingException {
+    require(text.length() <= abilities.longestLine(), "longer than " + abilities.longestLine());
     require(text.chars().allMatch(one -> one >= ' ' && one <= '~'), "a character is not ASCII");
     int open = text.indexOf('(');
     int semicolon = text.indexOf(';');
     if (semicolon >= 0 && (open < 0 || semicolon < open)) {
-      require(dialect.can(Ability.SEMICOLON), "a comment after a semicolon is not understood");
+      require(abilities.can(Ability.SEMICOLON), "a comment after a semicolon is not understood");
       return new ProgramLine(
           words(text.substring(0, semicolon)), remark(text.substring(semicolon + 1)));
     }
-    return open < 0 ? new ProgramLine(words(text), "") : parenthesised(text, open, dialect);
+    return open < 0 ? new ProgramLine(words(text), "") : parenthesised(text, open, abilities);
   }
 
-  private static ProgramLine parenthesised(String text, int open, Abilities dialect)
+  private static ProgramLine parenthesised(String text, int open, Abilities abilities)
       throws ReadingException {
-    require(dialect.can(Ability.PARENTHESES), "a comment in parentheses is not understood");
+    require(abilities.can(Ability.PARENTHESES), "a comment in parentheses is not understood");
     int close = text.indexOf(')', open);
     require(close >= 0, "a comment does not close");
     String inside = text.substring(open + 1, close);

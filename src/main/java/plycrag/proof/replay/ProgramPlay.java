@@ -10,7 +10,7 @@ final class ProgramPlay {
   private final Heights heights;
   private final String program;
   private final Spindle spindle;
-  private final TravelCheck ways;
+  private final TravelCheck travel;
   private final List<Fault> faults = new ArrayList<>();
   private final List<Visit> visits = new ArrayList<>();
   private final List<CutMove> cuts = new ArrayList<>();
@@ -22,7 +22,7 @@ final class ProgramPlay {
     this.heights = bench.heights();
     this.program = program.name();
     this.spindle = new Spindle(program.cutters());
-    this.ways = new TravelCheck(bench);
+    this.travel = new TravelCheck(bench);
   }
 
   /**
@@ -34,10 +34,10 @@ final class ProgramPlay {
   record Played(List<Visit> visits, List<Fault> faults) {}
 
   static Played play(Bench bench, Program program, List<Step> steps) {
-    ProgramPlay playing = new ProgramPlay(bench, program);
-    steps.forEach(playing::take);
-    playing.leave();
-    return new Played(List.copyOf(playing.visits), List.copyOf(playing.faults));
+    ProgramPlay play = new ProgramPlay(bench, program);
+    steps.forEach(play::take);
+    play.leave();
+    return new Played(List.copyOf(play.visits), List.copyOf(play.faults));
   }
 
   private void take(Step step) {
@@ -85,7 +85,7 @@ final class ProgramPlay {
       leave();
       double lowest = Math.min(at.z(), to.z());
       require(rapid, isAtLeast(lowest, heights.clearance()), "a rapid across below clearance");
-      add(rapid, ways.fault(at, to, spindle.cutter().radius()));
+      add(rapid, travel.fault(at, to, spindle.cutter().radius()));
     }
     at = to;
   }
@@ -107,7 +107,7 @@ final class ProgramPlay {
     require(feed, cutter.cutsAt(feed.rate(), at, to), "not a feed of tool " + cutter.number());
     if (sideways) {
       reached = Double.POSITIVE_INFINITY;
-      add(feed, ways.fault(at, to, cutter.radius()));
+      add(feed, travel.fault(at, to, cutter.radius()));
     }
     require(feed, isAtLeast(to.z(), heights.floor()), "a cut below the lowest that is allowed");
     inSheet(new CutMove(feed.line(), at, to))

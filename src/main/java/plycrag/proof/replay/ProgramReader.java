@@ -12,15 +12,15 @@ final class ProgramReader {
   private static final int HEAD = 10;
 
   private final String name;
-  private final Abilities dialect;
-  private final Interpreter controller;
+  private final Abilities abilities;
+  private final Interpreter interpreter;
   private final List<String> remarks = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
 
-  private ProgramReader(String name, Abilities dialect) {
+  private ProgramReader(String name, Abilities abilities) {
     this.name = name;
-    this.dialect = dialect;
-    this.controller = new Interpreter(dialect);
+    this.abilities = abilities;
+    this.interpreter = new Interpreter(abilities);
   }
 
   /**
@@ -28,8 +28,8 @@ final class ProgramReader {
    *
    * @param name for faults
    */
-  static ReadProgram read(String name, String text, Abilities dialect) {
-    ProgramReader reader = new ProgramReader(name, dialect);
+  static ReadProgram read(String name, String text, Abilities abilities) {
+    ProgramReader reader = new ProgramReader(name, abilities);
     List<String> lines = List.of(text.split("\n", -1));
     int last = lines.size() - 1;
     for (int at = 0; at < last; at++) {
@@ -38,26 +38,26 @@ final class ProgramReader {
     if (!lines.get(last).isEmpty()) {
       reader.add(last + 1, "the last line has no end");
     }
-    if (!reader.controller.hasEnded()) {
+    if (!reader.interpreter.hasEnded()) {
       reader.add(last, "the program does not end");
     }
-    return new ReadProgram(reader.controller.steps(), reader.remarks, reader.faults);
+    return new ReadProgram(reader.interpreter.steps(), reader.remarks, reader.faults);
   }
 
   private void line(int number, String text, boolean outermost) {
     try {
       if (text.equals("%")) {
-        boolean understood = dialect.can(Ability.PERCENT) && outermost;
+        boolean understood = abilities.can(Ability.PERCENT) && outermost;
         require(understood, "a percent sign is not understood");
         return;
       }
-      ProgramLine line = ProgramLine.of(text, dialect);
+      ProgramLine line = ProgramLine.of(text, abilities);
       if (number <= HEAD && !line.remark().isEmpty()) {
         remarks.add(line.remark().toUpperCase(Locale.ROOT));
       }
-      Block block = Block.of(number, line.words(), dialect);
+      Block block = Block.of(number, line.words(), abilities);
       if (!block.isEmpty()) {
-        controller.obey(block);
+        interpreter.obey(block);
       }
     } catch (ReadingException e) {
       add(number, e.getMessage());

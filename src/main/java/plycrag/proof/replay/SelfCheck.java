@@ -7,11 +7,21 @@ import java.util.Optional;
 /**
  * Reads the programs of one face of a sheet, plays them and holds what they make against what is to
  * be made.
- *
- * @param dialect what the controller understands
- * @param bench the machine with the sheet on it
  */
-public record SelfCheck(Abilities dialect, Bench bench) {
+public final class SelfCheck {
+  private final Abilities abilities;
+  private final Bench bench;
+
+  /**
+   * Checks the programs of one face.
+   *
+   * @param abilities what the controller understands
+   * @param bench the machine with the sheet on it
+   */
+  public SelfCheck(Abilities abilities, Bench bench) {
+    this.abilities = abilities;
+    this.bench = bench;
+  }
 
   /**
    * All that is wrong; nothing if the programs may be released.
@@ -22,10 +32,10 @@ public record SelfCheck(Abilities dialect, Bench bench) {
     List<Fault> faults = new ArrayList<>();
     List<Visit> visits = new ArrayList<>();
     for (Program program : programs) {
-      ReadProgram reading = ProgramReader.read(program.name(), program.text(), dialect);
-      faults.addAll(reading.faults());
-      zero(program, reading).ifPresent(faults::add);
-      ProgramPlay.Played played = ProgramPlay.play(bench, program, reading.steps());
+      ReadProgram read = ProgramReader.read(program.name(), program.text(), abilities);
+      faults.addAll(read.faults());
+      zero(program, read).ifPresent(faults::add);
+      ProgramPlay.Played played = ProgramPlay.play(bench, program, read.steps());
       faults.addAll(played.faults());
       visits.addAll(played.visits());
     }
@@ -33,8 +43,8 @@ public record SelfCheck(Abilities dialect, Bench bench) {
     return List.copyOf(faults);
   }
 
-  private Optional<Fault> zero(Program program, ReadProgram reading) {
-    boolean told = !dialect.hasComments() || reading.remarks().contains(bench.zero());
+  private Optional<Fault> zero(Program program, ReadProgram read) {
+    boolean told = !abilities.hasComments() || read.remarks().contains(bench.zero());
     return told
         ? Optional.empty()
         : Optional.of(new Fault(program.name(), 1, "does not say at once: " + bench.zero()));

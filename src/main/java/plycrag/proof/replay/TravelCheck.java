@@ -6,7 +6,14 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /** Judges where the tool may go across. */
-record TravelCheck(Bench bench) {
+final class TravelCheck {
+  private final Bench bench;
+
+  /** Judges on one machine. */
+  TravelCheck(Bench bench) {
+    this.bench = bench;
+  }
+
   /** What is wrong with a straight way. */
   Optional<String> fault(TipPlace from, TipPlace to, double radius) {
     Envelope travel = bench.travel().copy();

@@ -99,7 +99,7 @@ public final class PositionFile {
       if (column.isEmpty()) {
         refuse(
             "columns",
-            field.spot(),
+            field.place(),
             Printable.quoted(field.text()) + " is not a column of a list of positions",
             "facet, u and v are allowed, with commas between");
       }
@@ -108,7 +108,7 @@ public final class PositionFile {
     if (!whole || (facets.size() > 1 && !header.containsKey(Column.FACET))) {
       refuse(
           "columns",
-          row.get(0).spot(),
+          row.get(0).place(),
           "the first row does not name all columns",
           facets.size() > 1 ? "facet, u and v are needed" : "u and v are needed");
     }
@@ -125,7 +125,7 @@ public final class PositionFile {
 
   private void addColumn(Column column, int at, CsvField field) {
     if (header.putIfAbsent(column, at) != null) {
-      refuse(column.word(), field.spot(), "this column stands twice", "once is allowed");
+      refuse(column.word(), field.place(), "this column stands twice", "once is allowed");
     }
   }
 
@@ -133,7 +133,7 @@ public final class PositionFile {
     if (fields.size() != columns) {
       refuse(
           "columns",
-          fields.get(0).spot(),
+          fields.get(0).place(),
           "this row has " + fields.size() + " fields",
           "as many as there are columns, " + columns + ", are allowed");
       return;
@@ -142,16 +142,16 @@ public final class PositionFile {
     Optional<Double> u = place(Column.U, fields);
     Optional<Double> v = place(Column.V, fields);
     if (facet.isPresent() && u.isPresent() && v.isPresent()) {
-      add(new InsertPosition(facet.get(), u.get(), v.get()), fields.get(0).spot());
+      add(new InsertPosition(facet.get(), u.get(), v.get()), fields.get(0).place());
     }
   }
 
-  private void add(InsertPosition position, SourcePlace spot) {
-    SourcePlace first = positions.putIfAbsent(position, spot);
+  private void add(InsertPosition position, SourcePlace place) {
+    SourcePlace first = positions.putIfAbsent(position, place);
     if (first != null) {
       refuse(
           "columns",
-          spot,
+          place,
           "this position stands in line " + first.line() + " already",
           "once is allowed");
     }
@@ -170,7 +170,7 @@ public final class PositionFile {
         .faults()
         .add(
             Column.FACET.word(),
-            field.spot(),
+            field.place(),
             "there is no facet " + Printable.quoted(field.text()),
             "one of " + String.join(", ", facets) + " is allowed",
             NearestWord.find(field.text(), facets)
@@ -184,10 +184,10 @@ public final class PositionFile {
     CsvField field = fields.get(header.get(column));
     boolean isBare = NUMBER.matcher(field.text()).matches();
     Object value = isBare ? Double.valueOf(field.text()) : field.text();
-    return PLACE.read(new Located(column.word(), field.spot(), value), context);
+    return PLACE.read(new Located(column.word(), field.place(), value), context);
   }
 
-  private void refuse(String key, SourcePlace spot, String wrong, String allowed) {
-    context.faults().add(key, spot, wrong, allowed);
+  private void refuse(String key, SourcePlace place, String wrong, String allowed) {
+    context.faults().add(key, place, wrong, allowed);
   }
 }

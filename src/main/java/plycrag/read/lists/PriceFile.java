@@ -72,7 +72,7 @@ public final class PriceFile {
     if (fields.size() > columns) {
       faults.add(
           "columns",
-          fields.get(columns).spot(),
+          fields.get(columns).place(),
           "this row has more fields than there are columns",
           columns + " are allowed");
     }
@@ -84,14 +84,14 @@ public final class PriceFile {
     if (!currency.equals(money.text())) {
       faults.add(
           "currency",
-          money.spot(),
+          money.place(),
           "this list has prices in " + currency + " and in " + money.text(),
           "one currency in a list is allowed");
     }
     if (offers.stream().anyMatch(offer::isLike)) {
       faults.add(
           "article",
-          row.field(PriceColumn.ARTICLE).spot(),
+          row.field(PriceColumn.ARTICLE).place(),
           "a row above offers the same article of this size in the same unit",
           "one of them is allowed");
     }

@@ -28,12 +28,12 @@ record PriceHeader(Map<PriceColumn, Integer> columns) {
               column -> {
                 if (columns.putIfAbsent(column, index) != null) {
                   faults.add(
-                      column.word(), field.spot(), "this column stands twice", "once is allowed");
+                      column.word(), field.place(), "this column stands twice", "once is allowed");
                 }
               },
               () -> refuse(field, faults));
     }
-    reportMissing(columns, row.get(0).spot(), faults);
+    reportMissing(columns, row.get(0).place(), faults);
     return new PriceHeader(columns);
   }
 
@@ -41,7 +41,7 @@ record PriceHeader(Map<PriceColumn, Integer> columns) {
     boolean semicolons = field.text().contains(";");
     faults.add(
         "columns",
-        field.spot(),
+        field.place(),
         semicolons
             ? "the columns are parted by semicolons"
             : Printable.quoted(field.text()) + " is not a column of a price list",
@@ -62,7 +62,8 @@ record PriceHeader(Map<PriceColumn, Integer> columns) {
           "columns",
           start,
           "the first row names no column " + String.join(", ", missing),
-          "article, unit, price and currency are needed; size, contents, tax, mass and available may stand");
+          "article, unit, price and currency are needed; size, contents, tax, mass and available"
+              + " may stand");
     }
   }
 }

@@ -12,17 +12,28 @@ import plycrag.read.text.CsvField;
 import plycrag.read.text.Faults;
 import plycrag.units.Printable;
 
-/**
- * A row of a price list on its way to an offer.
- *
- * @param header which column stands where
- * @param fields as they stand in the file
- * @param faults where findings go
- */
-record PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
+/** A row of a price list on its way to an offer. */
+final class PriceRow {
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}(\\.[0-9]{1,4})?");
   private static final Pattern COUNT = Pattern.compile("[0-9]{1,6}");
   private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+
+  private final PriceHeader header;
+  private final List<CsvField> fields;
+  private final Faults faults;
+
+  /**
+   * One row.
+   *
+   * @param header which column stands where
+   * @param fields as they stand in the file
+   * @param faults where findings go
+   */
+  PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
+    this.header = header;
+    this.fields = fields;
+    this.faults = faults;
+  }
 
   private record Sold(Article article, List<Double> size, SaleUnit unit, BigDecimal contents) {}
 
@@ -97,7 +108,7 @@ record PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
     Integer index = header.columns().get(column);
     return index != null && index < fields.size()
         ? fields.get(index)
-        : new CsvField(fields.get(0).spot(), "");
+        : new CsvField(fields.get(0).place(), "");
   }
 
   private interface Finder<T> {
@@ -206,6 +217,6 @@ record PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
   }
 
   private void refuse(PriceColumn column, String wrong, String allowed, String suggestion) {
-    faults.add(column.word(), field(column).spot(), wrong, allowed, suggestion);
+    faults.add(column.word(), field(column).place(), wrong, allowed, suggestion);
   }
 }

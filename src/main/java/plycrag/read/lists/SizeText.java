@@ -7,13 +7,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import plycrag.units.LengthText;
 
-/**
- * A size as a merchant writes it: lengths with an {@code x} between them, the unit at the end.
- *
- * @param text {@code 45 x 90 x 3000 mm}
- */
-record SizeText(String text) {
+/** A size as a merchant writes it: lengths with an {@code x} between them, the unit at the end. */
+final class SizeText {
   private static final Pattern UNIT = Pattern.compile(".*[0-9]\\s*(?<unit>[a-z]+|['\"])");
+
+  private final String text;
+
+  /**
+   * One text.
+   *
+   * @param text {@code 45 x 90 x 3000 mm}
+   */
+  SizeText(String text) {
+    this.text = text;
+  }
 
   /** The lengths, ascending, mm; none if the text is no size. */
   Optional<List<Double>> lengths() {

@@ -4,13 +4,21 @@ import plycrag.read.text.Faults;
 import plycrag.units.Decimal;
 import plycrag.units.LengthUnit;
 
-/**
- * Two lengths, or two numbers, of one table of which one must not be less than the other.
- *
- * @param greater the one that must not be less
- * @param lesser the other
- */
-public record AtLeast(Parameter<Double> greater, Parameter<Double> lesser) {
+/** Two lengths, or two numbers, of one table of which one must not be less than the other. */
+public final class AtLeast {
+  private final Parameter<Double> greater;
+  private final Parameter<Double> lesser;
+
+  /**
+   * Relates two keys.
+   *
+   * @param greater the one that must not be less
+   * @param lesser the other
+   */
+  public AtLeast(Parameter<Double> greater, Parameter<Double> lesser) {
+    this.greater = greater;
+    this.lesser = lesser;
+  }
 
   /** Reports the pair if it is the wrong way round, at a key that the file gives. */
   public void check(Values values, Faults faults) {
@@ -30,7 +38,7 @@ public record AtLeast(Parameter<Double> greater, Parameter<Double> lesser) {
     String second = text(here, atGreater ? low : high, values.unit());
     faults.add(
         values.key(here),
-        values.spot(here),
+        values.place(here),
         first
             + (atGreater
                 ? " is less than " + values.key(lesser)

@@ -8,15 +8,22 @@ import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 import plycrag.wall.FacetPoint;
 
-/**
- * A place on a facet: two lengths in a list, across and up.
- *
- * @param each what each of them may be
- */
-public record CornerKind(LengthKind each) implements Kind<FacetPoint> {
+/** A place on a facet: two lengths in a list, across and up. */
+public final class CornerKind implements Kind<FacetPoint> {
 
   /** Anywhere on a facet. */
   public static final CornerKind ON_FACET = new CornerKind(LengthKind.length(0, 50_000));
+
+  private final LengthKind each;
+
+  /**
+   * Places within bounds.
+   *
+   * @param each what each of them may be
+   */
+  public CornerKind(LengthKind each) {
+    this.each = each;
+  }
 
   @Override
   public Optional<FacetPoint> read(Located value, Context context) {

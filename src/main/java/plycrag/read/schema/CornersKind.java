@@ -9,13 +9,21 @@ import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 import plycrag.wall.FacetPoint;
 
-/**
- * The corners of a simple polygon, in order round it, the first not repeated.
- *
- * @param each what each of them may be
- * @param most how many there may be; three at least
- */
-public record CornersKind(CornerKind each, int most) implements Kind<List<FacetPoint>> {
+/** The corners of a simple polygon, in order round it, the first not repeated. */
+public final class CornersKind implements Kind<List<FacetPoint>> {
+  private final CornerKind each;
+  private final int most;
+
+  /**
+   * Polygons of at most so many corners.
+   *
+   * @param each what each of them may be
+   * @param most how many there may be; three at least
+   */
+  public CornersKind(CornerKind each, int most) {
+    this.each = each;
+    this.most = most;
+  }
 
   @Override
   public Optional<List<FacetPoint>> read(Located value, Context context) {

@@ -6,13 +6,21 @@ import plycrag.read.text.Context;
 import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 
-/**
- * A whole number.
- *
- * @param range of what may be counted
- * @param things what is counted, for messages
- */
-public record CountKind(Range range, String things) implements Kind<Integer> {
+/** A whole number. */
+public final class CountKind implements Kind<Integer> {
+  private final Range range;
+  private final String things;
+
+  /**
+   * Counts within a range.
+   *
+   * @param range of what may be counted
+   * @param things what is counted, for messages
+   */
+  public CountKind(Range range, String things) {
+    this.range = range;
+    this.things = things;
+  }
 
   @Override
   public Optional<Integer> read(Located value, Context context) {

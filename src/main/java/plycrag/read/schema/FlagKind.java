@@ -7,7 +7,7 @@ import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 
 /** Yes or no. */
-public record FlagKind() implements Kind<Boolean> {
+public final class FlagKind implements Kind<Boolean> {
 
   @Override
   public Optional<Boolean> read(Located value, Context context) {

@@ -8,15 +8,24 @@ import plycrag.read.text.Context;
 import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 
-/**
- * A list of lengths.
- *
- * @param each what each of them may be
- * @param most how many there may be; at least one is needed
- * @param ascends whether each must be greater than the one before
- */
-public record LengthListKind(LengthKind each, int most, boolean ascends)
-    implements Kind<List<Double>> {
+/** A list of lengths. */
+public final class LengthListKind implements Kind<List<Double>> {
+  private final LengthKind each;
+  private final int most;
+  private final boolean ascends;
+
+  /**
+   * Lists of at most so many lengths.
+   *
+   * @param each what each of them may be
+   * @param most how many there may be; at least one is needed
+   * @param ascends whether each must be greater than the one before
+   */
+  public LengthListKind(LengthKind each, int most, boolean ascends) {
+    this.each = each;
+    this.most = most;
+    this.ascends = ascends;
+  }
 
   /** Lengths that ascend strictly. */
   public LengthListKind(LengthKind each, int most) {

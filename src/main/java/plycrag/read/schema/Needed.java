@@ -22,7 +22,7 @@ public final class Needed {
       if (!values.isGiven(parameter)) {
         faults.add(
             values.path(),
-            firstSpot(values, table),
+            firstPlace(values, table),
             "this " + what + " has no " + parameter.key(),
             "a " + what + " with one is allowed");
       }
@@ -30,11 +30,11 @@ public final class Needed {
   }
 
   /** Where the first key of an entry stands. */
-  public static SourcePlace firstSpot(Values values, TableSpec table) {
+  public static SourcePlace firstPlace(Values values, TableSpec table) {
     return table.parameters().stream()
         .filter(values::isGiven)
         .findFirst()
-        .map(values::spot)
+        .map(values::place)
         .orElse(SourcePlace.START);
   }
 }

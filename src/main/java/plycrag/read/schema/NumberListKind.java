@@ -7,13 +7,21 @@ import plycrag.read.text.Context;
 import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 
-/**
- * A list of numbers, in any order.
- *
- * @param each what each of them may be
- * @param most how many there may be; at least one is needed
- */
-public record NumberListKind(NumberKind each, int most) implements Kind<List<Double>> {
+/** A list of numbers, in any order. */
+public final class NumberListKind implements Kind<List<Double>> {
+  private final NumberKind each;
+  private final int most;
+
+  /**
+   * Lists of at most so many numbers.
+   *
+   * @param each what each of them may be
+   * @param most how many there may be; at least one is needed
+   */
+  public NumberListKind(NumberKind each, int most) {
+    this.each = each;
+    this.most = most;
+  }
 
   @Override
   public Optional<List<Double>> read(Located value, Context context) {

@@ -11,12 +11,18 @@ import plycrag.units.LengthUnit;
 import plycrag.units.Printable;
 import plycrag.wall.buying.Section;
 
-/**
- * A section: two lengths, or the name of a timber in the catalog.
- *
- * @param side what each side may be
- */
-public record SectionKind(LengthKind side) implements Kind<Section> {
+/** A section: two lengths, or the name of a timber in the catalog. */
+public final class SectionKind implements Kind<Section> {
+  private final LengthKind side;
+
+  /**
+   * Sections within bounds.
+   *
+   * @param side what each side may be
+   */
+  public SectionKind(LengthKind side) {
+    this.side = side;
+  }
 
   @Override
   public Optional<Section> read(Located value, Context context) {

@@ -57,7 +57,7 @@ final class SourceLines {
     return ENTRY.matcher(text(line)).matches();
   }
 
-  /** The spot at which certain words stand for the last time. */
+  /** The place at which certain words stand for the last time. */
   SourcePlace last(String words) {
     int line = lines.size();
     while (line > 1 && !text(line).contains(words)) {

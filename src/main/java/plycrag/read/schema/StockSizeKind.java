@@ -10,7 +10,7 @@ import plycrag.units.LengthUnit;
 import plycrag.units.Printable;
 
 /** The name of a size in the catalog of sheets. */
-public record StockSizeKind() implements Kind<StockSize> {
+public final class StockSizeKind implements Kind<StockSize> {
 
   @Override
   public Optional<StockSize> read(Located value, Context context) {

@@ -64,14 +64,14 @@ public final class Syntax {
     return brokenKeys.contains(key);
   }
 
-  /** Whether a spot is under a header that could not be read, so that its table is unknown. */
-  public boolean isLost(SourcePlace spot) {
-    return !lostHeaders.isEmpty() && lostHeaders.contains(lines.header(spot.line()));
+  /** Whether a place is under a header that could not be read, so that its table is unknown. */
+  public boolean isLost(SourcePlace place) {
+    return !lostHeaders.isEmpty() && lostHeaders.contains(lines.header(place.line()));
   }
 
-  /** Whether a spot is under a header, where no key of the file's top level can stand. */
-  public boolean isUnderHeader(SourcePlace spot) {
-    return lines.header(spot.line()) > 0;
+  /** Whether a place is under a header, where no key of the file's top level can stand. */
+  public boolean isUnderHeader(SourcePlace place) {
+    return lines.header(place.line()) > 0;
   }
 
   /** Whether every entry is known to have its table, and none was swallowed by an open text. */
@@ -79,28 +79,28 @@ public final class Syntax {
     return whole;
   }
 
-  private void report(String message, SourcePlace spot, Set<Integer> tableLines) {
+  private void report(String message, SourcePlace place, Set<Integer> tableLines) {
     Matcher swallowed = SWALLOWED.matcher(message);
     if (swallowed.matches()) {
       whole = false;
       reportEntry(message, lines.last(swallowed.group("quotes")));
       return;
     }
-    int start = lines.start(spot.line());
+    int start = lines.start(place.line());
     Matcher twice = TWICE.matcher(message);
     if (!reportedStarts.add(start)) {
       return;
     }
     if (twice.matches()) {
-      reportTwice(start, spot, twice.group("line"));
+      reportTwice(start, place, twice.group("line"));
     } else if (lines.isHeader(start)) {
-      reportHeader(start, spot, tableLines);
+      reportHeader(start, place, tableLines);
     } else {
-      reportEntry(message, spot);
+      reportEntry(message, place);
     }
   }
 
-  private void reportTwice(int start, SourcePlace spot, String first) {
+  private void reportTwice(int start, SourcePlace place, String first) {
     if (lines.isHeader(start)) {
       lose(start);
     }
@@ -110,19 +110,19 @@ public final class Syntax {
     if (lines.isHeader(start) || !underReported) {
       faults.add(
           key.orElse(RULE),
-          spot,
+          place,
           "this stands a second time, first on line " + first,
           "once is allowed");
     }
   }
 
-  private void reportHeader(int start, SourcePlace spot, Set<Integer> tableLines) {
+  private void reportHeader(int start, SourcePlace place, Set<Integer> tableLines) {
     if (!tableLines.contains(start)) {
       lose(start);
     }
     faults.add(
         RULE,
-        spot,
+        place,
         Printable.quoted(lines.text(start).strip()) + " is not the header of a table",
         "a name in brackets on a line of its own is allowed, as in [wall] or [[facet]]");
   }
@@ -133,19 +133,19 @@ public final class Syntax {
     whole = false;
   }
 
-  private void reportEntry(String message, SourcePlace spot) {
-    int start = lines.start(spot.line());
+  private void reportEntry(String message, SourcePlace place) {
+    int start = lines.start(place.line());
     Optional<String> key = lines.key(start);
     key.ifPresent(brokenKeys::add);
     String value = lines.value(start);
     if (!lines.isEntry(start)) {
       String wrong = Printable.quoted(lines.text(start).strip()) + " is not an entry";
-      faults.add(key.orElse(RULE), spot, wrong, "an entry such as width = 2400 is allowed");
+      faults.add(key.orElse(RULE), place, wrong, "an entry such as width = 2400 is allowed");
     } else if (TOO_LARGE.matcher(message).matches()) {
-      faults.add(key.orElse(RULE), spot, "the number is too large", "a smaller number is allowed");
+      faults.add(key.orElse(RULE), place, "the number is too large", "a smaller number is allowed");
     } else {
       Explanation why = Explanation.of(value);
-      faults.add(key.orElse(RULE), spot, why.wrongWith(value), why.allowed());
+      faults.add(key.orElse(RULE), place, why.wrongWith(value), why.allowed());
     }
   }
 }

@@ -9,14 +9,8 @@ import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 import plycrag.units.Printable;
 
-/**
- * A text.
- *
- * @param fits which texts are allowed
- * @param use what the text serves as, for a person
- * @param words which texts are allowed, for a person
- */
-public record TextKind(Predicate<String> fits, String use, String words) implements Kind<String> {
+/** A text. */
+public final class TextKind implements Kind<String> {
   private static final int LONGEST_LINE = 60;
   private static final String LINE_WORDS =
       "one printable line of 1 to " + LONGEST_LINE + " characters";
@@ -49,6 +43,23 @@ public record TextKind(Predicate<String> fits, String use, String words) impleme
                   && FILE.matcher(text).matches(),
           "the path of a list",
           "a path from this file's folder with / between, that ends in .csv");
+
+  private final Predicate<String> fits;
+  private final String use;
+  private final String words;
+
+  /**
+   * Texts of one sort.
+   *
+   * @param fits which texts are allowed
+   * @param use what the text serves as, for a person
+   * @param words which texts are allowed, for a person
+   */
+  public TextKind(Predicate<String> fits, String use, String words) {
+    this.fits = fits;
+    this.use = use;
+    this.words = words;
+  }
 
   @Override
   public Optional<String> read(Located value, Context context) {

@@ -33,7 +33,7 @@ public record TomlTables(TomlTable root) {
   public List<Located> tables(TableSpec table) {
     Located found = at(table.name());
     if (found.value() instanceof TomlTable) {
-      return List.of(new Located(path(table, 0), found.spot(), found.value()));
+      return List.of(new Located(path(table, 0), found.place(), found.value()));
     }
     if (!(found.value() instanceof TomlArray)) {
       return List.of();
@@ -41,7 +41,8 @@ public record TomlTables(TomlTable root) {
     List<Located> elements = found.elements();
     return IntStream.range(0, elements.size())
         .filter(i -> elements.get(i).value() instanceof TomlTable)
-        .mapToObj(i -> new Located(path(table, i), elements.get(i).spot(), elements.get(i).value()))
+        .mapToObj(
+            i -> new Located(path(table, i), elements.get(i).place(), elements.get(i).value()))
         .toList();
   }
 
@@ -51,10 +52,10 @@ public record TomlTables(TomlTable root) {
     for (String key : root.keySet()) {
       Located found = at(key);
       if (found.value() instanceof TomlTable table) {
-        lines.add(found.spot().line());
-        table.keySet().forEach(inner -> lines.add(at(found, inner).spot().line()));
+        lines.add(found.place().line());
+        table.keySet().forEach(inner -> lines.add(at(found, inner).place().line()));
       } else if (found.value() instanceof TomlArray) {
-        found.elements().forEach(element -> lines.add(element.spot().line()));
+        found.elements().forEach(element -> lines.add(element.place().line()));
       }
     }
     return lines;

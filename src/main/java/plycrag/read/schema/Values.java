@@ -22,15 +22,15 @@ public record Values(String path, LengthUnit unit, Map<String, Entry<?>> entries
   /**
    * An entry of the file.
    *
-   * @param spot where its key stands
+   * @param place where its key stands
    * @param value what was read, empty if it was refused
    */
-  public record Entry<T>(SourcePlace spot, Optional<T> value) {}
+  public record Entry<T>(SourcePlace place, Optional<T> value) {}
 
   /** The same with a value where the file gives none, as if it stood where another key stands. */
-  public <T> Values or(Parameter<T> parameter, T value, SourcePlace spot) {
+  public <T> Values or(Parameter<T> parameter, T value, SourcePlace place) {
     Map<String, Entry<?>> more = new HashMap<>(entries);
-    more.putIfAbsent(parameter.key(), new Entry<>(spot, Optional.of(value)));
+    more.putIfAbsent(parameter.key(), new Entry<>(place, Optional.of(value)));
     return new Values(path, unit, more);
   }
 
@@ -45,8 +45,8 @@ public record Values(String path, LengthUnit unit, Map<String, Entry<?>> entries
   }
 
   /** Where the key stands; the start of the file if it does not. */
-  public SourcePlace spot(Parameter<?> parameter) {
-    return isGiven(parameter) ? entries.get(parameter.key()).spot() : SourcePlace.START;
+  public SourcePlace place(Parameter<?> parameter) {
+    return isGiven(parameter) ? entries.get(parameter.key()).place() : SourcePlace.START;
   }
 
   /** The full key. */

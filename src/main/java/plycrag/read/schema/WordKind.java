@@ -8,12 +8,18 @@ import plycrag.read.text.Located;
 import plycrag.units.LengthUnit;
 import plycrag.units.Printable;
 
-/**
- * One of a few words.
- *
- * @param choices what the words stand for; a word is its choice's name in lower case with hyphens
- */
-public record WordKind<E extends Enum<E>>(List<E> choices) implements Kind<E> {
+/** One of a few words. */
+public final class WordKind<E extends Enum<E>> implements Kind<E> {
+  private final List<E> choices;
+
+  /**
+   * The words for these choices.
+   *
+   * @param choices what the words stand for; a word is its choice's name in lower case with hyphens
+   */
+  public WordKind(List<E> choices) {
+    this.choices = choices;
+  }
 
   @Override
   public Optional<E> read(Located value, Context context) {

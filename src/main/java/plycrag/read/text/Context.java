@@ -23,7 +23,7 @@ public record Context(Optional<LengthUnit> unit, Faults faults) {
 
   /** Reports what is wrong with a value, and what would mend it. */
   public <T> Optional<T> refuse(Located at, String wrong, String allowed, String suggestion) {
-    faults.add(at.key(), at.spot(), wrong, allowed, suggestion);
+    faults.add(at.key(), at.place(), wrong, allowed, suggestion);
     return Optional.empty();
   }
 }

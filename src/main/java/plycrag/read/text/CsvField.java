@@ -3,10 +3,10 @@ package plycrag.read.text;
 /**
  * A field of a CSV file.
  *
- * @param spot where it begins
+ * @param place where it begins
  * @param text without quotation marks and the spaces around it
  */
-public record CsvField(SourcePlace spot, String text) {
+public record CsvField(SourcePlace place, String text) {
   public boolean isBlank() {
     return text.isBlank();
   }

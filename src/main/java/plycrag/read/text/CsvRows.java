@@ -14,7 +14,7 @@ public final class CsvRows {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180
           .builder()
-          .setCommentMarker(CsvSpots.COMMENT)
+          .setCommentMarker(CsvPlaces.COMMENT)
           .setIgnoreEmptyLines(true)
           .setIgnoreSurroundingSpaces(true)
           .get();
@@ -24,11 +24,11 @@ public final class CsvRows {
   /** The rows that hold anything, as far as the grammar holds; reports where it does not. */
   public static List<List<CsvField>> of(String text, Faults faults) {
     List<List<CsvField>> rows = new ArrayList<>();
-    CsvSpots spots = new CsvSpots(text);
+    CsvPlaces places = new CsvPlaces(text);
     try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
       Iterator<CSVRecord> records = parser.iterator();
       while (records.hasNext()) {
-        List<CsvField> row = row(records.next(), spots.fields());
+        List<CsvField> row = row(records.next(), places.fields());
         if (!row.stream().allMatch(CsvField::isBlank)) {
           rows.add(row);
         }
@@ -36,17 +36,17 @@ public final class CsvRows {
     } catch (IOException | UncheckedIOException malformed) {
       faults.add(
           "quotation",
-          spots.next(),
+          places.next(),
           "a quotation mark in this row does not end a field, or is missing",
           "a field that begins with a quotation mark ends with one, and holds others twice");
     }
     return rows;
   }
 
-  private static List<CsvField> row(CSVRecord record, List<SourcePlace> spots) {
+  private static List<CsvField> row(CSVRecord record, List<SourcePlace> places) {
     List<CsvField> fields = new ArrayList<>();
     for (int i = 0; i < record.size(); i++) {
-      fields.add(new CsvField(spots.get(i), record.get(i).strip()));
+      fields.add(new CsvField(places.get(i), record.get(i).strip()));
     }
     return fields;
   }

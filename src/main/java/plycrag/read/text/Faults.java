@@ -21,13 +21,13 @@ public final class Faults {
     this.file = file;
   }
 
-  public void add(String key, SourcePlace spot, String wrong, String allowed) {
-    add(key, spot, wrong, allowed, "");
+  public void add(String key, SourcePlace place, String wrong, String allowed) {
+    add(key, place, wrong, allowed, "");
   }
 
-  public void add(String key, SourcePlace spot, String wrong, String allowed, String suggestion) {
-    Place.InFile place = new Place.InFile(file, spot.line(), spot.column());
-    findings.add(Finding.inFile(shown(key), place, wrong + "; " + allowed, suggestion));
+  public void add(String key, SourcePlace place, String wrong, String allowed, String suggestion) {
+    Place.InFile inFile = new Place.InFile(file, place.line(), place.column());
+    findings.add(Finding.inFile(shown(key), inFile, wrong + "; " + allowed, suggestion));
   }
 
   /** All of them, by line and column. */

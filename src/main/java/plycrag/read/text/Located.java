@@ -9,10 +9,10 @@ import org.tomlj.TomlTable;
  * A value as it stands in the file.
  *
  * @param key the full key
- * @param spot where the key stands; of an element in a list, where the element stands
+ * @param place where the key stands; of an element in a list, where the element stands
  * @param value as the TOML reader gave it
  */
-public record Located(String key, SourcePlace spot, Object value) {
+public record Located(String key, SourcePlace place, Object value) {
 
   /** What kind of thing stands there, in a person's words. */
   public String kindWords() {
@@ -36,7 +36,7 @@ public record Located(String key, SourcePlace spot, Object value) {
     return value != null && !(value instanceof TomlTable) && !(value instanceof TomlArray);
   }
 
-  /** The elements of a list, each at its own spot. */
+  /** The elements of a list, each at its own place. */
   public List<Located> elements() {
     TomlArray array = (TomlArray) value;
     List<Located> elements = new ArrayList<>();

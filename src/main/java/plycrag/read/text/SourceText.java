@@ -53,7 +53,7 @@ public final class SourceText {
         || second == 0;
   }
 
-  /** The spot after the last character. */
+  /** The place after the last character. */
   private static SourcePlace end(String text) {
     int lastLine = text.lastIndexOf('\n') + 1;
     int line = 1 + (int) text.chars().filter(each -> each == '\n').count();

@@ -7,7 +7,7 @@ import java.util.List;
  * Tells where the fields of a CSV file begin, which the reader of its grammar does not. Goes
  * through the same text in step with it: record by record, comments and empty lines passed over.
  */
-final class CsvSpots {
+final class CsvPlaces {
   static final char COMMENT = '#';
 
   private final String text;
@@ -15,7 +15,7 @@ final class CsvSpots {
   private int line = 1;
   private int lineStart;
 
-  CsvSpots(String text) {
+  CsvPlaces(String text) {
     this.text = text;
     skipRemarks();
   }
@@ -27,18 +27,18 @@ final class CsvSpots {
 
   /** Where the fields of the next record begin; goes on to the one after it. */
   List<SourcePlace> fields() {
-    List<SourcePlace> spots = new ArrayList<>();
+    List<SourcePlace> places = new ArrayList<>();
     boolean more = true;
     while (more) {
       skipSpaces();
-      spots.add(next());
+      places.add(next());
       skipField();
       more = is(',');
       at += more ? 1 : 0;
     }
     skipLine();
     skipRemarks();
-    return spots;
+    return places;
   }
 
   private void skipField() {
