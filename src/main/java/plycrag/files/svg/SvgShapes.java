@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 
 /**
@@ -16,12 +17,6 @@ import plycrag.document.Xy;
  * @param marks labels that begin with one of them lead to its part
  */
 record SvgShapes(PaperAxes paper, Set<String> marks) {
-  /**
-   * Height of capitals of Liberation Sans, parts of the font size: 1409 of 2048 units (OS/2 table
-   * of the font, sCapHeight; unitsPerEm of its head table).
-   */
-  private static final double CAPITALS = 1409.0 / 2048;
-
   String element(Shape shape) {
     if (shape instanceof Shape.Line line) {
       return line(line);
@@ -81,7 +76,7 @@ record SvgShapes(PaperAxes paper, Set<String> marks) {
     return "<text"
         + attribute("x", paper.x(label.at()))
         + attribute("y", paper.y(label.at(), label.height() / 2))
-        + attribute("font-size", PaperAxes.number(label.height() / CAPITALS))
+        + attribute("font-size", PaperAxes.number(label.height() / TextSize.CAPITALS))
         + anchor(label.anchor())
         + turn(label)
         + ">"
