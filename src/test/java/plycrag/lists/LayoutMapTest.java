@@ -1,14 +1,16 @@
 package plycrag.lists;
 
+import plycrag.TestFiles;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.check.Found;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import plycrag.TestFiles;
-import plycrag.Walls;
-import plycrag.check.CheckedLayout;
 import plycrag.document.FeatureMap.Feature;
 
 class LayoutMapTest {
@@ -44,5 +46,42 @@ class LayoutMapTest {
         .containsExactly("PL2", "ST1", "ST2", "ST3", "BL1", "BL2");
     assertThat(members)
         .allMatch(feature -> feature.geometry().getEnvelopeInternal().getMinY() >= 0);
+  }
+
+  /**
+   * A zone of 600 by 400 from 100, 100; its points 300 and 500 from there, 150 up; the setback 100.
+   */
+  @Test
+  void zonesPointsAndTheSetbackLieWhereTheyAreTold() {
+    String zone =
+        """
+        [[zone]]
+        name = "smears"
+        left = 100
+        low = 100
+        width = 600
+        height = 400
+        points = "screw-points"
+        pattern = "lines"
+        columns = [300, 500]
+        rows = [150]
+        """;
+    CheckedLayout wall = Walls.judged(Found.bay("900", "900", "setback = 100") + zone);
+    assertThat(
+            LayoutMap.of(wall).features().stream()
+                .filter(one -> !one.properties().get("kind").text().matches("member|screw|fast.*"))
+                .map(
+                    one ->
+                        one.properties().get("kind").text()
+                            + " "
+                            + one.geometry().getEnvelopeInternal()))
+        .containsExactly(
+            "facet Env[0.0 : 1200.0, 0.0 : 1200.0]",
+            "setback Env[100.0 : 1100.0, 100.0 : 1100.0]",
+            "piece Env[0.0 : 1200.0, 0.0 : 1200.0]",
+            "insert Env[900.0 : 900.0, 900.0 : 900.0]",
+            "screw-point Env[400.0 : 400.0, 250.0 : 250.0]",
+            "screw-point Env[600.0 : 600.0, 250.0 : 250.0]",
+            "zone Env[100.0 : 700.0, 100.0 : 500.0]");
   }
 }

@@ -4,12 +4,12 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.drawing.pen.FacetFrame;
 import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
-import plycrag.drawing.pen.TextSize;
 import plycrag.layout.skin.Piece;
 
 /**

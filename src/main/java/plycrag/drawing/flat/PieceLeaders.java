@@ -3,11 +3,11 @@ package plycrag.drawing.flat;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.drawing.pen.LabelSpread;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
-import plycrag.drawing.pen.TextSize;
 import plycrag.stock.Stick;
 import plycrag.units.Tape;
 

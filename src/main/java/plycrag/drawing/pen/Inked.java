@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Drawing;
 import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.geometry.Trig;
 

@@ -2,6 +2,7 @@ package plycrag.drawing.pen;
 
 import java.util.List;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 
 /**

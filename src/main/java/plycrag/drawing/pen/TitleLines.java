@@ -5,6 +5,7 @@ import java.util.List;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Layer;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 
 /** The words under a view, and the stamp above one that must not be made. */

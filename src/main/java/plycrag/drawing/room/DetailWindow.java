@@ -10,13 +10,13 @@ import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.drawing.pen.FacetFrame;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.LineWork;
 import plycrag.drawing.pen.Scale;
 import plycrag.drawing.pen.Sketch;
-import plycrag.drawing.pen.TextSize;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 

@@ -5,13 +5,13 @@ import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.drawing.flat.SheetTape;
 import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Inked;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
-import plycrag.drawing.pen.TextSize;
 
 /**
  * Crosses by which tiles are laid: each stands at a place that a tape can mark on the sheet, says

@@ -6,6 +6,7 @@ import plycrag.document.Fill;
 import plycrag.document.Print;
 import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.geometry.Trig;
 import plycrag.units.Decimal;
@@ -95,7 +96,7 @@ final class PageShapes {
   }
 
   private String label(Shape.Label label) {
-    double size = label.height() / PdfFont.CAPITALS;
+    double size = label.height() / TextSize.CAPITALS;
     double back = part(label.anchor()) * font.width(label.text()) * size;
     double down = label.height() / 2;
     double cosine = Trig.cos(label.turn());

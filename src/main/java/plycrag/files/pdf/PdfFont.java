@@ -22,9 +22,6 @@ record PdfFont(PDType0Font font, CmapLookup letters) {
   /** What pages call it. */
   static final COSName NAME = COSName.getPDFName("F1");
 
-  /** Height of capitals of Liberation Sans in ems: 1409 of 2048 units (its OS/2 table). */
-  static final double CAPITALS = 1409.0 / 2048;
-
   private static final String RESOURCE =
       "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 

@@ -1,5 +1,7 @@
 package plycrag.files.pdf;
 
+import plycrag.document.TextSize;
+
 /**
  * How a line of the book is set.
  *
@@ -20,7 +22,7 @@ record TextStyle(double size, boolean bold, double leading) {
 
   /** From the top of a line to its letters' foot, mm: capitals stand in its middle. */
   double drop() {
-    return leading / 2 + PdfFont.CAPITALS * size / 2;
+    return leading / 2 + TextSize.CAPITALS * size / 2;
   }
 
   /** How thick the stroke around bold letters is, mm. */

@@ -7,16 +7,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 
 /** Shapes as elements, one a line. */
 final class SvgShapes {
-  /**
-   * Height of capitals of Liberation Sans, parts of the font size: 1409 of 2048 units (OS/2 table
-   * of the font, sCapHeight; unitsPerEm of its head table).
-   */
-  private static final double CAPITALS = 1409.0 / 2048;
-
   private final PaperAxes axes;
   private final Set<String> marks;
 
@@ -90,7 +85,7 @@ final class SvgShapes {
     return "<text"
         + attribute("x", axes.x(label.at()))
         + attribute("y", axes.y(label.at(), label.height() / 2))
-        + attribute("font-size", PaperAxes.number(label.height() / CAPITALS))
+        + attribute("font-size", PaperAxes.number(label.height() / TextSize.CAPITALS))
         + anchor(label.anchor())
         + turn(label)
         + ">"
