@@ -17,18 +17,33 @@ import plycrag.units.Tape;
  * end is a loaded one. In members side by side every side is an unloaded one; across a member that
  * is crossed, either side may be loaded. Bolts across a fold hand on what people make on a face as
  * well: with them every side is a loaded one.
- *
- * @param kind whether screws or bolts
- * @param diameter of the screws, mm; the timber is predrilled for them
- * @param greatest distance between them, mm
- * @param reached how deep the screws of the sheets end behind these, mm; where there is room the
- *     screws are set behind their points
- * @param tape on whose marking grid they are set
  */
-public record LapPlan(
-    ThroughFastener kind, double diameter, double greatest, double reached, Tape tape) {
+public final class LapPlan {
   private static final double STEP = 0.1;
   private static final int AROUND = 2;
+
+  private final ThroughFastener kind;
+  private final double diameter;
+  private final double greatest;
+  private final double reached;
+  private final Tape tape;
+
+  /**
+   * @param kind whether screws or bolts
+   * @param diameter of the screws, mm; the timber is predrilled for them
+   * @param greatest distance between them, mm
+   * @param reached how deep the screws of the sheets end behind these, mm; where there is room the
+   *     screws are set behind their points
+   * @param tape on whose marking grid they are set
+   */
+  public LapPlan(
+      ThroughFastener kind, double diameter, double greatest, double reached, Tape tape) {
+    this.kind = kind;
+    this.diameter = diameter;
+    this.greatest = greatest;
+    this.reached = reached;
+    this.tape = tape;
+  }
 
   /** The screws; empty where the two do not lie beside each other. */
   public Optional<LapScrews> of(TimberBody first, TimberBody second, List<TimberBody> others) {

@@ -21,14 +21,8 @@ import plycrag.geometry.Tolerance;
  * other those of steel on timber, 8.3.1.4). A bracket hands on what people make on the face, which
  * lies across the grain of both members; a strap holds along itself. The thickest screws for which
  * there is a piece are chosen, and of the pieces the smallest.
- *
- * @param shape what is wanted
- * @param screws in both legs together
- * @param inches whether screws have numbers
- * @param deep how deep a screw must go in, in diameters
- * @param farSide what must remain before the far side, mm
  */
-public record SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
+public final class SteelPlan {
   /** The angle of a bracket as it is sold, and how far off it goes without bending, degrees. */
   private static final double SQUARE = 90;
 
@@ -50,6 +44,27 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
 
   private static final double STEP = 0.1;
   private static final double LONGEST = 200;
+
+  private final Shape shape;
+  private final int screws;
+  private final boolean inches;
+  private final double deep;
+  private final double farSide;
+
+  /**
+   * @param shape what is wanted
+   * @param screws in both legs together
+   * @param inches whether screws have numbers
+   * @param deep how deep a screw must go in, in diameters
+   * @param farSide what must remain before the far side, mm
+   */
+  public SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
+    this.shape = shape;
+    this.screws = screws;
+    this.inches = inches;
+    this.deep = deep;
+    this.farSide = farSide;
+  }
 
   /** Where a member ends on another. */
   public SteelChoice onCorner(TimberBody first, TimberBody second, List<TimberBody> others) {
