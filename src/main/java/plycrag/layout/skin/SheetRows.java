@@ -10,19 +10,27 @@ import plycrag.wall.Sheet.Lay;
 import plycrag.wall.Sheet.Start;
 import plycrag.wall.Wall;
 
-/**
- * Rows of sheets that fill a box, side by side along the sheets' long side.
- *
- * @param along which way the sheets' long side runs
- * @param rows beside each other, across that way
- * @param courses the pieces of each row
- * @param gap between neighbouring pieces, mm
- * @param bond how the seams of neighbouring rows stand to each other
- */
-record SheetRows(
-    Axis along, LengthDivision rows, List<LengthDivision> courses, double gap, Bond bond) {
-  SheetRows {
-    courses = List.copyOf(courses);
+/** Rows of sheets that fill a box, side by side along the sheets' long side. */
+final class SheetRows {
+  private final Axis along;
+  private final LengthDivision rows;
+  private final List<LengthDivision> courses;
+  private final double gap;
+  private final Bond bond;
+
+  /**
+   * @param along which way the sheets' long side runs
+   * @param rows beside each other, across that way
+   * @param courses the pieces of each row
+   * @param gap between neighbouring pieces, mm
+   * @param bond how the seams of neighbouring rows stand to each other
+   */
+  SheetRows(Axis along, LengthDivision rows, List<LengthDivision> courses, double gap, Bond bond) {
+    this.along = along;
+    this.rows = rows;
+    this.courses = List.copyOf(courses);
+    this.gap = gap;
+    this.bond = bond;
   }
 
   static SheetRows of(Envelope box, SeamPlaces places, Wall wall, Lay lay, Start start) {
