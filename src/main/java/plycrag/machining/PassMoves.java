@@ -24,14 +24,14 @@ record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
 
   /** All passes down to a bottom, from the way there until the tool is clear again. */
   List<Move> cut(CutPath track, double bottom) {
-    int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.passDepth());
+    int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.steps().pass());
     double drop = (heights.top() - bottom) / passes;
     return track.closed() ? round(track, passes, bottom, drop) : along(track, passes, bottom, drop);
   }
 
   private List<Move> round(CutPath track, int passes, double bottom, double drop) {
     List<Move> moves = approach(track);
-    moves.add(new Move.Plunge(heights.top(), tool.feeds().plunge()));
+    moves.add(new Move.Plunge(heights.top(), tool.drive().feeds().plunge()));
     double ramp = Math.min(RAMP * drop, track.length());
     double at = 0;
     for (int pass = 1; pass <= passes; pass++) {
@@ -50,7 +50,7 @@ record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
     for (int pass = 1; pass <= passes; pass++) {
       double low = bottom + (passes - pass) * drop;
       moves.addAll(approach(track));
-      moves.add(new Move.Plunge(low, tool.feeds().plunge()));
+      moves.add(new Move.Plunge(low, tool.drive().feeds().plunge()));
       moves.addAll(stretch(track, 0, track.length(), low, low));
       moves.add(new Move.RapidZ(heights.clear()));
     }
@@ -78,7 +78,7 @@ record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
       double begin = height(high + (low - high) * (at - from) / (to - from), held);
       double end = height(high + (low - high) * (stop - from) / (to - from), held);
       addStep(moves, track.at(at), begin);
-      moves.add(new Move.Cut(at(track.at(stop), end), tool.feeds().cut()));
+      moves.add(new Move.Cut(at(track.at(stop), end), tool.drive().feeds().cut()));
       at = stop;
     }
     return moves;
@@ -93,7 +93,7 @@ record PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
     if (!moves.isEmpty()
         && moves.get(moves.size() - 1) instanceof Move.Cut last
         && !Tolerance.same(last.to().z(), z)) {
-      moves.add(new Move.Cut(at(place, z), tool.feeds().plunge()));
+      moves.add(new Move.Cut(at(place, z), tool.drive().feeds().plunge()));
     }
   }
 

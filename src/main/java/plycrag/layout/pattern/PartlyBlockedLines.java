@@ -35,7 +35,7 @@ final class PartlyBlockedLines {
 
   /** A set-out with as many inserts kept as single moves of its unclear lines allow. */
   AreaSetOut of(AreaSetOut setOut) {
-    boolean isMirrored = setOut.area().pattern().symmetry() == Symmetry.LEFT_RIGHT;
+    boolean isMirrored = setOut.area().pattern().fit().symmetry() == Symmetry.LEFT_RIGHT;
     return along(Axis.ACROSS, isMirrored ? setOut : along(Axis.UP, setOut));
   }
 
@@ -58,7 +58,7 @@ final class PartlyBlockedLines {
     double wanted = axis.task().lines().get(line).wanted();
     double step = tape.unit().markingGrid();
     List<Double> candidates = new ArrayList<>();
-    for (int steps = 0; steps * step <= inserts.greatestMove(); steps++) {
+    for (int steps = 0; steps * step <= inserts.blocked().greatestMove(); steps++) {
       candidates.add(tape.snap(wanted - steps * step));
       candidates.add(tape.snap(wanted + steps * step));
     }

@@ -31,7 +31,7 @@ final class PlacedPattern {
   /** Where they are set out, in the order of the list. */
   List<Point> places() {
     List<Point> asked = area.listed();
-    return switch (area.wall().inserts().whenBlocked()) {
+    return switch (area.wall().inserts().blocked().answer()) {
       case REPORT, DROP -> asked;
       case SHIFT -> shifted(shifted(asked, Axis.ACROSS), Axis.UP);
       case NUDGE, SOLVE -> nudged(asked);
@@ -141,6 +141,6 @@ final class PlacedPattern {
   }
 
   private double greatestMove() {
-    return area.wall().inserts().greatestMove();
+    return area.wall().inserts().blocked().greatestMove();
   }
 }

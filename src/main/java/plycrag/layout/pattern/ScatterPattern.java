@@ -43,7 +43,7 @@ public final class ScatterPattern {
   }
 
   private OptionalDouble mirror(Envelope box) {
-    return area.pattern().symmetry() == Symmetry.NONE
+    return area.pattern().fit().symmetry() == Symmetry.NONE
         ? OptionalDouble.empty()
         : OptionalDouble.of(box.centre().getX());
   }

@@ -54,7 +54,10 @@ public final class AlikeSheets {
 
   private static Set<List<Double>> holes(LaidSheet sheet) {
     return sheet.holes().stream()
-        .map(hole -> List.of(hole.x(), hole.y(), hole.diameter(), hole.depth()))
+        .map(
+            hole ->
+                List.of(
+                    hole.spot().x(), hole.spot().y(), hole.bore().diameter(), hole.bore().depth()))
         .collect(Collectors.toSet());
   }
 }

@@ -43,11 +43,11 @@ final class SheetRows {
     List<LengthDivision> courses = new ArrayList<>();
     for (int row = 0; row < rows.spans().size(); row++) {
       int fromStart = beside ? row : rows.spans().size() - 1 - row;
-      boolean moved = sheet.bond() == Bond.STAGGERED && fromStart % 2 == 1;
+      boolean moved = sheet.laying().bond() == Bond.STAGGERED && fromStart % 2 == 1;
       double first = moved ? wall.tape().snap(sheet.length() / 2) : sheet.length();
       courses.add(coursed.along(along, sheet.length(), first, alongFromLow));
     }
-    return new SheetRows(along, rows, courses, sheet.seamGap(), sheet.bond());
+    return new SheetRows(along, rows, courses, sheet.seams().gap(), sheet.laying().bond());
   }
 
   /** Makes courses across a box. */

@@ -68,10 +68,11 @@ public final class LapPlan {
   private LapScrews.Asked asked(Lap lap) {
     LeastDistances distances = kind.of(diameter);
     return new LapScrews.Asked(
-        distances.loadedEdge(kind.acrossParallel()),
-        distances.loadedEnd(1),
-        distances.loadedEdge(Math.max(lap.sine(), kind.acrossParallel())),
-        distances.loadedEnd(lap.cosine()),
+        new LapScrews.Asked.FromEdges(
+            distances.loadedEdge(kind.acrossParallel()), distances.loadedEnd(1)),
+        new LapScrews.Asked.FromEdges(
+            distances.loadedEdge(Math.max(lap.sine(), kind.acrossParallel())),
+            distances.loadedEnd(lap.cosine())),
         distances.alongGrain(1));
   }
 
@@ -81,9 +82,9 @@ public final class LapPlan {
     FlatFace room =
         lap.second()
             .kept(
-                lap.first().kept(lap.first(), asked.side(), asked.end()),
-                asked.otherSide(),
-                asked.otherEnd());
+                lap.first().kept(lap.first(), asked.first().side(), asked.first().end()),
+                asked.second().side(),
+                asked.second().end());
     boolean hasRoom = !room.isNothing();
     List<FacePlace> spots =
         lap.isParallel()
@@ -97,8 +98,9 @@ public final class LapPlan {
   }
 
   private static boolean isInside(FacePlace spot, Lap lap, LapScrews.Asked asked) {
-    return Tolerance.atLeast(lap.first().slack(spot, asked.side(), asked.end()), 0)
-        && Tolerance.atLeast(lap.second().slack(spot, asked.otherSide(), asked.otherEnd()), 0);
+    return Tolerance.atLeast(lap.first().slack(spot, asked.first().side(), asked.first().end()), 0)
+        && Tolerance.atLeast(
+            lap.second().slack(spot, asked.second().side(), asked.second().end()), 0);
   }
 
   /** Two screws keep apart if they do so along the grain of each member or across it. */

@@ -91,7 +91,7 @@ public final class SteelPlan {
   public SteelChoice onBreadth(double breadth, double timber, double between) {
     Optional<SteelFit> fit =
         SteelCatalog.of(shape).stream()
-            .filter(steel -> Tolerance.atMost(steel.leg(), breadth))
+            .filter(steel -> Tolerance.atMost(steel.legs().length(), breadth))
             .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
             .findFirst();
     return new SteelChoice(fit, 1, Optional.empty(), List.of(), Optional.empty());
@@ -133,7 +133,7 @@ public final class SteelPlan {
   }
 
   private boolean isEnough(FlatSteel steel) {
-    return steel.holes() >= inLeg();
+    return steel.holes().count() >= inLeg();
   }
 
   private int inLeg() {
@@ -143,11 +143,13 @@ public final class SteelPlan {
   private Optional<SteelFit> fit(FlatSteel steel, SteelSeat seat) {
     boolean asSold = shape != Shape.ANGLE || isBent(seat, SQUARE - OFF_SQUARE, SQUARE + OFF_SQUARE);
     boolean fits =
-        (asSold || Tolerance.atMost(steel.thickness(), BENDABLE))
-            && Tolerance.atMost(steel.width(), seat.breadth())
+        (asSold || Tolerance.atMost(steel.legs().thickness(), BENDABLE))
+            && Tolerance.atMost(steel.legs().width(), seat.breadth())
             && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat))
             && seat.hasRoom(
-                steel.width(), steel.leg(), Tolerance.RECKONING); // asks all timber around: last
+                steel.legs().width(),
+                steel.legs().length(),
+                Tolerance.RECKONING); // asks all timber around: last
     double timber =
         fits
             ? Stream.of(seat.one(), seat.other())
@@ -164,12 +166,12 @@ public final class SteelPlan {
   }
 
   private double diameter(FlatSteel steel) {
-    return inches ? steel.inchScrew() : steel.screw();
+    return inches ? steel.screws().inch() : steel.screws().metric();
   }
 
   private Optional<SteelFit> fit(FlatSteel steel, double timber, double between, double angle) {
     double diameter = diameter(steel);
-    double outside = steel.thickness() + between;
+    double outside = steel.legs().thickness() + between;
     return ScrewCatalog.shortest(
             Use.BRACKET, diameter, outside + deep * diameter, outside + timber - farSide)
         .map(SoldScrew::length)
@@ -178,13 +180,13 @@ public final class SteelPlan {
 
   /** Every hole of a hinge takes one. */
   private int taken(FlatSteel steel) {
-    return shape == Shape.HINGE ? 2 * steel.holes() : screws;
+    return shape == Shape.HINGE ? 2 * steel.holes().count() : screws;
   }
 
   /** The outermost holes of a leg. */
   private Stream<FacePlace> holes(FlatSteel steel, SteelSeat seat) {
-    double half = steel.gauge() / 2;
-    return Stream.of(steel.first(), steel.last(inLeg()))
+    double half = steel.holes().gauge() / 2;
+    return Stream.of(steel.holes().first(), steel.last(inLeg()))
         .flatMap(
             along ->
                 Stream.of(
@@ -216,9 +218,9 @@ public final class SteelPlan {
     boolean withGrain = Math.abs(face.grain().along()) > Math.abs(face.grain().across());
     double pitch = withGrain ? along : across;
     double gauge = withGrain ? across : along;
-    boolean oneRow = inLeg() <= steel.lines();
-    return (oneRow || Tolerance.atLeast(steel.pitch(), pitch))
-        && (steel.lines() == 1 || Tolerance.atLeast(steel.gauge(), gauge));
+    boolean oneRow = inLeg() <= steel.holes().lines();
+    return (oneRow || Tolerance.atLeast(steel.holes().pitch(), pitch))
+        && (steel.holes().lines() == 1 || Tolerance.atLeast(steel.holes().gauge(), gauge));
   }
 
   /** What would fit where nothing of the catalogue does: one line of the thickest screws. */
