@@ -71,7 +71,7 @@ class CommonPracticeTest {
 
   @Test
   void hasFiftyInsertsInTwelveMillimetreHoles() {
-    assertThat(checked.layout().holes()).hasSize(50).allMatch(hole -> hole.diameter() == 12);
+    assertThat(checked.layout().holes()).hasSize(50).allMatch(hole -> hole.bore().diameter() == 12);
   }
 
   @Test

@@ -153,7 +153,7 @@ public final class Deliverable {
   }
 
   private void addPrograms(ApprovedLayout approved) {
-    Dialect dialect = Dialects.of(approved.layout().wall().machine().controller());
+    Dialect dialect = Dialects.of(approved.layout().wall().machine().equipment().controller());
     List<ProgramFile> programs = new ArrayList<>();
     for (DrillProgram program : DrillPrograms.of(approved)) {
       String name =

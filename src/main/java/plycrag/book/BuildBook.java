@@ -213,7 +213,7 @@ public final class BuildBook {
     blocks.add(
         new Paragraph(
             "Inserts go in from the back. The holes are "
-                + tape.size(layout.wall().inserts().hole())
+                + tape.size(layout.wall().inserts().body().hole())
                 + " through a sheet of "
                 + depth
                 + "."));

@@ -74,7 +74,7 @@ public final class PartLabels {
     layout.standing().forEach(placed -> labels.add(label(placed.member(), "Support")));
     for (FacetLayout facet : layout.facets()) {
       String name = facet.facet().name();
-      Seams seams = new Seams(facet, layout.wall().sheet().seamGap());
+      Seams seams = new Seams(facet, layout.wall().sheet().seams().gap());
       facet.pieces().forEach(piece -> labels.add(label(piece, "Facet " + name, seams)));
     }
     layout.offcuts().gussets().forEach(laid -> labels.add(label(laid)));

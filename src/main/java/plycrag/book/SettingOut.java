@@ -132,7 +132,7 @@ public final class SettingOut {
 
   private String lost(FacetLayout facet) {
     int lost = facet.omissions().size();
-    return switch (inserts.whenBlocked()) {
+    return switch (inserts.blocked().answer()) {
       case REPORT -> " Nothing is moved or left out.";
       case SHIFT, NUDGE, DROP, SOLVE ->
           lost == 0 ? " None is lost." : " Left out: " + Count.of(lost, "insert") + ".";
@@ -175,7 +175,7 @@ public final class SettingOut {
     return move.isClear() || move.conflict().isEmpty()
         ? ""
         : " No place within "
-            + tape.text(inserts.greatestMove())
+            + tape.text(inserts.blocked().greatestMove())
             + " is clear of "
             + listed(move.conflict())
             + " all along.";
@@ -232,11 +232,11 @@ public final class SettingOut {
                 + ", from any start, clears "
                 + listed(advice.conflict())
                 + " with a flange of "
-                + tape.size(inserts.flange())
+                + tape.size(inserts.body().flange())
                 + ", "
-                + tape.size(layout.wall().clearance().insertToTimber())
+                + tape.size(layout.wall().clearance().flange().toTimber())
                 + " to timber and a setback of "
-                + tape.size(outcome.pattern().setback())
+                + tape.size(outcome.pattern().fit().setback())
                 + ". ";
     return conflict + nearest;
   }

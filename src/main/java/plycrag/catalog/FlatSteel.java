@@ -4,31 +4,40 @@ package plycrag.catalog;
  * A bracket, a strap or a hinge with holes, as it is sold: two legs, alike.
  *
  * @param shape of it
- * @param leg from the bend, the middle or the pin to the end of each leg, mm
- * @param width of both legs, mm
- * @param thickness of the steel, mm
+ * @param legs both
  * @param holes in each leg
- * @param lines in which they lie along the leg, one or two
- * @param first from the bend, the middle or the pin to the first of them, mm
- * @param pitch between them along the leg, mm
- * @param gauge between the two lines; 0 if there is one, mm
- * @param screw diameter of the screws for them, mm
- * @param inchScrew the same where screws have numbers, mm
+ * @param screws for them
  * @param source where the sizes are published
  */
-public record FlatSteel(
-    Shape shape,
-    double leg,
-    double width,
-    double thickness,
-    int holes,
-    int lines,
-    double first,
-    double pitch,
-    double gauge,
-    double screw,
-    double inchScrew,
-    String source) {
+public record FlatSteel(Shape shape, Legs legs, Holes holes, ScrewSizes screws, String source) {
+
+  /**
+   * Its legs, alike.
+   *
+   * @param length from the bend, the middle or the pin to the end of each, mm
+   * @param width of both, mm
+   * @param thickness of the steel, mm
+   */
+  public record Legs(double length, double width, double thickness) {}
+
+  /**
+   * The holes in each leg.
+   *
+   * @param count in each
+   * @param lines in which they lie along the leg, one or two
+   * @param first from the bend, the middle or the pin to the first of them, mm
+   * @param pitch between them along the leg, mm
+   * @param gauge between the two lines; 0 if there is one, mm
+   */
+  public record Holes(int count, int lines, double first, double pitch, double gauge) {}
+
+  /**
+   * The screws for the holes.
+   *
+   * @param metric their diameter, mm
+   * @param inch the same where screws have numbers, mm
+   */
+  public record ScrewSizes(double metric, double inch) {}
 
   /** What it is. */
   public enum Shape {
@@ -43,9 +52,10 @@ public record FlatSteel(
   /**
    * From the bend to the last hole of a leg that is used, mm.
    *
-   * @param screws in that leg
+   * @param used screws in that leg
    */
-  public double last(int screws) {
-    return first + ((screws + lines - 1) / lines - 1) * pitch;
+  public double last(int used) {
+    int rows = (used + holes.lines() - 1) / holes.lines();
+    return holes.first() + (rows - 1) * holes.pitch();
   }
 }

@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
+import plycrag.catalog.FlatSteel.Holes;
+import plycrag.catalog.FlatSteel.Legs;
+import plycrag.catalog.FlatSteel.ScrewSizes;
 import plycrag.catalog.FlatSteel.Shape;
 
 /** The brackets, straps and hinges that are sold. */
@@ -35,26 +38,28 @@ public final class SteelCatalog {
     return ROWS.stream()
         .filter(steel -> steel.shape() == shape)
         .sorted(
-            Comparator.comparingDouble(FlatSteel::screw)
+            Comparator.<FlatSteel>comparingDouble(steel -> steel.screws().metric())
                 .reversed()
-                .thenComparingDouble(steel -> steel.leg() * steel.width()))
+                .thenComparingDouble(steel -> steel.legs().length() * steel.legs().width()))
         .toList();
   }
 
   private static FlatSteel steel(CSVRecord row) {
     return new FlatSteel(
         Shape.valueOf(row.get("shape").toUpperCase(Locale.ROOT)),
-        number(row, "leg_mm"),
-        number(row, "width_mm"),
-        number(row, "thickness_mm"),
+        new Legs(number(row, "leg_mm"), number(row, "width_mm"), number(row, "thickness_mm")),
+        holes(row),
+        new ScrewSizes(number(row, "screw_mm"), number(row, "inch_screw_mm")),
+        row.get("source"));
+  }
+
+  private static Holes holes(CSVRecord row) {
+    return new Holes(
         Integer.parseInt(row.get("holes")),
         Integer.parseInt(row.get("lines")),
         number(row, "first_mm"),
         number(row, "pitch_mm"),
-        number(row, "gauge_mm"),
-        number(row, "screw_mm"),
-        number(row, "inch_screw_mm"),
-        row.get("source"));
+        number(row, "gauge_mm"));
   }
 
   private static double number(CSVRecord row, String column) {

@@ -13,17 +13,28 @@ import org.locationtech.jts.geom.Polygon;
  * Where the middle of a cutter goes round an area that is cut from a sheet: beside its sides by the
  * cutter's radius, corners kept sharp. Openings come first, then the outer edge, which is left out
  * where it lies on the sheet's own edge.
- *
- * @param area what is kept, ordered as {@link Shapes#areas} does
- * @param sheet what it is cut from
- * @param radius of the cutter, mm
  */
-public record Contours(Polygon area, Envelope sheet, double radius) {
+public final class Contours {
   /** How far beyond the sheet's edge a cut begins and ends, mm. */
   private static final double BEYOND = 1;
 
   /** How many diameters a cutter may go beyond the sheet's edge: round a corner of 15°. */
   private static final double FARTHEST = 4;
+
+  private final Polygon area;
+  private final Envelope sheet;
+  private final double radius;
+
+  /**
+   * @param area what is kept, ordered as {@link Shapes#areas} does
+   * @param sheet what it is cut from
+   * @param radius of the cutter, mm
+   */
+  public Contours(Polygon area, Envelope sheet, double radius) {
+    this.area = area;
+    this.sheet = sheet;
+    this.radius = radius;
+  }
 
   /**
    * A way of the cutter's middle.

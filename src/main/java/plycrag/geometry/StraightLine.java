@@ -10,13 +10,20 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction.Span;
 
-/**
- * A line on a facet, without ends; places on it are told by how far they lie along it.
- *
- * @param direction the way it runs
- * @param beside where it lies on the way across, mm
- */
-public record StraightLine(Direction direction, double beside) {
+/** A line on a facet, without ends; places on it are told by how far they lie along it. */
+public final class StraightLine {
+  private final Direction direction;
+  private final double beside;
+
+  /**
+   * @param direction the way it runs
+   * @param beside where it lies on the way across, mm
+   */
+  public StraightLine(Direction direction, double beside) {
+    this.direction = direction;
+    this.beside = beside;
+  }
+
   /** The stretches inside an area, in order. */
   public List<Span> within(Polygon area) {
     Span span = direction.span(area);

@@ -102,7 +102,7 @@ public record Layout(
   public List<Double> bores() {
     return holes().stream()
         .filter(hole -> !hole.isSunk())
-        .map(MachinedHole::diameter)
+        .map(hole -> hole.bore().diameter())
         .distinct()
         .toList();
   }

@@ -208,7 +208,7 @@ public final class LayoutPlan {
     InsertSurroundings bare = around(frame, frames);
     AskedInserts asked = AskedInserts.of(areas.get(at), setOuts.get(at), bare);
     InsertSelection unscrewed =
-        InsertSelection.of(asked.inserts(), wall.inserts().whenBlocked(), bare);
+        InsertSelection.of(asked.inserts(), wall.inserts().blocked().answer(), bare);
     MarkedHoles marked =
         MarkedHoles.of(frame.facet(), unscrewed.asked(), lines(frame, unscrewed), wall.tape());
     InsertSurroundings around = bare.with(marked.screws());
@@ -232,7 +232,7 @@ public final class LayoutPlan {
 
   /** The screws; where nothing is to be changed they do not slide either. */
   private List<FastenerLine> lines(FramedFacet frame, InsertSelection selection) {
-    boolean isReport = wall.inserts().whenBlocked() == WhenBlocked.REPORT;
+    boolean isReport = wall.inserts().blocked().answer() == WhenBlocked.REPORT;
     return Fastening.of(wall, frame, isReport ? List.of() : selection.kept());
   }
 }

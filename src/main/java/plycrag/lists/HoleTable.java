@@ -34,16 +34,16 @@ public final class HoleTable {
   private static List<Cell> row(MachinedHole hole) {
     return List.of(
         Cell.of(hole.mark()),
-        Cell.of(hole.facet()),
-        Cell.of(hole.piece()),
-        Cell.of(hole.sheet()),
+        Cell.of(hole.marks().facet()),
+        Cell.of(hole.marks().piece()),
+        Cell.of(hole.marks().sheet()),
         Cell.of(hole.kind().word()),
         Cell.mm(hole.place().getX()),
         Cell.mm(hole.place().getY()),
-        Cell.mm(hole.x()),
-        Cell.mm(hole.y()),
-        Cell.mm(hole.diameter()),
-        Cell.mm(hole.depth()),
-        Cell.of(hole.side().word()));
+        Cell.mm(hole.spot().x()),
+        Cell.mm(hole.spot().y()),
+        Cell.mm(hole.bore().diameter()),
+        Cell.mm(hole.bore().depth()),
+        Cell.of(hole.bore().side().word()));
   }
 }

@@ -90,8 +90,8 @@ public final class LayoutMap {
 
   private void add(String facet, Insert insert, Inserts parameters) {
     Map<String, Cell> properties = properties(facet, insert.mark(), "insert");
-    properties.put("hole_mm", Cell.mm(parameters.hole()));
-    properties.put("flange_mm", Cell.mm(parameters.flange()));
+    properties.put("hole_mm", Cell.mm(parameters.body().hole()));
+    properties.put("flange_mm", Cell.mm(parameters.body().flange()));
     add(insert.centre(), properties);
   }
 

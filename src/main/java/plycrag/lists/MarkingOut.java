@@ -118,7 +118,7 @@ public final class MarkingOut {
 
   private void addHoles(LaidSheet sheet) {
     SheetDatum datum = SheetDatum.of(layout, sheet);
-    grouped(sheet.inserts(), hole -> datum.up(hole.y()))
+    grouped(sheet.inserts(), hole -> datum.up(hole.spot().y()))
         .forEach(
             (y, holes) ->
                 add(
@@ -127,7 +127,7 @@ public final class MarkingOut {
                     datum.levelEdge(),
                     at(y),
                     datum.sideEdge(),
-                    holes.stream().map(hole -> datum.across(hole.x())).toList()));
+                    holes.stream().map(hole -> datum.across(hole.spot().x())).toList()));
   }
 
   private void addScrews(FacetLayout facet) {

@@ -13,7 +13,8 @@ import plycrag.layout.sheets.MachinedHole;
  */
 final class CheckMeasures {
   private static final Comparator<MachinedHole> FROM_BELOW =
-      Comparator.comparingDouble(MachinedHole::y).thenComparingDouble(MachinedHole::x);
+      Comparator.<MachinedHole>comparingDouble(hole -> hole.spot().y())
+          .thenComparingDouble(hole -> hole.spot().x());
 
   private CheckMeasures() {}
 
@@ -43,8 +44,8 @@ final class CheckMeasures {
         holes.stream().max(Comparator.comparingDouble(hole -> apart(first, hole))).orElseThrow();
     List<Measure> fromEdges =
         List.of(
-            new Measure("left edge", first.name(), first.x()),
-            new Measure("lower edge", first.name(), first.y()));
+            new Measure("left edge", first.name(), first.spot().x()),
+            new Measure("lower edge", first.name(), first.spot().y()));
     return far.equals(first)
         ? fromEdges
         : List.of(
@@ -54,8 +55,8 @@ final class CheckMeasures {
   }
 
   private static double apart(MachinedHole one, MachinedHole other) {
-    double dx = one.x() - other.x();
-    double dy = one.y() - other.y();
+    double dx = one.spot().x() - other.spot().x();
+    double dy = one.spot().y() - other.spot().y();
     return Math.sqrt(dx * dx + dy * dy);
   }
 }

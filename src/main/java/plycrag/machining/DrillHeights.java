@@ -14,9 +14,12 @@ import plycrag.wall.machine.Machine.ZZero;
 record DrillHeights(double top, double clear, double safe, double breakthrough) {
 
   static DrillHeights of(Machine machine, double thickness) {
-    double top = machine.zZero() == ZZero.SPOILBOARD ? thickness : 0;
+    double top = machine.zero().z() == ZZero.SPOILBOARD ? thickness : 0;
     return new DrillHeights(
-        top, top + machine.clearanceHeight(), top + machine.safeHeight(), machine.breakthrough());
+        top,
+        top + machine.heights().clearance(),
+        top + machine.heights().safe(),
+        machine.heights().breakthrough());
   }
 
   /** The bottom of a hole of a depth in a sheet of a thickness. */

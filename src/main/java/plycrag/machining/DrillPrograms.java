@@ -46,9 +46,9 @@ public final class DrillPrograms {
     this.thickness = layout.wall().sheet().thickness();
     this.heights = DrillHeights.of(machine, thickness);
     this.text = new ProgramText(layout.wall().name(), machine, thickness);
-    this.holeMoves = new HoleMoves(heights, thickness, machine.controller().arcs());
+    this.holeMoves = new HoleMoves(heights, thickness, machine.equipment().controller().arcs());
     this.tools = ToolBox.of(machine, layout.bores());
-    this.outlineMoves = new OutlineMoves(machine.routing(), heights, thickness);
+    this.outlineMoves = new OutlineMoves(machine.work().routing(), heights, thickness);
     this.cutter = ToolBox.cutter(machine, thickness);
     this.engraver = ToolBox.engraver(machine);
   }
@@ -64,7 +64,7 @@ public final class DrillPrograms {
     if (works.isEmpty()) {
       return List.of();
     }
-    return machine.controller().toolChange() == ToolChange.PROGRAM
+    return machine.equipment().controller().toolChange() == ToolChange.PROGRAM
         ? works.stream().map(work -> program(face, List.of(work))).toList()
         : List.of(program(face, works));
   }
@@ -89,22 +89,22 @@ public final class DrillPrograms {
   }
 
   private Tool tool(MachinedHole hole) {
-    double depth = heights.top() - heights.bottom(hole.depth(), thickness);
+    double depth = heights.top() - heights.bottom(hole.bore().depth(), thickness);
     return hole.tool(tools, depth).orElseThrow();
   }
 
   private ToolWork work(Tool tool, List<MachinedHole> holes, WorkedFace face) {
-    SheetOrigin origin = SheetOrigin.of(machine.origin(), face.sheet().stock());
-    ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.speed(), holes.size());
+    SheetOrigin origin = SheetOrigin.of(machine.zero().corner(), face.sheet().stock());
+    ToolUse use = new ToolUse(tool.number(), text.tool(tool), tool.drive().speed(), holes.size());
     LiftedOver lifted =
-        new LiftedOver(machine.keepOuts(), tool.diameter() / 2, heights.safe(), origin);
+        new LiftedOver(machine.equipment().keepOuts(), tool.diameter() / 2, heights.safe(), origin);
     List<Move> cuts =
         new ArrayList<>(holeMoves.of(tool, holes, origin, lifted.metric(heights.clear())));
     if (face.isLast() && cutter.equals(Optional.of(tool))) {
       cuts.addAll(outlineMoves.of(tool, face.sheet(), origin));
     }
     if (engraver.equals(Optional.of(tool))) {
-      double depth = machine.marks().orElseThrow().depth();
+      double depth = machine.work().marks().orElseThrow().depth();
       cuts.addAll(new MarkMoves(tool, heights, depth).of(face.marks(), origin));
     }
     int recesses = (int) holes.stream().filter(hole -> hole.kind() == Kind.RECESS).count();
@@ -125,12 +125,12 @@ public final class DrillPrograms {
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidZ(heights.safe()));
     for (ToolWork work : works) {
-      if (machine.controller().toolChange() != ToolChange.PROGRAM) {
+      if (machine.equipment().controller().toolChange() != ToolChange.PROGRAM) {
         moves.add(new Move.ToolChange(work.use().number(), work.use().tool()));
         moves.add(new Move.RapidZ(heights.safe()));
       }
       moves.add(new Move.SpindleOn(work.use().speed()));
-      moves.add(new Move.Dwell(machine.dwell()));
+      moves.add(new Move.Dwell(machine.spindle().dwell()));
       moves.addAll(work.cuts());
       moves.add(new Move.RapidZ(heights.safe()));
       moves.add(new Move.SpindleOff());

@@ -17,7 +17,7 @@ final class HoleMoves {
 
   /** As by hand: a recess before the hole in its floor. */
   private static final Comparator<MachinedHole> WIDEST_FIRST =
-      Comparator.comparingDouble(MachinedHole::diameter).reversed();
+      Comparator.<MachinedHole>comparingDouble(hole -> hole.bore().diameter()).reversed();
 
   private final DrillHeights heights;
   private final double thickness;
@@ -47,7 +47,7 @@ final class HoleMoves {
     }
     Map<Xy, List<MachinedHole>> byPlace = new LinkedHashMap<>();
     for (MachinedHole hole : holes) {
-      Xy place = origin.from(hole.x(), hole.y());
+      Xy place = origin.from(hole.spot().x(), hole.spot().y());
       byPlace.computeIfAbsent(place, unseen -> new ArrayList<>()).add(hole);
     }
     List<Move> moves = new ArrayList<>();
@@ -60,17 +60,17 @@ final class HoleMoves {
   }
 
   private List<Move> hole(Tool tool, Xy place, MachinedHole hole) {
-    double bottom = heights.bottom(hole.depth(), thickness);
+    double bottom = heights.bottom(hole.bore().depth(), thickness);
     if (hole.kind() == MachinedHole.Kind.RECESS) {
       return new Pocket(tool, heights.top(), heights.clear(), arcs)
-          .cut(place, hole.diameter(), bottom);
+          .cut(place, hole.bore().diameter(), bottom);
     }
     if (tool.kind() == Kind.END_MILL) {
       return new Spiral(tool, heights.top(), heights.clear(), arcs)
-          .bore(place, hole.diameter(), bottom);
+          .bore(place, hole.bore().diameter(), bottom);
     }
-    double peck = tool.peck().orElse(0.0);
+    double peck = tool.steps().peck().orElse(0.0);
     return List.of(
-        new Move.DrillCycle(place, heights.clear(), bottom, peck, tool.feeds().plunge()));
+        new Move.DrillCycle(place, heights.clear(), bottom, peck, tool.drive().feeds().plunge()));
   }
 }

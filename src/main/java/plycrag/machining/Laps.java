@@ -35,18 +35,19 @@ final class Laps {
    * (common practice, no source), mm.
    */
   static double deepest(Tool tool) {
-    return Math.min(tool.passDepth(), tool.diameter() / 2);
+    return Math.min(tool.steps().pass(), tool.diameter() / 2);
   }
 
   /** One turn down to a height, no faster down than the tool plunges. */
   List<Move> down(Round ring, double low, double drop) {
-    double feed = Math.min(tool.feeds().cut(), tool.feeds().plunge() * ring.length() / drop);
+    double feed =
+        Math.min(tool.drive().feeds().cut(), tool.drive().feeds().plunge() * ring.length() / drop);
     return turn(ring, low, drop, feed);
   }
 
   /** One turn that stays at a height. */
   List<Move> level(Round ring, double z) {
-    return turn(ring, z, 0, tool.feeds().cut());
+    return turn(ring, z, 0, tool.drive().feeds().cut());
   }
 
   private List<Move> turn(Round ring, double low, double drop, double feed) {

@@ -45,7 +45,9 @@ final class LiftedOver {
     this.safe = safe;
     this.origin = origin;
     for (KeepOut place : keepOuts) {
-      Polygon area = Shapes.rectangle(place.left(), place.low(), place.right(), place.high());
+      Polygon area =
+          Shapes.rectangle(
+              place.corner().left(), place.corner().low(), place.right(), place.high());
       Envelope near = area.getEnvelopeInternal().copy();
       near.expandBy(radius + BESIDE);
       places.add(new Place(area, near));

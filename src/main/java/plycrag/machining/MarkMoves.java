@@ -43,9 +43,9 @@ final class MarkMoves {
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidXy(way.get(0).x(), way.get(0).y()));
     moves.add(new Move.RapidZ(heights.clear()));
-    moves.add(new Move.Plunge(bottom, tool.feeds().plunge()));
+    moves.add(new Move.Plunge(bottom, tool.drive().feeds().plunge()));
     for (Xy to : way.subList(1, way.size())) {
-      moves.add(new Move.Cut(new Xyz(to.x(), to.y(), bottom), tool.feeds().cut()));
+      moves.add(new Move.Cut(new Xyz(to.x(), to.y(), bottom), tool.drive().feeds().cut()));
     }
     moves.add(new Move.RapidZ(heights.clear()));
     return moves;

@@ -37,14 +37,14 @@ final class PassMoves {
 
   /** All passes down to a bottom, from the way there until the tool is clear again. */
   List<Move> cut(CutPath path, double bottom) {
-    int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.passDepth());
+    int passes = (int) Tolerance.wholeUp((heights.top() - bottom) / tool.steps().pass());
     double drop = (heights.top() - bottom) / passes;
     return path.closed() ? round(path, passes, bottom, drop) : along(path, passes, bottom, drop);
   }
 
   private List<Move> round(CutPath path, int passes, double bottom, double drop) {
     List<Move> moves = approach(path);
-    moves.add(new Move.Plunge(heights.top(), tool.feeds().plunge()));
+    moves.add(new Move.Plunge(heights.top(), tool.drive().feeds().plunge()));
     double ramp = Math.min(RAMP * drop, path.length());
     double at = 0;
     for (int pass = 1; pass <= passes; pass++) {
@@ -63,7 +63,7 @@ final class PassMoves {
     for (int pass = 1; pass <= passes; pass++) {
       double low = bottom + (passes - pass) * drop;
       moves.addAll(approach(path));
-      moves.add(new Move.Plunge(low, tool.feeds().plunge()));
+      moves.add(new Move.Plunge(low, tool.drive().feeds().plunge()));
       moves.addAll(stretch(path, 0, path.length(), low, low));
       moves.add(new Move.RapidZ(heights.clear()));
     }
@@ -91,7 +91,7 @@ final class PassMoves {
       double begin = height(high + (low - high) * (at - from) / (to - from), held);
       double end = height(high + (low - high) * (stop - from) / (to - from), held);
       addStep(moves, path.at(at), begin);
-      moves.add(new Move.Cut(at(path.at(stop), end), tool.feeds().cut()));
+      moves.add(new Move.Cut(at(path.at(stop), end), tool.drive().feeds().cut()));
       at = stop;
     }
     return moves;
@@ -106,7 +106,7 @@ final class PassMoves {
     if (!moves.isEmpty()
         && moves.get(moves.size() - 1) instanceof Move.Cut last
         && !Tolerance.same(last.to().z(), z)) {
-      moves.add(new Move.Cut(at(place, z), tool.feeds().plunge()));
+      moves.add(new Move.Cut(at(place, z), tool.drive().feeds().plunge()));
     }
   }
 

@@ -53,7 +53,7 @@ final class Pocket {
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidXy(start.x, start.y));
     moves.add(new Move.RapidZ(clear));
-    moves.add(new Move.Plunge(top, tool.feeds().plunge()));
+    moves.add(new Move.Plunge(top, tool.drive().feeds().plunge()));
     for (int layer = 1; layer <= layers; layer++) {
       double floor = bottom + (layers - layer) * drop;
       if (layer > 1 && rings.size() > 1) {
@@ -83,6 +83,6 @@ final class Pocket {
   }
 
   private Move to(Coordinate place, double z) {
-    return new Move.Cut(new Xyz(place.x, place.y, z), tool.feeds().cut());
+    return new Move.Cut(new Xyz(place.x, place.y, z), tool.drive().feeds().cut());
   }
 }

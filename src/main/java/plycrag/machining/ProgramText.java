@@ -35,20 +35,24 @@ final class ProgramText {
   /** The remarks, in order. */
   List<String> remarks(WorkedFace face, List<ToolWork> works) {
     LaidSheet sheet = face.sheet();
-    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
+    SheetOrigin origin = SheetOrigin.of(machine.zero().corner(), sheet.stock());
     List<String> remarks = new ArrayList<>();
     remarks.add(PlainName.of(wall));
     remarks.add("Sheet " + sheet.mark() + ", " + sheet.faceUp().word() + " face up");
     remarks.add("X0 Y0 " + origin.words() + " corner of the sheet");
-    remarks.add(machine.zZero() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
+    remarks.add(machine.zero().z() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
     remarks.add(
-        "Sheet " + length(thickness) + " thick, breakthrough " + length(machine.breakthrough()));
+        "Sheet "
+            + length(thickness)
+            + " thick, breakthrough "
+            + length(machine.heights().breakthrough()));
     remarks.addAll(works.stream().map(work -> work.use().tool()).toList());
     recesses(face, works).ifPresent(remarks::add);
     marks(works).ifPresent(remarks::add);
     turning(face).ifPresent(remarks::add);
     outlines().filter(words -> face.isLast()).ifPresent(remarks::add);
-    remarks.add(holes(works) + "all lengths in " + machine.controller().unit().plural());
+    remarks.add(
+        holes(works) + "all lengths in " + machine.equipment().controller().unit().plural());
     remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
     remarks.add("Caution: run above the work first");
     return remarks;
@@ -59,7 +63,7 @@ final class ProgramText {
   }
 
   private Optional<String> turning(WorkedFace face) {
-    double axis = face.axis() - SheetOrigin.of(machine.origin(), face.sheet().stock()).x();
+    double axis = face.axis() - SheetOrigin.of(machine.zero().corner(), face.sheet().stock()).x();
     return switch (face.order()) {
       case ONLY -> Optional.empty();
       case FIRST ->
@@ -76,11 +80,11 @@ final class ProgramText {
         .map(
             recess ->
                 "Recesses "
-                    + length(recess.diameter())
+                    + length(recess.bore().diameter())
                     + " wide, "
-                    + length(recess.depth())
+                    + length(recess.bore().depth())
                     + " deep, leave "
-                    + length(thickness - recess.depth()));
+                    + length(thickness - recess.bore().depth()));
   }
 
   private Optional<String> marks(List<ToolWork> works) {
@@ -88,13 +92,14 @@ final class ProgramText {
     boolean writes =
         works.stream().anyMatch(work -> engraver.equals(Optional.of(work.use().number())));
     return machine
+        .work()
         .marks()
         .filter(wanted -> writes)
         .map(wanted -> "Marks engraved " + length(wanted.depth()) + " deep");
   }
 
   private Optional<String> outlines() {
-    Routing routing = machine.routing();
+    Routing routing = machine.work().routing();
     String how = ", " + routing.direction().name().toLowerCase(Locale.ROOT);
     return switch (routing.outlines()) {
       case NONE -> Optional.empty();
@@ -115,13 +120,15 @@ final class ProgramText {
     String kind = tool.kind().words();
     String name = "Tool T" + tool.number() + ", " + kind + ", diameter " + length(tool.diameter());
     return switch (tool.kind()) {
-      case COUNTERSINK, ENGRAVER -> name + ", " + Decimal.of(tool.point().angle(), 1) + " degrees";
+      case COUNTERSINK, ENGRAVER ->
+          name + ", " + Decimal.of(tool.shape().point().angle(), 1) + " degrees";
       case DRILL, END_MILL -> name;
     };
   }
 
   private String length(double length) {
     return Decimal.of(
-        length / machine.controller().unit().millimetres(), machine.controller().decimals());
+        length / machine.equipment().controller().unit().millimetres(),
+        machine.equipment().controller().decimals());
   }
 }

@@ -92,10 +92,10 @@ public final class SetUpSheets {
 
   private List<Block> onMachine(WorkedFace face, List<ProgramFile> programs) {
     LaidSheet sheet = face.sheet();
-    SheetOrigin origin = SheetOrigin.of(machine.origin(), sheet.stock());
+    SheetOrigin origin = SheetOrigin.of(machine.zero().corner(), sheet.stock());
     return List.of(
         new Book.Figure(
-            new TourPicture(face, origin, machine.keepOuts()).of(programs),
+            new TourPicture(face, origin, machine.equipment().keepOuts()).of(programs),
             "The sheet as it lies on the machine, "
                 + sheet.faceUp().word()
                 + " face up. X and Y are zero at the corner with the black triangle; the dashes are"
@@ -138,36 +138,39 @@ public final class SetUpSheets {
     rows.add(
         row(
             "Z0",
-            machine.zZero() == ZZero.SPOILBOARD
+            machine.zero().z() == ZZero.SPOILBOARD
                 ? "on the board under the sheet"
                 : "on the sheet's top"));
-    rows.add(row("Into the board", mm(machine.breakthrough()) + " mm"));
+    rows.add(row("Into the board", mm(machine.heights().breakthrough()) + " mm"));
     rows.add(
         row(
             "Above the sheet",
-            mm(machine.clearanceHeight())
+            mm(machine.heights().clearance())
                 + " mm from hole to hole; "
-                + mm(machine.safeHeight())
+                + mm(machine.heights().safe())
                 + " mm first and last, which must clear every clamp"));
     rows.add(row("Holes", work.holes()));
     work.recesses().ifPresent(recesses -> rows.add(row("Flange recesses", recesses)));
     work.heads().ifPresent(heads -> rows.add(row("Heads let in", heads)));
     work.marks().ifPresent(marks -> rows.add(row("Marks engraved", marks)));
-    machine.keepOuts().forEach(place -> rows.add(row("Keep out", words(place, origin))));
+    machine
+        .equipment()
+        .keepOuts()
+        .forEach(place -> rows.add(row("Keep out", words(place, origin))));
     return rows;
   }
 
   private static String words(KeepOut place, SheetOrigin origin) {
-    Xy low = origin.from(place.left(), place.low());
+    Xy low = origin.from(place.corner().left(), place.corner().low());
     return place.name()
         + ": X "
         + mm(low.x())
         + " to "
-        + mm(low.x() + place.width())
+        + mm(low.x() + place.size().width())
         + ", Y "
         + mm(low.y())
         + " to "
-        + mm(low.y() + place.height())
+        + mm(low.y() + place.size().height())
         + ", up to "
         + mm(place.rise())
         + " mm above the sheet";
@@ -190,7 +193,7 @@ public final class SetUpSheets {
             .marks(laid(sheet.mark())).stream()
                 .filter(mark -> !mark.equals(sheet.mark()))
                 .collect(Collectors.joining(", "));
-    String but = machine.marks().isPresent() ? ", but for the marks engraved" : "";
+    String but = machine.work().marks().isPresent() ? ", but for the marks engraved" : "";
     return others.isEmpty()
         ? "none: this one alone"
         : others + ": laid, drilled and cut the same" + but;
@@ -206,9 +209,9 @@ public final class SetUpSheets {
   private Block programs(List<ProgramFile> programs) {
     String estimate =
         "Estimated time: rapids "
-            + mm(machine.limits().rapidRate())
+            + mm(machine.equipment().limits().rapidRate())
             + " mm/min, acceleration "
-            + mm(machine.limits().acceleration())
+            + mm(machine.equipment().limits().acceleration())
             + " mm/s², a stop after every move, no time for changing tools";
     return new Book.Listing(
         new Table(
@@ -219,7 +222,7 @@ public final class SetUpSheets {
 
   private List<Cell> program(ProgramFile file) {
     List<ToolUse> uses = file.program().uses();
-    double minutes = RunTime.of(file.program().moves(), machine.limits()) / 60;
+    double minutes = RunTime.of(file.program().moves(), machine.equipment().limits()) / 60;
     return List.of(
         Cell.of(file.name()),
         Cell.of(joined(uses, ToolUse::tool)),

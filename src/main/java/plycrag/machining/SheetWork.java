@@ -45,11 +45,11 @@ final class SheetWork {
             first ->
                 recesses.size()
                     + ", "
-                    + mm(first.diameter())
+                    + mm(first.bore().diameter())
                     + " mm across and "
-                    + mm(first.depth())
+                    + mm(first.bore().depth())
                     + " mm deep in the back: "
-                    + mm(thickness - first.depth())
+                    + mm(thickness - first.bore().depth())
                     + " mm of the sheet's "
                     + mm(thickness)
                     + " mm remain; measure that at the first, and try an insert in it");
@@ -59,6 +59,7 @@ final class SheetWork {
   Optional<String> marks() {
     List<EngravedMark> marks = face.marks();
     return wall.machine()
+        .work()
         .marks()
         .filter(wanted -> !marks.isEmpty())
         .map(
@@ -81,14 +82,14 @@ final class SheetWork {
             first ->
                 sunk.size()
                     + ", "
-                    + mm(first.diameter())
+                    + mm(first.bore().diameter())
                     + " mm across and "
-                    + mm(first.depth())
+                    + mm(first.bore().depth())
                     + " mm deep; try a screw in the first: its head must lie flush, not deeper");
   }
 
   private String pins() {
-    double deeper = wall.machine().pins().depth();
+    double deeper = wall.machine().work().pins().depth();
     return face.sheet().holes(Kind.PIN).size()
         + " for pins, "
         + mm(deeper)
@@ -97,14 +98,15 @@ final class SheetWork {
 
   /** How a sheet that is worked on both faces is turned over. */
   Optional<String> turning() {
-    double axis = face.axis() - SheetOrigin.of(wall.machine().origin(), face.sheet().stock()).x();
+    double axis =
+        face.axis() - SheetOrigin.of(wall.machine().zero().corner(), face.sheet().stock()).x();
     String about = "over from left to right, about the upright line X " + mm(axis);
     return switch (face.order()) {
       case ONLY -> Optional.empty();
       case FIRST ->
           Optional.of(
               "first of two. Afterwards put pins of "
-                  + mm(wall.machine().pins().diameter())
+                  + mm(wall.machine().work().pins().diameter())
                   + " mm through both holes into the board, and turn the sheet "
                   + about
                   + "; leave X and Y zero as they are");

@@ -61,12 +61,12 @@ final class Spiral {
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.RapidXy(start.x, start.y));
     moves.add(new Move.RapidZ(clear));
-    moves.add(new Move.Plunge(top, tool.feeds().plunge()));
+    moves.add(new Move.Plunge(top, tool.drive().feeds().plunge()));
     for (int turn = 0; turn < turns; turn++) {
       moves.addAll(laps.down(way, bottom + (turns - turn - 1) * drop, drop));
     }
     moves.addAll(laps.level(way, bottom));
-    moves.add(new Move.Cut(new Xyz(way.x(), way.y(), bottom), tool.feeds().cut()));
+    moves.add(new Move.Cut(new Xyz(way.x(), way.y(), bottom), tool.drive().feeds().cut()));
     moves.add(new Move.RapidZ(clear));
     return moves;
   }

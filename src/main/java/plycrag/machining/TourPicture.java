@@ -65,7 +65,7 @@ final class TourPicture {
             Fill.NONE));
     programs.forEach(file -> addWays(Playback.of(file.program().moves())));
     sheet.holes().stream()
-        .sorted(Comparator.comparingDouble(MachinedHole::diameter).reversed())
+        .sorted(Comparator.<MachinedHole>comparingDouble(hole -> hole.bore().diameter()).reversed())
         .map(TourPicture::circle)
         .forEach(shapes::add);
     keepOuts.forEach(this::addKeepOut);
@@ -85,15 +85,16 @@ final class TourPicture {
 
   /** The wider first: each covers what lies under it. */
   private static Shape circle(MachinedHole hole) {
-    return new Shape.Circle(HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2, Fill.PAPER);
+    return new Shape.Circle(
+        HOLES, new Xy(hole.spot().x(), hole.spot().y()), hole.bore().diameter() / 2, Fill.PAPER);
   }
 
   /** A box with a cross through it. */
   private void addKeepOut(KeepOut place) {
-    Xy lowLeft = new Xy(place.left(), place.low());
-    Xy lowRight = new Xy(place.right(), place.low());
+    Xy lowLeft = new Xy(place.corner().left(), place.corner().low());
+    Xy lowRight = new Xy(place.right(), place.corner().low());
     Xy highRight = new Xy(place.right(), place.high());
-    Xy highLeft = new Xy(place.left(), place.high());
+    Xy highLeft = new Xy(place.corner().left(), place.high());
     shapes.add(
         new Shape.Outline(KEEP_OUT, List.of(lowLeft, lowRight, highRight, highLeft), Fill.PAPER));
     shapes.add(new Shape.Line(KEEP_OUT, lowLeft, highRight));
@@ -137,9 +138,9 @@ final class TourPicture {
     return sheet.holes().stream()
         .anyMatch(
             hole -> {
-              double dx = hole.x() - here.x();
-              double dy = hole.y() - here.y();
-              return dx * dx + dy * dy <= hole.diameter() * hole.diameter() / 4;
+              double dx = hole.spot().x() - here.x();
+              double dy = hole.spot().y() - here.y();
+              return dx * dx + dy * dy <= hole.bore().diameter() * hole.bore().diameter() / 4;
             });
   }
 

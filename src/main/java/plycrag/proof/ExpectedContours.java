@@ -55,12 +55,12 @@ final class ExpectedContours {
       ring.add(new Coordinate(at.x - corner.x, at.y - corner.y));
     }
     Polygon moved = Shapes.polygon(ring.subList(1, ring.size()));
-    double bottom = routing.outlines() == Outlines.SKIN ? skin() : heights.floor();
+    double bottom = routing.outlines() == Outlines.SKIN ? skin() : heights.travel().floor();
     return new Expected.Contour(mark, moved, keeps, bottom, bridges(moved));
   }
 
   private double skin() {
-    return heights.bottom() + routing.skin();
+    return heights.sheet().bottom() + routing.skin();
   }
 
   /** One at every free stretch at least, three round the whole, and more on long ones. */
@@ -72,7 +72,7 @@ final class ExpectedContours {
             new Expected.Bridges(
                 sides + (int) Math.ceil(around / APART),
                 routing.tabLength() + cutter,
-                heights.bottom() + routing.tabHeight()))
+                heights.sheet().bottom() + routing.tabHeight()))
         : Optional.empty();
   }
 }

@@ -74,14 +74,14 @@ public final class ProgramCheck {
   }
 
   private static Heights heights(double thickness, Machine machine) {
-    double top = machine.zZero() == ZZero.SPOILBOARD ? thickness : 0;
+    double top = machine.zero().z() == ZZero.SPOILBOARD ? thickness : 0;
     double bottom = top - thickness;
     return new Heights(
-        top,
-        bottom,
-        bottom - machine.breakthrough(),
-        top + machine.clearanceHeight(),
-        top + machine.safeHeight());
+        new Heights.Faces(top, bottom),
+        new Heights.Travel(
+            bottom - machine.heights().breakthrough(),
+            top + machine.heights().clearance(),
+            top + machine.heights().safe()));
   }
 
   private List<Fault> faults(List<WrittenProgram> programs) {
@@ -108,10 +108,10 @@ public final class ProgramCheck {
     LaidSheet sheet = face.sheet();
     List<Expected.Hole> holes =
         sheet.holes().stream()
-            .filter(hole -> hole.side() == sheet.faceUp())
+            .filter(hole -> hole.bore().side() == sheet.faceUp())
             .map(hole -> expected(hole, corner(sheet)))
             .toList();
-    return new SelfCheck(ControllerAbilities.by(machine.controller()), bench(face))
+    return new SelfCheck(ControllerAbilities.by(machine.equipment().controller()), bench(face))
         .faults(
             "sheet " + sheet.mark() + ", " + sheet.faceUp().word(),
             new Expected(holes, contours(face), marks(face), area(sheet)),
@@ -122,18 +122,18 @@ public final class ProgramCheck {
     LaidSheet sheet = face.sheet();
     return cutter
         .filter(tool -> face.isLast())
-        .map(tool -> new ExpectedContours(machine.routing(), heights, tool.diameter()))
+        .map(tool -> new ExpectedContours(machine.work().routing(), heights, tool.diameter()))
         .map(all -> all.of(sheet, corner(sheet)))
         .orElse(List.of());
   }
 
   private List<Expected.Mark> marks(WorkedFace face) {
     Coordinate corner = corner(face.sheet());
-    return machine.marks().stream()
+    return machine.work().marks().stream()
         .flatMap(
             wanted ->
                 face.marks().stream()
-                    .map(mark -> expected(mark, corner, heights.top() - wanted.depth())))
+                    .map(mark -> expected(mark, corner, heights.sheet().top() - wanted.depth())))
         .toList();
   }
 
@@ -155,33 +155,35 @@ public final class ProgramCheck {
     LaidSheet sheet = face.sheet();
     Envelope travel = area(sheet);
     travel.expandBy(cutter.map(tool -> Contours.farthest(tool.diameter())).orElse(0.0));
-    String zero = machine.zZero() == ZZero.SPOILBOARD ? "Z0 SPOILBOARD" : "Z0 SHEET TOP";
-    return new Bench(heights(sheet), travel, keepOuts(corner(sheet)), machine.dwell(), zero);
+    String zero = machine.zero().z() == ZZero.SPOILBOARD ? "Z0 SPOILBOARD" : "Z0 SHEET TOP";
+    return new Bench(
+        heights(sheet), travel, keepOuts(corner(sheet)), machine.spindle().dwell(), zero);
   }
 
   /** Holes for pins go deeper into the board than all else. */
   private Heights heights(LaidSheet sheet) {
-    double lowest = sheet.holes().stream().mapToDouble(this::bottom).min().orElse(heights.floor());
+    double lowest =
+        sheet.holes().stream().mapToDouble(this::bottom).min().orElse(heights.travel().floor());
     return new Heights(
-        heights.top(),
-        heights.bottom(),
-        Math.min(lowest, heights.floor()),
-        heights.clearance(),
-        heights.safe());
+        heights.sheet(),
+        new Heights.Travel(
+            Math.min(lowest, heights.travel().floor()),
+            heights.travel().clearance(),
+            heights.travel().safe()));
   }
 
   private double bottom(MachinedHole hole) {
-    return heights.top() - reach(hole);
+    return heights.sheet().top() - reach(hole);
   }
 
   private List<Envelope> keepOuts(Coordinate corner) {
-    return machine.keepOuts().stream()
+    return machine.equipment().keepOuts().stream()
         .map(
             place ->
                 new Envelope(
-                    place.left() - corner.x,
+                    place.corner().left() - corner.x,
                     place.right() - corner.x,
-                    place.low() - corner.y,
+                    place.corner().low() - corner.y,
                     place.high() - corner.y))
         .toList();
   }
@@ -190,7 +192,7 @@ public final class ProgramCheck {
   private Coordinate corner(LaidSheet sheet) {
     double width = sheet.stock().width();
     double height = sheet.stock().height();
-    return switch (machine.origin()) {
+    return switch (machine.zero().corner()) {
       case LOWER_LEFT -> new Coordinate(0, 0);
       case LOWER_RIGHT -> new Coordinate(width, 0);
       case UPPER_LEFT -> new Coordinate(0, height);
@@ -202,16 +204,16 @@ public final class ProgramCheck {
     boolean recess = hole.kind() == MachinedHole.Kind.RECESS;
     return new Expected.Hole(
         recess ? hole.mark() + " (recess)" : hole.mark(),
-        hole.x() - corner.x,
-        hole.y() - corner.y,
-        hole.diameter(),
+        hole.spot().x() - corner.x,
+        hole.spot().y() - corner.y,
+        hole.bore().diameter(),
         bottom(hole));
   }
 
   private Program program(WrittenProgram written, WorkedFace face) {
     Matcher name = NAME.matcher(written.path());
     int tool = name.matches() ? Integer.parseInt(name.group(3)) : 0;
-    boolean several = machine.controller().toolChange() != ToolChange.PROGRAM;
+    boolean several = machine.equipment().controller().toolChange() != ToolChange.PROGRAM;
     List<Cutter> cutters = several ? inOrder(face) : List.of(cutter(tool));
     return new Program(written.path(), written.text(), cutters);
   }
@@ -238,8 +240,8 @@ public final class ProgramCheck {
   }
 
   private double reach(MachinedHole hole) {
-    boolean through = heights.top() - hole.depth() <= heights.bottom();
-    return hole.depth() + (through ? machine.breakthrough() : 0);
+    boolean through = heights.sheet().top() - hole.bore().depth() <= heights.sheet().bottom();
+    return hole.bore().depth() + (through ? machine.heights().breakthrough() : 0);
   }
 
   /** A number that no tool has is a tool of no width. */
@@ -252,13 +254,15 @@ public final class ProgramCheck {
   }
 
   private static Cutter cutter(Tool tool) {
-    Cutter.Feeds feeds = new Cutter.Feeds(tool.feeds().plunge(), tool.feeds().cut());
+    Cutter.Feeds feeds =
+        new Cutter.Feeds(tool.drive().feeds().plunge(), tool.drive().feeds().cut());
     boolean engraves = tool.kind() == Tool.Kind.ENGRAVER;
     boolean sideways = engraves || tool.kind() == Tool.Kind.END_MILL;
-    Cutter plain = new Cutter(tool.number(), tool.diameter(), sideways, tool.speed(), feeds);
+    Cutter plain =
+        new Cutter(tool.number(), tool.diameter(), sideways, tool.drive().speed(), feeds);
     boolean tapers = engraves || tool.kind() == Tool.Kind.COUNTERSINK;
     return tapers
-        ? plain.tapering(new Cutter.Taper(tool.point().tip(), tool.point().angle()))
+        ? plain.tapering(new Cutter.Taper(tool.shape().point().tip(), tool.shape().point().angle()))
         : plain;
   }
 }

@@ -7,6 +7,9 @@ import plycrag.read.schema.Parameter;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.Values;
 import plycrag.wall.Clearances;
+import plycrag.wall.Clearances.Flange;
+import plycrag.wall.Clearances.Screw;
+import plycrag.wall.Clearances.ScrewPoint;
 import plycrag.wall.Screws;
 
 /** The keys of {@code [clearance]}. */
@@ -111,19 +114,24 @@ final class ClearanceTable {
   private ClearanceTable() {}
 
   static Clearances record(Values values, Screws screws) {
+    return new Clearances(
+        new Flange(
+            values.get(INSERT_TO_TIMBER), values.get(INSERT_TO_EDGE), values.get(INSERT_TO_INSERT)),
+        values.get(BOLT_TO_TIMBER),
+        values.get(BARREL_TO_FACE),
+        screw(values, screws),
+        new ScrewPoint(
+            values.given(SCREW_PENETRATION).orElse(PENETRATION * screws.diameter()),
+            values.get(SCREW_TO_FAR_SIDE)));
+  }
+
+  private static Screw screw(Values values, Screws screws) {
     double edge = screws.diameter() * (screws.predrilled() ? EDGE_PREDRILLED : EDGE);
     double end = screws.diameter() * (screws.predrilled() ? END_PREDRILLED : END);
-    return new Clearances(
-        values.get(INSERT_TO_TIMBER),
-        values.get(BOLT_TO_TIMBER),
-        values.get(INSERT_TO_EDGE),
-        values.get(INSERT_TO_INSERT),
+    return new Screw(
         values.get(SCREW_TO_INSERT),
         values.given(SCREW_TO_SHEET_EDGE).orElse(edge),
         values.given(SCREW_TO_MEMBER_EDGE).orElse(edge),
-        values.given(SCREW_TO_MEMBER_END).orElse(end),
-        values.given(SCREW_PENETRATION).orElse(PENETRATION * screws.diameter()),
-        values.get(SCREW_TO_FAR_SIDE),
-        values.get(BARREL_TO_FACE));
+        values.given(SCREW_TO_MEMBER_END).orElse(end));
   }
 }

@@ -3,6 +3,9 @@ package plycrag.read;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import plycrag.read.Parameters.GivenFace;
+import plycrag.read.Parameters.Making;
+import plycrag.read.Parameters.Site;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.Values;
 import plycrag.read.text.Context;
@@ -13,7 +16,10 @@ import plycrag.wall.Inserts;
 import plycrag.wall.ScrewReach;
 import plycrag.wall.Screws;
 import plycrag.wall.Sheet;
+import plycrag.wall.Wall.Framework;
+import plycrag.wall.Wall.Sheeting;
 import plycrag.wall.buying.MaterialWishes;
+import plycrag.wall.machine.Machine;
 
 /** What a file says in all of its tables. */
 final class Contents {
@@ -73,35 +79,43 @@ final class Contents {
     Frame frame = FrameTable.record(in(FrameTable.TABLE));
     Screws screws = ScrewTable.record(in(ScrewTable.TABLE));
     Clearances clearance = ClearanceTable.record(in(ClearanceTable.TABLE), screws);
-    Inserts inserts = InsertTable.record(in(InsertTable.TABLE));
     ScrewReach reach = ScrewReach.throughSheet(sheet.thickness(), frame, clearance);
     return new Parameters(
         WallTable.record(in(WallTable.TABLE), stem),
+        face(wallWidth, sheet),
+        new Sheeting(sheet, ScrewTable.reaching(in(ScrewTable.TABLE), screws, reach), clearance),
+        new Framework(
+            frame,
+            JointTable.record(in(JointTable.TABLE), frame.breadth()),
+            StockTable.record(in(StockTable.TABLE))),
+        new Making(
+            NestingTable.record(
+                in(NestingTable.TABLE), sheet, tables.get(StockSheetTable.TABLE.name())),
+            machine(screws),
+            buying,
+            OutputTable.record(in(OutputTable.TABLE))),
+        new Site(SupportTable.record(in(SupportTable.TABLE)), RoomTable.record(this)));
+  }
+
+  private GivenFace face(double wallWidth, Sheet sheet) {
+    Inserts inserts = InsertTable.record(in(InsertTable.TABLE));
+    return new GivenFace(
         FacetTable.records(tables.get(FacetTable.TABLE.name()), wallWidth),
         CutoutTable.records(tables.get(CutoutTable.TABLE.name()), facetNames()),
-        SupportTable.record(in(SupportTable.TABLE)),
-        RoomTable.record(this),
-        sheet,
-        NestingTable.record(
-            in(NestingTable.TABLE), sheet, tables.get(StockSheetTable.TABLE.name())),
-        frame,
-        JointTable.record(in(JointTable.TABLE), frame.breadth()),
-        StockTable.record(in(StockTable.TABLE)),
-        buying,
         inserts,
         ZoneTable.records(
             tables.get(ZoneTable.TABLE.name()),
             facetNames(),
             inserts.pattern(),
-            sheet.length() * sheet.width()),
-        ScrewTable.reaching(in(ScrewTable.TABLE), screws, reach),
-        clearance,
-        MachineTable.record(
-            in(MachineTable.TABLE),
-            screws,
-            ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE)),
-            KeepOutTable.records(tables.get(KeepOutTable.TABLE.name()))),
-        OutputTable.record(in(OutputTable.TABLE)));
+            sheet.length() * sheet.width()));
+  }
+
+  private Machine machine(Screws screws) {
+    return MachineTable.record(
+        in(MachineTable.TABLE),
+        screws,
+        ToolTable.records(tables.get(ToolTable.TABLE.name()), in(MachineTable.TABLE)),
+        KeepOutTable.records(tables.get(KeepOutTable.TABLE.name())));
   }
 
   private List<String> facetNames() {

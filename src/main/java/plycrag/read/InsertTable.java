@@ -14,6 +14,10 @@ import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
 import plycrag.read.text.Faults;
 import plycrag.wall.Inserts;
+import plycrag.wall.Inserts.Blocked;
+import plycrag.wall.Inserts.Body;
+import plycrag.wall.Inserts.BoltZone;
+import plycrag.wall.Inserts.Fastening;
 import plycrag.wall.Inserts.Fixing;
 import plycrag.wall.Inserts.WhenBlocked;
 import plycrag.wall.Pattern.Kind;
@@ -168,15 +172,10 @@ final class InsertTable {
     return new Inserts(
         PatternKeys.ofFacets(values),
         values.given(POSITIONS),
-        values.get(KIND),
-        values.get(FLANGE_SCREWS),
-        values.get(HOLE),
-        values.get(FLANGE),
-        values.get(BARREL),
-        values.get(BOLT_ZONE),
-        values.get(BOLT_REACH),
-        values.get(WHEN_BLOCKED),
-        values.get(GREATEST_MOVE),
-        RecessKeys.record(values));
+        new Fastening(values.get(KIND), values.get(FLANGE_SCREWS)),
+        new Body(
+            values.get(HOLE), values.get(FLANGE), values.get(BARREL), RecessKeys.record(values)),
+        new BoltZone(values.get(BOLT_ZONE), values.get(BOLT_REACH)),
+        new Blocked(values.get(WHEN_BLOCKED), values.get(GREATEST_MOVE)));
   }
 }

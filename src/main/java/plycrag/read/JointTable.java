@@ -10,6 +10,8 @@ import plycrag.read.schema.Range;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.Values;
 import plycrag.wall.JointFasteners;
+import plycrag.wall.JointFasteners.Bolts;
+import plycrag.wall.JointFasteners.JoiningScrews;
 import plycrag.wall.ScrewReach;
 
 /** The keys of {@code [joints]}. */
@@ -75,10 +77,8 @@ final class JointTable {
     double usual = reach.choose(values.get(SCREW_LENGTH), Use.MEMBER, diameter);
     return new JointFasteners(
         values.get(BRACKET_SCREWS),
-        values.get(BOLT_DIAMETER),
-        values.get(BOLT_SPACING),
-        diameter,
-        values.given(SCREW_LENGTH).orElse(usual),
-        values.get(SCREW_SPACING));
+        new Bolts(values.get(BOLT_DIAMETER), values.get(BOLT_SPACING)),
+        new JoiningScrews(
+            diameter, values.given(SCREW_LENGTH).orElse(usual), values.get(SCREW_SPACING)));
   }
 }

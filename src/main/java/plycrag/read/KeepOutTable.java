@@ -11,6 +11,8 @@ import plycrag.read.schema.TextKind;
 import plycrag.read.schema.Values;
 import plycrag.read.text.Faults;
 import plycrag.wall.machine.KeepOut;
+import plycrag.wall.machine.KeepOut.Corner;
+import plycrag.wall.machine.KeepOut.Size;
 
 /** The keys of {@code [[keep-out]]}. */
 final class KeepOutTable {
@@ -70,10 +72,8 @@ final class KeepOutTable {
   private static KeepOut record(Values place, String name) {
     return new KeepOut(
         place.given(NAME).orElse(name),
-        place.get(LEFT),
-        place.get(LOW),
-        place.get(WIDTH),
-        place.get(HEIGHT),
+        new Corner(place.get(LEFT), place.get(LOW)),
+        new Size(place.get(WIDTH), place.get(HEIGHT)),
         place.get(RISE));
   }
 }

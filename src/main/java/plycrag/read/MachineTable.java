@@ -14,8 +14,13 @@ import plycrag.read.schema.WordKind;
 import plycrag.wall.Screws;
 import plycrag.wall.machine.KeepOut;
 import plycrag.wall.machine.Machine;
+import plycrag.wall.machine.Machine.Equipment;
+import plycrag.wall.machine.Machine.Heights;
 import plycrag.wall.machine.Machine.Origin;
+import plycrag.wall.machine.Machine.Spindle;
+import plycrag.wall.machine.Machine.Work;
 import plycrag.wall.machine.Machine.ZZero;
+import plycrag.wall.machine.Machine.Zero;
 import plycrag.wall.machine.MachineLimits;
 import plycrag.wall.machine.MachineLimits.Travel;
 import plycrag.wall.machine.SpeedRange;
@@ -146,22 +151,16 @@ final class MachineTable {
 
   static Machine record(Values values, Screws screws, List<Tool> tools, List<KeepOut> keepOuts) {
     return new Machine(
-        values.get(Z_ZERO),
-        values.get(BREAKTHROUGH),
-        values.get(CLEARANCE_HEIGHT),
-        values.get(SAFE_HEIGHT),
-        values.get(SPINDLE_SPEED),
-        values.get(PLUNGE_FEED),
-        values.get(DWELL),
-        values.get(ORIGIN),
-        ScrewHoleKeys.record(values, screws),
-        MarkKeys.record(values),
-        MarkKeys.pins(values),
-        limits(values),
-        ControllerKeys.record(values),
-        RoutingKeys.record(values),
-        tools,
-        keepOuts);
+        new Zero(values.get(Z_ZERO), values.get(ORIGIN)),
+        new Heights(
+            values.get(BREAKTHROUGH), values.get(CLEARANCE_HEIGHT), values.get(SAFE_HEIGHT)),
+        new Spindle(values.get(SPINDLE_SPEED), values.get(PLUNGE_FEED), values.get(DWELL)),
+        new Work(
+            ScrewHoleKeys.record(values, screws),
+            MarkKeys.record(values),
+            MarkKeys.pins(values),
+            RoutingKeys.record(values)),
+        new Equipment(limits(values), ControllerKeys.record(values), tools, keepOuts));
   }
 
   private static MachineLimits limits(Values values) {

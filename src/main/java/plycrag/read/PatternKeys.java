@@ -14,7 +14,10 @@ import plycrag.read.schema.WordKind;
 import plycrag.read.text.Faults;
 import plycrag.wall.Density;
 import plycrag.wall.Pattern;
+import plycrag.wall.Pattern.Fit;
 import plycrag.wall.Pattern.Kind;
+import plycrag.wall.Pattern.Lines;
+import plycrag.wall.Pattern.Pitch;
 import plycrag.wall.Pattern.Symmetry;
 import plycrag.wall.Scattering;
 
@@ -145,15 +148,15 @@ final class PatternKeys {
     double spacing = values.get(SPACING);
     return new Pattern(
         values.get(PATTERN),
-        values.get(PITCH_ACROSS),
-        pitchUp,
-        values.given(TOP_PITCH_UP).orElse(pitchUp),
+        new Pitch(values.get(PITCH_ACROSS), pitchUp, values.given(TOP_PITCH_UP).orElse(pitchUp)),
+        lines(values),
         new Density(count, values.given(TOP_DENSITY).orElse(count), values.get(DENSITY_PER)),
-        values.get(SYMMETRY),
         new Scattering(spacing, values.given(TOP_SPACING).orElse(spacing), values.get(SEED)),
-        values.given(COLUMNS).orElse(List.of()),
-        values.given(ROWS).orElse(List.of()),
-        values.get(SETBACK));
+        new Fit(values.get(SYMMETRY), values.get(SETBACK)));
+  }
+
+  private static Lines lines(Values values) {
+    return new Lines(values.given(COLUMNS).orElse(List.of()), values.given(ROWS).orElse(List.of()));
   }
 
   /**
@@ -167,15 +170,11 @@ final class PatternKeys {
     Pattern pattern =
         new Pattern(
             values.given(PATTERN).orElse(Kind.GRID),
-            zone.or(PITCH_ACROSS, Pattern::pitchAcross),
-            zone.or(PITCH_UP, Pattern::pitchUp),
-            zone.top(TOP_PITCH_UP, PITCH_UP, Pattern::topPitchUp),
+            zone.pitch(),
+            lines(values),
             zone.density(),
-            Symmetry.NONE,
             zone.scattering(),
-            values.given(COLUMNS).orElse(List.of()),
-            values.given(ROWS).orElse(List.of()),
-            0);
+            new Fit(Symmetry.NONE, 0));
     return pattern.withSetback(values.given(SETBACK).orElse(pattern.halfSpacing(sheet)));
   }
 
@@ -197,6 +196,13 @@ final class PatternKeys {
     <T> T top(Parameter<T> top, Parameter<T> foot, Function<Pattern, T> otherwise) {
       Optional<T> own = values.given(top).or(() -> values.given(foot));
       return own.orElseGet(() -> otherwise.apply(facets));
+    }
+
+    Pitch pitch() {
+      return new Pitch(
+          or(PITCH_ACROSS, one -> one.pitch().across()),
+          or(PITCH_UP, one -> one.pitch().up()),
+          top(TOP_PITCH_UP, PITCH_UP, one -> one.pitch().topUp()));
     }
 
     Density density() {

@@ -285,12 +285,8 @@ final class RoomTable {
               Values one = given.get(at);
               return new Obstacle(
                   one.given(NAME).orElse("obstacle " + (at + 1)),
-                  one.get(OBSTACLE_LEFT),
-                  one.get(OUT),
-                  one.get(LOW),
-                  one.get(WIDTH),
-                  one.get(DEPTH),
-                  one.get(HEIGHT));
+                  new Obstacle.Corner(one.get(OBSTACLE_LEFT), one.get(OUT), one.get(LOW)),
+                  new Obstacle.Size(one.get(WIDTH), one.get(DEPTH), one.get(HEIGHT)));
             })
         .toList();
   }

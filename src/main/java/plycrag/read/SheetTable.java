@@ -17,6 +17,8 @@ import plycrag.wall.Sheet.Bond;
 import plycrag.wall.Sheet.Edges;
 import plycrag.wall.Sheet.Grain;
 import plycrag.wall.Sheet.Lay;
+import plycrag.wall.Sheet.Laying;
+import plycrag.wall.Sheet.Seams;
 import plycrag.wall.Sheet.Start;
 import plycrag.wall.buying.MaterialWishes.Environment;
 
@@ -160,19 +162,16 @@ final class SheetTable {
   }
 
   static Sheet record(Values values, Environment environment) {
+    double drift =
+        values.get(EDGES) == Edges.TRIMMED
+            ? 0
+            : values.get(SIZE_TOLERANCE) + values.get(SQUARENESS);
     return new Sheet(
         values.get(LENGTH),
         values.get(WIDTH),
         values.get(THICKNESS),
-        values.given(LAY),
-        values.get(BOND),
-        values.given(START),
-        values.get(GRAIN),
-        seamGap(values, environment),
-        values.get(LEAST_WIDTH),
-        values.get(EDGES) == Edges.TRIMMED
-            ? 0
-            : values.get(SIZE_TOLERANCE) + values.get(SQUARENESS));
+        new Laying(values.given(LAY), values.get(BOND), values.given(START), values.get(GRAIN)),
+        new Seams(seamGap(values, environment), values.get(LEAST_WIDTH), drift));
   }
 
   private static double seamGap(Values values, Environment environment) {

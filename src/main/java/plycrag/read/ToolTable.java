@@ -18,9 +18,12 @@ import plycrag.read.schema.WordKind;
 import plycrag.read.text.Faults;
 import plycrag.wall.machine.SpeedRange;
 import plycrag.wall.machine.Tool;
+import plycrag.wall.machine.Tool.Drive;
 import plycrag.wall.machine.Tool.Feeds;
 import plycrag.wall.machine.Tool.Kind;
 import plycrag.wall.machine.Tool.Point;
+import plycrag.wall.machine.Tool.Shape;
+import plycrag.wall.machine.Tool.Steps;
 
 /** The keys of {@code [[tool]]}. */
 final class ToolTable {
@@ -161,15 +164,18 @@ final class ToolTable {
     return new Tool(
         number,
         tool.get(KIND),
-        diameter,
-        tool.get(LENGTH),
+        new Shape(
+            diameter, tool.get(LENGTH), new Point(tool.get(POINT_ANGLE), tool.get(TIP_DIAMETER))),
+        drive(tool, machine),
+        new Steps(tool.given(PECK), tool.given(PASS_DEPTH).orElse(diameter)));
+  }
+
+  private static Drive drive(Values tool, Values machine) {
+    return new Drive(
         tool.given(SPEED).orElse(machine.get(MachineTable.SPINDLE_SPEED)),
         new SpeedRange(tool.get(LEAST_SPEED), tool.get(GREATEST_SPEED)),
         new Feeds(
             tool.given(PLUNGE_FEED).orElse(machine.get(MachineTable.PLUNGE_FEED)),
-            tool.get(CUT_FEED)),
-        tool.given(PECK),
-        tool.given(PASS_DEPTH).orElse(diameter),
-        new Point(tool.get(POINT_ANGLE), tool.get(TIP_DIAMETER)));
+            tool.get(CUT_FEED)));
   }
 }

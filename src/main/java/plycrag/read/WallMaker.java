@@ -2,6 +2,7 @@ package plycrag.read;
 
 import java.util.List;
 import plycrag.units.Tape;
+import plycrag.wall.GivenWall;
 import plycrag.wall.InsertPosition;
 import plycrag.wall.Profile;
 import plycrag.wall.Wall;
@@ -17,24 +18,23 @@ public final class WallMaker {
    * @param positions that the list of positions tells
    */
   public static Wall of(Parameters parameters, List<InsertPosition> positions) {
+    GivenWall given = parameters.wall();
+    Parameters.Making making = parameters.making();
     return new Wall(
-        parameters.wall().name(),
-        new Tape(parameters.wall().unit()),
+        given.name(),
+        face(parameters, positions),
+        parameters.sheeting(),
+        parameters.framework(),
+        new Wall.Workshop(new Tape(given.unit()), making.nesting(), making.machine()),
+        new Wall.Surroundings(given.behind(), parameters.support(), parameters.room()));
+  }
+
+  private static Wall.Face face(Parameters parameters, List<InsertPosition> positions) {
+    return new Wall.Face(
         Profile.of(parameters.facets(), parameters.cutouts(), parameters.wall().raise()),
         parameters.wall().foldEdges(),
-        parameters.wall().behind(),
-        parameters.support(),
-        parameters.room(),
-        parameters.sheet(),
-        parameters.nesting(),
-        parameters.frame(),
-        parameters.joints(),
-        parameters.stock(),
         parameters.inserts(),
         parameters.zones().stream().map(Zone::of).toList(),
-        positions,
-        parameters.screws(),
-        parameters.clearance(),
-        parameters.machine());
+        positions);
   }
 }

@@ -17,7 +17,7 @@ record BoltSize(double diameter, double grip, double least) {
   private static final double BEYOND = 2;
 
   static BoltSize of(Wall wall) {
-    double diameter = wall.joints().boltDiameter();
+    double diameter = wall.joints().bolts().diameter();
     double grip = 2 * wall.frame().breadth();
     return new BoltSize(diameter, grip, grip + BEYOND * diameter);
   }

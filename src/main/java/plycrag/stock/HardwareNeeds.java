@@ -49,18 +49,18 @@ final class HardwareNeeds {
   private void addInserts() {
     Inserts insert = wall.inserts();
     int count = layout.inserts().size();
-    boolean screwed = insert.kind() == Fixing.SCREW_ON;
+    boolean screwed = insert.fastening().kind() == Fixing.SCREW_ON;
     String size =
         "hole "
-            + tape.size(insert.hole())
+            + tape.size(insert.body().hole())
             + ", flange "
-            + tape.size(insert.flange())
+            + tape.size(insert.body().flange())
             + ", barrel "
-            + tape.size(insert.barrel());
+            + tape.size(insert.body().barrel());
     String what = "threaded insert, " + (screwed ? "screwed on" : "hammered in");
     Amount amount = Amount.withSpare(count);
-    add("inserts", what, size, amount, Sourcing.of(Article.INSERT, insert.hole()));
-    int screws = screwed ? insert.flangeScrews() : 0;
+    add("inserts", what, size, amount, Sourcing.of(Article.INSERT, insert.body().hole()));
+    int screws = screwed ? insert.fastening().flangeScrews() : 0;
     double most = insert.under(wall.sheet().thickness()) - wall.clearance().barrelToFace();
     add(
         "inserts",
@@ -161,10 +161,10 @@ final class HardwareNeeds {
     addPieces("nut", size, bolts, Sourcing.of(Article.NUT, diameter));
     addPieces(
         "structural screw, member to member",
-        size(joints.screwDiameter(), joints.screwLength()),
+        size(joints.screws().diameter(), joints.screws().length()),
         counts.getOrDefault(JointHardware.Kind.SCREW, 0),
-        Sourcing.of(Article.JOINT_SCREW, joints.screwDiameter(), joints.screwLength()));
-    noteDrive(Use.MEMBER, joints.screwDiameter(), joints.screwLength());
+        Sourcing.of(Article.JOINT_SCREW, joints.screws().diameter(), joints.screws().length()));
+    noteDrive(Use.MEMBER, joints.screws().diameter(), joints.screws().length());
   }
 
   /** What holds it to the building, and what it swings on. */

@@ -79,13 +79,13 @@ public record JointHardware(
 
   private static JointHardware ofMetal(Joint joint, Layout layout) {
     JointFasteners joints = layout.wall().joints();
-    int each = along(joint.length(), joints.boltSpacing());
+    int each = along(joint.length(), joints.bolts().spacing());
     return switch (joint.kind()) {
       case END -> onEnd(joint, layout);
       case SPLICE -> steel(Kind.STRAP, 1, joint, layout);
       case STUD_SPLICE -> steel(Kind.STRAP, 2, joint, layout);
-      case SIDE -> through(Kind.SCREW, joints.screwSpacing(), joint, layout);
-      case FOLD -> through(Kind.BOLT, joints.boltSpacing(), joint, layout);
+      case SIDE -> through(Kind.SCREW, joints.screws().spacing(), joint, layout);
+      case FOLD -> through(Kind.BOLT, joints.bolts().spacing(), joint, layout);
       case HINGE -> steel(Kind.HINGE, each, joint, layout);
       case FOLD_EDGES -> steel(Kind.BRACKET, each, joint, layout);
     };

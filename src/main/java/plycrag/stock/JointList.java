@@ -105,8 +105,8 @@ public final class JointList {
       }
       case SCREW -> {
         JointFasteners screw = wall.joints();
-        double bite = screw.screwLength() - wall.frame().breadth();
-        yield screw(screw.screwDiameter(), screw.screwLength(), bite);
+        double bite = screw.screws().length() - wall.frame().breadth();
+        yield screw(screw.screws().diameter(), screw.screws().length(), bite);
       }
       case GUSSET -> {
         GussetFit fit = hardware.gusset().orElseThrow().fit();

@@ -16,9 +16,9 @@ public final class SteelSize {
   static String millimetres(FlatSteel steel) {
     String sides =
         steel.shape() == Shape.ANGLE
-            ? mm(steel.leg()) + " x " + mm(steel.leg())
-            : mm(2 * steel.leg());
-    return sides + " x " + mm(steel.width()) + " x " + mm(steel.thickness());
+            ? mm(steel.legs().length()) + " x " + mm(steel.legs().length())
+            : mm(2 * steel.legs().length());
+    return sides + " x " + mm(steel.legs().width()) + " x " + mm(steel.legs().thickness());
   }
 
   private static String mm(double length) {
@@ -27,8 +27,8 @@ public final class SteelSize {
 
   /** As price lists give it, mm. */
   static Double[] sides(FlatSteel steel) {
-    double first = steel.shape() == Shape.ANGLE ? steel.leg() : 2 * steel.leg();
-    return new Double[] {first, steel.width(), steel.thickness()};
+    double first = steel.shape() == Shape.ANGLE ? steel.legs().length() : 2 * steel.legs().length();
+    return new Double[] {first, steel.legs().width(), steel.legs().thickness()};
   }
 
   /** The same with its unit, the bend if it is none as sold, and the screws in it. */

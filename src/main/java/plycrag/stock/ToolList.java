@@ -55,13 +55,14 @@ public final class ToolList {
   private void addBits() {
     Screws screw = wall.screws();
     ScrewDrilling holes = ScrewDrilling.of(screw);
-    add("bit", tape.size(wall.inserts().hole()), "inserts; or the router program");
+    add("bit", tape.size(wall.inserts().body().hole()), "inserts; or the router program");
     addHoles(holes, screwName(screw.diameter()), "sheet to frame", "in the sheet");
     JointFasteners joints = wall.joints();
     Map<JointHardware.Kind, Integer> counts = JointHardware.counts(layout);
     if (counts.containsKey(JointHardware.Kind.SCREW)) {
-      ScrewDrilling side = ScrewDrilling.of(joints.screwDiameter(), true);
-      addHoles(side, screwName(joints.screwDiameter()), "member to member", "in the first member");
+      ScrewDrilling side = ScrewDrilling.of(joints.screws().diameter(), true);
+      addHoles(
+          side, screwName(joints.screws().diameter()), "member to member", "in the first member");
     }
     for (SteelCounts.Screw each : GussetList.screws(layout.fixings().gussets()).keySet()) {
       ScrewDrilling through = ScrewDrilling.forGusset(each.diameter());
@@ -75,9 +76,12 @@ public final class ToolList {
       }
     }
     if (counts.containsKey(JointHardware.Kind.BOLT)) {
-      double hole = joints.boltDiameter() + BOLT_PLAY;
-      add("bit", tape.size(hole), "bolts of " + tape.size(joints.boltDiameter()) + " in timber");
-      add("spanner and socket", "for " + tape.size(joints.boltDiameter()), "those bolts");
+      double hole = joints.bolts().diameter() + BOLT_PLAY;
+      add(
+          "bit",
+          tape.size(hole),
+          "bolts of " + tape.size(joints.bolts().diameter()) + " in timber");
+      add("spanner and socket", "for " + tape.size(joints.bolts().diameter()), "those bolts");
     }
   }
 
@@ -101,7 +105,7 @@ public final class ToolList {
   }
 
   private void addRest() {
-    boolean screwed = wall.inserts().kind() == Fixing.SCREW_ON;
+    boolean screwed = wall.inserts().fastening().kind() == Fixing.SCREW_ON;
     add("countersink", "", "heads of screws flush, not deeper");
     add("driver", "", "screws of sheets, frame and brackets");
     add(

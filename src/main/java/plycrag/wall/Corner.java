@@ -6,12 +6,22 @@ import plycrag.geometry.Vector3;
 
 /**
  * Where two walls meet, at one height: the line in which the planes of their facets cut each other.
- *
- * @param left the plane of the facet on the left
- * @param right that of the facet on the right
- * @param turn how far the right wall is turned from the left one, seen from above, degrees
  */
-record Corner(FacetPlane left, FacetPlane right, double turn) {
+final class Corner {
+  private final FacetPlane left;
+  private final FacetPlane right;
+  private final double turn;
+
+  /**
+   * @param left the plane of the facet on the left
+   * @param right that of the facet on the right
+   * @param turn how far the right wall is turned from the left one, seen from above, degrees
+   */
+  Corner(FacetPlane left, FacetPlane right, double turn) {
+    this.left = left;
+    this.right = right;
+    this.turn = turn;
+  }
 
   /** How far the corner moves to the right on the left facet for each millimetre up its slope. */
   double slopeOnLeft() {

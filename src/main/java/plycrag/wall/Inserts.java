@@ -8,40 +8,62 @@ import java.util.Optional;
  * @param pattern how they are set out over a facet, its zones apart
  * @param positions the path of the list that tells where they are, from the parameter file's
  *     folder; for the pattern file
- * @param kind what holds them in the sheet
- * @param flangeScrews in the flange of each that is screwed on
- * @param hole diameter, mm
- * @param flange diameter, mm
- * @param barrel its length from the flange, mm
- * @param boltZone diameter of the space behind that a bolt's end may reach, mm
- * @param boltReach how far behind the sheet that space goes, mm
- * @param whenBlocked what happens where something stands in the way of inserts
- * @param greatestMove how far a column or a row may be moved then, mm
- * @param recess in which flanges lie; empty where they lie on the back
+ * @param fastening what holds them in the sheet
+ * @param body what of the sheet they take
+ * @param bolt what a hold's bolt takes behind them
+ * @param blocked what happens where something stands in their way
  */
 public record Inserts(
     Pattern pattern,
     Optional<String> positions,
-    Fixing kind,
-    int flangeScrews,
-    double hole,
-    double flange,
-    double barrel,
-    double boltZone,
-    double boltReach,
-    WhenBlocked whenBlocked,
-    double greatestMove,
-    Optional<Recess> recess) {
+    Fastening fastening,
+    Body body,
+    BoltZone bolt,
+    Blocked blocked) {
 
   /** How much of a sheet of a thickness flanges bear on: all of it, or what a recess leaves, mm. */
   public double under(double thickness) {
-    return thickness - recess.map(Recess::depth).orElse(0.0);
+    return thickness - body.recess().map(Recess::depth).orElse(0.0);
   }
 
   /** Least distance of a hole's centre from the facet's outline, mm. */
   public double setback() {
-    return pattern.setback();
+    return pattern.fit().setback();
   }
+
+  /**
+   * What holds an insert in the sheet.
+   *
+   * @param kind of it
+   * @param flangeScrews in the flange of each that is screwed on
+   */
+  public record Fastening(Fixing kind, int flangeScrews) {}
+
+  /**
+   * What of the sheet an insert takes.
+   *
+   * @param hole diameter, mm
+   * @param flange diameter, mm
+   * @param barrel its length from the flange, mm
+   * @param recess in which flanges lie; empty where they lie on the back
+   */
+  public record Body(double hole, double flange, double barrel, Optional<Recess> recess) {}
+
+  /**
+   * The space behind that a bolt's end may reach.
+   *
+   * @param zone its diameter, mm
+   * @param reach how far behind the sheet it goes, mm
+   */
+  public record BoltZone(double zone, double reach) {}
+
+  /**
+   * What happens where something stands in the way of inserts.
+   *
+   * @param answer to it
+   * @param greatestMove how far a column or a row may be moved then, mm
+   */
+  public record Blocked(WhenBlocked answer, double greatestMove) {}
 
   /** What holds an insert in the sheet. */
   public enum Fixing {

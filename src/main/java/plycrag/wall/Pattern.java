@@ -6,37 +6,50 @@ import java.util.List;
  * How holes are set out over an area: a facet, or a zone of one.
  *
  * @param kind how they are set out
- * @param pitchAcross between neighbouring columns, mm
- * @param pitchUp between neighbouring rows, mm
- * @param topPitchUp the same at the top of the area, mm
- * @param density for {@link Pattern.Kind#DENSITY}
- * @param symmetry whether one half of the area mirrors the other
- * @param scattering for {@link Pattern.Kind#SCATTER}
- * @param columns for {@link Pattern.Kind#LINES}: from the area's left edge, ascending, mm
- * @param rows for {@link Pattern.Kind#LINES}: from its lower edge, ascending, mm
- * @param setback least distance of a hole's centre from the area's outline, mm
+ * @param pitch for {@link Kind#GRID} and {@link Kind#OFFSET}
+ * @param lines for {@link Kind#LINES}
+ * @param density for {@link Kind#DENSITY}
+ * @param scattering for {@link Kind#SCATTER}
+ * @param fit how it lies in its area
  */
 public record Pattern(
-    Kind kind,
-    double pitchAcross,
-    double pitchUp,
-    double topPitchUp,
-    Density density,
-    Symmetry symmetry,
-    Scattering scattering,
-    List<Double> columns,
-    List<Double> rows,
-    double setback) {
+    Kind kind, Pitch pitch, Lines lines, Density density, Scattering scattering, Fit fit) {
 
-  /** Copies the lists. */
-  public Pattern {
-    columns = List.copyOf(columns);
-    rows = List.copyOf(rows);
+  /**
+   * What lies between neighbouring lines.
+   *
+   * @param across between columns, mm
+   * @param up between rows, mm
+   * @param topUp the same at the top of the area, mm
+   */
+  public record Pitch(double across, double up, double topUp) {}
+
+  /**
+   * Columns and rows as listed.
+   *
+   * @param columns from the area's left edge, ascending, mm
+   * @param rows from its lower edge, ascending, mm
+   */
+  public record Lines(List<Double> columns, List<Double> rows) {
+
+    /** Copies the lists. */
+    public Lines {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+    }
   }
+
+  /**
+   * How a pattern lies in its area.
+   *
+   * @param symmetry whether one half of the area mirrors the other
+   * @param setback least distance of a hole's centre from the area's outline, mm
+   */
+  public record Fit(Symmetry symmetry, double setback) {}
 
   /** Whether the rows of a grid are further apart above than below, or nearer. */
   public boolean fades() {
-    return pitchUp != topPitchUp;
+    return pitch.up() != pitch.topUp();
   }
 
   /** Whether holes stand in columns and rows. */
@@ -49,17 +62,7 @@ public record Pattern(
 
   /** The same with another setback, mm. */
   public Pattern withSetback(double other) {
-    return new Pattern(
-        kind,
-        pitchAcross,
-        pitchUp,
-        topPitchUp,
-        density,
-        symmetry,
-        scattering,
-        columns,
-        rows,
-        other);
+    return new Pattern(kind, pitch, lines, density, scattering, new Fit(fit.symmetry(), other));
   }
 
   /**
@@ -69,7 +72,7 @@ public record Pattern(
    */
   public double halfSpacing(double sheet) {
     return switch (kind) {
-      case GRID, OFFSET -> Math.min(pitchAcross, pitchUp) / 2;
+      case GRID, OFFSET -> Math.min(pitch.across(), pitch.up()) / 2;
       case DENSITY -> density.spacing(sheet) / 2;
       case SCATTER -> scattering.spacing() / 2;
       case LINES, FILE, NONE -> 0;

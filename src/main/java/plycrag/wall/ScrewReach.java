@@ -25,7 +25,8 @@ public record ScrewReach(double least, double most) {
     boolean flat = frame.seams() == SeamBacking.FLAT;
     double timber = flat ? frame.breadth() : frame.depth();
     return new ScrewReach(
-        thickness + clearance.screwPenetration(), thickness + timber - clearance.screwToFarSide());
+        thickness + clearance.point().penetration(),
+        thickness + timber - clearance.point().toFarSide());
   }
 
   /** Through one member into another that lies beside it. */

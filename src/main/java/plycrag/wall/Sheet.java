@@ -8,26 +8,30 @@ import java.util.Optional;
  * @param length the longer side as bought, mm
  * @param width the shorter side, mm
  * @param thickness as measured, mm
- * @param lay which way, if the user has a wish
- * @param bond how the seams of neighbouring rows stand to each other
- * @param start the corner where whole sheets begin, if the user has a wish
- * @param grain which way the face grain runs
- * @param seamGap left between neighbouring pieces, mm
- * @param leastWidth no piece narrower than this is made where two can share, mm
- * @param drift by how much each sheet of a row may move the next seam, mm; 0 where pieces are
- *     trimmed true
+ * @param laying which way and where they begin
+ * @param seams between their pieces
  */
-public record Sheet(
-    double length,
-    double width,
-    double thickness,
-    Optional<Lay> lay,
-    Bond bond,
-    Optional<Start> start,
-    Grain grain,
-    double seamGap,
-    double leastWidth,
-    double drift) {
+public record Sheet(double length, double width, double thickness, Laying laying, Seams seams) {
+
+  /**
+   * How sheets are laid.
+   *
+   * @param lay which way, if the user has a wish
+   * @param bond how the seams of neighbouring rows stand to each other
+   * @param start the corner where whole sheets begin, if the user has a wish
+   * @param grain which way the face grain runs
+   */
+  public record Laying(Optional<Lay> lay, Bond bond, Optional<Start> start, Grain grain) {}
+
+  /**
+   * The seams between pieces.
+   *
+   * @param gap left between neighbouring pieces, mm
+   * @param leastWidth no piece narrower than this is made where two can share, mm
+   * @param drift by how much each sheet of a row may move the next seam, mm; 0 where pieces are
+   *     trimmed true
+   */
+  public record Seams(double gap, double leastWidth, double drift) {}
 
   /** How the seams across the long side of the sheets stand to those of the next row. */
   public enum Bond {

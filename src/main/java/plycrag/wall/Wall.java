@@ -19,52 +19,161 @@ import plycrag.wall.room.Room;
  * What is to be built.
  *
  * @param name printed everywhere
- * @param tape what it is set out with
- * @param facets run by run from left to right, each from the floor up
- * @param foldEdges how what meets at a fold is cut
- * @param behind what reaches the back of the finished wall
- * @param support what holds it up, if it is told
- * @param room what is around it
- * @param sheet the stock sheets and how they are laid
- * @param nesting how pieces are laid on them and cut
- * @param frame the framing behind them
- * @param joints what holds the framing together
- * @param stock the timber that the merchant sells
- * @param inserts the pattern and the inserts
- * @param zones parts of facets with patterns of their own
- * @param positions where inserts are, for the pattern file
- * @param screws what holds the sheets to the frame
- * @param clearance the least distances
- * @param machine what makes the sheets
+ * @param face what is climbed on
+ * @param sheeting what its sheets are and how they are fixed
+ * @param framework the timber behind them
+ * @param workshop what it is made with
+ * @param surroundings where it stands
  */
 public record Wall(
     String name,
-    Tape tape,
-    List<Facet> facets,
-    FoldEdges foldEdges,
-    Behind behind,
-    Optional<GivenSupport> support,
-    Room room,
-    Sheet sheet,
-    SheetCuttingRules nesting,
-    Frame frame,
-    JointFasteners joints,
-    TimberStock stock,
-    Inserts inserts,
-    List<Zone> zones,
-    List<InsertPosition> positions,
-    Screws screws,
-    Clearances clearance,
-    Machine machine) {
+    Face face,
+    Sheeting sheeting,
+    Framework framework,
+    Workshop workshop,
+    Surroundings surroundings) {
 
   /** In thicknesses of the sheet (common practice, no source). */
   private static final double OVERHANG = 2;
 
-  /** Copies the lists. */
-  public Wall {
-    facets = List.copyOf(facets);
-    zones = List.copyOf(zones);
-    positions = List.copyOf(positions);
+  /**
+   * What is climbed on.
+   *
+   * @param facets run by run from left to right, each from the floor up
+   * @param foldEdges how what meets at a fold is cut
+   * @param inserts the pattern and the inserts
+   * @param zones parts of facets with patterns of their own
+   * @param positions where inserts are, for the pattern file
+   */
+  public record Face(
+      List<Facet> facets,
+      FoldEdges foldEdges,
+      Inserts inserts,
+      List<Zone> zones,
+      List<InsertPosition> positions) {
+
+    /** Copies the lists. */
+    public Face {
+      facets = List.copyOf(facets);
+      zones = List.copyOf(zones);
+      positions = List.copyOf(positions);
+    }
+  }
+
+  /**
+   * What the sheets are and how they are fixed.
+   *
+   * @param sheet the stock sheets and how they are laid
+   * @param screws what holds them to the frame
+   * @param clearance the least distances
+   */
+  public record Sheeting(Sheet sheet, Screws screws, Clearances clearance) {}
+
+  /**
+   * The timber behind the sheets.
+   *
+   * @param frame the framing
+   * @param joints what holds it together
+   * @param stock the timber that the merchant sells
+   */
+  public record Framework(Frame frame, JointFasteners joints, TimberStock stock) {}
+
+  /**
+   * What a wall is made with.
+   *
+   * @param tape what it is set out with
+   * @param nesting how pieces are laid on sheets and cut
+   * @param machine what makes the sheets
+   */
+  public record Workshop(Tape tape, SheetCuttingRules nesting, Machine machine) {}
+
+  /**
+   * Where a wall stands.
+   *
+   * @param behind what reaches the back of it once it is finished
+   * @param support what holds it up, if it is told
+   * @param room what is around it
+   */
+  public record Surroundings(Behind behind, Optional<GivenSupport> support, Room room) {}
+
+  /** What it is set out with. */
+  public Tape tape() {
+    return workshop.tape();
+  }
+
+  /** Run by run from left to right, each from the floor up. */
+  public List<Facet> facets() {
+    return face.facets();
+  }
+
+  /** How what meets at a fold is cut. */
+  public FoldEdges foldEdges() {
+    return face.foldEdges();
+  }
+
+  /** What reaches the back of the finished wall. */
+  public Behind behind() {
+    return surroundings.behind();
+  }
+
+  /** What holds it up, if it is told. */
+  public Optional<GivenSupport> support() {
+    return surroundings.support();
+  }
+
+  /** What is around it. */
+  public Room room() {
+    return surroundings.room();
+  }
+
+  /** The stock sheets and how they are laid. */
+  public Sheet sheet() {
+    return sheeting.sheet();
+  }
+
+  /** How pieces are laid on them and cut. */
+  public SheetCuttingRules nesting() {
+    return workshop.nesting();
+  }
+
+  /** The framing behind them. */
+  public Frame frame() {
+    return framework.frame();
+  }
+
+  /** What holds the framing together. */
+  public JointFasteners joints() {
+    return framework.joints();
+  }
+
+  /** The timber that the merchant sells. */
+  public TimberStock stock() {
+    return framework.stock();
+  }
+
+  /** The pattern and the inserts. */
+  public Inserts inserts() {
+    return face.inserts();
+  }
+
+  /** Where inserts are, for the pattern file. */
+  public List<InsertPosition> positions() {
+    return face.positions();
+  }
+
+  /** What holds the sheets to the frame. */
+  public Screws screws() {
+    return sheeting.screws();
+  }
+
+  /** The least distances. */
+  public Clearances clearance() {
+    return sheeting.clearance();
+  }
+
+  /** What makes the sheets. */
+  public Machine machine() {
+    return workshop.machine();
   }
 
   /**
@@ -72,8 +181,8 @@ public record Wall(
    * meet behind it.
    */
   public double foldGap(Fold fold) {
-    boolean gaps = foldEdges == FoldEdges.SQUARE && fold.bevel() < 0;
-    return gaps ? 2 * sheet.thickness() * Trig.sin(-fold.bevel()) : 0;
+    boolean gaps = face.foldEdges() == FoldEdges.SQUARE && fold.bevel() < 0;
+    return gaps ? 2 * sheet().thickness() * Trig.sin(-fold.bevel()) : 0;
   }
 
   /**
@@ -81,8 +190,8 @@ public record Wall(
    * cut square at a fold, timber stops short of it.
    */
   public double overhang(Facet facet) {
-    return !facet.folds().isEmpty() && foldEdges == FoldEdges.SQUARE
-        ? OVERHANG * sheet.thickness()
+    return !facet.folds().isEmpty() && face.foldEdges() == FoldEdges.SQUARE
+        ? OVERHANG * sheet().thickness()
         : 0;
   }
 
@@ -91,17 +200,17 @@ public record Wall(
    * is no rectangle, mm: as far as a sheet is thick it does not bend (common practice, no source).
    */
   public double rimOverhang() {
-    return sheet.thickness();
+    return sheet().thickness();
   }
 
   /** How high the rails are that the frame stands on, mm; 0 where it stands on the floor. */
   public double base() {
-    return support.filter(GivenSupport::hasPosts).isPresent() ? frame.depth() : 0;
+    return support().filter(GivenSupport::hasPosts).isPresent() ? frame().depth() : 0;
   }
 
   /** The zones of a facet, in their order. */
   public List<Zone> zones(Facet facet) {
-    return zones.stream().filter(zone -> zone.facet().equals(facet.name())).toList();
+    return face.zones().stream().filter(zone -> zone.facet().equals(facet.name())).toList();
   }
 
   /** The zones of a facet whose pattern tells the places of something, in their order. */
@@ -112,8 +221,10 @@ public record Wall(
   /** Whether all inserts stand in columns and rows. */
   public boolean hasLinesOnly() {
     return Stream.concat(
-            Stream.of(inserts.pattern()),
-            zones.stream().filter(zone -> zone.points() == Points.INSERTS).map(Zone::pattern))
+            Stream.of(inserts().pattern()),
+            face.zones().stream()
+                .filter(zone -> zone.points() == Points.INSERTS)
+                .map(Zone::pattern))
         .allMatch(pattern -> pattern.hasLines() || pattern.kind() == Kind.NONE);
   }
 }

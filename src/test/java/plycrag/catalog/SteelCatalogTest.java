@@ -13,7 +13,14 @@ class SteelCatalogTest {
     assertThat(SteelCatalog.all()).allMatch(steel -> !steel.source().isBlank());
     assertThat(SteelCatalog.all())
         .extracting(
-            steel -> steel.shape() + " " + steel.leg() + " " + steel.width() + " " + steel.holes())
+            steel ->
+                steel.shape()
+                    + " "
+                    + steel.legs().length()
+                    + " "
+                    + steel.legs().width()
+                    + " "
+                    + steel.holes().count())
         .doesNotHaveDuplicates();
   }
 
@@ -24,10 +31,11 @@ class SteelCatalogTest {
         .filteredOn(steel -> steel.shape() != Shape.HINGE)
         .allSatisfy(
             steel -> {
-              assertThat(steel.last(steel.holes()) + steel.screw())
-                  .isLessThanOrEqualTo(steel.leg());
-              assertThat(steel.gauge() + 4 * steel.screw()).isLessThanOrEqualTo(steel.width());
-              assertThat(steel.lines()).isEqualTo(steel.gauge() > 0 ? 2 : 1);
+              assertThat(steel.last(steel.holes().count()) + steel.screws().metric())
+                  .isLessThanOrEqualTo(steel.legs().length());
+              assertThat(steel.holes().gauge() + 4 * steel.screws().metric())
+                  .isLessThanOrEqualTo(steel.legs().width());
+              assertThat(steel.holes().lines()).isEqualTo(steel.holes().gauge() > 0 ? 2 : 1);
             });
   }
 
@@ -38,12 +46,12 @@ class SteelCatalogTest {
   @Test
   void theHolesKeepTheDistancesOfTheirScrews() {
     for (FlatSteel steel : SteelCatalog.of(Shape.ANGLE)) {
-      assertThat(steel.first()).isGreaterThanOrEqualTo(7 * steel.screw());
-      assertThat(steel.pitch()).isGreaterThanOrEqualTo(0.7 * 4 * steel.screw());
+      assertThat(steel.holes().first()).isGreaterThanOrEqualTo(7 * steel.screws().metric());
+      assertThat(steel.holes().pitch()).isGreaterThanOrEqualTo(0.7 * 4 * steel.screws().metric());
     }
     for (FlatSteel steel : SteelCatalog.of(Shape.STRAP)) {
-      assertThat(steel.first()).isGreaterThanOrEqualTo(12 * steel.screw());
-      assertThat(steel.pitch()).isGreaterThanOrEqualTo(0.7 * 5 * steel.screw());
+      assertThat(steel.holes().first()).isGreaterThanOrEqualTo(12 * steel.screws().metric());
+      assertThat(steel.holes().pitch()).isGreaterThanOrEqualTo(0.7 * 5 * steel.screws().metric());
     }
   }
 
@@ -51,8 +59,8 @@ class SteelCatalogTest {
   @Test
   void screwsForThemAreSold() {
     for (FlatSteel steel : SteelCatalog.all()) {
-      for (double diameter : new double[] {steel.screw(), steel.inchScrew()}) {
-        double least = steel.thickness() + 6 * diameter;
+      for (double diameter : new double[] {steel.screws().metric(), steel.screws().inch()}) {
+        double least = steel.legs().thickness() + 6 * diameter;
         assertThat(ScrewCatalog.shortest(Use.BRACKET, diameter, least, least + 20))
             .as(steel.toString())
             .isPresent();
@@ -63,14 +71,20 @@ class SteelCatalogTest {
   @Test
   void theThickestScrewsComeFirstAndThenTheSmallest() {
     FlatSteel first = SteelCatalog.of(Shape.ANGLE).get(0);
-    assertThat(first.screw()).isEqualTo(5);
-    assertThat(first.leg()).isEqualTo(65);
+    assertThat(first.screws().metric()).isEqualTo(5);
+    assertThat(first.legs().length()).isEqualTo(65);
   }
 
   /** Five screws in two lines need three rows: 35 + 2 × 20. */
   @Test
   void theLastHoleIsThatOfTheLastScrew() {
-    FlatSteel steel = new FlatSteel(Shape.ANGLE, 85, 40, 2, 6, 2, 35, 20, 18, 5, 5, "none");
+    FlatSteel steel =
+        new FlatSteel(
+            Shape.ANGLE,
+            new FlatSteel.Legs(85, 40, 2),
+            new FlatSteel.Holes(6, 2, 35, 20, 18),
+            new FlatSteel.ScrewSizes(5, 5),
+            "none");
     assertThat(steel.last(5)).isEqualTo(75);
     assertThat(steel.last(4)).isEqualTo(55);
     assertThat(steel.last(2)).isEqualTo(35);

@@ -77,7 +77,7 @@ class AnyWallTest {
     Layout layout = Walls.laidOut(toml);
     FacetLayout facet = layout.facets().get(0);
     List<Box> pieces = boxes(facet.pieces(), Piece::box);
-    long gap = micrometres(layout.wall().sheet().seamGap());
+    long gap = micrometres(layout.wall().sheet().seams().gap());
     List<Span> columns = distinct(pieces.stream().map(Box::across).toList());
     List<Span> rows = distinct(pieces.stream().map(Box::up).toList());
     assertFills(columns, micrometres(facet.facet().width()), gap);
@@ -148,7 +148,7 @@ class AnyWallTest {
             .formatted(free ? "free" : "kept", back ? "back" : "front");
     for (LaidSheet sheet : Walls.laidOut(toml + nesting).sheets()) {
       for (MachinedHole hole : sheet.holes()) {
-        LaidPiece laid = named(sheet.pieces(), one -> one.piece().mark(), hole.piece());
+        LaidPiece laid = named(sheet.pieces(), one -> one.piece().mark(), hole.marks().piece());
         Box blank = Box.of(laid.piece().blank().getEnvelopeInternal());
         Box cut = Box.of(laid.placement().of(laid.piece().blank()).getEnvelopeInternal());
         List<Long> built = edges(blank, hole.place().getX(), hole.place().getY());
@@ -156,7 +156,7 @@ class AnyWallTest {
           Collections.swap(built, 1, 3);
         }
         Collections.rotate(built, laid.placement().turn().degrees() / 90);
-        assertThat(edges(cut, hole.x(), hole.y())).isEqualTo(built);
+        assertThat(edges(cut, hole.spot().x(), hole.spot().y())).isEqualTo(built);
       }
     }
   }

@@ -200,7 +200,7 @@ class OutlineTest {
   void everyInsertLiesInOnePieceAndOffTheOpenings(@ForAll("outlines") String toml) {
     Layout layout = Walls.laidOut(toml);
     FacetLayout facet = layout.facets().get(0);
-    double radius = layout.wall().inserts().hole() / 2;
+    double radius = layout.wall().inserts().body().hole() / 2;
     for (Insert insert : facet.inserts()) {
       assertThat(facet.pieces())
           .filteredOn(piece -> piece.outline().covers(insert.centre().buffer(radius)))

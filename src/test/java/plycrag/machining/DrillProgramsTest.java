@@ -128,7 +128,8 @@ class DrillProgramsTest {
   @Test
   void theDefaultFeedIsNoFasterThanTheChart() {
     String tool = "[[tool]]\nkind = \"end-mill\"\ndiameter = 6.35\nlength = 20\n";
-    double feed = Walls.parameters(WALL + tool).machine().tools().get(0).feeds().cut();
+    double feed =
+        Walls.parameters(WALL + tool).machine().equipment().tools().get(0).drive().feeds().cut();
     assertThat(feed / 18_000 / 2).isLessThan(0.006 * 25.4).isGreaterThan(0.02);
   }
 

@@ -17,7 +17,8 @@ import plycrag.wall.machine.Machine.Origin;
  * middle keeps 7 mm off. From 5 mm over the sheet to 25 mm and down again are 40 mm.
  */
 class LiftedOverTest {
-  private static final KeepOut CLAMP = new KeepOut("clamp", 190, 0, 20, 260, 15);
+  private static final KeepOut CLAMP =
+      new KeepOut("clamp", new KeepOut.Corner(190, 0), new KeepOut.Size(20, 260), 15);
   private static final SheetOrigin CORNER = new SheetOrigin(Origin.LOWER_LEFT, 0, 0);
 
   private static LiftedOver over(SheetOrigin origin) {

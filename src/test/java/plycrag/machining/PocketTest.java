@@ -24,14 +24,9 @@ class PocketTest {
     return new Tool(
         2,
         Tool.Kind.END_MILL,
-        diameter,
-        30,
-        18_000,
-        new SpeedRange(8000, 24_000),
-        new Tool.Feeds(300, 1500),
-        Optional.empty(),
-        3,
-        new Tool.Point(180, 0));
+        new Tool.Shape(diameter, 30, new Tool.Point(180, 0)),
+        new Tool.Drive(18_000, new SpeedRange(8000, 24_000), new Tool.Feeds(300, 1500)),
+        new Tool.Steps(Optional.empty(), 3));
   }
 
   private static List<Move> cut(double diameter, boolean arcs) {

@@ -60,10 +60,10 @@ class ScrewHolesTest {
 
   private static void stands(MachinedHole hole, Screw screw) {
     assertThat(hole.kind().word()).isEqualTo("screw");
-    assertThat(hole.diameter()).isEqualTo(5);
-    assertThat(hole.depth()).isEqualTo(18);
-    assertThat(hole.x()).isEqualTo(1200 - screw.centre().getX());
-    assertThat(hole.y()).isEqualTo(screw.centre().getY());
+    assertThat(hole.bore().diameter()).isEqualTo(5);
+    assertThat(hole.bore().depth()).isEqualTo(18);
+    assertThat(hole.spot().x()).isEqualTo(1200 - screw.centre().getX());
+    assertThat(hole.spot().y()).isEqualTo(screw.centre().getY());
   }
 
   /** A head of 9 mm in a cone of 90° goes 4.5 mm deep, once over every screw's hole, after it. */
@@ -88,7 +88,8 @@ class ScrewHolesTest {
         approved.layout().holes().stream().filter(hole -> hole.kind() == Kind.COUNTERSINK).toList();
     assertThat(sunk)
         .hasSameSizeAs(approved.layout().screws())
-        .allMatch(hole -> hole.diameter() == 9 && Math.abs(hole.depth() - 4.5) < 1e-9);
+        .allMatch(
+            hole -> hole.bore().diameter() == 9 && Math.abs(hole.bore().depth() - 4.5) < 1e-9);
     List<DrillProgram> programs = DrillPrograms.of(approved);
     assertThat(programs).extracting(DrillProgram::tool).containsExactly(1, 3, 2);
     assertThat(programs.get(2).remarks()).contains("Tool T2, countersink, diameter 12, 90 degrees");

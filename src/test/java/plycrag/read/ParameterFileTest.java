@@ -84,13 +84,9 @@ class ParameterFileTest {
                 2440,
                 1220,
                 18,
-                Optional.empty(),
-                Sheet.Bond.ALIGNED,
-                Optional.empty(),
-                Sheet.Grain.ALONG,
-                2,
-                300,
-                0));
+                new Sheet.Laying(
+                    Optional.empty(), Sheet.Bond.ALIGNED, Optional.empty(), Sheet.Grain.ALONG),
+                new Sheet.Seams(2, 300, 0)));
     assertThat(read.frame())
         .isEqualTo(
             new Frame(
@@ -106,7 +102,13 @@ class ParameterFileTest {
     assertThat(read.stock().kerf()).isEqualTo(3);
     assertThat(read.screws()).isEqualTo(new Screws(4.5, 50, true, 150, 300));
     assertThat(read.clearance())
-        .isEqualTo(new Clearances(4, 2, 12, 10, 5, 13.5, 13.5, 31.5, 27, 5, 1));
+        .isEqualTo(
+            new Clearances(
+                new Clearances.Flange(4, 12, 10),
+                2,
+                1,
+                new Clearances.Screw(5, 13.5, 13.5, 31.5),
+                new Clearances.ScrewPoint(27, 5)));
     assertThat(read.output().dxf()).isEqualTo(Output.DxfVersion.R2000);
     assertThat(read.output().paper()).isEqualTo(Output.Paper.A4);
   }
@@ -119,49 +121,37 @@ class ParameterFileTest {
             new Inserts(
                 new Pattern(
                     Pattern.Kind.GRID,
-                    200,
-                    200,
-                    200,
+                    new Pattern.Pitch(200, 200, 200),
+                    new Pattern.Lines(List.of(), List.of()),
                     new Density(25, 25, Density.Per.SQUARE_METRE),
-                    Pattern.Symmetry.NONE,
                     new Scattering(180, 180, 1),
-                    List.of(),
-                    List.of(),
-                    100),
+                    new Pattern.Fit(Pattern.Symmetry.NONE, 100)),
                 Optional.empty(),
-                Inserts.Fixing.HAMMER_IN,
-                3,
-                12,
-                26,
-                12,
-                16,
-                50,
-                Inserts.WhenBlocked.SOLVE,
-                75,
-                Optional.empty()));
+                new Inserts.Fastening(Inserts.Fixing.HAMMER_IN, 3),
+                new Inserts.Body(12, 26, 12, Optional.empty()),
+                new Inserts.BoltZone(16, 50),
+                new Inserts.Blocked(Inserts.WhenBlocked.SOLVE, 75)));
     assertThat(read.machine())
         .isEqualTo(
             new Machine(
-                Machine.ZZero.SPOILBOARD,
-                0.5,
-                5,
-                25,
-                4000,
-                600,
-                3,
-                Machine.Origin.LOWER_LEFT,
-                Optional.empty(),
-                Optional.empty(),
-                new Pins(6, 8),
-                new MachineLimits(
-                    new MachineLimits.Travel(Optional.empty(), Optional.empty(), Optional.empty()),
-                    5000,
-                    300,
-                    new SpeedRange(100, 60_000)),
-                PLAINEST,
-                new Routing(Routing.Outlines.NONE, Routing.Direction.CLIMB, 12, 4, 0.5),
-                List.of(),
-                List.of()));
+                new Machine.Zero(Machine.ZZero.SPOILBOARD, Machine.Origin.LOWER_LEFT),
+                new Machine.Heights(0.5, 5, 25),
+                new Machine.Spindle(4000, 600, 3),
+                new Machine.Work(
+                    Optional.empty(),
+                    Optional.empty(),
+                    new Pins(6, 8),
+                    new Routing(Routing.Outlines.NONE, Routing.Direction.CLIMB, 12, 4, 0.5)),
+                new Machine.Equipment(
+                    new MachineLimits(
+                        new MachineLimits.Travel(
+                            Optional.empty(), Optional.empty(), Optional.empty()),
+                        5000,
+                        300,
+                        new SpeedRange(100, 60_000)),
+                    PLAINEST,
+                    List.of(),
+                    List.of())));
   }
 
   /** 23/32 in, 96 in and 3.5 in in millimetres at 25.4 mm; a number 10 screw is 0.19 in. */
@@ -170,13 +160,13 @@ class ParameterFileTest {
     Parameters read = good("[wall]\nunit = \"in\"\n" + FACET);
     assertThat(read.facets()).containsExactly(rectangle("main", 0, 2438.4, 2438.4));
     assertThat(read.sheet().thickness()).isEqualTo(18.25625);
-    assertThat(read.sheet().seamGap()).isEqualTo(3.175);
+    assertThat(read.sheet().seams().gap()).isEqualTo(3.175);
     assertThat(read.frame().depth()).isEqualTo(88.9);
     assertThat(read.stock().lengths()).hasSize(6).startsWith(2438.4).endsWith(6096.0);
     assertThat(read.screws().diameter()).isEqualTo(4.826);
-    assertThat(read.clearance().insertToTimber()).isEqualTo(3.96875);
-    assertThat(read.clearance().screwToMemberEnd()).isCloseTo(7 * 4.826, EXACT);
-    assertThat(read.machine().plungeFeed()).isEqualTo(609.6);
+    assertThat(read.clearance().flange().toTimber()).isEqualTo(3.96875);
+    assertThat(read.clearance().screw().toMemberEnd()).isCloseTo(7 * 4.826, EXACT);
+    assertThat(read.machine().spindle().plungeFeed()).isEqualTo(609.6);
   }
 
   @Test
@@ -195,17 +185,17 @@ class ParameterFileTest {
             """);
     assertThat(read.wall().raise()).isEqualTo(304.8);
     assertThat(read.facets()).containsExactly(rectangle("main", 0, 2400, 2501.9));
-    assertThat(read.machine().plungeFeed()).isEqualTo(600);
+    assertThat(read.machine().spindle().plungeFeed()).isEqualTo(600);
   }
 
   /** 5 and 10 diameters without a pilot hole: EN 1995-1-1 Table 8.2. */
   @Test
   void clearancesOfScrewsFollowTheScrew() {
     Parameters read = good(FACET + "[screws]\ndiameter = 6\npredrilled = false\n");
-    assertThat(read.clearance().screwToSheetEdge()).isEqualTo(30);
-    assertThat(read.clearance().screwToMemberEdge()).isEqualTo(30);
-    assertThat(read.clearance().screwToMemberEnd()).isEqualTo(60);
-    assertThat(read.clearance().screwPenetration()).isEqualTo(36);
+    assertThat(read.clearance().screw().toSheetEdge()).isEqualTo(30);
+    assertThat(read.clearance().screw().toMemberEdge()).isEqualTo(30);
+    assertThat(read.clearance().screw().toMemberEnd()).isEqualTo(60);
+    assertThat(read.clearance().point().penetration()).isEqualTo(36);
   }
 
   @Test
@@ -216,7 +206,7 @@ class ParameterFileTest {
   @Test
   void programsInInchesHaveFourDigits() {
     Controller controller =
-        good(FACET + "[machine]\nprogram-unit = \"in\"\n").machine().controller();
+        good(FACET + "[machine]\nprogram-unit = \"in\"\n").machine().equipment().controller();
     assertThat(controller.decimals()).isEqualTo(4);
   }
 
@@ -232,9 +222,10 @@ class ParameterFileTest {
   @CsvSource({"indoors,2,3.175", "damp,3,3.175", "outdoors,3,3.175"})
   void seamsAreWiderWhereItIsDamp(String environment, double metric, double imperial) {
     String stock = FACET + "[stock]\nenvironment = \"" + environment + "\"\n";
-    assertThat(good(stock).sheet().seamGap()).isEqualTo(metric);
-    assertThat(good("wall.unit = \"in\"\n" + stock).sheet().seamGap()).isCloseTo(imperial, EXACT);
-    assertThat(good(stock + "[sheet]\nseam-gap = 1\n").sheet().seamGap()).isEqualTo(1);
+    assertThat(good(stock).sheet().seams().gap()).isEqualTo(metric);
+    assertThat(good("wall.unit = \"in\"\n" + stock).sheet().seams().gap())
+        .isCloseTo(imperial, EXACT);
+    assertThat(good(stock + "[sheet]\nseam-gap = 1\n").sheet().seams().gap()).isEqualTo(1);
   }
 
   /** The sides of a notch's mouth run along one line and do not meet. */
@@ -255,8 +246,8 @@ class ParameterFileTest {
     Inserts inserts =
         good(FACET + "[inserts]\npattern = \"lines\"\ncolumns = [100, \"35 cm\"]\nrows = [0.5]\n")
             .inserts();
-    assertThat(inserts.pattern().columns()).containsExactly(100.0, 350.0);
-    assertThat(inserts.pattern().rows()).containsExactly(0.5);
+    assertThat(inserts.pattern().lines().columns()).containsExactly(100.0, 350.0);
+    assertThat(inserts.pattern().lines().rows()).containsExactly(0.5);
   }
 
   @ParameterizedTest

@@ -23,13 +23,13 @@ class FinishNeedsTest {
       lay = "up"
       """;
 
-  private static List<Need> wants(String toml) {
+  private static List<Need> needs(String toml) {
     Layout layout = Walls.laidOut(toml);
-    return new FinishNeeds(layout).wants();
+    return new FinishNeeds(layout).needs();
   }
 
-  private static void assertWants(List<Need> wants, String paint, String sealer, String paper) {
-    assertThat(wants)
+  private static void assertWants(List<Need> needs, String paint, String sealer, String paper) {
+    assertThat(needs)
         .extracting(want -> want.amount().quantity().toPlainString())
         .containsExactly(paint, sealer, paper);
   }
@@ -40,15 +40,15 @@ class FinishNeedsTest {
    */
   @Test
   void twoCoatsOfPaintAndSealerAndASheetOfPaperForTwoSquareMetres() {
-    List<Need> wants = wants(WALL);
-    assertWants(wants, "2.4", "0.3", "6.0");
-    assertThat(wants)
+    List<Need> needs = needs(WALL);
+    assertWants(needs, "2.4", "0.3", "6.0");
+    assertThat(needs)
         .extracting(want -> want.amount().unit())
         .containsExactly("litre", "litre", "piece");
-    assertThat(wants).allMatch(want -> want.amount().spare() == 0 && want.group().equals("finish"));
-    assertThat(wants.get(0).note()).startsWith("2 coats, 10 m² a litre and coat;");
-    assertThat(wants.get(1).note()).startsWith("2 coats, 5 m² a litre and coat;");
-    assertThat(wants.get(2).note()).startsWith("a sheet for 2 m²;");
+    assertThat(needs).allMatch(want -> want.amount().spare() == 0 && want.group().equals("finish"));
+    assertThat(needs.get(0).note()).startsWith("2 coats, 10 m² a litre and coat;");
+    assertThat(needs.get(1).note()).startsWith("2 coats, 5 m² a litre and coat;");
+    assertThat(needs.get(2).note()).startsWith("a sheet for 2 m²;");
   }
 
   /**
@@ -74,14 +74,14 @@ class FinishNeedsTest {
         width = 1000
         height = 2000
         """;
-    assertWants(wants(wall), "1.6", "0.4", "4.0");
+    assertWants(needs(wall), "1.6", "0.4", "4.0");
   }
 
   /** 3.1 m² are 0.62 l, which is 0.7, and a sheet of paper and a half, which are two. */
   @Test
   void whatIsBegunIsBought() {
-    List<Need> wants =
-        wants(
+    List<Need> needs =
+        needs(
             """
             [[facet]]
             width = 1240
@@ -90,7 +90,7 @@ class FinishNeedsTest {
             length = 2500
             width = 1240
             """);
-    assertThat(wants.get(0).amount().quantity()).isEqualByComparingTo("0.7");
-    assertThat(wants.get(2).amount().quantity()).isEqualByComparingTo("2");
+    assertThat(needs.get(0).amount().quantity()).isEqualByComparingTo("0.7");
+    assertThat(needs.get(2).amount().quantity()).isEqualByComparingTo("2");
   }
 }

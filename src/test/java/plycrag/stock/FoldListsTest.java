@@ -149,9 +149,9 @@ class FoldListsTest {
   /** Twelve brackets of 8 screws: 48 of each of two sizes; three bolts, six washers, three nuts. */
   @Test
   void hardwareIsCountedOverAllJoints() {
-    List<Need> wants = new HardwareNeeds(WALL.layout(), Environment.INDOORS).wants();
+    List<Need> needs = new HardwareNeeds(WALL.layout(), Environment.INDOORS).needs();
     assertThat(
-            wants.stream()
+            needs.stream()
                 .filter(want -> want.group().equals("hardware"))
                 .filter(want -> want.amount().quantity().signum() > 0)
                 .map(want -> want.what() + " " + want.amount().quantity() + " " + want.size()))
@@ -163,7 +163,7 @@ class FoldListsTest {
             "bolt through 90 mm of timber 3 10 mm",
             "washer for timber 6 10 mm",
             "nut 3 10 mm");
-    assertThat(wants.stream().filter(want -> want.what().startsWith("bolt through")))
+    assertThat(needs.stream().filter(want -> want.what().startsWith("bolt through")))
         .allMatch(want -> want.note().equals("110 mm under the head; zinc-plated at least"));
   }
 
@@ -208,20 +208,20 @@ class FoldListsTest {
         TEXT.replace(
             "\"none\"",
             "\"lines\"\nkind = \"screw-on\"\nflange-screws = 3\ncolumns = [300]\nrows = [300]\n");
-    List<Need> wants =
-        new HardwareNeeds(Walls.laidOut(screwed), Environment.INDOORS).wants().subList(0, 3);
-    assertThat(wants)
+    List<Need> needs =
+        new HardwareNeeds(Walls.laidOut(screwed), Environment.INDOORS).needs().subList(0, 3);
+    assertThat(needs)
         .extracting(
             want -> want.what() + " " + want.amount().quantity() + " + " + want.amount().spare())
         .containsExactly(
             "threaded insert, screwed on 2 + 1",
             "screw for flanges 6 + 3",
             "bolt for a hold, one an insert 2 + 1");
-    assertThat(wants.get(1).size()).isEqualTo("at most 17 mm long");
+    assertThat(needs.get(1).size()).isEqualTo("at most 17 mm long");
     List<Need> hammered =
         new HardwareNeeds(
                 Walls.laidOut(screwed.replace("screw-on", "hammer-in")), Environment.INDOORS)
-            .wants();
+            .needs();
     assertThat(hammered.get(1).amount().all()).isEqualByComparingTo("0");
   }
 }

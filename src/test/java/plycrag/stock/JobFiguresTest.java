@@ -45,20 +45,20 @@ class JobFiguresTest {
   void theWholeJobIsTheSumOfItsParts() {
     JobFigures figures = figures(PriceList.empty());
     assertThat(figures.area()).isCloseTo(1.44, within(1e-9));
-    assertThat(figures.sheetWaste()).isCloseTo(1 - 1.44 / 2.9768, within(1e-9));
-    assertThat(figures.stickWaste()).isCloseTo(0.045, within(1e-9));
-    assertThat(figures.volume()).isCloseTo(0.0778824, within(1e-9));
-    assertThat(figures.mass()).isCloseTo(46.642032, within(1e-6));
-    assertThat(figures.unweighed()).isEqualTo(8);
-    assertThat(figures.longest()).isEqualTo(6000);
+    assertThat(figures.waste().sheets()).isCloseTo(1 - 1.44 / 2.9768, within(1e-9));
+    assertThat(figures.waste().sticks()).isCloseTo(0.045, within(1e-9));
+    assertThat(figures.load().volume()).isCloseTo(0.0778824, within(1e-9));
+    assertThat(figures.load().mass()).isCloseTo(46.642032, within(1e-6));
+    assertThat(figures.load().unweighed()).isEqualTo(8);
+    assertThat(figures.load().longest()).isEqualTo(6000);
   }
 
   /** 39 screws are in a pack of 200 of 0.8 kg; the rest as before, in seven lines. */
   @Test
   void whatTheListWeighsIsAdded() {
     JobFigures figures = figures(prices("sheet screw,,pack,200,4,EUR,,0.8\n"));
-    assertThat(figures.mass()).isCloseTo(47.442032, within(1e-6));
-    assertThat(figures.unweighed()).isEqualTo(7);
+    assertThat(figures.load().mass()).isCloseTo(47.442032, within(1e-6));
+    assertThat(figures.load().unweighed()).isEqualTo(7);
   }
 
   private static final String ALL =

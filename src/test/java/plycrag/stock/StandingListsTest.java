@@ -93,9 +93,9 @@ class StandingListsTest {
    */
   @Test
   void hardwareOfASupportIsCountedWithTheFrames() {
-    List<Need> wants = new HardwareNeeds(WALL.layout(), Environment.INDOORS).wants();
+    List<Need> needs = new HardwareNeeds(WALL.layout(), Environment.INDOORS).needs();
     assertThat(
-            wants.stream()
+            needs.stream()
                 .filter(want -> want.amount().quantity().signum() > 0)
                 .skip(1)
                 .map(want -> want.amount().quantity() + " " + want.what() + " " + want.size()))
@@ -143,20 +143,20 @@ class StandingListsTest {
   /** A strap is sold by what it is long over both legs, twice 90, its width and thickness. */
   @Test
   void articlesAreNamedAsPriceListsDo() {
-    List<Need> wants = new HardwareNeeds(WALL.layout(), Environment.INDOORS).wants();
-    assertThat(sizeOf(wants, "perforated strap")).containsExactly(180.0, 20.0, 1.5);
-    assertThat(sizeOf(wants, "angle bracket")).containsExactly(65.0, 40.0, 2.0);
-    assertThat(sizeOf(wants, "structural screw")).containsExactly(5.0, 80.0);
-    assertThat(wants.stream().filter(want -> want.what().startsWith("structural screw")))
+    List<Need> needs = new HardwareNeeds(WALL.layout(), Environment.INDOORS).needs();
+    assertThat(sizeOf(needs, "perforated strap")).containsExactly(180.0, 20.0, 1.5);
+    assertThat(sizeOf(needs, "angle bracket")).containsExactly(65.0, 40.0, 2.0);
+    assertThat(sizeOf(needs, "structural screw")).containsExactly(5.0, 80.0);
+    assertThat(needs.stream().filter(want -> want.what().startsWith("structural screw")))
         .allMatch(want -> want.note().startsWith("zinc-plated at least; countersunk head, drive"));
   }
 
-  private static List<Double> sizeOf(List<Need> wants, String what) {
-    return wants.stream()
+  private static List<Double> sizeOf(List<Need> needs, String what) {
+    return needs.stream()
         .filter(want -> want.what().startsWith(what))
         .findFirst()
         .orElseThrow()
-        .supply()
+        .sourcing()
         .size();
   }
 
@@ -167,12 +167,12 @@ class StandingListsTest {
     MaterialWishes buying = Walls.parameters("[[facet]]\n").buying();
     List<ShoppingLine> gussets =
         ShoppingList.of(WALL, plan, buying, PriceList.empty()).lines().stream()
-            .filter(line -> line.want().what().startsWith("gusset"))
+            .filter(line -> line.need().what().startsWith("gusset"))
             .toList();
     assertThat(gussets)
         .hasSize(2)
         .allMatch(line -> !line.isBought() && line.units().signum() == 0 && line.volume() == 0);
-    assertThat(gussets.get(0).want().what())
+    assertThat(gussets.get(0).need().what())
         .isEqualTo("gusset GU1 over TI2, ST4, BC1, an offcut of S1");
     assertThat(gussets.get(0).soldAs()).isEmpty();
   }

@@ -120,10 +120,10 @@ class StockTest {
   /** EN 1995-1-1 Table 8.2, unloaded: 3d and 7d predrilled, 5d and 10d not; d = 4.5 and α = 0. */
   @Test
   void edgeAndEndDistancesFollowTheTable() {
-    assertThat(Walls.parameters("[[facet]]\n").clearance().screwToSheetEdge()).isEqualTo(13.5);
-    assertThat(Walls.parameters("[[facet]]\n").clearance().screwToMemberEnd()).isEqualTo(31.5);
+    assertThat(Walls.parameters("[[facet]]\n").clearance().screw().toSheetEdge()).isEqualTo(13.5);
+    assertThat(Walls.parameters("[[facet]]\n").clearance().screw().toMemberEnd()).isEqualTo(31.5);
     String bare = "[[facet]]\n[screws]\npredrilled = false\n";
-    assertThat(Walls.parameters(bare).clearance().screwToMemberEdge()).isEqualTo(22.5);
-    assertThat(Walls.parameters(bare).clearance().screwToMemberEnd()).isEqualTo(45);
+    assertThat(Walls.parameters(bare).clearance().screw().toMemberEdge()).isEqualTo(22.5);
+    assertThat(Walls.parameters(bare).clearance().screw().toMemberEnd()).isEqualTo(45);
   }
 }

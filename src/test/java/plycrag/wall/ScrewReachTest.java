@@ -35,7 +35,7 @@ class ScrewReachTest {
   @CsvSource({"38, 70", "45, 80", "60, 90"})
   void theLengthFollowsTheMembers(double breadth, double length) {
     String toml = "[[facet]]\n[frame]\nsection = [" + breadth + ", 90]";
-    assertThat(Walls.parameters(toml).joints().screwLength()).isEqualTo(length);
+    assertThat(Walls.parameters(toml).joints().screws().length()).isEqualTo(length);
   }
 
   @ParameterizedTest
@@ -43,6 +43,6 @@ class ScrewReachTest {
   void whatTheFileGivesStays(double given, double length) {
     String toml = "[[facet]]\n[screws]\nlength = " + given + "\n[joints]\nscrew-length = " + given;
     assertThat(Walls.parameters(toml).screws().length()).isEqualTo(length);
-    assertThat(Walls.parameters(toml).joints().screwLength()).isEqualTo(length);
+    assertThat(Walls.parameters(toml).joints().screws().length()).isEqualTo(length);
   }
 }

@@ -30,7 +30,7 @@ public final class BarrelAgainstThickness implements Rule {
     double thickness = layout.wall().sheet().thickness();
     double under = inserts.under(thickness);
     Measure measure =
-        new Measure(under - inserts.barrel(), layout.wall().clearance().barrelToFace());
+        new Measure(under - inserts.body().barrel(), layout.wall().clearance().barrelToFace());
     if (!Tolerance.isSome(measure.shortfall())) {
       return List.of();
     }
@@ -43,9 +43,13 @@ public final class BarrelAgainstThickness implements Rule {
                 "",
                 measure,
                 "a barrel of "
-                    + tape.size(inserts.barrel())
+                    + tape.size(inserts.body().barrel())
                     + " in "
-                    + inserts.recess().map(recess -> recessed(recess, tape) + sheet).orElse(sheet)
+                    + inserts
+                        .body()
+                        .recess()
+                        .map(recess -> recessed(recess, tape) + sheet)
+                        .orElse(sheet)
                     + " leaves "
                     + tape.size(measure.found())
                     + " to the climbing face; "
@@ -65,9 +69,12 @@ public final class BarrelAgainstThickness implements Rule {
    */
   private static String suggestion(Inserts inserts, double room, Tape tape) {
     double shallower =
-        tape.snapDown(room - inserts.barrel() + inserts.recess().map(Recess::depth).orElse(0.0));
+        tape.snapDown(
+            room
+                - inserts.body().barrel()
+                + inserts.body().recess().map(Recess::depth).orElse(0.0));
     String barrel = "choose an insert with a barrel of at most " + tape.text(tape.snapDown(room));
-    return inserts.recess().isPresent() && shallower > 0
+    return inserts.body().recess().isPresent() && shallower > 0
         ? barrel
             + ", or make recesses at most "
             + tape.text(shallower)

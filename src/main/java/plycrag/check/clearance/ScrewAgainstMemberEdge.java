@@ -18,7 +18,7 @@ public final class ScrewAgainstMemberEdge extends ScrewRule {
 
   @Override
   Measure measure(Grip grip, Clearances clearance) {
-    return new Measure(grip.within(false), clearance.screwToMemberEdge());
+    return new Measure(grip.within(false), clearance.screw().toMemberEdge());
   }
 
   @Override

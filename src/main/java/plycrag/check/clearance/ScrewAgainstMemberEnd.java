@@ -18,7 +18,7 @@ public final class ScrewAgainstMemberEnd extends ScrewRule {
 
   @Override
   Measure measure(Grip grip, Clearances clearance) {
-    return new Measure(grip.within(true), clearance.screwToMemberEnd());
+    return new Measure(grip.within(true), clearance.screw().toMemberEnd());
   }
 
   @Override

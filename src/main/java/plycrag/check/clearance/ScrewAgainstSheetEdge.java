@@ -20,7 +20,7 @@ public final class ScrewAgainstSheetEdge extends ScrewRule {
   @Override
   Measure measure(Grip grip, Clearances clearance) {
     double found = -Distances.from(grip.screw().centre(), grip.piece().core());
-    return new Measure(found, clearance.screwToSheetEdge());
+    return new Measure(found, clearance.screw().toSheetEdge());
   }
 
   @Override

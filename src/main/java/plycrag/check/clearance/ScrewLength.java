@@ -35,14 +35,14 @@ public final class ScrewLength implements Rule {
       }
     }
     List<Finding> findings = new ArrayList<>();
-    Measure bite = new Measure(bite(layout), layout.wall().clearance().screwPenetration());
+    Measure bite = new Measure(bite(layout), layout.wall().clearance().point().penetration());
     if (Tolerance.isSome(bite.shortfall()) && !depths.isEmpty()) {
       findings.add(tooShort(bite, layout));
     }
     depths.forEach(
         (depth, mark) -> {
           Measure rest =
-              new Measure(depth - bite(layout), layout.wall().clearance().screwToFarSide());
+              new Measure(depth - bite(layout), layout.wall().clearance().point().toFarSide());
           if (Tolerance.isSome(rest.shortfall())) {
             findings.add(tooLong(rest, mark, layout));
           }

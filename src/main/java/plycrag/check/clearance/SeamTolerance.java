@@ -35,7 +35,7 @@ public final class SeamTolerance implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    if (layout.wall().sheet().drift() == 0) {
+    if (layout.wall().sheet().seams().drift() == 0) {
       return List.of();
     }
     List<Finding> findings = new ArrayList<>();
@@ -49,7 +49,7 @@ public final class SeamTolerance implements Rule {
                 .sorted()
                 .toList();
         for (int at = 0; at < places.size(); at++) {
-          double drift = before(layout, axis, at, places) * layout.wall().sheet().drift();
+          double drift = before(layout, axis, at, places) * layout.wall().sheet().seams().drift();
           Measure measure = measure(layout, drift);
           if (Tolerance.isSome(measure.shortfall())) {
             findings.add(finding(facet, axis, places.get(at), measure, layout));
@@ -66,6 +66,7 @@ public final class SeamTolerance implements Rule {
         layout
             .wall()
             .sheet()
+            .laying()
             .start()
             .map(start -> axis == Axis.UP ? start.isLeft() : start.isLower())
             .orElse(true);
@@ -84,8 +85,8 @@ public final class SeamTolerance implements Rule {
           case SHARED -> frame.breadth() / 2;
         };
     return new Measure(
-        bearing - sheet.seamGap() / 2 - drift,
-        clearance.screwToSheetEdge() + clearance.screwToMemberEdge());
+        bearing - sheet.seams().gap() / 2 - drift,
+        clearance.screw().toSheetEdge() + clearance.screw().toMemberEdge());
   }
 
   private static Finding finding(

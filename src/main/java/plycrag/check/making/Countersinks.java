@@ -39,15 +39,16 @@ public final class Countersinks implements Rule {
     Machine machine = layout.wall().machine();
     Judge judge =
         new Judge(
-            machine.screwHoles().orElseThrow(),
-            new ToolBox(machine.tools(), machine.limits().spindle()),
+            machine.work().screwHoles().orElseThrow(),
+            new ToolBox(machine.equipment().tools(), machine.equipment().limits().spindle()),
             layout.wall().tape(),
             new WholeWall(name(), Severity.ERROR));
     List<Finding> findings = new ArrayList<>();
     boolean hidden =
         layout.sheets().stream()
             .anyMatch(
-                sheet -> sheet.holes().stream().anyMatch(hole -> hole.side() != sheet.faceUp()));
+                sheet ->
+                    sheet.holes().stream().anyMatch(hole -> hole.bore().side() != sheet.faceUp()));
     if (hidden) {
       findings.add(judge.wrongFace());
     }
@@ -117,7 +118,7 @@ public final class Countersinks implements Rule {
 
     private List<Finding> fit(Tool tool, double thickness) {
       List<Finding> findings = new ArrayList<>();
-      double depth = CountersinkDepth.depth(tool.point(), head());
+      double depth = CountersinkDepth.depth(tool.shape().point(), head());
       double allowed = Math.min(wanted.sink().orElseThrow().deepest(), thickness / 2);
       if (depth > allowed) {
         findings.add(tooDeep(tool, depth, allowed));
@@ -152,10 +153,10 @@ public final class Countersinks implements Rule {
       return error.finding(
           tool.name(),
           "",
-          new Measure(tool.length(), depth),
+          new Measure(tool.shape().length(), depth),
           tool.name()
               + " reaches "
-              + tape.size(tool.length())
+              + tape.size(tool.shape().length())
               + " deep and "
               + tape.size(depth)
               + " is needed",

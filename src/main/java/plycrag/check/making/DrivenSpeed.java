@@ -11,9 +11,9 @@ final class DrivenSpeed {
   static String words(Tool tool, SpeedRange spindle) {
     return tool.name()
         + " would turn at "
-        + rpm(tool.speed())
+        + rpm(tool.drive().speed())
         + "; it bears "
-        + range(tool.speeds())
+        + range(tool.drive().speeds())
         + " and the spindle turns at "
         + range(spindle);
   }

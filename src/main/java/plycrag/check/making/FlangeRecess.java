@@ -34,7 +34,7 @@ public final class FlangeRecess implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    Optional<Recess> wanted = layout.wall().inserts().recess();
+    Optional<Recess> wanted = layout.wall().inserts().body().recess();
     if (wanted.isEmpty() || layout.inserts().isEmpty()) {
       return List.of();
     }
@@ -107,9 +107,9 @@ public final class FlangeRecess implements Rule {
       Clearances clearance = wall.clearance();
       double least =
           Math.min(
-              Math.min(clearance.insertToEdge(), clearance.insertToInsert() / 2),
-              clearance.screwToInsert());
-      double beyond = (recess.diameter() - wall.inserts().flange()) / 2;
+              Math.min(clearance.flange().toEdge(), clearance.flange().toFlange() / 2),
+              clearance.screw().toFlange());
+      double beyond = (recess.diameter() - wall.inserts().body().flange()) / 2;
       return fallsShort(
           new Measure(least, beyond),
           "recesses reach "
@@ -121,7 +121,9 @@ public final class FlangeRecess implements Rule {
     }
 
     Optional<Finding> tool(int count) {
-      ToolBox tools = new ToolBox(wall.machine().tools(), wall.machine().limits().spindle());
+      ToolBox tools =
+          new ToolBox(
+              wall.machine().equipment().tools(), wall.machine().equipment().limits().spindle());
       if (tools.forRecess(recess.diameter(), recess.depth()).isPresent()) {
         return Optional.empty();
       }
@@ -151,12 +153,12 @@ public final class FlangeRecess implements Rule {
           : error.finding(
               tool.name(),
               "",
-              new Measure(tool.length(), recess.depth()),
+              new Measure(tool.shape().length(), recess.depth()),
               what
                   + ": "
                   + tool.name()
                   + " reaches "
-                  + tape().size(tool.length())
+                  + tape().size(tool.shape().length())
                   + " deep and "
                   + tape().size(recess.depth())
                   + " is needed",

@@ -35,7 +35,8 @@ public final class HoleTools implements Rule {
         layout.holes().stream()
             .filter(hole -> !hole.isSunk())
             .collect(
-                Collectors.groupingBy(MachinedHole::diameter, TreeMap::new, Collectors.toList()));
+                Collectors.groupingBy(
+                    hole -> hole.bore().diameter(), TreeMap::new, Collectors.toList()));
     Judge judge = new Judge(ToolBox.of(machine, byDiameter.keySet()), layout.wall().tape(), name());
     return byDiameter.values().stream()
         .flatMap(holes -> judge.finding(holes, deepest(holes, layout)).stream())
@@ -45,8 +46,8 @@ public final class HoleTools implements Rule {
   /** How far a tool goes below the sheet's top for the deepest of them, mm. */
   private static double deepest(List<MachinedHole> holes, Layout layout) {
     double thickness = layout.wall().sheet().thickness();
-    double depth = holes.stream().mapToDouble(MachinedHole::depth).max().orElse(0);
-    return depth >= thickness ? depth + layout.wall().machine().breakthrough() : depth;
+    double depth = holes.stream().mapToDouble(hole -> hole.bore().depth()).max().orElse(0);
+    return depth >= thickness ? depth + layout.wall().machine().heights().breakthrough() : depth;
   }
 
   /** Judges the holes of one diameter. */
@@ -69,7 +70,7 @@ public final class HoleTools implements Rule {
     }
 
     Optional<Finding> finding(List<MachinedHole> holes, double depth) {
-      double diameter = holes.get(0).diameter();
+      double diameter = holes.get(0).bore().diameter();
       if (tools.forHole(diameter, depth).isPresent()) {
         return Optional.empty();
       }
@@ -96,7 +97,7 @@ public final class HoleTools implements Rule {
               + ": "
               + tool.name()
               + " reaches "
-              + tape.size(tool.length())
+              + tape.size(tool.shape().length())
               + " deep and "
               + tape.size(depth)
               + " is needed",

@@ -31,7 +31,7 @@ public final class InsertsReachable implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    boolean hammered = layout.wall().inserts().kind() == Fixing.HAMMER_IN;
+    boolean hammered = layout.wall().inserts().fastening().kind() == Fixing.HAMMER_IN;
     if (!hammered || layout.inserts().isEmpty()) {
       return List.of();
     }

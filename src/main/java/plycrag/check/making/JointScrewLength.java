@@ -30,8 +30,8 @@ public final class JointScrewLength implements Rule {
     List<Finding> findings = new ArrayList<>();
     boolean needed = layout.joints().stream().anyMatch(one -> one.kind() == Joint.Kind.SIDE);
     double breadth = layout.wall().frame().breadth();
-    double length = layout.wall().joints().screwLength();
-    double diameter = layout.wall().joints().screwDiameter();
+    double length = layout.wall().joints().screws().length();
+    double diameter = layout.wall().joints().screws().diameter();
     Measure bite = new Measure(length - breadth, ScrewReach.DEPTH_IN_DIAMETERS * diameter);
     Measure rest = new Measure(2 * breadth - length, ScrewReach.FAR_SIDE);
     if (needed && Tolerance.isSome(bite.shortfall())) {
@@ -50,14 +50,14 @@ public final class JointScrewLength implements Rule {
   private Finding finding(Measure measure, String what, Layout layout) {
     Tape tape = layout.wall().tape();
     double breadth = layout.wall().frame().breadth();
-    ScrewReach reach = ScrewReach.sideBySide(breadth, layout.wall().joints().screwDiameter());
+    ScrewReach reach = ScrewReach.sideBySide(breadth, layout.wall().joints().screws().diameter());
     return new WholeWall(name(), Severity.ERROR)
         .finding(
             "",
             "",
             measure,
             "screws of "
-                + tape.size(layout.wall().joints().screwLength())
+                + tape.size(layout.wall().joints().screws().length())
                 + " through a member of "
                 + tape.size(breadth)
                 + " "

@@ -61,7 +61,7 @@ public final class JointScrewRoom implements Rule {
     Joint joint = where.get(0);
     LapScrews.Asked asked = alike.asked();
     JointFasteners joints = layout.wall().joints();
-    double diameter = alike.isBolt() ? joints.boltDiameter() : joints.screwDiameter();
+    double diameter = alike.isBolt() ? joints.bolts().diameter() : joints.screws().diameter();
     String sentence =
         "where "
             + joint.first()
@@ -73,13 +73,13 @@ public final class JointScrewRoom implements Rule {
             + " of "
             + tape.size(diameter)
             + " find no room: "
-            + tape.size(asked.side())
+            + tape.size(asked.first().side())
             + " to the sides and "
-            + tape.size(asked.end())
+            + tape.size(asked.first().end())
             + " to the ends of the first, "
-            + tape.size(asked.otherSide())
+            + tape.size(asked.second().side())
             + " and "
-            + tape.size(asked.otherEnd())
+            + tape.size(asked.second().end())
             + " of the second, and "
             + tape.size(asked.apart())
             + " between each other are required"

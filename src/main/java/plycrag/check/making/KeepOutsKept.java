@@ -40,9 +40,11 @@ public final class KeepOutsKept implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
-    for (KeepOut place : layout.wall().machine().keepOuts()) {
+    for (KeepOut place : layout.wall().machine().equipment().keepOuts()) {
       tooHigh(place, layout).ifPresent(findings::add);
-      Polygon area = Shapes.rectangle(place.left(), place.low(), place.right(), place.high());
+      Polygon area =
+          Shapes.rectangle(
+              place.corner().left(), place.corner().low(), place.right(), place.high());
       for (WorkedFace face : layout.faces()) {
         findings.addAll(holes(face.sheet(), place, area, layout));
       }
@@ -54,7 +56,7 @@ public final class KeepOutsKept implements Rule {
   }
 
   private Optional<Finding> tooHigh(KeepOut place, Layout layout) {
-    double safe = layout.wall().machine().safeHeight();
+    double safe = layout.wall().machine().heights().safe();
     return place.rise() < safe
         ? Optional.empty()
         : Optional.of(
@@ -74,7 +76,9 @@ public final class KeepOutsKept implements Rule {
   private List<Finding> holes(LaidSheet sheet, KeepOut place, Polygon area, Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
-      double apart = Distances.from(Shapes.point(hole.x(), hole.y()), area) - radius(hole, layout);
+      double apart =
+          Distances.from(Shapes.point(hole.spot().x(), hole.spot().y()), area)
+              - radius(hole, layout);
       if (apart < 0) {
         findings.add(meets(hole, place, apart, layout));
       }
@@ -85,13 +89,14 @@ public final class KeepOutsKept implements Rule {
   /** Of the hole, or of the tool above it where that is wider, mm. */
   private static double radius(MachinedHole hole, Layout layout) {
     Machine machine = layout.wall().machine();
-    ToolBox tools = new ToolBox(machine.tools(), machine.limits().spindle());
-    double sinker = tools.forHead(hole.diameter()).map(Tool::diameter).orElse(0.0);
-    return Math.max(hole.diameter(), hole.isSunk() ? sinker : 0) / 2;
+    ToolBox tools =
+        new ToolBox(machine.equipment().tools(), machine.equipment().limits().spindle());
+    double sinker = tools.forHead(hole.bore().diameter()).map(Tool::diameter).orElse(0.0);
+    return Math.max(hole.bore().diameter(), hole.isSunk() ? sinker : 0) / 2;
   }
 
   private Finding meets(MachinedHole hole, KeepOut place, double apart, Layout layout) {
-    Report report = new Report(name(), hole.facet(), layout.wall().tape());
+    Report report = new Report(name(), hole.marks().facet(), layout.wall().tape());
     Measure measure = new Measure(apart, 0);
     return report.error(
         new Report.Thing(hole.mark(), hole.place()),
@@ -100,7 +105,7 @@ public final class KeepOutsKept implements Rule {
         "the tool for "
             + hole.name()
             + " on sheet "
-            + hole.sheet()
+            + hole.marks().sheet()
             + " "
             + report.standing(measure, place.name()),
         "hold the sheet elsewhere ([[keep-out]]), or move the hole");

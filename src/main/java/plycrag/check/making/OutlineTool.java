@@ -32,11 +32,14 @@ public final class OutlineTool implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     Machine machine = layout.wall().machine();
-    if (!machine.routing().cuts()) {
+    if (!machine.work().routing().cuts()) {
       return List.of();
     }
     double depth =
-        machine.routing().depth(layout.wall().sheet().thickness(), machine.breakthrough());
+        machine
+            .work()
+            .routing()
+            .depth(layout.wall().sheet().thickness(), machine.heights().breakthrough());
     Optional<Tool> tool = ToolBox.of(machine, List.of()).forOutlines(depth);
     return tool.map(cutter -> around(layout, cutter))
         .orElseGet(() -> List.of(noTool(layout.wall().tape().size(depth))));

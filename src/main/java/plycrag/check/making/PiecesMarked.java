@@ -34,7 +34,7 @@ public final class PiecesMarked implements Rule {
 
   @Override
   public List<Finding> findings(Layout layout) {
-    return layout.wall().machine().marks().stream()
+    return layout.wall().machine().work().marks().stream()
         .flatMap(wanted -> findings(layout, wanted).stream())
         .toList();
   }
@@ -53,7 +53,9 @@ public final class PiecesMarked implements Rule {
   private Finding noTool(Machine machine, MarkEngraving wanted, Tape tape) {
     WholeWall error = new WholeWall(name(), Severity.ERROR);
     Optional<Tool> told =
-        machine.tools().stream().filter(tool -> tool.kind() == Kind.ENGRAVER).findFirst();
+        machine.equipment().tools().stream()
+            .filter(tool -> tool.kind() == Kind.ENGRAVER)
+            .findFirst();
     if (told.isEmpty()) {
       return error.finding(
           "marks are to be engraved, and no engraver is told",
@@ -62,15 +64,15 @@ public final class PiecesMarked implements Rule {
     Tool tool = told.get();
     return ToolBox.reaches(tool, wanted.depth())
         ? error.finding(
-            DrivenSpeed.words(tool, machine.limits().spindle()),
+            DrivenSpeed.words(tool, machine.equipment().limits().spindle()),
             "set a speed that both allow ([[tool]] speed)")
         : error.finding(
             tool.name(),
             "",
-            new Measure(tool.length(), wanted.depth()),
+            new Measure(tool.shape().length(), wanted.depth()),
             tool.name()
                 + " reaches "
-                + tape.size(tool.length())
+                + tape.size(tool.shape().length())
                 + " deep and marks are "
                 + tape.size(wanted.depth())
                 + " deep",

@@ -48,7 +48,7 @@ public final class PinsFit implements Rule {
     }
     Machine machine = layout.wall().machine();
     MachinedHole pin = pins.get(0);
-    double reach = pin.depth() + machine.breakthrough();
+    double reach = pin.bore().depth() + machine.heights().breakthrough();
     ToolBox tools = ToolBox.of(machine, layout.bores());
     return pin.tool(tools, reach).isPresent()
         ? List.of()
@@ -60,7 +60,7 @@ public final class PinsFit implements Rule {
         "sheet "
             + back.mark()
             + " is worked on both faces, and its upright middle line has no room for two pins of "
-            + wall.tape().size(wall.machine().pins().diameter())
+            + wall.tape().size(wall.machine().work().pins().diameter())
             + " beside the pieces",
         "leave "
             + wall.tape().text(wall.tape().snapUp(WorkedFace.pinMargin(wall)))
@@ -71,7 +71,7 @@ public final class PinsFit implements Rule {
 
   /** Marks can go to the other face; a recess is in the back or nowhere. */
   private static String oneFace(Wall wall) {
-    return wall.inserts().recess().isPresent()
+    return wall.inserts().body().recess().isPresent()
         ? "or "
         : "engrave marks in the face that lies up ([machine] marks), or ";
   }
@@ -79,12 +79,12 @@ public final class PinsFit implements Rule {
   private Finding noTool(MachinedHole pin, double reach, Tape tape) {
     return error(
         "holes of "
-            + tape.size(pin.diameter())
+            + tape.size(pin.bore().diameter())
             + " for pins go "
             + tape.size(reach)
             + " deep, and no tool makes them at a speed that it bears",
         "add a [[tool]] with diameter "
-            + tape.size(pin.diameter())
+            + tape.size(pin.bore().diameter())
             + " and that length, or change [machine] pin-diameter or pin-depth");
   }
 

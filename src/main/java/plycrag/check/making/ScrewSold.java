@@ -44,7 +44,7 @@ public final class ScrewSold implements Rule {
     }
     if (layout.joints().stream().anyMatch(joint -> joint.kind() == Joint.Kind.SIDE)) {
       JointFasteners joints = wall.joints();
-      Size size = new Size(Use.MEMBER, joints.screwDiameter(), joints.screwLength());
+      Size size = new Size(Use.MEMBER, joints.screws().diameter(), joints.screws().length());
       ScrewReach reach = ScrewReach.sideBySide(wall.frame().breadth(), size.diameter());
       finding(size, reach, wall.tape()).ifPresent(findings::add);
     }

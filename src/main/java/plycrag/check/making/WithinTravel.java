@@ -36,7 +36,7 @@ public final class WithinTravel implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     Machine machine = layout.wall().machine();
-    Travel travel = machine.limits().travel();
+    Travel travel = machine.equipment().limits().travel();
     Tape tape = layout.wall().tape();
     List<Finding> findings = new ArrayList<>();
     Optional<Tool> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
@@ -46,9 +46,12 @@ public final class WithinTravel implements Rule {
       across(sheet.mark(), box.getHeight(), travel.y(), "up", tape).ifPresent(findings::add);
     }
     boolean turned = layout.faces().stream().anyMatch(face -> face.order() == Order.FIRST);
-    double pins = turned ? machine.pins().depth() : 0;
+    double pins = turned ? machine.work().pins().depth() : 0;
     double height =
-        layout.wall().sheet().thickness() + machine.breakthrough() + pins + machine.safeHeight();
+        layout.wall().sheet().thickness()
+            + machine.heights().breakthrough()
+            + pins
+            + machine.heights().safe();
     height(height, travel.z(), tape).ifPresent(findings::add);
     return findings;
   }

@@ -11,18 +11,18 @@ final class Boxes {
 
   /** What stands in the room. */
   static Solid of(Obstacle obstacle) {
-    double left = obstacle.left();
-    double right = left + obstacle.width();
-    double near = obstacle.out();
-    double far = near + obstacle.depth();
+    double left = obstacle.corner().left();
+    double right = left + obstacle.size().width();
+    double near = obstacle.corner().out();
+    double far = near + obstacle.size().depth();
     return between(
         List.of(
             new Vector3(left, near, 0),
             new Vector3(right, near, 0),
             new Vector3(right, far, 0),
             new Vector3(left, far, 0)),
-        obstacle.low(),
-        obstacle.low() + obstacle.height());
+        obstacle.corner().low(),
+        obstacle.corner().low() + obstacle.size().height());
   }
 
   /** What stands on an area of the floor, from one height to another, mm. */

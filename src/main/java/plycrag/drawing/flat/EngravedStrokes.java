@@ -15,7 +15,8 @@ public final class EngravedStrokes {
 
   /** Draws marks on the layer of their depth. */
   public static void draw(CheckedLayout checked, List<EngravedMark> marks, Sketch sketch) {
-    double depth = checked.layout().wall().machine().marks().map(MarkEngraving::depth).orElse(0.0);
+    double depth =
+        checked.layout().wall().machine().work().marks().map(MarkEngraving::depth).orElse(0.0);
     Layer layer = Layers.engraved(depth);
     for (EngravedMark mark : marks) {
       MarkStrokes.of(mark).forEach(stroke -> sketch.path(layer, stroke));

@@ -246,9 +246,9 @@ public final class FacetView {
 
   private void drawInsert(Insert insert) {
     Xy centre = frame.at(insert.centre());
-    sketch.hole(centre, checked.layout().wall().inserts().hole());
+    sketch.hole(centre, checked.layout().wall().inserts().body().hole());
     if (side == SheetFace.BACK) {
-      sketch.circle(Layers.FLANGES, centre, checked.layout().wall().inserts().flange() / 2);
+      sketch.circle(Layers.FLANGES, centre, checked.layout().wall().inserts().body().flange() / 2);
     }
   }
 

@@ -16,6 +16,7 @@ public final class RecessWords {
     Tape tape = wall.tape();
     double thickness = wall.sheet().thickness();
     return wall.inserts()
+        .body()
         .recess()
         .map(
             recess ->

@@ -87,23 +87,26 @@ public final class SheetDetail {
   private void drawInsert(List<String> notes) {
     Inserts insert = wall.inserts();
     Tape tape = wall.tape();
-    double hole = insert.hole() / 2;
+    double hole = insert.body().hole() / 2;
     double seat = insert.under(thickness);
-    insert.recess().ifPresentOrElse(recess -> drawRecessed(recess, hole), () -> drawFlat(hole));
-    double flange = insert.flange() / 2;
+    insert
+        .body()
+        .recess()
+        .ifPresentOrElse(recess -> drawRecessed(recess, hole), () -> drawFlat(hole));
+    double flange = insert.body().flange() / 2;
     box(-flange, seat, flange, seat + FLANGE, Fill.INK);
-    double end = seat - insert.barrel();
+    double end = seat - insert.body().barrel();
     box(-hole, end, -hole + FLANGE, seat, Fill.INK);
     box(hole - FLANGE, end, hole, seat, Fill.INK);
     sketch.line(Layers.CENTRE, new Xy(0, -10), new Xy(0, thickness + 15));
-    name(new Xy(flange, seat + FLANGE), "flange " + tape.size(insert.flange()));
+    name(new Xy(flange, seat + FLANGE), "flange " + tape.size(insert.body().flange()));
     notes.add(
         "Insert: hole "
-            + tape.size(insert.hole())
+            + tape.size(insert.body().hole())
             + " through "
             + tape.size(thickness)
             + "; it goes in from the back. Barrel "
-            + tape.size(insert.barrel())
+            + tape.size(insert.body().barrel())
             + ", shorter than the sheet.");
     RecessWords.of(wall).ifPresent(notes::add);
   }

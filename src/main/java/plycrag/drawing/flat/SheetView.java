@@ -41,7 +41,7 @@ public final class SheetView {
     this.checked = checked;
     this.sheet = sheet;
     this.datum = SheetDatum.of(checked.layout(), sheet);
-    List<Double> columns = readings(MachinedHole::x);
+    List<Double> columns = readings(hole -> hole.spot().x());
     this.sketch =
         new Sketch(
             Scale.legible(
@@ -85,8 +85,8 @@ public final class SheetView {
   private List<Envelope> taken() {
     List<Envelope> taken = new ArrayList<>();
     for (MachinedHole hole : holes()) {
-      Envelope box = new Envelope(new Coordinate(hole.x(), hole.y()));
-      box.expandBy(Math.max(hole.diameter() / 2, sketch.paper(1)));
+      Envelope box = new Envelope(new Coordinate(hole.spot().x(), hole.spot().y()));
+      box.expandBy(Math.max(hole.bore().diameter() / 2, sketch.paper(1)));
       taken.add(box);
     }
     for (LaidPiece laid : sheet.pieces()) {
@@ -154,7 +154,7 @@ public final class SheetView {
   }
 
   private boolean grainRunsAcross() {
-    boolean along = checked.layout().wall().sheet().grain() == Grain.ALONG;
+    boolean along = checked.layout().wall().sheet().laying().grain() == Grain.ALONG;
     return along != sheet.stock().upright();
   }
 
@@ -170,8 +170,8 @@ public final class SheetView {
 
   private void drawDimensions() {
     Tape tape = checked.layout().wall().tape();
-    List<Double> across = new ArrayList<>(readings(hole -> datum.across(hole.x())));
-    List<Double> up = new ArrayList<>(readings(hole -> datum.up(hole.y())));
+    List<Double> across = new ArrayList<>(readings(hole -> datum.across(hole.spot().x())));
+    List<Double> up = new ArrayList<>(readings(hole -> datum.up(hole.spot().y())));
     for (LaidPiece laid : sheet.pieces()) {
       for (Coordinate corner : TapeCorners.of(laid.piece().blank())) {
         addReading(datum.across(laid.placement().of(corner).x), across);

@@ -49,9 +49,11 @@ public final class Layers {
   public static Layer of(MachinedHole hole, double thickness) {
     return switch (hole.kind()) {
       case COUNTERSINK ->
-          new Layer("SINK_" + size(hole.diameter()) + "_DEPTH_" + size(hole.depth()), Pen.PART);
-      case RECESS -> pocket(hole.depth(), thickness);
-      case INSERT, SCREW, PIN -> bore(hole.diameter());
+          new Layer(
+              "SINK_" + size(hole.bore().diameter()) + "_DEPTH_" + size(hole.bore().depth()),
+              Pen.PART);
+      case RECESS -> pocket(hole.bore().depth(), thickness);
+      case INSERT, SCREW, PIN -> bore(hole.bore().diameter());
     };
   }
 

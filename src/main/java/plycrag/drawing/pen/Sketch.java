@@ -92,11 +92,11 @@ public final class Sketch {
 
   /** A hole of a sheet; what widens another at a face has no cross beside that one's. */
   public void hole(MachinedHole hole) {
-    Xy centre = new Xy(hole.x(), hole.y());
+    Xy centre = new Xy(hole.spot().x(), hole.spot().y());
     switch (hole.kind()) {
-      case COUNTERSINK -> circle(Layers.HOLES, centre, hole.diameter() / 2);
-      case RECESS -> circle(Layers.FLANGES, centre, hole.diameter() / 2);
-      case INSERT, SCREW, PIN -> hole(centre, hole.diameter());
+      case COUNTERSINK -> circle(Layers.HOLES, centre, hole.bore().diameter() / 2);
+      case RECESS -> circle(Layers.FLANGES, centre, hole.bore().diameter() / 2);
+      case INSERT, SCREW, PIN -> hole(centre, hole.bore().diameter());
     }
   }
 

@@ -138,12 +138,12 @@ final class PlanSurroundings {
   }
 
   private static List<Xy> outline(Obstacle obstacle) {
-    double right = obstacle.left() + obstacle.width();
-    double far = obstacle.out() + obstacle.depth();
+    double right = obstacle.corner().left() + obstacle.size().width();
+    double far = obstacle.corner().out() + obstacle.size().depth();
     return List.of(
-        new Xy(obstacle.left(), -far),
+        new Xy(obstacle.corner().left(), -far),
         new Xy(right, -far),
-        new Xy(right, -obstacle.out()),
-        new Xy(obstacle.left(), -obstacle.out()));
+        new Xy(right, -obstacle.corner().out()),
+        new Xy(obstacle.corner().left(), -obstacle.corner().out()));
   }
 }

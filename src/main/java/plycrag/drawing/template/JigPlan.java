@@ -44,8 +44,9 @@ record JigPlan(double pitch, double diameter, int count, List<Double> stops, boo
     Map<Double, TreeSet<Double>> rows = new TreeMap<>();
     TreeSet<Double> diameters = new TreeSet<>();
     for (MachinedHole hole : sheet.inserts()) {
-      rows.computeIfAbsent(hole.y(), y -> new TreeSet<>()).add(datum.across(hole.x()));
-      diameters.add(hole.diameter());
+      rows.computeIfAbsent(hole.spot().y(), y -> new TreeSet<>())
+          .add(datum.across(hole.spot().x()));
+      diameters.add(hole.bore().diameter());
     }
     List<TreeSet<Double>> across = List.copyOf(rows.values());
     double pitch = across.stream().mapToDouble(Readings::leastStep).min().orElse(0);

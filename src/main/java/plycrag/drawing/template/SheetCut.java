@@ -33,7 +33,10 @@ public final class SheetCut {
     sheet.pieces().forEach(laid -> SheetOutline.of(laid).drawCut(sketch, edges));
     double thickness = checked.layout().wall().sheet().thickness();
     for (MachinedHole hole : sheet.holes()) {
-      sketch.circle(Layers.of(hole, thickness), new Xy(hole.x(), hole.y()), hole.diameter() / 2);
+      sketch.circle(
+          Layers.of(hole, thickness),
+          new Xy(hole.spot().x(), hole.spot().y()),
+          hole.bore().diameter() / 2);
     }
     EngravedStrokes.draw(checked, face.marks(), sketch);
     TitleLines.stamp(checked, sketch, Layers.STAMP, new Xy(20, 20));

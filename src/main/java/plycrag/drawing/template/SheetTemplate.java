@@ -61,8 +61,8 @@ public final class SheetTemplate {
     for (MachinedHole hole : sheet.holes()) {
       sketch.hole(hole);
       if (hole.kind() == Kind.INSERT) {
-        Xy centre = new Xy(hole.x(), hole.y());
-        double beside = hole.diameter() / 2;
+        Xy centre = new Xy(hole.spot().x(), hole.spot().y());
+        double beside = hole.bore().diameter() / 2;
         sketch.label(
             Layers.TEXT,
             centre.plus(beside + 2, beside + 1),
@@ -152,8 +152,8 @@ public final class SheetTemplate {
   private List<Envelope> taken() {
     List<Envelope> taken = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
-      Envelope box = new Envelope(new Coordinate(hole.x(), hole.y()));
-      box.expandBy(hole.diameter());
+      Envelope box = new Envelope(new Coordinate(hole.spot().x(), hole.spot().y()));
+      box.expandBy(hole.bore().diameter());
       box.expandToInclude(box.getMaxX() + AROUND_HOLE, box.getMaxY());
       taken.add(box);
     }

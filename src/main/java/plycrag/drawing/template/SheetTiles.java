@@ -86,11 +86,11 @@ final class SheetTiles {
   /** Words stand on the right of holes, or on the left where a page ends. */
   private void drawHoles(Sketch sketch, List<MachinedHole> holes, double end) {
     for (MachinedHole hole : holes) {
-      Xy centre = new Xy(hole.x(), hole.y());
-      sketch.hole(centre, hole.diameter());
+      Xy centre = new Xy(hole.spot().x(), hole.spot().y());
+      sketch.hole(centre, hole.bore().diameter());
       String words = tape.words(centre);
-      double beside = hole.diameter() / 2 + 1;
-      boolean fits = hole.x() + beside + TextSize.width(words, Sketch.SMALL) < end;
+      double beside = hole.bore().diameter() / 2 + 1;
+      boolean fits = hole.spot().x() + beside + TextSize.width(words, Sketch.SMALL) < end;
       sketch.label(
           Layers.TEXT,
           centre.plus(fits ? beside : -beside, beside),
@@ -102,11 +102,14 @@ final class SheetTiles {
 
   /** What a hole takes with its words, mm on the sheet. */
   private Envelope box(MachinedHole hole) {
-    double half = hole.diameter() / 2 + 1;
-    Xy centre = new Xy(hole.x(), hole.y());
+    double half = hole.bore().diameter() / 2 + 1;
+    Xy centre = new Xy(hole.spot().x(), hole.spot().y());
     double words = TextSize.width(tape.words(centre), Sketch.SMALL);
     return new Envelope(
-        hole.x() - half - words, hole.x() + half + words, hole.y() - half, hole.y() + half + 3);
+        hole.spot().x() - half - words,
+        hole.spot().x() + half + words,
+        hole.spot().y() - half,
+        hole.spot().y() + half + 3);
   }
 
   /** The map, then a page for each tile. */
@@ -152,9 +155,13 @@ final class SheetTiles {
   }
 
   private static boolean isWhole(MachinedHole hole, Envelope window) {
-    double half = hole.diameter() / 2;
+    double half = hole.bore().diameter() / 2;
     return window.contains(
-        new Envelope(hole.x() - half, hole.x() + half, hole.y() - half, hole.y() + half));
+        new Envelope(
+            hole.spot().x() - half,
+            hole.spot().x() + half,
+            hole.spot().y() - half,
+            hole.spot().y() + half));
   }
 
   private Drawing frame(TileSize size, TilePlan.Tile tile, String count) {

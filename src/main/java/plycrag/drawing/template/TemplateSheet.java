@@ -40,7 +40,7 @@ record TemplateSheet(List<LaidSheet> sheets, SheetDatum datum) {
   /** A hole on a sheet. */
   private record Bore(double x, double y, double diameter) {
     static Bore of(MachinedHole hole) {
-      return new Bore(hole.x(), hole.y(), hole.diameter());
+      return new Bore(hole.spot().x(), hole.spot().y(), hole.bore().diameter());
     }
   }
 
@@ -108,12 +108,17 @@ record TemplateSheet(List<LaidSheet> sheets, SheetDatum datum) {
 
   /** The centres of its holes. */
   List<Xy> centres() {
-    return first().inserts().stream().map(hole -> new Xy(hole.x(), hole.y())).toList();
+    return first().inserts().stream()
+        .map(hole -> new Xy(hole.spot().x(), hole.spot().y()))
+        .toList();
   }
 
   /** The largest of its holes, mm. */
   double diameter() {
-    return first().inserts().stream().mapToDouble(MachinedHole::diameter).max().orElseThrow();
+    return first().inserts().stream()
+        .mapToDouble(hole -> hole.bore().diameter())
+        .max()
+        .orElseThrow();
   }
 
   /** Its edges, holes and datum, true to size. */

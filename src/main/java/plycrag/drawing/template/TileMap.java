@@ -62,7 +62,8 @@ final class TileMap {
     sheet.draw(sketch);
     List<Envelope> taken = new ArrayList<>();
     for (MachinedHole hole : sheet.first().inserts()) {
-      sketch.circle(Layers.HOLES, new Xy(hole.x(), hole.y()), hole.diameter() / 2);
+      sketch.circle(
+          Layers.HOLES, new Xy(hole.spot().x(), hole.spot().y()), hole.bore().diameter() / 2);
       taken.add(hole(hole));
     }
     Envelope all = new Envelope(0, width, 0, height);
@@ -90,8 +91,8 @@ final class TileMap {
   }
 
   private static Envelope hole(MachinedHole hole) {
-    Envelope box = new Envelope(hole.x(), hole.x(), hole.y(), hole.y());
-    box.expandBy(hole.diameter() / 2);
+    Envelope box = new Envelope(hole.spot().x(), hole.spot().x(), hole.spot().y(), hole.spot().y());
+    box.expandBy(hole.bore().diameter() / 2);
     return box;
   }
 

@@ -18,14 +18,25 @@ import plycrag.wall.Frame;
 /**
  * Timber along the sides of a facet's ground: plates along those that are level, rakes along those
  * that slant. Along those that run up stand studs, which are planned with the others.
- *
- * @param outer the ground's outer edge, in the order of the cuts
- * @param cuts how timber ends at each side
- * @param frame what it is made of
  */
-record EdgeStrips(Polygon outer, List<FoldCut> cuts, Frame frame) {
+final class EdgeStrips {
   /** Timber goes on so many breadths beyond a corner, for what it meets there to cut it. */
   private static final double REACH = 20;
+
+  private final Polygon outer;
+  private final List<FoldCut> cuts;
+  private final Frame frame;
+
+  /**
+   * @param outer the ground's outer edge, in the order of the cuts
+   * @param cuts how timber ends at each side
+   * @param frame what it is made of
+   */
+  EdgeStrips(Polygon outer, List<FoldCut> cuts, Frame frame) {
+    this.outer = outer;
+    this.cuts = cuts;
+    this.frame = frame;
+  }
 
   /** Along level sides, from below. */
   List<WishedMember> plates() {

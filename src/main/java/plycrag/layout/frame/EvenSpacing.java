@@ -8,13 +8,26 @@ import plycrag.units.Tape;
 /**
  * Divides a stretch between two members evenly, with as few others on the marking grid as keep a
  * greatest spacing.
- *
- * @param low where the even division begins, mm
- * @param high where it ends, mm
- * @param most greatest distance between neighbours, mm
- * @param tape what it is set out with
  */
-record EvenSpacing(double low, double high, double most, Tape tape) {
+final class EvenSpacing {
+  private final double low;
+  private final double high;
+  private final double most;
+  private final Tape tape;
+
+  /**
+   * @param low where the even division begins, mm
+   * @param high where it ends, mm
+   * @param most greatest distance between neighbours, mm
+   * @param tape what it is set out with
+   */
+  EvenSpacing(double low, double high, double most, Tape tape) {
+    this.low = low;
+    this.high = high;
+    this.most = most;
+    this.tape = tape;
+  }
+
   /**
    * The middles of the members between.
    *

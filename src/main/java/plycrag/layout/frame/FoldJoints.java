@@ -15,15 +15,25 @@ import plycrag.wall.Fold;
 import plycrag.wall.Swing;
 import plycrag.wall.Wall;
 
-/**
- * Where the timber of two facets meets across a fold.
- *
- * @param wall what both belong to
- * @param frame one of them
- * @param fold as that one has it
- * @param other the other one
- */
-record FoldJoints(Wall wall, FramedFacet frame, Fold fold, FramedFacet other) {
+/** Where the timber of two facets meets across a fold. */
+final class FoldJoints {
+  private final Wall wall;
+  private final FramedFacet frame;
+  private final Fold fold;
+  private final FramedFacet other;
+
+  /**
+   * @param wall what both belong to
+   * @param frame one of them
+   * @param fold as that one has it
+   * @param other the other one
+   */
+  FoldJoints(Wall wall, FramedFacet frame, Fold fold, FramedFacet other) {
+    this.wall = wall;
+    this.frame = frame;
+    this.fold = fold;
+    this.other = other;
+  }
 
   /** Every pair of members that lie beside each other over some length. */
   List<Joint> joints() {

@@ -10,17 +10,33 @@ import plycrag.layout.skin.LengthDivision;
 import plycrag.wall.Frame.LongStuds;
 import plycrag.wall.buying.TimberStock;
 
-/**
- * Takes a frame's ground, member by member; what comes first keeps it.
- *
- * @param plan the studs, openings and rows of blocking
- * @param edges the timber along the sides
- * @param ground what may be taken
- * @param stock the timber that is sold
- * @param longStuds what becomes of studs longer than that
- */
-record FrameFill(
-    FramePlan plan, EdgeStrips edges, FrameGround ground, TimberStock stock, LongStuds longStuds) {
+/** Takes a frame's ground, member by member; what comes first keeps it. */
+final class FrameFill {
+  private final FramePlan plan;
+  private final EdgeStrips edges;
+  private final FrameGround ground;
+  private final TimberStock stock;
+  private final LongStuds longStuds;
+
+  /**
+   * @param plan the studs, openings and rows of blocking
+   * @param edges the timber along the sides
+   * @param ground what may be taken
+   * @param stock the timber that is sold
+   * @param longStuds what becomes of studs longer than that
+   */
+  FrameFill(
+      FramePlan plan,
+      EdgeStrips edges,
+      FrameGround ground,
+      TimberStock stock,
+      LongStuds longStuds) {
+    this.plan = plan;
+    this.edges = edges;
+    this.ground = ground;
+    this.stock = stock;
+    this.longStuds = longStuds;
+  }
 
   private interface Which {
     boolean is(StudPlan.Stud stud);

@@ -10,12 +10,23 @@ import plycrag.wall.buying.TimberStock;
  * How a plate is made of lengths that are sold: whole if it can be, otherwise joined over studs,
  * where two studs stand side by side between them, else on a stud's middle, each length as long as
  * may be.
- *
- * @param along where it begins and ends, mm
- * @param plan the studs
- * @param stock the lengths that are sold
  */
-record PlatePlan(LengthDivision.Span along, StudPlan plan, TimberStock stock) {
+final class PlatePlan {
+  private final LengthDivision.Span along;
+  private final StudPlan plan;
+  private final TimberStock stock;
+
+  /**
+   * @param along where it begins and ends, mm
+   * @param plan the studs
+   * @param stock the lengths that are sold
+   */
+  PlatePlan(LengthDivision.Span along, StudPlan plan, TimberStock stock) {
+    this.along = along;
+    this.plan = plan;
+    this.stock = stock;
+  }
+
   /** The lengths from left to right. */
   List<LengthDivision.Span> spans() {
     double longest = stock.longestMember();

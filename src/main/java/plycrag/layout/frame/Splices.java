@@ -10,17 +10,24 @@ import plycrag.geometry.Tolerance;
 /**
  * Where a member longer than is sold is spliced: at a row of blocking where one lies within a
  * length, else where the length ends; each length as long as may be.
- *
- * @param longest that is sold, mm
- * @param rows where rows of blocking let it be spliced, mm
- * @param fromAbove whether the first length is the uppermost
  */
-record Splices(double longest, List<Double> rows, boolean fromAbove) {
+final class Splices {
   /** A row nearer than this part of a length is passed over. */
   private static final double LEAST = 0.5;
 
-  Splices {
-    rows = List.copyOf(rows);
+  private final double longest;
+  private final List<Double> rows;
+  private final boolean fromAbove;
+
+  /**
+   * @param longest that is sold, mm
+   * @param rows where rows of blocking let it be spliced, mm
+   * @param fromAbove whether the first length is the uppermost
+   */
+  Splices(double longest, List<Double> rows, boolean fromAbove) {
+    this.longest = longest;
+    this.rows = List.copyOf(rows);
+    this.fromAbove = fromAbove;
   }
 
   /** The places from below, mm. */

@@ -207,15 +207,19 @@ public record Fixings(
       double reached = wall.screws().length() - wall.sheet().thickness();
       return new LapPlan(
           ThroughFastener.SCREW,
-          joints.screwDiameter(),
-          joints.screwSpacing(),
+          joints.screws().diameter(),
+          joints.screws().spacing(),
           reached,
           wall.tape());
     }
 
     private LapPlan bolts() {
       return new LapPlan(
-          ThroughFastener.BOLT, joints.boltDiameter(), joints.boltSpacing(), 0, wall.tape());
+          ThroughFastener.BOLT,
+          joints.bolts().diameter(),
+          joints.bolts().spacing(),
+          0,
+          wall.tape());
     }
 
     private SteelPlan plan(Shape shape) {

@@ -92,10 +92,10 @@ final class GussetRoom {
     Envelope box = new Envelope(centre.getCoordinate());
     box.expandBy(
         Math.max(
-            insert.flange() / 2 + clearance.insertToTimber(),
-            insert.boltZone() / 2 + clearance.boltToTimber()));
+            insert.body().flange() / 2 + clearance.flange().toTimber(),
+            insert.bolt().zone() / 2 + clearance.boltToTimber()));
     Polygon area = Shapes.rectangle(box);
-    return Solid.between(area, thickness, area, thickness + insert.boltReach());
+    return Solid.between(area, thickness, area, thickness + insert.bolt().reach());
   }
 
   /** The building's wall behind each run. */

@@ -99,7 +99,7 @@ public record AreaSetOut(
   /** The same with lines that no place clears all along where they keep most inserts. */
   AreaSetOut salvaged(InsertSurroundings around) {
     Wall wall = area.wall();
-    return switch (wall.inserts().whenBlocked()) {
+    return switch (wall.inserts().blocked().answer()) {
       case REPORT, DROP, SHIFT -> this;
       case NUDGE, SOLVE ->
           new PartlyBlockedLines(wall.inserts(), around.reach(), around, wall.tape()).of(this);

@@ -74,8 +74,8 @@ final class AxisKeepouts {
       high = Math.min(high, bounds.high());
     }
     if (area.zone().isPresent()) {
-      low = Math.max(low, lines.low(area.box()) + area.pattern().setback());
-      high = Math.min(high, lines.high(area.box()) - area.pattern().setback());
+      low = Math.max(low, lines.low(area.box()) + area.pattern().fit().setback());
+      high = Math.min(high, lines.high(area.box()) - area.pattern().fit().setback());
     }
     List<Keepout> setbacks = new ArrayList<>();
     if (low > Double.NEGATIVE_INFINITY) {

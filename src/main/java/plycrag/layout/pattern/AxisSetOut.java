@@ -131,7 +131,7 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
   }
 
   private PatternOutcome.Advice advice(Pattern pattern) {
-    double pitch = lines == Axis.UP ? pattern.pitchAcross() : pattern.pitchUp();
+    double pitch = lines == Axis.UP ? pattern.pitch().across() : pattern.pitch().up();
     double start = task.lines().get(0).wanted();
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.POSITIVE_INFINITY;

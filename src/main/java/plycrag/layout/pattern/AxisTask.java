@@ -54,7 +54,7 @@ record AxisTask(PatternArea area, Axis lines, List<Crossing> crossings, List<Kee
 
   /** Whether the lines are to mirror each other. */
   boolean isMirrored() {
-    return lines == Axis.UP && area.pattern().symmetry() == Symmetry.LEFT_RIGHT;
+    return lines == Axis.UP && area.pattern().fit().symmetry() == Symmetry.LEFT_RIGHT;
   }
 
   /** The facet's size across the lines, mm. */
@@ -76,7 +76,7 @@ record AxisTask(PatternArea area, Axis lines, List<Crossing> crossings, List<Kee
         wall.tape().unit().markingGrid(),
         ClearOfTimber.reach(wall),
         toLine(area.pattern()),
-        wall.inserts().greatestMove());
+        wall.inserts().blocked().greatestMove());
   }
 
   /**
@@ -89,7 +89,8 @@ record AxisTask(PatternArea area, Axis lines, List<Crossing> crossings, List<Kee
     }
     double reach = InsertSurroundings.reach(area.wall());
     boolean alternates =
-        pattern.kind() == Kind.OFFSET && Math.min(pattern.pitchUp(), pattern.topPitchUp()) >= reach;
+        pattern.kind() == Kind.OFFSET
+            && Math.min(pattern.pitch().up(), pattern.pitch().topUp()) >= reach;
     return lines == Axis.UP && alternates ? reach / 2 : reach;
   }
 

@@ -53,7 +53,7 @@ record ClearOfEdge() implements Hindrance {
     }
 
     private static double toEdge(InsertSite site) {
-      return InsertPart.FLANGE.radius(site.insert()) + site.clearance().insertToEdge();
+      return InsertPart.FLANGE.radius(site.insert()) + site.clearance().flange().toEdge();
     }
 
     @Override
@@ -63,7 +63,7 @@ record ClearOfEdge() implements Hindrance {
         return List.of();
       }
       double found = core.get().inside(place) - InsertPart.FLANGE.radius(site.insert());
-      Measure measure = new Measure(found, site.clearance().insertToEdge());
+      Measure measure = new Measure(found, site.clearance().flange().toEdge());
       return InsertSurroundings.fallsShort(measure)
           ? List.of(new Obstacle(hindrance, InsertPart.FLANGE, core.get(), measure))
           : List.of();

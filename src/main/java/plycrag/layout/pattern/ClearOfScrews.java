@@ -30,13 +30,13 @@ public record ClearOfScrews() implements Hindrance {
   public static double reach(Wall wall) {
     return InsertPart.FLANGE.radius(wall.inserts())
         + wall.screws().diameter() / 2
-        + wall.clearance().screwToInsert();
+        + wall.clearance().screw().toFlange();
   }
 
   @Override
   public Keeping in(InsertSite site) {
     double thread = site.wall().screws().diameter() / 2;
-    double required = site.clearance().screwToInsert();
+    double required = site.clearance().screw().toFlange();
     return new KeptOff(
         this,
         site.insert(),

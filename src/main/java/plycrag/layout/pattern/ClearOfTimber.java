@@ -33,7 +33,7 @@ record ClearOfTimber() implements Hindrance {
     Inserts insert = wall.inserts();
     Clearances clearance = wall.clearance();
     return Math.max(
-        InsertPart.FLANGE.radius(insert) + clearance.insertToTimber(),
+        InsertPart.FLANGE.radius(insert) + clearance.flange().toTimber(),
         InsertPart.BOLT_ZONE.radius(insert) + clearance.boltToTimber());
   }
 
@@ -86,13 +86,13 @@ record ClearOfTimber() implements Hindrance {
       TakenRoom flat = new TakenRoom.Flat(member.footprint());
       TakenRoom deep = member.isSquare() ? flat : deep(member, site);
       KeptDistance flange =
-          new KeptDistance(InsertPart.FLANGE, flat, site.clearance().insertToTimber());
+          new KeptDistance(InsertPart.FLANGE, flat, site.clearance().flange().toTimber());
       return new Own(member, called(member, site), List.of(flange, forBolts(deep, site)));
     }
 
     private static TakenRoom deep(Member member, InsertSite site) {
       double thickness = site.wall().sheet().thickness();
-      double reach = site.insert().boltReach();
+      double reach = site.insert().bolt().reach();
       Envelope box = member.box();
       box.expandToInclude(member.section(Math.min(reach, member.depth())).getEnvelopeInternal());
       return new TakenRoom.Deep(member.body(thickness), thickness, thickness + reach, box);
@@ -134,7 +134,7 @@ record ClearOfTimber() implements Hindrance {
           new TakenRoom.Deep(
               neighbour.body(),
               thickness,
-              thickness + site.insert().boltReach(),
+              thickness + site.insert().bolt().reach(),
               neighbour.shadow());
       return new Other(neighbour, List.of(forBolts(deep, site)));
     }

@@ -8,13 +8,19 @@ import plycrag.layout.skin.Axis;
 import plycrag.layout.skin.Fixity;
 import plycrag.units.Tape;
 
-/**
- * The shortest move of a column or a row that would clear an insert, in words.
- *
- * @param axis along which to move
- * @param distance signed, to the right or up, mm
- */
-public record InsertMove(Axis axis, double distance) {
+/** The shortest move of a column or a row that would clear an insert, in words. */
+public final class InsertMove {
+  private final Axis axis;
+  private final double distance;
+
+  /**
+   * @param axis along which to move
+   * @param distance signed, to the right or up, mm
+   */
+  public InsertMove(Axis axis, double distance) {
+    this.axis = axis;
+    this.distance = distance;
+  }
 
   /**
    * Clear of a member, square to the way it runs.

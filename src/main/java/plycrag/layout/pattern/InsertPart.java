@@ -27,9 +27,9 @@ enum InsertPart {
   /** From the centre to its rim, mm. */
   double radius(Inserts insert) {
     return switch (this) {
-      case FLANGE -> insert.flange() / 2;
-      case BOLT_ZONE -> insert.boltZone() / 2;
-      case HOLE -> insert.hole() / 2;
+      case FLANGE -> insert.body().flange() / 2;
+      case BOLT_ZONE -> insert.bolt().zone() / 2;
+      case HOLE -> insert.body().hole() / 2;
       case CENTRE -> 0;
     };
   }

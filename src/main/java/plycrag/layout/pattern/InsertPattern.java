@@ -42,15 +42,15 @@ public final class InsertPattern {
       case LINES -> at(given(Axis.ACROSS), row -> given(Axis.UP));
       case GRID -> at(rows(), row -> columns(0));
       case DENSITY -> dense();
-      case OFFSET -> at(rows(), row -> columns(row % 2 == 0 ? 0 : pattern.pitchAcross() / 2));
+      case OFFSET -> at(rows(), row -> columns(row % 2 == 0 ? 0 : pattern.pitch().across() / 2));
       case SCATTER, FILE, NONE -> throw new IllegalStateException("a pattern without lines");
     };
   }
 
   private List<Double> given(Axis lines) {
     return lines == Axis.UP
-        ? pattern.columns().stream().map(place -> tape.snap(box.getMinX() + place)).toList()
-        : pattern.rows().stream().map(place -> tape.snap(box.getMinY() + place)).toList();
+        ? pattern.lines().columns().stream().map(place -> tape.snap(box.getMinX() + place)).toList()
+        : pattern.lines().rows().stream().map(place -> tape.snap(box.getMinY() + place)).toList();
   }
 
   private interface Columns {
@@ -73,14 +73,15 @@ public final class InsertPattern {
   }
 
   private List<Double> rows() {
-    double first = box.getMinY() + pattern.setback();
-    double last = box.getMaxY() - pattern.setback();
-    return pattern.fades() ? fading(first, last) : steps(first, pattern.pitchUp(), last);
+    double first = box.getMinY() + pattern.fit().setback();
+    double last = box.getMaxY() - pattern.fit().setback();
+    return pattern.fades() ? fading(first, last) : steps(first, pattern.pitch().up(), last);
   }
 
   /** Rows from the setback up, each as far above the one below as the pitch is there. */
   private List<Double> fading(double first, double last) {
-    Fade pitch = new Fade(box.getMinY(), pattern.pitchUp(), box.getMaxY(), pattern.topPitchUp());
+    Fade pitch =
+        new Fade(box.getMinY(), pattern.pitch().up(), box.getMaxY(), pattern.pitch().topUp());
     List<Double> places = new ArrayList<>();
     double place = tape.snap(first);
     while (Tolerance.atMost(place, last)) {
@@ -92,15 +93,15 @@ public final class InsertPattern {
 
   /** Columns from the left setback, or about the middle of the width. */
   private List<Double> columns(double shift) {
-    double pitch = pattern.pitchAcross();
-    double last = box.getMaxX() - pattern.setback();
-    if (pattern.symmetry() == Symmetry.NONE) {
-      return steps(box.getMinX() + pattern.setback() + shift, pitch, last);
+    double pitch = pattern.pitch().across();
+    double last = box.getMaxX() - pattern.fit().setback();
+    if (pattern.fit().symmetry() == Symmetry.NONE) {
+      return steps(box.getMinX() + pattern.fit().setback() + shift, pitch, last);
     }
     double middle = box.centre().getX();
-    double half = Math.max(0, box.getWidth() / 2 - pattern.setback());
+    double half = Math.max(0, box.getWidth() / 2 - pattern.fit().setback());
     double first = middle - Tolerance.wholeDown(half / pitch) * pitch;
-    boolean isOut = Tolerance.isLess(first - shift, box.getMinX() + pattern.setback());
+    boolean isOut = Tolerance.isLess(first - shift, box.getMinX() + pattern.fit().setback());
     List<Double> left =
         steps(isOut ? first + shift : first - shift, pitch, middle - Tolerance.RECKONING);
     List<Double> places = new ArrayList<>(left);
@@ -119,7 +120,7 @@ public final class InsertPattern {
   private PatternLines dense() {
     double wanted = pattern.density().on(box.getArea(), sheet);
     double pitch = Math.sqrt(box.getArea() / wanted);
-    double across = box.getWidth() - 2 * pattern.setback();
+    double across = box.getWidth() - 2 * pattern.fit().setback();
     int columns = (int) Math.max(1, Math.round(across / pitch) + 1);
     int rows = (int) Math.max(1, Math.round(wanted / columns));
     return at(upward(rows), row -> even(columns));
@@ -127,9 +128,9 @@ public final class InsertPattern {
 
   private List<Double> even(int count) {
     MarkingGrid marking = new MarkingGrid(tape, box.getMinX() + box.getMaxX());
-    double span = box.getWidth() - 2 * pattern.setback();
+    double span = box.getWidth() - 2 * pattern.fit().setback();
     return parts(count)
-        .map(part -> marking.snap(box.getMinX() + pattern.setback() + part * span))
+        .map(part -> marking.snap(box.getMinX() + pattern.fit().setback() + part * span))
         .boxed()
         .toList();
   }
@@ -137,10 +138,10 @@ public final class InsertPattern {
   /** Rows so far apart that as many inserts stand around each place as the density is there. */
   private List<Double> upward(int count) {
     MarkingGrid marking = new MarkingGrid(tape, box.getMinY() + box.getMaxY());
-    double span = box.getHeight() - 2 * pattern.setback();
+    double span = box.getHeight() - 2 * pattern.fit().setback();
     return parts(count)
         .map(part -> pattern.density().height(part))
-        .map(height -> marking.snap(box.getMinY() + pattern.setback() + height * span))
+        .map(height -> marking.snap(box.getMinY() + pattern.fit().setback() + height * span))
         .boxed()
         .toList();
   }

@@ -90,7 +90,8 @@ public final class InsertSurroundings {
   /** The distance between the flanges of two inserts, against what is required. */
   public Measure between(Point place, Point other) {
     return new Measure(
-        place.distance(other) - site.insert().flange(), site.clearance().insertToInsert());
+        place.distance(other) - site.insert().body().flange(),
+        site.clearance().flange().toFlange());
   }
 
   /** Whether a distance is too short by more than the rounding of its ends. */
@@ -104,7 +105,7 @@ public final class InsertSurroundings {
   }
 
   static double reach(Wall wall) {
-    return wall.inserts().flange() + wall.clearance().insertToInsert();
+    return wall.inserts().body().flange() + wall.clearance().flange().toFlange();
   }
 
   /** Whether another answers the same because it was made of the same. */

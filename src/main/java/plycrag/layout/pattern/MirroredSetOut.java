@@ -17,12 +17,23 @@ import plycrag.units.Tape;
  * Sets out columns that mirror each other about the middle of a facet's width: the left half
  * against what stands in the way of either half, and the right half as its image. Members stay
  * where they are, and so does a column in the middle.
- *
- * @param task of all columns, which mirror each other as asked for
- * @param width of the facet, mm
- * @param tape what it is set out with
  */
-record MirroredSetOut(Task task, double width, Tape tape) {
+final class MirroredSetOut {
+  private final Task task;
+  private final double width;
+  private final Tape tape;
+
+  /**
+   * @param task of all columns, which mirror each other as asked for
+   * @param width of the facet, mm
+   * @param tape what it is set out with
+   */
+  MirroredSetOut(Task task, double width, Tape tape) {
+    this.task = task;
+    this.width = width;
+    this.tape = tape;
+  }
+
   /** The best that a mode allows without moving members, or all columns by one amount. */
   Result best(Mode mode) {
     Result asked = SetOut.of(task, Mode.REPORT);

@@ -64,7 +64,7 @@ public record Neighbour(Member member, Solid body, Envelope shadow) {
       Envelope across = new Envelope(facet.facet().boundary().getEnvelopeInternal());
       across.expandBy(BESIDE);
       double thickness = wall.sheet().thickness();
-      return new Behind(across, thickness, thickness + wall.inserts().boltReach());
+      return new Behind(across, thickness, thickness + wall.inserts().bolt().reach());
     }
 
     boolean mayHold(Solid body) {

@@ -13,18 +13,29 @@ import plycrag.wall.Pattern.Symmetry;
 /**
  * Moves each line that no place clears all along to where it keeps most of its inserts: columns
  * first, unless they mirror each other, then rows; of equal places the nearest, then the lower one.
- *
- * @param inserts the pattern and its limits
- * @param least distance between neighbouring lines, mm
- * @param surroundings what stands in the way, with the members where they were set out
- * @param tape what is set out with
  */
-record PartlyBlockedLines(
-    Inserts inserts, double least, InsertSurroundings surroundings, Tape tape) {
+final class PartlyBlockedLines {
+  private final Inserts inserts;
+  private final double least;
+  private final InsertSurroundings surroundings;
+  private final Tape tape;
+
+  /**
+   * @param inserts the pattern and its limits
+   * @param least distance between neighbouring lines, mm
+   * @param surroundings what stands in the way, with the members where they were set out
+   * @param tape what is set out with
+   */
+  PartlyBlockedLines(Inserts inserts, double least, InsertSurroundings surroundings, Tape tape) {
+    this.inserts = inserts;
+    this.least = least;
+    this.surroundings = surroundings;
+    this.tape = tape;
+  }
 
   /** A set-out with as many inserts kept as single moves of its unclear lines allow. */
   AreaSetOut of(AreaSetOut setOut) {
-    boolean isMirrored = setOut.area().pattern().symmetry() == Symmetry.LEFT_RIGHT;
+    boolean isMirrored = setOut.area().pattern().fit().symmetry() == Symmetry.LEFT_RIGHT;
     return along(Axis.ACROSS, isMirrored ? setOut : along(Axis.UP, setOut));
   }
 
@@ -47,7 +58,7 @@ record PartlyBlockedLines(
     double wanted = axis.task().lines().get(line).wanted();
     double step = tape.unit().markingGrid();
     List<Double> candidates = new ArrayList<>();
-    for (int steps = 0; steps * step <= inserts.greatestMove(); steps++) {
+    for (int steps = 0; steps * step <= inserts.blocked().greatestMove(); steps++) {
       candidates.add(tape.snap(wanted - steps * step));
       candidates.add(tape.snap(wanted + steps * step));
     }

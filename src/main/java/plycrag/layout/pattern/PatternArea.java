@@ -57,7 +57,8 @@ public record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Poly
   /** Whether its columns and rows are chosen together with the members that stand free. */
   public boolean isSetOutWithMembers() {
     return pattern().hasLines()
-        || (pattern().kind() == Kind.FILE && wall.inserts().whenBlocked() == WhenBlocked.SOLVE);
+        || (pattern().kind() == Kind.FILE
+            && wall.inserts().blocked().answer() == WhenBlocked.SOLVE);
   }
 
   /**
@@ -67,7 +68,7 @@ public record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Poly
    * @param lines the way they run
    */
   WhenBlocked whenBlocked(Axis lines) {
-    WhenBlocked asked = wall.inserts().whenBlocked();
+    WhenBlocked asked = wall.inserts().blocked().answer();
     boolean tied = lines == Axis.UP && wall.support().isPresent() && !facet.folds().isEmpty();
     return tied && asked == WhenBlocked.SOLVE ? WhenBlocked.NUDGE : asked;
   }
@@ -104,7 +105,7 @@ public record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Poly
 
   /** Whether a place is its own, and not another zone's. */
   boolean isOwn(Point place) {
-    return zone.stream().allMatch(one -> isInside(place, one.shape(), pattern().setback()))
+    return zone.stream().allMatch(one -> isInside(place, one.shape(), pattern().fit().setback()))
         && taken.stream().noneMatch(other -> Tolerance.isLess(Distances.from(place, other), 0));
   }
 
@@ -115,7 +116,7 @@ public record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Poly
   /** All places that are its own, whatever hinders an insert there. */
   public Geometry own() {
     Geometry own =
-        zone.map(one -> Shapes.together(Shapes.narrowed(one.shape(), pattern().setback())))
+        zone.map(one -> Shapes.together(Shapes.narrowed(one.shape(), pattern().fit().setback())))
             .orElse(facet.outline());
     return taken.isEmpty() ? own : Shapes.without(own, Shapes.together(taken));
   }

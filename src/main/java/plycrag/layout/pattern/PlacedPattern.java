@@ -14,16 +14,24 @@ import plycrag.units.Tape;
  * of them shift by one amount (across, then up, each as little as keeps most of them), or each
  * blocked one moves to the nearest place that is clear, of equally near ones to the lower u, then
  * the lower v.
- *
- * @param area whose they are
- * @param around what stands in the way, with the members where they are
  */
-record PlacedPattern(PatternArea area, InsertSurroundings around) {
+final class PlacedPattern {
+  private final PatternArea area;
+  private final InsertSurroundings around;
+
+  /**
+   * @param area whose they are
+   * @param around what stands in the way, with the members where they are
+   */
+  PlacedPattern(PatternArea area, InsertSurroundings around) {
+    this.area = area;
+    this.around = around;
+  }
 
   /** Where they are set out, in the order of the list. */
   List<Point> places() {
     List<Point> asked = area.listed();
-    return switch (area.wall().inserts().whenBlocked()) {
+    return switch (area.wall().inserts().blocked().answer()) {
       case REPORT, DROP -> asked;
       case SHIFT -> shifted(shifted(asked, Axis.ACROSS), Axis.UP);
       case NUDGE, SOLVE -> nudged(asked);
@@ -133,6 +141,6 @@ record PlacedPattern(PatternArea area, InsertSurroundings around) {
   }
 
   private double greatestMove() {
-    return area.wall().inserts().greatestMove();
+    return area.wall().inserts().blocked().greatestMove();
   }
 }

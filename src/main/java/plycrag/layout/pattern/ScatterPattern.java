@@ -14,7 +14,13 @@ import plycrag.wall.Pattern.Symmetry;
 import plycrag.wall.Scattering;
 
 /** Places without order over what is clear of all hindrances, so that none is lost to them. */
-public record ScatterPattern(PatternArea area) {
+public final class ScatterPattern {
+  private final PatternArea area;
+
+  /** Places over one area. */
+  public ScatterPattern(PatternArea area) {
+    this.area = area;
+  }
 
   /** The inserts, without marks, from below; they belong to no column and no row. */
   List<Insert> inserts(InsertSurroundings around) {
@@ -37,7 +43,7 @@ public record ScatterPattern(PatternArea area) {
   }
 
   private OptionalDouble mirror(Envelope box) {
-    return area.pattern().symmetry() == Symmetry.NONE
+    return area.pattern().fit().symmetry() == Symmetry.NONE
         ? OptionalDouble.empty()
         : OptionalDouble.of(box.centre().getX());
   }

@@ -100,7 +100,7 @@ public final class ScrewPoints {
   private Optional<String> pieceAround(Point place) {
     return frame.pieces().stream()
         .filter(
-            piece -> -Distances.from(place, piece.core()) >= wall.clearance().screwToSheetEdge())
+            piece -> -Distances.from(place, piece.core()) >= wall.clearance().screw().toSheetEdge())
         .map(Piece::mark)
         .findFirst();
   }
@@ -119,7 +119,8 @@ public final class ScrewPoints {
     return frame.members().stream()
         .filter(
             member ->
-                -Distances.from(place, member.footprint()) >= wall.clearance().screwToMemberEdge())
+                -Distances.from(place, member.footprint())
+                    >= wall.clearance().screw().toMemberEdge())
         .map(Member::mark)
         .findFirst();
   }

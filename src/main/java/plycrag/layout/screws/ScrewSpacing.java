@@ -63,7 +63,7 @@ record ScrewSpacing(
   /** Where across the member a line of screws keeps all its distances, mm, if it does anywhere. */
   OptionalDouble roomAcross(Bearing bearing) {
     Direction across = bearing.direction().across();
-    double distance = clearance.screwToSheetEdge() + OFF_LINE * marking(bearing);
+    double distance = clearance.screw().toSheetEdge() + OFF_LINE * marking(bearing);
     double least = Double.NEGATIVE_INFINITY;
     double most = Double.POSITIVE_INFINITY;
     for (LineString edge : bearing.coreEdgesAlong()) {
@@ -121,7 +121,7 @@ record ScrewSpacing(
     double low = Math.max(near.low(), deep.low());
     double high = Math.min(near.high(), deep.high());
     double side = Math.min(place - low, high - place);
-    return Tolerance.atLeast(side, clearance.screwToMemberEdge());
+    return Tolerance.atLeast(side, clearance.screw().toMemberEdge());
   }
 
   /** How deep a screw goes into a member, mm. */
@@ -189,7 +189,7 @@ record ScrewSpacing(
     Member member = bearing.member();
     StraightLine line = new StraightLine(bearing.direction(), across);
     double inset =
-        Math.max(clearance.screwToSheetEdge(), tape.snapDown(member.breadth() / 2))
+        Math.max(clearance.screw().toSheetEdge(), tape.snapDown(member.breadth() / 2))
             + (STEPS + 0.5) * marking(bearing);
     List<Span> stretches = line.within(bearing.core());
     for (LineString edge : bearing.coreEdgesAcross()) {
@@ -214,7 +214,7 @@ record ScrewSpacing(
         }
       }
     }
-    double end = clearance.screwToMemberEnd() + (STEPS + 0.5) * marking(bearing);
+    double end = clearance.screw().toMemberEnd() + (STEPS + 0.5) * marking(bearing);
     for (LineString edge : Shapes.outerEdges(member)) {
       if (!Direction.of(edge).isParallel(bearing.direction())) {
         clear = new ArrayList<>(line.clearOf(clear, edge, end));

@@ -13,19 +13,30 @@ import plycrag.geometry.Tolerance;
  *
  * <p>Cost: for each number of screws tried, the screws times the square of the greatest spacing in
  * steps.
- *
- * @param first where a screw may stand, mm
- * @param last the same, mm
- * @param greatest spacing, mm
- * @param step of the marking grid, mm
- * @param taken where none may stand; the ends are free
  */
-record SlidingScrews(double first, double last, double greatest, double step, List<Span> taken) {
+final class SlidingScrews {
   /** No two stand nearer than the greatest spacing over this; even ones never do. */
   private static final int CLOSEST = 2;
 
-  SlidingScrews {
-    taken = List.copyOf(taken);
+  private final double first;
+  private final double last;
+  private final double greatest;
+  private final double step;
+  private final List<Span> taken;
+
+  /**
+   * @param first where a screw may stand, mm
+   * @param last the same, mm
+   * @param greatest spacing, mm
+   * @param step of the marking grid, mm
+   * @param taken where none may stand; the ends are free
+   */
+  SlidingScrews(double first, double last, double greatest, double step, List<Span> taken) {
+    this.first = first;
+    this.last = last;
+    this.greatest = greatest;
+    this.step = step;
+    this.taken = List.copyOf(taken);
   }
 
   /** Whether none of some places is taken. */

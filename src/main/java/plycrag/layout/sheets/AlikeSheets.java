@@ -9,13 +9,17 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * Which sheets are laid, cut and drilled the same, so that one drawing, one setting of the saw and
  * one program does for all of them.
- *
- * @param sheets in the order of their marks
  */
-public record AlikeSheets(List<LaidSheet> sheets) {
-  /** Copies the sheets. */
-  public AlikeSheets {
-    sheets = List.copyOf(sheets);
+public final class AlikeSheets {
+  private final List<LaidSheet> sheets;
+
+  /**
+   * Copies the sheets.
+   *
+   * @param sheets in the order of their marks
+   */
+  public AlikeSheets(List<LaidSheet> sheets) {
+    this.sheets = List.copyOf(sheets);
   }
 
   /** The first sheet that is like this one, if it is an earlier one. */
@@ -50,7 +54,10 @@ public record AlikeSheets(List<LaidSheet> sheets) {
 
   private static Set<List<Double>> holes(LaidSheet sheet) {
     return sheet.holes().stream()
-        .map(hole -> List.of(hole.x(), hole.y(), hole.diameter(), hole.depth()))
+        .map(
+            hole ->
+                List.of(
+                    hole.spot().x(), hole.spot().y(), hole.bore().diameter(), hole.bore().depth()))
         .collect(Collectors.toSet());
   }
 }

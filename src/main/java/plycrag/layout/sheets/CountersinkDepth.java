@@ -3,7 +3,6 @@ package plycrag.layout.sheets;
 import plycrag.geometry.Trig;
 import plycrag.wall.machine.ClearanceHoles.Sink;
 import plycrag.wall.machine.Machine;
-import plycrag.wall.machine.Tool;
 import plycrag.wall.machine.Tool.Point;
 import plycrag.wall.machine.ToolBox;
 
@@ -21,8 +20,9 @@ public final class CountersinkDepth {
 
   /** How deep a machine lets a head in until it is flush; without a tool for it, as is usual. */
   static double depth(Machine machine, Sink sink) {
-    ToolBox tools = new ToolBox(machine.tools(), machine.limits().spindle());
-    Point point = tools.forHead(sink.head()).map(Tool::point).orElse(USUAL);
+    ToolBox tools =
+        new ToolBox(machine.equipment().tools(), machine.equipment().limits().spindle());
+    Point point = tools.forHead(sink.head()).map(one -> one.shape().point()).orElse(USUAL);
     return depth(point, sink.head());
   }
 }

@@ -39,7 +39,7 @@ final class EngravedMarks {
 
   /** The marks on a sheet, piece by piece; none where none are asked for or there is no room. */
   static List<EngravedMark> of(Wall wall, LaidSheet sheet) {
-    return wall.machine().marks().stream()
+    return wall.machine().work().marks().stream()
         .map(wanted -> new EngravedMarks(wall, wanted, sheet))
         .flatMap(marks -> sheet.pieces().stream().flatMap(laid -> marks.mark(laid).stream()))
         .toList();
@@ -86,23 +86,25 @@ final class EngravedMarks {
   /** What an insert takes of the sheet's back, mm. */
   private double covering() {
     Inserts inserts = wall.inserts();
-    return inserts.recess().map(Recess::diameter).orElse(inserts.flange());
+    return inserts.body().recess().map(Recess::diameter).orElse(inserts.body().flange());
   }
 
   /** What letters keep out of on the sheet. */
   private List<Polygon> taken(LaidPiece laid) {
     List<Polygon> taken = new ArrayList<>();
     for (MachinedHole hole : sheet.holes()) {
-      if (hole.piece().equals(laid.piece().mark())) {
+      if (hole.marks().piece().equals(laid.piece().mark())) {
         boolean covered = hole.kind() == MachinedHole.Kind.INSERT;
-        double over = covered ? Math.max(hole.diameter(), covering()) : hole.diameter();
-        taken.add(Shapes.circle(hole.x(), hole.y(), over + 2 * APART));
+        double over =
+            covered ? Math.max(hole.bore().diameter(), covering()) : hole.bore().diameter();
+        taken.add(Shapes.circle(hole.spot().x(), hole.spot().y(), over + 2 * APART));
       }
     }
     Machine machine = wall.machine();
     double beside = ToolBox.engraver(machine).map(Tool::diameter).orElse(0.0) / 2 + APART;
-    for (KeepOut place : machine.keepOuts()) {
-      Envelope box = new Envelope(place.left(), place.right(), place.low(), place.high());
+    for (KeepOut place : machine.equipment().keepOuts()) {
+      Envelope box =
+          new Envelope(place.corner().left(), place.right(), place.corner().low(), place.high());
       box.expandBy(beside);
       taken.add(Shapes.rectangle(box));
     }

@@ -8,30 +8,45 @@ import plycrag.wall.machine.ToolBox;
 /**
  * A hole that a machine makes, or a hand with a drill.
  *
- * @param mark the mark of what goes in
- * @param facet the facet's name
- * @param piece the piece's mark
- * @param sheet the stock sheet's mark
+ * @param marks of it and of what it is in
  * @param kind what it is for
  * @param place in the facet's (u, v), mm
- * @param x on the sheet as it lies on the machine, from its lower left corner, mm
- * @param y likewise, up
- * @param diameter mm
- * @param depth from the drilled face, breakthrough not counted, mm
- * @param side the face it is drilled from
+ * @param spot on the sheet
+ * @param bore how wide and how deep it is
  */
-public record MachinedHole(
-    String mark,
-    String facet,
-    String piece,
-    String sheet,
-    Kind kind,
-    Point place,
-    double x,
-    double y,
-    double diameter,
-    double depth,
-    SheetFace side) {
+public record MachinedHole(Marks marks, Kind kind, Point place, OnSheet spot, Bore bore) {
+
+  /**
+   * The marks of a hole and of what it is in.
+   *
+   * @param mark the mark of what goes in
+   * @param facet the facet's name
+   * @param piece the piece's mark
+   * @param sheet the stock sheet's mark
+   */
+  public record Marks(String mark, String facet, String piece, String sheet) {}
+
+  /**
+   * A place on the sheet as it lies on the machine, from its lower left corner.
+   *
+   * @param x to the right, mm
+   * @param y up, mm
+   */
+  public record OnSheet(double x, double y) {}
+
+  /**
+   * How wide and how deep a hole is.
+   *
+   * @param diameter mm
+   * @param depth from the drilled face, breakthrough not counted, mm
+   * @param side the face it is drilled from
+   */
+  public record Bore(double diameter, double depth, SheetFace side) {}
+
+  /** The mark of what goes in. */
+  public String mark() {
+    return marks.mark();
+  }
 
   /** What a hole is for. */
   public enum Kind {
@@ -60,18 +75,17 @@ public record MachinedHole(
 
   /** The same once the sheet is turned over from left to right, mm. */
   MachinedHole turnedOver(double width) {
-    return new MachinedHole(
-        mark, facet, piece, sheet, kind, place, width - x, y, diameter, depth, side);
+    return new MachinedHole(marks, kind, place, new OnSheet(width - spot.x(), spot.y()), bore);
   }
 
   /** The same from a face, so deep, mm. */
-  MachinedHole from(SheetFace face, double newDepth) {
-    return new MachinedHole(mark, facet, piece, sheet, kind, place, x, y, diameter, newDepth, face);
+  MachinedHole from(SheetFace face, double depth) {
+    return new MachinedHole(marks, kind, place, spot, new Bore(bore.diameter(), depth, face));
   }
 
   /** How a person tells it from others: the recess and the hole of an insert share a mark. */
   public String name() {
-    return (kind == Kind.RECESS ? "recess " : "hole ") + mark;
+    return (kind == Kind.RECESS ? "recess " : "hole ") + mark();
   }
 
   /** Whether it is a cone at the end of another hole. */
@@ -86,9 +100,9 @@ public record MachinedHole(
    */
   public Optional<Tool> tool(ToolBox tools, double reach) {
     return switch (kind) {
-      case COUNTERSINK -> tools.forHead(diameter);
-      case RECESS -> tools.forRecess(diameter, reach);
-      case INSERT, SCREW, PIN -> tools.forHole(diameter, reach);
+      case COUNTERSINK -> tools.forHead(bore.diameter());
+      case RECESS -> tools.forRecess(bore.diameter(), reach);
+      case INSERT, SCREW, PIN -> tools.forHole(bore.diameter(), reach);
     };
   }
 }

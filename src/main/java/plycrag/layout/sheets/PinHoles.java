@@ -6,7 +6,10 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
+import plycrag.layout.sheets.MachinedHole.Bore;
 import plycrag.layout.sheets.MachinedHole.Kind;
+import plycrag.layout.sheets.MachinedHole.Marks;
+import plycrag.layout.sheets.MachinedHole.OnSheet;
 import plycrag.wall.Wall;
 import plycrag.wall.machine.KeepOut;
 import plycrag.wall.machine.Pins;
@@ -47,7 +50,7 @@ final class PinHoles {
 
   /** Two holes, the lower first; none where there is no room for two. */
   static List<MachinedHole> of(Wall wall, LaidSheet sheet) {
-    Pins pins = wall.machine().pins();
+    Pins pins = wall.machine().work().pins();
     return new PinHoles(wall, sheet, pins).holes();
   }
 
@@ -78,7 +81,7 @@ final class PinHoles {
   private static double fromPieces(Wall wall) {
     double cutter =
         ToolBox.cutter(wall.machine(), wall.sheet().thickness()).map(Tool::diameter).orElse(0.0);
-    return around(wall.machine().pins()) + cutter;
+    return around(wall.machine().work().pins()) + cutter;
   }
 
   private static double around(Pins pins) {
@@ -87,33 +90,28 @@ final class PinHoles {
 
   /** How much of a sheet must be left at its upper and its lower edge for pins, mm. */
   static double margin(Wall wall) {
-    return fromEdge(wall.machine().pins()) + fromPieces(wall);
+    return fromEdge(wall.machine().work().pins()) + fromPieces(wall);
   }
 
   private boolean isFree(Point place) {
     double fromPieces = fromPieces(wall);
     return taken.stream().allMatch(area -> Distances.from(place, area) >= fromPieces)
-        && wall.machine().keepOuts().stream()
+        && wall.machine().equipment().keepOuts().stream()
             .allMatch(other -> Distances.from(place, area(other)) >= around(pins));
   }
 
   private static Polygon area(KeepOut place) {
-    return Shapes.rectangle(place.left(), place.low(), place.right(), place.high());
+    return Shapes.rectangle(
+        place.corner().left(), place.corner().low(), place.right(), place.high());
   }
 
   private MachinedHole hole(String mark, double y) {
     double x = sheet.stock().width() / 2;
     return new MachinedHole(
-        mark,
-        "",
-        "",
-        sheet.mark(),
+        new Marks(mark, "", "", sheet.mark()),
         Kind.PIN,
         Shapes.point(x, y),
-        x,
-        y,
-        pins.diameter(),
-        wall.sheet().thickness() + pins.depth(),
-        SheetFace.BACK);
+        new OnSheet(x, y),
+        new Bore(pins.diameter(), wall.sheet().thickness() + pins.depth(), SheetFace.BACK));
   }
 }

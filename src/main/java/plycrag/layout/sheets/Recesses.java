@@ -2,6 +2,7 @@ package plycrag.layout.sheets;
 
 import java.util.List;
 import java.util.Optional;
+import plycrag.layout.sheets.MachinedHole.Bore;
 import plycrag.layout.sheets.MachinedHole.Kind;
 import plycrag.wall.Recess;
 import plycrag.wall.Wall;
@@ -16,7 +17,7 @@ final class Recesses {
    * @param back the sheet with its back up
    */
   static List<MachinedHole> of(Wall wall, LaidSheet back) {
-    Optional<Recess> wanted = wall.inserts().recess();
+    Optional<Recess> wanted = wall.inserts().body().recess();
     return wanted.stream()
         .flatMap(recess -> back.inserts().stream().map(insert -> around(insert, recess)))
         .toList();
@@ -24,16 +25,10 @@ final class Recesses {
 
   private static MachinedHole around(MachinedHole insert, Recess recess) {
     return new MachinedHole(
-        insert.mark(),
-        insert.facet(),
-        insert.piece(),
-        insert.sheet(),
+        insert.marks(),
         Kind.RECESS,
         insert.place(),
-        insert.x(),
-        insert.y(),
-        recess.diameter(),
-        recess.depth(),
-        SheetFace.BACK);
+        insert.spot(),
+        new Bore(recess.diameter(), recess.depth(), SheetFace.BACK));
   }
 }

@@ -11,7 +11,10 @@ import plycrag.geometry.SpatialIndex;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.Screw;
+import plycrag.layout.sheets.MachinedHole.Bore;
 import plycrag.layout.sheets.MachinedHole.Kind;
+import plycrag.layout.sheets.MachinedHole.Marks;
+import plycrag.layout.sheets.MachinedHole.OnSheet;
 import plycrag.layout.skin.Piece;
 import plycrag.solve.nest.Blank;
 import plycrag.solve.nest.LaidBlank;
@@ -106,7 +109,7 @@ public final class SheetPlan {
       laid.add(one);
       HoleOnSheet hole = new HoleOnSheet(one, stock.mark());
       piece.inserts().forEach(insert -> holes.add(hole.of(insert)));
-      wall.machine().screwHoles().ifPresent(wanted -> holes.addAll(hole.of(piece, wanted)));
+      wall.machine().work().screwHoles().ifPresent(wanted -> holes.addAll(hole.of(piece, wanted)));
     }
     return new LaidSheet(stock, faceUp, laid, holes);
   }
@@ -122,7 +125,7 @@ public final class SheetPlan {
     }
 
     MachinedHole of(Insert insert) {
-      return through(Kind.INSERT, insert.mark(), insert.centre(), wall.inserts().hole());
+      return through(Kind.INSERT, insert.mark(), insert.centre(), wall.inserts().body().hole());
     }
 
     /** For all screws of a piece, each with its head where heads are let in. */
@@ -143,17 +146,11 @@ public final class SheetPlan {
 
     private MachinedHole through(Kind kind, String mark, Point place, double diameter) {
       return new MachinedHole(
-          mark,
-          laid.facet(),
-          laid.piece().mark(),
-          sheet,
+          new Marks(mark, laid.facet(), laid.piece().mark(), sheet),
           kind,
           place,
-          laid.placement().x(place),
-          laid.placement().y(place),
-          diameter,
-          wall.sheet().thickness(),
-          faceUp);
+          new OnSheet(laid.placement().x(place), laid.placement().y(place)),
+          new Bore(diameter, wall.sheet().thickness(), faceUp));
     }
   }
 }

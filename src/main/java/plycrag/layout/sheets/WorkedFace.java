@@ -36,8 +36,8 @@ public record WorkedFace(LaidSheet sheet, List<EngravedMark> marks, Order order)
 
   /** The faces of a sheet in the order in which they are worked. */
   public static List<WorkedFace> of(Wall wall, LaidSheet sheet) {
-    boolean behind = wall.machine().marks().filter(MarkEngraving::behind).isPresent();
-    boolean recessed = wall.inserts().recess().isPresent() && !sheet.inserts().isEmpty();
+    boolean behind = wall.machine().work().marks().filter(MarkEngraving::behind).isPresent();
+    boolean recessed = wall.inserts().body().recess().isPresent() && !sheet.inserts().isEmpty();
     return sheet.faceUp() == SheetFace.FRONT && (behind || recessed)
         ? both(wall, sheet, behind)
         : List.of(only(wall, sheet));

@@ -52,9 +52,10 @@ public record FoldCut(
     double within = Math.min(wall.screws().length() - thickness, wall.frame().depth()) * slope();
     double inner = timber() - breadth(wall.frame().breadth()) + Math.max(0, within);
     double outer = timber() + Math.min(0, within);
-    double toSide = wall.clearance().screwToMemberEdge();
+    double toSide = wall.clearance().screw().toMemberEdge();
     double most =
-        Math.min(Math.min(front(), back()) - wall.clearance().screwToSheetEdge(), outer - toSide);
+        Math.min(
+            Math.min(front(), back()) - wall.clearance().screw().toSheetEdge(), outer - toSide);
     return most - inner - toSide >= wall.tape().unit().markingGrid();
   }
 

@@ -39,24 +39,24 @@ public record LengthDivision(List<Span> spans) {
    * @param first the size of the first one, mm
    */
   static LengthDivision of(Span between, double stock, double first, Sheet sheet, Tape tape) {
-    double rest = between.size() - first - sheet.seamGap();
+    double rest = between.size() - first - sheet.seams().gap();
     if (Tolerance.atMost(between.size(), stock)) {
       return new LengthDivision(
-          laid(between.low(), new double[] {between.size()}, sheet.seamGap()));
+          laid(between.low(), new double[] {between.size()}, sheet.seams().gap()));
     }
-    double step = stock + sheet.seamGap();
+    double step = stock + sheet.seams().gap();
     int count =
-        1 + Math.max(1, (int) Math.ceil((rest + sheet.seamGap() - Tolerance.RECKONING) / step));
+        1 + Math.max(1, (int) Math.ceil((rest + sheet.seams().gap() - Tolerance.RECKONING) / step));
     double[] sizes = new double[count];
     Arrays.fill(sizes, stock);
     sizes[0] = first;
     sizes[count - 1] = rest - (count - 2) * step;
-    if (sizes[count - 1] < sheet.leastWidth()) {
+    if (sizes[count - 1] < sheet.seams().leastWidth()) {
       double both = sizes[count - 1] + sizes[count - 2];
-      sizes[count - 2] = half(both, stock, sheet.leastWidth(), tape);
+      sizes[count - 2] = half(both, stock, sheet.seams().leastWidth(), tape);
       sizes[count - 1] = both - sizes[count - 2];
     }
-    return new LengthDivision(laid(between.low(), sizes, sheet.seamGap()));
+    return new LengthDivision(laid(between.low(), sizes, sheet.seams().gap()));
   }
 
   /** The same from the other end. */

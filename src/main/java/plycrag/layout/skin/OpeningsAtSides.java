@@ -15,11 +15,20 @@ import plycrag.wall.Facet;
 /**
  * Where openings reach a facet's sides. What lies behind the face ends before or beyond them: such
  * an opening goes on square through what lies beyond, so that no strip is left across it.
- *
- * @param facet the facet
- * @param outward how far something goes beyond each side, mm
  */
-public record OpeningsAtSides(Facet facet, IntToDoubleFunction outward) {
+public final class OpeningsAtSides {
+  private final Facet facet;
+  private final IntToDoubleFunction outward;
+
+  /**
+   * @param facet the facet
+   * @param outward how far something goes beyond each side, mm
+   */
+  public OpeningsAtSides(Facet facet, IntToDoubleFunction outward) {
+    this.facet = facet;
+    this.outward = outward;
+  }
+
   /** The facet with its sides moved, without its openings; all of it if nothing is left. */
   public Polygon opened() {
     Polygon area = Shapes.moved(facet.boundary(), outward);

@@ -174,7 +174,7 @@ final class SeamPlaces {
     }
     double step = wall.tape().unit().markingGrid();
     double marked = wall.tape().snapDown(first);
-    int most = (int) Math.max(0, (marked - wall.sheet().leastWidth()) / step);
+    int most = (int) Math.max(0, (marked - wall.sheet().seams().leastWidth()) / step);
     List<LengthDivision> courses = new ArrayList<>(List.of(longest));
     IntStream.rangeClosed(0, most)
         .forEach(steps -> courses.add(course.apply(marked - steps * step)));
@@ -192,7 +192,7 @@ final class SeamPlaces {
   private long count(Axis axis, LengthDivision course) {
     return count(
         course.joints().stream()
-            .map(joint -> new Seam(axis, joint, wall.sheet().seamGap(), 0, 0))
+            .map(joint -> new Seam(axis, joint, wall.sheet().seams().gap(), 0, 0))
             .toList());
   }
 }

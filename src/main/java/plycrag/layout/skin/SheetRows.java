@@ -10,19 +10,27 @@ import plycrag.wall.Sheet.Lay;
 import plycrag.wall.Sheet.Start;
 import plycrag.wall.Wall;
 
-/**
- * Rows of sheets that fill a box, side by side along the sheets' long side.
- *
- * @param along which way the sheets' long side runs
- * @param rows beside each other, across that way
- * @param courses the pieces of each row
- * @param gap between neighbouring pieces, mm
- * @param bond how the seams of neighbouring rows stand to each other
- */
-record SheetRows(
-    Axis along, LengthDivision rows, List<LengthDivision> courses, double gap, Bond bond) {
-  SheetRows {
-    courses = List.copyOf(courses);
+/** Rows of sheets that fill a box, side by side along the sheets' long side. */
+final class SheetRows {
+  private final Axis along;
+  private final LengthDivision rows;
+  private final List<LengthDivision> courses;
+  private final double gap;
+  private final Bond bond;
+
+  /**
+   * @param along which way the sheets' long side runs
+   * @param rows beside each other, across that way
+   * @param courses the pieces of each row
+   * @param gap between neighbouring pieces, mm
+   * @param bond how the seams of neighbouring rows stand to each other
+   */
+  SheetRows(Axis along, LengthDivision rows, List<LengthDivision> courses, double gap, Bond bond) {
+    this.along = along;
+    this.rows = rows;
+    this.courses = List.copyOf(courses);
+    this.gap = gap;
+    this.bond = bond;
   }
 
   static SheetRows of(Envelope box, SeamPlaces places, Wall wall, Lay lay, Start start) {
@@ -35,11 +43,11 @@ record SheetRows(
     List<LengthDivision> courses = new ArrayList<>();
     for (int row = 0; row < rows.spans().size(); row++) {
       int fromStart = beside ? row : rows.spans().size() - 1 - row;
-      boolean moved = sheet.bond() == Bond.STAGGERED && fromStart % 2 == 1;
+      boolean moved = sheet.laying().bond() == Bond.STAGGERED && fromStart % 2 == 1;
       double first = moved ? wall.tape().snap(sheet.length() / 2) : sheet.length();
       courses.add(coursed.along(along, sheet.length(), first, alongFromLow));
     }
-    return new SheetRows(along, rows, courses, sheet.seamGap(), sheet.bond());
+    return new SheetRows(along, rows, courses, sheet.seams().gap(), sheet.laying().bond());
   }
 
   /** Makes courses across a box. */

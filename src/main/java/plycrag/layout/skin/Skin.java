@@ -41,8 +41,8 @@ public record Skin(Lay lay, List<Piece> pieces, List<Seam> seams) {
     SeamPlaces places = new SeamPlaces(facet, wall);
     Tiler tiler = new Tiler(FoldCuts.of(facet, wall), places, wall);
     List<Skin> tilings = new ArrayList<>();
-    for (Lay lay : sheet.lay().map(List::of).orElse(List.of(Lay.values()))) {
-      for (Start start : sheet.start().map(List::of).orElse(List.of(Start.values()))) {
+    for (Lay lay : sheet.laying().lay().map(List::of).orElse(List.of(Lay.values()))) {
+      for (Start start : sheet.laying().start().map(List::of).orElse(List.of(Start.values()))) {
         tilings.add(tiler.laid(lay, start));
       }
     }
@@ -75,7 +75,7 @@ public record Skin(Lay lay, List<Piece> pieces, List<Seam> seams) {
   /** Whether a piece is narrower than the least width. */
   static boolean isSliver(Piece piece, Sheet sheet) {
     Envelope box = piece.blank().getEnvelopeInternal();
-    return Math.min(box.getWidth(), box.getHeight()) < sheet.leastWidth() - Tolerance.TOUCH;
+    return Math.min(box.getWidth(), box.getHeight()) < sheet.seams().leastWidth() - Tolerance.TOUCH;
   }
 
   private long whole(Sheet sheet) {

@@ -28,7 +28,7 @@ public record SheetDatum(double width, double height, boolean fromRight, boolean
   public static SheetDatum of(Layout layout, LaidSheet sheet) {
     double width = sheet.stock().width();
     double height = sheet.stock().height();
-    if (layout.wall().sheet().drift() == 0) {
+    if (layout.wall().sheet().seams().drift() == 0) {
       return new SheetDatum(width, height, false, false);
     }
     List<Coordinate> met = new ArrayList<>();

@@ -17,14 +17,25 @@ import plycrag.wall.room.Room.Run;
 /**
  * Where a run's support is fixed to the building: ledgers in its studs, its masonry or its joists,
  * and what stands on the floor.
- *
- * @param wall what is held
- * @param asked how
- * @param run the run
  */
-record Anchorage(Wall wall, GivenSupport asked, RunSite run) {
+final class Anchorage {
   /** From a ledger's end to the first anchor in masonry (common practice, no source), mm. */
   private static final double FROM_END = 60;
+
+  private final Wall wall;
+  private final GivenSupport asked;
+  private final RunSite run;
+
+  /**
+   * @param wall what is held
+   * @param asked how
+   * @param run the run
+   */
+  Anchorage(Wall wall, GivenSupport asked, RunSite run) {
+    this.wall = wall;
+    this.asked = asked;
+    this.run = run;
+  }
 
   /**
    * The anchors, ledger by ledger as they were set, then those in the floor.

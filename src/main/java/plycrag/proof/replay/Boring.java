@@ -52,11 +52,11 @@ final class Boring {
           new MadeHole(
               visit,
               visit.start().coordinate(),
-              visit.cutter().width(heights.top() - lowest),
+              visit.cutter().width(heights.sheet().top() - lowest),
               lowest,
               strokes(visit, lowest)));
     }
-    boolean blind = lowest > heights.bottom() + Accuracy.ON;
+    boolean blind = lowest > heights.sheet().bottom() + Accuracy.ON;
     return circle(visit)
         .filter(circle -> !blind || !leavesCore(visit, circle))
         .map(

@@ -49,10 +49,12 @@ final class ProgramPlay {
       add(step, spindle.pause(wait.seconds()));
     } else if (step instanceof Step.Start start) {
       add(step, spindle.start(start.speed()));
-      require(step, isAtLeast(at.z(), heights.clearance()), "the spindle starts in the work");
+      require(
+          step, isAtLeast(at.z(), heights.travel().clearance()), "the spindle starts in the work");
     } else if (step instanceof Step.Stop) {
       add(step, spindle.stop());
-      require(step, isAtLeast(at.z(), heights.clearance()), "the spindle stops in the work");
+      require(
+          step, isAtLeast(at.z(), heights.travel().clearance()), "the spindle stops in the work");
     } else {
       rest(step);
     }
@@ -60,7 +62,8 @@ final class ProgramPlay {
 
   private void rest(Step step) {
     leave();
-    require(step, isAtLeast(at.z(), heights.safe()), "the tool rests below the safe height");
+    require(
+        step, isAtLeast(at.z(), heights.travel().safe()), "the tool rests below the safe height");
     if (step instanceof Step.Change change) {
       add(step, spindle.change(change.tool()));
     } else if (step instanceof Step.Pause) {
@@ -76,15 +79,16 @@ final class ProgramPlay {
     boolean first = !at.hasHeight();
     require(
         rapid,
-        !first || (at.isAbove(to) && isAtLeast(to.z(), heights.safe())),
+        !first || (at.isAbove(to) && isAtLeast(to.z(), heights.travel().safe())),
         "a tool's first motion is not Z alone to the safe height");
     if (at.isAbove(to)) {
-      double least = Math.min(heights.clearance(), reached);
+      double least = Math.min(heights.travel().clearance(), reached);
       require(rapid, isAtLeast(to.z(), least), "a rapid goes down into the sheet");
     } else if (!first) {
       leave();
       double lowest = Math.min(at.z(), to.z());
-      require(rapid, isAtLeast(lowest, heights.clearance()), "a rapid across below clearance");
+      require(
+          rapid, isAtLeast(lowest, heights.travel().clearance()), "a rapid across below clearance");
       add(rapid, travel.fault(at, to, spindle.cutter().radius()));
     }
     at = to;
@@ -109,7 +113,10 @@ final class ProgramPlay {
       reached = Double.POSITIVE_INFINITY;
       add(feed, travel.fault(at, to, cutter.radius()));
     }
-    require(feed, isAtLeast(to.z(), heights.floor()), "a cut below the lowest that is allowed");
+    require(
+        feed,
+        isAtLeast(to.z(), heights.travel().floor()),
+        "a cut below the lowest that is allowed");
     inSheet(new CutMove(feed.line(), at, to))
         .ifPresent(
             cut -> {
@@ -122,7 +129,7 @@ final class ProgramPlay {
 
   /** The part of a cut that lies below the sheet's top. */
   private Optional<CutMove> inSheet(CutMove cut) {
-    double top = heights.top();
+    double top = heights.sheet().top();
     if (cut.lowest() >= top - Accuracy.DIGIT) {
       return Optional.empty();
     }

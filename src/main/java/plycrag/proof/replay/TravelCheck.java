@@ -21,7 +21,7 @@ final class TravelCheck {
     if (!travel.contains(to.coordinate())) {
       return Optional.of("the tool leaves the machine's travel");
     }
-    boolean low = Math.min(from.z(), to.z()) < bench.heights().safe() - Accuracy.DIGIT;
+    boolean low = Math.min(from.z(), to.z()) < bench.heights().travel().safe() - Accuracy.DIGIT;
     boolean near = bench.keepOuts().stream().anyMatch(box -> distance(from, to, box) < radius);
     return low && near ? Optional.of("the tool meets what it must keep out of") : Optional.empty();
   }

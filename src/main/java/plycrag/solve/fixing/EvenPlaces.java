@@ -7,17 +7,28 @@ import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Tolerance;
 import plycrag.units.Tape;
 
-/**
- * Places on a line, evenly apart on the marking grid.
- *
- * @param first the least, mm
- * @param last the greatest, mm
- * @param greatest distance between two, mm
- * @param tape on whose marking grid they lie
- */
-record EvenPlaces(double first, double last, double greatest, Tape tape) {
+/** Places on a line, evenly apart on the marking grid. */
+final class EvenPlaces {
   /** How many more than the fewest are tried so that none lies further from the next than asked. */
   private static final int MORE = 4;
+
+  private final double first;
+  private final double last;
+  private final double greatest;
+  private final Tape tape;
+
+  /**
+   * @param first the least, mm
+   * @param last the greatest, mm
+   * @param greatest distance between two, mm
+   * @param tape on whose marking grid they lie
+   */
+  EvenPlaces(double first, double last, double greatest, Tape tape) {
+    this.first = first;
+    this.last = last;
+    this.greatest = greatest;
+    this.tape = tape;
+  }
 
   /**
    * The fewest places, two at least, each moved to the nearest that nothing takes. Where that

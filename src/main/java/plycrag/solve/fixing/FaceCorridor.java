@@ -9,18 +9,33 @@ import plycrag.geometry.Solid;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 
-/**
- * A straight box without end along one way, beside a face of timber.
- *
- * @param origin from which all is measured
- * @param along the way without end, of length one
- * @param across the way of its breadth, of length one
- * @param outward square to the face, of length one
- * @param breadth where it begins and ends across
- * @param height where it begins and ends outward
- */
-record FaceCorridor(
-    Vector3 origin, Vector3 along, Vector3 across, Vector3 outward, Span breadth, Span height) {
+/** A straight box without end along one way, beside a face of timber. */
+final class FaceCorridor {
+  private final Vector3 origin;
+  private final Vector3 along;
+  private final Vector3 across;
+  private final Vector3 outward;
+  private final Span breadth;
+  private final Span height;
+
+  /**
+   * @param origin from which all is measured
+   * @param along the way without end, of length one
+   * @param across the way of its breadth, of length one
+   * @param outward square to the face, of length one
+   * @param breadth where it begins and ends across
+   * @param height where it begins and ends outward
+   */
+  FaceCorridor(
+      Vector3 origin, Vector3 along, Vector3 across, Vector3 outward, Span breadth, Span height) {
+    this.origin = origin;
+    this.along = along;
+    this.across = across;
+    this.outward = outward;
+    this.breadth = breadth;
+    this.height = height;
+  }
+
   /** The part of its length in which a body reaches into it; empty if it does not. */
   Optional<Span> met(Solid body) {
     return met(body, new Span(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));

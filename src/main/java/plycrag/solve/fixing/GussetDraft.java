@@ -16,27 +16,42 @@ import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.units.Tape;
 
-/**
- * The smallest rectangle around screws with sides along and across one member.
- *
- * @param parallelTo the mark of that member
- * @param axes along its sides, the second one rising
- * @param outward from the members to the gusset, of length one
- * @param screws of each member, on the marking grid of the rectangle's axes
- * @param low its lower left corner
- * @param high its upper right corner
- */
-record GussetDraft(
-    String parallelTo,
-    FlatAxes axes,
-    Vector3 outward,
-    Map<GussetTimber, List<FacePlace>> screws,
-    FacePlace low,
-    FacePlace high) {
+/** The smallest rectangle around screws with sides along and across one member. */
+final class GussetDraft {
   /** Room for a driver over the head of a screw (common practice, no source), mm. */
   private static final double DRIVER = 120;
 
   private static final double DRIVER_RADIUS = 10;
+
+  private final String parallelTo;
+  private final FlatAxes axes;
+  private final Vector3 outward;
+  private final Map<GussetTimber, List<FacePlace>> screws;
+  private final FacePlace low;
+  private final FacePlace high;
+
+  /**
+   * @param parallelTo the mark of that member
+   * @param axes along its sides, the second one rising
+   * @param outward from the members to the gusset, of length one
+   * @param screws of each member, on the marking grid of the rectangle's axes
+   * @param low its lower left corner
+   * @param high its upper right corner
+   */
+  GussetDraft(
+      String parallelTo,
+      FlatAxes axes,
+      Vector3 outward,
+      Map<GussetTimber, List<FacePlace>> screws,
+      FacePlace low,
+      FacePlace high) {
+    this.parallelTo = parallelTo;
+    this.axes = axes;
+    this.outward = outward;
+    this.screws = screws;
+    this.low = low;
+    this.high = high;
+  }
 
   static GussetDraft of(
       GussetTimber straight,

@@ -21,25 +21,8 @@ import plycrag.units.Tape;
  * 8.3.1.3), and from the edges of the plywood those of a loaded one (8.3.1.3, from memory). The
  * thickest screws for which there is room are chosen, and of the rectangles along one of the
  * members the smallest that meets nothing.
- *
- * @param thickness of the plywood, mm
- * @param largest a side of it may be, mm
- * @param each how many screws go into each member
- * @param diameters of the screws that may be taken, the thickest first, mm
- * @param deep how deep a screw must go in, in diameters
- * @param farSide what must remain before the far side, mm
- * @param reached how deep the screws of the sheets end behind these, mm
- * @param tape on whose marking grid sides and screws are set
  */
-public record GussetPlan(
-    double thickness,
-    double largest,
-    int each,
-    List<Double> diameters,
-    double deep,
-    double farSide,
-    double reached,
-    Tape tape) {
+public final class GussetPlan {
   /** Screws through plywood, the thickest first (common practice, no source), mm. */
   public static final List<Double> METRIC = List.of(5.0, 4.5, 4.0);
 
@@ -54,9 +37,44 @@ public record GussetPlan(
 
   private static final double SAME_WAY = 0.999;
 
-  /** Copies the diameters. */
-  public GussetPlan {
-    diameters = List.copyOf(diameters);
+  private final double thickness;
+  private final double largest;
+  private final int each;
+  private final List<Double> diameters;
+  private final double deep;
+  private final double farSide;
+  private final double reached;
+  private final Tape tape;
+
+  /**
+   * Copies the diameters.
+   *
+   * @param thickness of the plywood, mm
+   * @param largest a side of it may be, mm
+   * @param each how many screws go into each member
+   * @param diameters of the screws that may be taken, the thickest first, mm
+   * @param deep how deep a screw must go in, in diameters
+   * @param farSide what must remain before the far side, mm
+   * @param reached how deep the screws of the sheets end behind these, mm
+   * @param tape on whose marking grid sides and screws are set
+   */
+  public GussetPlan(
+      double thickness,
+      double largest,
+      int each,
+      List<Double> diameters,
+      double deep,
+      double farSide,
+      double reached,
+      Tape tape) {
+    this.thickness = thickness;
+    this.largest = largest;
+    this.each = each;
+    this.diameters = List.copyOf(diameters);
+    this.deep = deep;
+    this.farSide = farSide;
+    this.reached = reached;
+    this.tape = tape;
   }
 
   /**

@@ -17,18 +17,33 @@ import plycrag.units.Tape;
  * end is a loaded one. In members side by side every side is an unloaded one; across a member that
  * is crossed, either side may be loaded. Bolts across a fold hand on what people make on a face as
  * well: with them every side is a loaded one.
- *
- * @param kind whether screws or bolts
- * @param diameter of the screws, mm; the timber is predrilled for them
- * @param greatest distance between them, mm
- * @param reached how deep the screws of the sheets end behind these, mm; where there is room the
- *     screws are set behind their points
- * @param tape on whose marking grid they are set
  */
-public record LapPlan(
-    ThroughFastener kind, double diameter, double greatest, double reached, Tape tape) {
+public final class LapPlan {
   private static final double STEP = 0.1;
   private static final int AROUND = 2;
+
+  private final ThroughFastener kind;
+  private final double diameter;
+  private final double greatest;
+  private final double reached;
+  private final Tape tape;
+
+  /**
+   * @param kind whether screws or bolts
+   * @param diameter of the screws, mm; the timber is predrilled for them
+   * @param greatest distance between them, mm
+   * @param reached how deep the screws of the sheets end behind these, mm; where there is room the
+   *     screws are set behind their points
+   * @param tape on whose marking grid they are set
+   */
+  public LapPlan(
+      ThroughFastener kind, double diameter, double greatest, double reached, Tape tape) {
+    this.kind = kind;
+    this.diameter = diameter;
+    this.greatest = greatest;
+    this.reached = reached;
+    this.tape = tape;
+  }
 
   /** The screws; empty where the two do not lie beside each other. */
   public Optional<LapScrews> of(TimberBody first, TimberBody second, List<TimberBody> others) {
@@ -53,10 +68,11 @@ public record LapPlan(
   private LapScrews.Asked asked(Lap lap) {
     LeastDistances distances = kind.of(diameter);
     return new LapScrews.Asked(
-        distances.loadedEdge(kind.acrossParallel()),
-        distances.loadedEnd(1),
-        distances.loadedEdge(Math.max(lap.sine(), kind.acrossParallel())),
-        distances.loadedEnd(lap.cosine()),
+        new LapScrews.Asked.FromEdges(
+            distances.loadedEdge(kind.acrossParallel()), distances.loadedEnd(1)),
+        new LapScrews.Asked.FromEdges(
+            distances.loadedEdge(Math.max(lap.sine(), kind.acrossParallel())),
+            distances.loadedEnd(lap.cosine())),
         distances.alongGrain(1));
   }
 
@@ -66,9 +82,9 @@ public record LapPlan(
     FlatFace room =
         lap.second()
             .kept(
-                lap.first().kept(lap.first(), asked.side(), asked.end()),
-                asked.otherSide(),
-                asked.otherEnd());
+                lap.first().kept(lap.first(), asked.first().side(), asked.first().end()),
+                asked.second().side(),
+                asked.second().end());
     boolean hasRoom = !room.isNothing();
     List<FacePlace> spots =
         lap.isParallel()
@@ -82,8 +98,9 @@ public record LapPlan(
   }
 
   private static boolean isInside(FacePlace spot, Lap lap, LapScrews.Asked asked) {
-    return Tolerance.atLeast(lap.first().slack(spot, asked.side(), asked.end()), 0)
-        && Tolerance.atLeast(lap.second().slack(spot, asked.otherSide(), asked.otherEnd()), 0);
+    return Tolerance.atLeast(lap.first().slack(spot, asked.first().side(), asked.first().end()), 0)
+        && Tolerance.atLeast(
+            lap.second().slack(spot, asked.second().side(), asked.second().end()), 0);
   }
 
   /** Two screws keep apart if they do so along the grain of each member or across it. */

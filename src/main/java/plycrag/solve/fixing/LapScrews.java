@@ -21,22 +21,28 @@ public record LapScrews(List<FacePlace> spots, boolean holds, Asked asked, doubl
   /**
    * What screws of a diameter ask for where two members lie beside each other, mm.
    *
-   * @param side to the sides of the first member
-   * @param end to its ends
-   * @param otherSide to the sides of the second
-   * @param otherEnd to its ends
+   * @param first to the sides and ends of the first member
+   * @param second to those of the second
    * @param apart between two screws along the grain of the first
    */
-  public record Asked(double side, double end, double otherSide, double otherEnd, double apart) {
+  public record Asked(FromEdges first, FromEdges second, double apart) {
+
+    /**
+     * What screws of a diameter ask for round them in one member, mm.
+     *
+     * @param side to its sides
+     * @param end to its ends
+     */
+    public record FromEdges(double side, double end) {}
 
     /** How far two parallel members must overlap along the grain for two screws, mm. */
     public double overlap() {
-      return Math.max(end, otherEnd) * 2 + apart;
+      return Math.max(first.end(), second.end()) * 2 + apart;
     }
 
     /** How broad the face must be that they share, mm. */
     public double breadth() {
-      return 2 * Math.max(side, otherSide);
+      return 2 * Math.max(first.side(), second.side());
     }
   }
 }

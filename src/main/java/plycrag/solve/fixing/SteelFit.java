@@ -15,6 +15,6 @@ public record SteelFit(FlatSteel steel, double angle, int screws, double diamete
 
   /** How deep the screws go into the timber, mm, through what lies between, mm. */
   public double bite(double between) {
-    return length - steel.thickness() - between;
+    return length - steel.legs().thickness() - between;
   }
 }

@@ -21,14 +21,8 @@ import plycrag.geometry.Tolerance;
  * other those of steel on timber, 8.3.1.4). A bracket hands on what people make on the face, which
  * lies across the grain of both members; a strap holds along itself. The thickest screws for which
  * there is a piece are chosen, and of the pieces the smallest.
- *
- * @param shape what is wanted
- * @param screws in both legs together
- * @param inches whether screws have numbers
- * @param deep how deep a screw must go in, in diameters
- * @param farSide what must remain before the far side, mm
  */
-public record SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
+public final class SteelPlan {
   /** The angle of a bracket as it is sold, and how far off it goes without bending, degrees. */
   private static final double SQUARE = 90;
 
@@ -50,6 +44,27 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
 
   private static final double STEP = 0.1;
   private static final double LONGEST = 200;
+
+  private final Shape shape;
+  private final int screws;
+  private final boolean inches;
+  private final double deep;
+  private final double farSide;
+
+  /**
+   * @param shape what is wanted
+   * @param screws in both legs together
+   * @param inches whether screws have numbers
+   * @param deep how deep a screw must go in, in diameters
+   * @param farSide what must remain before the far side, mm
+   */
+  public SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
+    this.shape = shape;
+    this.screws = screws;
+    this.inches = inches;
+    this.deep = deep;
+    this.farSide = farSide;
+  }
 
   /** Where a member ends on another. */
   public SteelChoice onCorner(TimberBody first, TimberBody second, List<TimberBody> others) {
@@ -76,7 +91,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   public SteelChoice onBreadth(double breadth, double timber, double between) {
     Optional<SteelFit> fit =
         SteelCatalog.of(shape).stream()
-            .filter(steel -> Tolerance.atMost(steel.leg(), breadth))
+            .filter(steel -> Tolerance.atMost(steel.legs().length(), breadth))
             .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
             .findFirst();
     return new SteelChoice(fit, 1, Optional.empty(), List.of(), Optional.empty());
@@ -118,7 +133,7 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   }
 
   private boolean isEnough(FlatSteel steel) {
-    return steel.holes() >= inLeg();
+    return steel.holes().count() >= inLeg();
   }
 
   private int inLeg() {
@@ -128,11 +143,13 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   private Optional<SteelFit> fit(FlatSteel steel, SteelSeat seat) {
     boolean asSold = shape != Shape.ANGLE || isBent(seat, SQUARE - OFF_SQUARE, SQUARE + OFF_SQUARE);
     boolean fits =
-        (asSold || Tolerance.atMost(steel.thickness(), BENDABLE))
-            && Tolerance.atMost(steel.width(), seat.breadth())
+        (asSold || Tolerance.atMost(steel.legs().thickness(), BENDABLE))
+            && Tolerance.atMost(steel.legs().width(), seat.breadth())
             && Stream.of(seat.one(), seat.other()).allMatch(leg -> holds(steel, leg, seat))
             && seat.hasRoom(
-                steel.width(), steel.leg(), Tolerance.RECKONING); // asks all timber around: last
+                steel.legs().width(),
+                steel.legs().length(),
+                Tolerance.RECKONING); // asks all timber around: last
     double timber =
         fits
             ? Stream.of(seat.one(), seat.other())
@@ -149,12 +166,12 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
   }
 
   private double diameter(FlatSteel steel) {
-    return inches ? steel.inchScrew() : steel.screw();
+    return inches ? steel.screws().inch() : steel.screws().metric();
   }
 
   private Optional<SteelFit> fit(FlatSteel steel, double timber, double between, double angle) {
     double diameter = diameter(steel);
-    double outside = steel.thickness() + between;
+    double outside = steel.legs().thickness() + between;
     return ScrewCatalog.shortest(
             Use.BRACKET, diameter, outside + deep * diameter, outside + timber - farSide)
         .map(SoldScrew::length)
@@ -163,13 +180,13 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
 
   /** Every hole of a hinge takes one. */
   private int taken(FlatSteel steel) {
-    return shape == Shape.HINGE ? 2 * steel.holes() : screws;
+    return shape == Shape.HINGE ? 2 * steel.holes().count() : screws;
   }
 
   /** The outermost holes of a leg. */
   private Stream<FacePlace> holes(FlatSteel steel, SteelSeat seat) {
-    double half = steel.gauge() / 2;
-    return Stream.of(steel.first(), steel.last(inLeg()))
+    double half = steel.holes().gauge() / 2;
+    return Stream.of(steel.holes().first(), steel.last(inLeg()))
         .flatMap(
             along ->
                 Stream.of(
@@ -201,9 +218,9 @@ public record SteelPlan(Shape shape, int screws, boolean inches, double deep, do
     boolean withGrain = Math.abs(face.grain().along()) > Math.abs(face.grain().across());
     double pitch = withGrain ? along : across;
     double gauge = withGrain ? across : along;
-    boolean oneRow = inLeg() <= steel.lines();
-    return (oneRow || Tolerance.atLeast(steel.pitch(), pitch))
-        && (steel.lines() == 1 || Tolerance.atLeast(steel.gauge(), gauge));
+    boolean oneRow = inLeg() <= steel.holes().lines();
+    return (oneRow || Tolerance.atLeast(steel.holes().pitch(), pitch))
+        && (steel.holes().lines() == 1 || Tolerance.atLeast(steel.holes().gauge(), gauge));
   }
 
   /** What would fit where nothing of the catalogue does: one line of the thickest screws. */

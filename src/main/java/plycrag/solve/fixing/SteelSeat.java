@@ -163,9 +163,9 @@ record SteelSeat(Leg one, Leg other, double low, double high) {
 
   /** Where the legs of a piece lie, with the heads of its screws. */
   List<Solid> taken(FlatSteel steel) {
-    double half = steel.width() / 2;
+    double half = steel.legs().width() / 2;
     return Stream.of(one, other)
-        .map(leg -> leg.taken(middle() - half, middle() + half, steel.leg()))
+        .map(leg -> leg.taken(middle() - half, middle() + half, steel.legs().length()))
         .toList();
   }
 

@@ -5,20 +5,25 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/**
- * A laid sheet before it is turned and marked, its length along x.
- *
- * @param kind what it is laid on
- * @param spots where bundles lie
- * @param cutting how it comes apart
- */
-record DraftSheet(SheetKind kind, List<Spot> spots, SheetCutting cutting) {
+/** A laid sheet before it is turned and marked, its length along x. */
+final class DraftSheet {
   private static final Comparator<Spot> BY_SIZE =
       Comparator.comparingDouble((Spot spot) -> spot.bundle().width())
           .thenComparingDouble(spot -> spot.bundle().height());
 
-  DraftSheet {
-    spots = List.copyOf(spots);
+  private final SheetKind kind;
+  private final List<Spot> spots;
+  private final SheetCutting cutting;
+
+  /**
+   * @param kind what it is laid on
+   * @param spots where bundles lie
+   * @param cutting how it comes apart
+   */
+  DraftSheet(SheetKind kind, List<Spot> spots, SheetCutting cutting) {
+    this.kind = kind;
+    this.spots = List.copyOf(spots);
+    this.cutting = cutting;
   }
 
   /** A bundle at a place of its lower left corner, turned by 90° or not. */

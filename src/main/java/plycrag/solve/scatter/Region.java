@@ -13,10 +13,16 @@ import org.locationtech.jts.geom.util.LinearComponentExtracter;
 /**
  * The part of an area's boundary that crosses a box. A box that none crosses lies as a whole inside
  * or outside, so that one place speaks for all.
- *
- * @param edges in the order of the boundary
  */
-record Region(List<Edge> edges) {
+final class Region {
+  private final List<Edge> edges;
+
+  /**
+   * @param edges in the order of the boundary
+   */
+  Region(List<Edge> edges) {
+    this.edges = edges;
+  }
 
   /** A straight piece of the boundary. */
   record Edge(Coordinate from, Coordinate to) {}

@@ -6,45 +6,70 @@ import java.util.Optional;
 /**
  * The router.
  *
- * @param zZero where Z is zero
- * @param breakthrough how far a through hole goes on below the sheet, mm
- * @param clearanceHeight above the sheet's top: between holes, mm
- * @param safeHeight above the sheet's top: first and last, over clamps, mm
- * @param spindleSpeed revolutions per minute
- * @param plungeFeed mm/min
- * @param dwell from spindle start to the first hole, seconds
- * @param origin the corner of the sheet where X and Y are zero
- * @param screwHoles the clearance holes for screws; empty if none are drilled
- * @param marks how pieces are marked; empty if by hand
- * @param pins what a sheet is turned over on that is worked on both faces
- * @param limits what it can do
- * @param controller what its controller understands
- * @param routing how pieces are cut from their sheets
- * @param tools what it holds; where none are told, a drill for every hole
- * @param keepOuts where no tool may come on any sheet
+ * @param zero where its axes are zero
+ * @param heights above and below the sheet
+ * @param spindle how it is driven where no tool says otherwise
+ * @param work what else than holes for inserts it makes
+ * @param equipment what it is and holds
  */
-public record Machine(
-    ZZero zZero,
-    double breakthrough,
-    double clearanceHeight,
-    double safeHeight,
-    double spindleSpeed,
-    double plungeFeed,
-    double dwell,
-    Origin origin,
-    Optional<ClearanceHoles> screwHoles,
-    Optional<MarkEngraving> marks,
-    Pins pins,
-    MachineLimits limits,
-    Controller controller,
-    Routing routing,
-    List<Tool> tools,
-    List<KeepOut> keepOuts) {
+public record Machine(Zero zero, Heights heights, Spindle spindle, Work work, Equipment equipment) {
 
-  /** Copies the lists. */
-  public Machine {
-    tools = List.copyOf(tools);
-    keepOuts = List.copyOf(keepOuts);
+  /**
+   * Where the axes are zero.
+   *
+   * @param z where Z is
+   * @param corner the corner of the sheet where X and Y are
+   */
+  public record Zero(ZZero z, Origin corner) {}
+
+  /**
+   * Where the tool goes above and below the sheet.
+   *
+   * @param breakthrough how far a through hole goes on below the sheet, mm
+   * @param clearance above the sheet's top: between holes, mm
+   * @param safe above the sheet's top: first and last, over clamps, mm
+   */
+  public record Heights(double breakthrough, double clearance, double safe) {}
+
+  /**
+   * How the spindle is driven where no tool says otherwise.
+   *
+   * @param speed revolutions per minute
+   * @param plungeFeed mm/min
+   * @param dwell from its start to the first hole, seconds
+   */
+  public record Spindle(double speed, double plungeFeed, double dwell) {}
+
+  /**
+   * What else than holes for inserts the machine makes.
+   *
+   * @param screwHoles the clearance holes for screws; empty if none are drilled
+   * @param marks how pieces are marked; empty if by hand
+   * @param pins what a sheet is turned over on that is worked on both faces
+   * @param routing how pieces are cut from their sheets
+   */
+  public record Work(
+      Optional<ClearanceHoles> screwHoles,
+      Optional<MarkEngraving> marks,
+      Pins pins,
+      Routing routing) {}
+
+  /**
+   * What the machine is and holds.
+   *
+   * @param limits what it can do
+   * @param controller what its controller understands
+   * @param tools what it holds; where none are told, a drill for every hole
+   * @param keepOuts where no tool may come on any sheet
+   */
+  public record Equipment(
+      MachineLimits limits, Controller controller, List<Tool> tools, List<KeepOut> keepOuts) {
+
+    /** Copies the lists. */
+    public Equipment {
+      tools = List.copyOf(tools);
+      keepOuts = List.copyOf(keepOuts);
+    }
   }
 
   /** Where Z is zero. */

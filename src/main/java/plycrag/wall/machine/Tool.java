@@ -7,26 +7,42 @@ import java.util.Optional;
  *
  * @param number told to the machine and named in files
  * @param kind what it is
- * @param diameter mm
- * @param length how deep it can go into the work, mm
- * @param speed at which it is driven, rpm
- * @param speeds at which it may be driven
- * @param feeds how fast it goes through the work
- * @param peck how deep a drill goes before it comes out to clear its chips, mm; empty in one go
- * @param passDepth how deep an end mill cuts at a time, mm
- * @param point the shape of a tool that tapers
+ * @param shape of it
+ * @param drive how it is driven
+ * @param steps how deep it goes at a time
  */
-public record Tool(
-    int number,
-    Kind kind,
-    double diameter,
-    double length,
-    double speed,
-    SpeedRange speeds,
-    Feeds feeds,
-    Optional<Double> peck,
-    double passDepth,
-    Point point) {
+public record Tool(int number, Kind kind, Shape shape, Drive drive, Steps steps) {
+
+  /**
+   * The shape of a tool.
+   *
+   * @param diameter mm
+   * @param length how deep it can go into the work, mm
+   * @param point of a tool that tapers
+   */
+  public record Shape(double diameter, double length, Point point) {}
+
+  /**
+   * How a tool is driven.
+   *
+   * @param speed at which it is, rpm
+   * @param speeds at which it may be
+   * @param feeds how fast it goes through the work
+   */
+  public record Drive(double speed, SpeedRange speeds, Feeds feeds) {}
+
+  /**
+   * How deep a tool goes at a time.
+   *
+   * @param peck how deep a drill goes before it comes out to clear its chips, mm; empty in one go
+   * @param pass how deep an end mill cuts, mm
+   */
+  public record Steps(Optional<Double> peck, double pass) {}
+
+  /** Of what it makes when it goes straight down, mm. */
+  public double diameter() {
+    return shape.diameter();
+  }
 
   /** What a tool is. */
   public enum Kind {

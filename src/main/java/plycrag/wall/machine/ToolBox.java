@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import plycrag.geometry.Tolerance;
+import plycrag.wall.machine.Tool.Drive;
 import plycrag.wall.machine.Tool.Feeds;
 import plycrag.wall.machine.Tool.Kind;
 import plycrag.wall.machine.Tool.Point;
+import plycrag.wall.machine.Tool.Shape;
+import plycrag.wall.machine.Tool.Steps;
 
 /**
  * The tools of a machine, and which of them makes a hole.
@@ -38,37 +41,36 @@ public record ToolBox(List<Tool> tools, SpeedRange spindle) {
    * @param diameters of all holes, mm
    */
   public static ToolBox of(Machine machine, Collection<Double> diameters) {
-    List<Tool> tools = new ArrayList<>(machine.tools());
+    List<Tool> tools = new ArrayList<>(machine.equipment().tools());
     if (tools.isEmpty()) {
       for (double diameter : new TreeSet<>(diameters)) {
         tools.add(drill(tools.size() + 1, diameter, machine));
       }
     }
-    return new ToolBox(tools, machine.limits().spindle());
+    return new ToolBox(tools, machine.equipment().limits().spindle());
   }
 
   private static Tool drill(int number, double diameter, Machine machine) {
+    double plunge = machine.spindle().plungeFeed();
     return new Tool(
         number,
         Kind.DRILL,
-        diameter,
-        Double.POSITIVE_INFINITY,
-        machine.spindleSpeed(),
-        machine.limits().spindle(),
-        new Feeds(machine.plungeFeed(), machine.plungeFeed()),
-        Optional.empty(),
-        diameter,
-        UNTAPERED);
+        new Shape(diameter, Double.POSITIVE_INFINITY, UNTAPERED),
+        new Drive(
+            machine.spindle().speed(),
+            machine.equipment().limits().spindle(),
+            new Feeds(plunge, plunge)),
+        new Steps(Optional.empty(), diameter));
   }
 
   /** Whether the machine drives a tool no faster or slower than both bear. */
   public boolean turns(Tool tool) {
-    return tool.speeds().holds(tool.speed()) && spindle.holds(tool.speed());
+    return tool.drive().speeds().holds(tool.drive().speed()) && spindle.holds(tool.drive().speed());
   }
 
   /** Whether it is long enough. */
   public static boolean reaches(Tool tool, double depth) {
-    return Tolerance.atMost(depth, tool.length());
+    return Tolerance.atMost(depth, tool.shape().length());
   }
 
   /**
@@ -107,8 +109,10 @@ public record ToolBox(List<Tool> tools, SpeedRange spindle) {
    * @param thickness of the sheets, mm
    */
   public static Optional<Tool> cutter(Machine machine, double thickness) {
-    double depth = machine.routing().depth(thickness, machine.breakthrough());
-    return machine.routing().cuts() ? of(machine, List.of()).forOutlines(depth) : Optional.empty();
+    double depth = machine.work().routing().depth(thickness, machine.heights().breakthrough());
+    return machine.work().routing().cuts()
+        ? of(machine, List.of()).forOutlines(depth)
+        : Optional.empty();
   }
 
   /**
@@ -131,7 +135,8 @@ public record ToolBox(List<Tool> tools, SpeedRange spindle) {
   public Optional<Tool> forHead(double head) {
     return tools.stream()
         .filter(tool -> tool.kind() == Kind.COUNTERSINK)
-        .filter(tool -> Tolerance.atLeast(tool.diameter(), head) && tool.point().tip() < head)
+        .filter(
+            tool -> Tolerance.atLeast(tool.diameter(), head) && tool.shape().point().tip() < head)
         .min(Comparator.comparing((Tool tool) -> !turns(tool)).thenComparingDouble(Tool::diameter));
   }
 
@@ -148,7 +153,7 @@ public record ToolBox(List<Tool> tools, SpeedRange spindle) {
 
   /** What engraves a machine's marks, if they are asked for and it holds one. */
   public static Optional<Tool> engraver(Machine machine) {
-    return machine.marks().flatMap(marks -> of(machine, List.of()).forMarks(marks.depth()));
+    return machine.work().marks().flatMap(marks -> of(machine, List.of()).forMarks(marks.depth()));
   }
 
   /** What could make a hole if it reached and might turn so, best first. */

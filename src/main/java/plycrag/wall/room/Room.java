@@ -103,21 +103,29 @@ public record Room(
    * Something in the room, a box.
    *
    * @param name what it is
-   * @param left from the wall's left edge, mm; below zero to the left of it
-   * @param out from the foot of the face toward the climber, mm; below zero behind it
-   * @param low above the floor, mm
-   * @param width along the wall, mm
-   * @param depth toward the climber, mm
-   * @param height mm
+   * @param corner the one that is leftmost, nearest to the wall and lowest
+   * @param size how far it goes from there
    */
-  public record Obstacle(
-      String name,
-      double left,
-      double out,
-      double low,
-      double width,
-      double depth,
-      double height) {}
+  public record Obstacle(String name, Corner corner, Size size) {
+
+    /**
+     * The corner of such a box that is leftmost, nearest to the wall and lowest.
+     *
+     * @param left from the wall's left edge, mm; below zero to the left of it
+     * @param out from the foot of the face toward the climber, mm; below zero behind it
+     * @param low above the floor, mm
+     */
+    public record Corner(double left, double out, double low) {}
+
+    /**
+     * How large such a box is.
+     *
+     * @param width along the wall, mm
+     * @param depth toward the climber, mm
+     * @param height mm
+     */
+    public record Size(double width, double depth, double height) {}
+  }
 
   /**
    * The matting.

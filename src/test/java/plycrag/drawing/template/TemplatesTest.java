@@ -148,7 +148,7 @@ class TemplatesTest {
   }
 
   private static String place(MachinedHole hole) {
-    return hole.x() + " " + hole.y();
+    return hole.spot().x() + " " + hole.spot().y();
   }
 
   /** The paper's own sizes: ISO 216, and 8.5 x 11 in. */

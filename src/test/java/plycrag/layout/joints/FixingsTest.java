@@ -123,12 +123,12 @@ class FixingsTest {
             : (side > 0 ? box.getMaxY() : box.getMinY());
     Envelope onFirst =
         upright
-            ? new Envelope(edge, edge + side * THICK, v, v + way * steel.leg())
-            : new Envelope(u, u + way * steel.leg(), edge, edge + side * THICK);
+            ? new Envelope(edge, edge + side * THICK, v, v + way * steel.legs().length())
+            : new Envelope(u, u + way * steel.legs().length(), edge, edge + side * THICK);
     Envelope onSecond =
         upright
-            ? new Envelope(edge, edge + side * steel.leg(), v, v + way * THICK)
-            : new Envelope(u, u + way * THICK, edge, edge + side * steel.leg());
+            ? new Envelope(edge, edge + side * steel.legs().length(), v, v + way * THICK)
+            : new Envelope(u, u + way * THICK, edge, edge + side * steel.legs().length());
     boolean along =
         upright
             ? second.box().getMinX() <= onSecond.getMinX() + TINY

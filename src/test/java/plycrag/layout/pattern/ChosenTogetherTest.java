@@ -181,7 +181,9 @@ class ChosenTogetherTest {
       for (PatternOutcome.OfAxis axis : layout.facets().get(0).settings().get(0).axes()) {
         assertThat(axis.moves())
             .allMatch(
-                move -> Math.abs(move.move()) <= layout.wall().inserts().greatestMove() + 1e-6);
+                move ->
+                    Math.abs(move.move())
+                        <= layout.wall().inserts().blocked().greatestMove() + 1e-6);
       }
     }
   }

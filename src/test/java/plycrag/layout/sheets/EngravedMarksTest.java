@@ -63,8 +63,8 @@ class EngravedMarksTest {
     assertThat(laid.box().contains(grown)).isTrue();
     assertThat(box.distance(new Envelope(0, 300, 0, 200))).isGreaterThan(3 + 1);
     for (MachinedHole hole : sheet.holes()) {
-      double covered = hole.kind() == MachinedHole.Kind.INSERT ? 13 : hole.diameter() / 2;
-      double apart = box.distance(new Envelope(new Coordinate(hole.x(), hole.y())));
+      double covered = hole.kind() == MachinedHole.Kind.INSERT ? 13 : hole.bore().diameter() / 2;
+      double apart = box.distance(new Envelope(new Coordinate(hole.spot().x(), hole.spot().y())));
       assertThat(apart).as(hole.mark()).isGreaterThan(covered + 3);
     }
   }

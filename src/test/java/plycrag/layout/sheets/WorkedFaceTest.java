@@ -64,7 +64,8 @@ class WorkedFaceTest {
       Envelope seen =
           new Envelope(width - box.getMaxX(), width - box.getMinX(), box.getMinY(), box.getMaxY());
       for (MachinedHole hole : front.holes()) {
-        double apart = seen.distance(new Envelope(new Coordinate(hole.x(), hole.y())));
+        double apart =
+            seen.distance(new Envelope(new Coordinate(hole.spot().x(), hole.spot().y())));
         assertThat(apart).as(hole.mark()).isGreaterThan(13 + 3);
       }
     }
@@ -88,10 +89,10 @@ class WorkedFaceTest {
     for (int at = 0; at < recesses.size(); at++) {
       MachinedHole recess = recesses.get(at);
       assertThat(recess.mark()).isEqualTo(front.inserts().get(at).mark());
-      assertThat(recess.x()).isEqualTo(2440 - front.inserts().get(at).x());
-      assertThat(recess.diameter()).isEqualTo(27);
-      assertThat(recess.depth()).isEqualTo(3);
-      assertThat(recess.side()).isEqualTo(SheetFace.BACK);
+      assertThat(recess.spot().x()).isEqualTo(2440 - front.inserts().get(at).spot().x());
+      assertThat(recess.bore().diameter()).isEqualTo(27);
+      assertThat(recess.bore().depth()).isEqualTo(3);
+      assertThat(recess.bore().side()).isEqualTo(SheetFace.BACK);
     }
     Layout back = Walls.laidOut(recessed.replace("[nesting]", "[nesting]\nface-up = \"back\""));
     assertThat(back.faces()).extracting(WorkedFace::order).containsOnly(Order.ONLY);

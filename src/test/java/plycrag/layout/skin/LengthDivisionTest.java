@@ -33,13 +33,8 @@ class LengthDivisionTest {
             stock,
             stock,
             sheet.thickness(),
-            sheet.lay(),
-            sheet.bond(),
-            sheet.start(),
-            sheet.grain(),
-            sheet.seamGap(),
-            least,
-            sheet.drift());
+            sheet.laying(),
+            new Sheet.Seams(sheet.seams().gap(), least, sheet.seams().drift()));
     LengthDivision.Span between = new LengthDivision.Span(0, total);
     LengthDivision course =
         LengthDivision.of(between, stock, stock, asked, new Tape(LengthUnit.MM));

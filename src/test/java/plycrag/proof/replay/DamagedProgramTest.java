@@ -34,7 +34,7 @@ class DamagedProgramTest {
   private List<Fault> faults(String program) {
     Bench bench =
         new Bench(
-            new Heights(18, 0, -0.5, CLEARANCE, 43),
+            new Heights(new Heights.Faces(18, 0), new Heights.Travel(-0.5, CLEARANCE, 43)),
             new Envelope(0, 1220, 0, 2440),
             List.of(),
             3,

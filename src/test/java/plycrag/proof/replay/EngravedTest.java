@@ -28,7 +28,7 @@ class EngravedTest {
   private static List<String> faults(String text, Cutter cutter) {
     Bench bench =
         new Bench(
-            new Heights(0, -18, -18.5, 5, 20),
+            new Heights(new Heights.Faces(0, -18), new Heights.Travel(-18.5, 5, 20)),
             new Envelope(0, 1200, 0, 2400),
             List.of(),
             3,

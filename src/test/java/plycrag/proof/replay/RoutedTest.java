@@ -59,7 +59,7 @@ class RoutedTest {
   private static List<String> faults(Expected expected, String cuts) {
     Bench bench =
         new Bench(
-            new Heights(0, -18, -18.5, 5, 20),
+            new Heights(new Heights.Faces(0, -18), new Heights.Travel(-18.5, 5, 20)),
             new Envelope(-10, 1210, -10, 2410),
             List.of(),
             3,

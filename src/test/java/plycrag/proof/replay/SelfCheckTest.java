@@ -44,7 +44,7 @@ class SelfCheckTest {
   private static List<String> faults(String text) {
     Bench bench =
         new Bench(
-            new Heights(0, -18, -18.5, 5, 20),
+            new Heights(new Heights.Faces(0, -18), new Heights.Travel(-18.5, 5, 20)),
             new Envelope(0, 1200, 0, 2400),
             List.of(new Envelope(600, 700, 0, 400)),
             3,
@@ -129,7 +129,7 @@ class SelfCheckTest {
         new SelfCheck(
                 Dialects.PLAINEST,
                 new Bench(
-                    new Heights(0, -18, -18.5, 5, 20),
+                    new Heights(new Heights.Faces(0, -18), new Heights.Travel(-18.5, 5, 20)),
                     new Envelope(0, 1200, 0, 2400),
                     List.of(),
                     3,
@@ -178,7 +178,7 @@ class SelfCheckTest {
             new Envelope());
     Bench bench =
         new Bench(
-            new Heights(0, -18, -18.5, 5, 20),
+            new Heights(new Heights.Faces(0, -18), new Heights.Travel(-18.5, 5, 20)),
             new Envelope(0, 1200, 0, 2400),
             List.of(),
             3,

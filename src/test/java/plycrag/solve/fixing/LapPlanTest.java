@@ -71,10 +71,10 @@ class LapPlanTest {
     TimberBody post = box("B", place(400, 45, 0), place(545, 90, 2000), up());
     LapScrews screws = plan(5).of(beam, post, List.of()).orElseThrow();
     assertThat(screws.holds()).isTrue();
-    assertThat(screws.asked().side()).isCloseTo(15, within(1e-9));
-    assertThat(screws.asked().end()).isCloseTo(60, within(1e-9));
-    assertThat(screws.asked().otherSide()).isCloseTo(35, within(1e-9));
-    assertThat(screws.asked().otherEnd()).isCloseTo(35, within(1e-9));
+    assertThat(screws.asked().first().side()).isCloseTo(15, within(1e-9));
+    assertThat(screws.asked().first().end()).isCloseTo(60, within(1e-9));
+    assertThat(screws.asked().second().side()).isCloseTo(35, within(1e-9));
+    assertThat(screws.asked().second().end()).isCloseTo(35, within(1e-9));
     assertThat(screws.spots()).hasSize(2);
     for (FacePlace spot : screws.spots()) {
       assertThat(spot.along()).isBetween(435.0, 510.0);

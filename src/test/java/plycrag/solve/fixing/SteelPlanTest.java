@@ -32,8 +32,8 @@ class SteelPlanTest {
   @Test
   void anUprightOnAPlateTakesTheThickestScrews() {
     SteelFit fit = upright(45, 90, 8).fit().orElseThrow();
-    assertThat(fit.steel().leg()).isEqualTo(65);
-    assertThat(fit.steel().width()).isEqualTo(40);
+    assertThat(fit.steel().legs().length()).isEqualTo(65);
+    assertThat(fit.steel().legs().width()).isEqualTo(40);
     assertThat(fit.diameter()).isEqualTo(5);
     assertThat(fit.length()).isEqualTo(35);
     assertThat(fit.bite(0)).isEqualTo(33);
@@ -45,9 +45,9 @@ class SteelPlanTest {
   @Test
   void narrowFacesTakeOneLineOfThinnerScrews() {
     SteelFit fit = upright(45, 60, 8).fit().orElseThrow();
-    assertThat(fit.steel().lines()).isEqualTo(1);
+    assertThat(fit.steel().holes().lines()).isEqualTo(1);
     assertThat(fit.diameter()).isEqualTo(4.5);
-    assertThat(fit.steel().leg()).isEqualTo(80);
+    assertThat(fit.steel().legs().length()).isEqualTo(80);
   }
 
   /**
@@ -61,7 +61,7 @@ class SteelPlanTest {
     TimberBody post = box("S", place(500, 0, 90), place(590, 45, 900), up());
     SteelChoice straps = plan(Shape.STRAP, 8).onFlush(post, rail, List.of());
     assertThat(straps.fit().orElseThrow().diameter()).isEqualTo(4);
-    assertThat(straps.fit().orElseThrow().steel().leg()).isEqualTo(85);
+    assertThat(straps.fit().orElseThrow().steel().legs().length()).isEqualTo(85);
     assertThat(straps.faces()).isEqualTo(2);
     TimberBody beside = box("B", place(0, 45, 0), place(1000, 90, 90), level());
     assertThat(plan(Shape.STRAP, 8).onFlush(post, rail, List.of(beside)).faces()).isEqualTo(1);
@@ -76,7 +76,7 @@ class SteelPlanTest {
     TimberBody left = box("L", place(-45, 0, 0), place(0, 90, 2000), up());
     TimberBody right = box("R", place(0, -45, 0), place(90, 0, 2000), up());
     SteelFit fit = plan(Shape.ANGLE, 8).onEdges(left, right, List.of()).fit().orElseThrow();
-    assertThat(fit.steel().leg()).isEqualTo(65);
+    assertThat(fit.steel().legs().length()).isEqualTo(65);
     assertThat(fit.angle()).isEqualTo(90);
     TimberBody apart = box("A", place(6, -45, 0), place(96, 0, 2000), up());
     assertThat(plan(Shape.ANGLE, 8).onEdges(left, apart, List.of()).fit()).isEmpty();
@@ -85,8 +85,8 @@ class SteelPlanTest {
   /** Two a leg fit into a smaller one. */
   @Test
   void fewerScrewsTakeASmallerOne() {
-    assertThat(upright(45, 60, 4).fit().orElseThrow().steel().leg()).isEqualTo(55);
-    assertThat(upright(45, 90, 12).fit().orElseThrow().steel().leg()).isEqualTo(85);
+    assertThat(upright(45, 60, 4).fit().orElseThrow().steel().legs().length()).isEqualTo(55);
+    assertThat(upright(45, 90, 12).fit().orElseThrow().steel().legs().length()).isEqualTo(85);
   }
 
   /** In 38 mm a screw goes 33 deep at most: with 5 mm just 33. In 25 mm 20: 3.3 mm would do. */
@@ -109,10 +109,10 @@ class SteelPlanTest {
     assertThat(upright(45, 90, 8, right).fit()).isPresent();
     SteelChoice both = upright(45, 90, 8, right, left);
     assertThat(both.fit().orElseThrow().diameter()).isEqualTo(4.5);
-    assertThat(both.fit().orElseThrow().steel().leg()).isEqualTo(60);
+    assertThat(both.fit().orElseThrow().steel().legs().length()).isEqualTo(60);
     TimberBody near = box("R", place(595, 0, 45), place(640, 90, 900), up());
     SteelChoice none = upright(45, 90, 8, near, left);
-    assertThat(none.fit().orElseThrow().steel().leg()).isEqualTo(60);
+    assertThat(none.fit().orElseThrow().steel().legs().length()).isEqualTo(60);
     TimberBody nearLeft = box("L", place(405, 0, 45), place(450, 90, 900), up());
     SteelChoice.Room room = upright(45, 90, 8, near, nearLeft).room().orElseThrow();
     assertThat(room.leg()).isCloseTo(50, within(1e-3));
@@ -145,7 +145,7 @@ class SteelPlanTest {
     TimberBody one = box("A", place(0, 0, 0), place(1000, 90, 45), level());
     TimberBody two = box("B", place(1000, 0, 0), place(2000, 90, 45), level());
     SteelFit fit = plan(Shape.STRAP, 8).onFlush(one, two, List.of()).fit().orElseThrow();
-    assertThat(fit.steel().leg()).isEqualTo(90);
+    assertThat(fit.steel().legs().length()).isEqualTo(90);
     assertThat(fit.diameter()).isEqualTo(5);
     assertThat(fit.angle()).isEqualTo(180);
     assertThat(fit.bite(0)).isBetween(30.0, 85.0);
@@ -155,7 +155,7 @@ class SteelPlanTest {
   @Test
   void aHingeIsScrewedThroughTheSheets() {
     SteelFit fit = plan(Shape.HINGE, 8).onBreadth(45, 90, 18).fit().orElseThrow();
-    assertThat(fit.steel().leg()).isEqualTo(45);
+    assertThat(fit.steel().legs().length()).isEqualTo(45);
     assertThat(fit.length()).isEqualTo(50);
     assertThat(fit.bite(18)).isEqualTo(29);
     assertThat(plan(Shape.HINGE, 8).onBreadth(30, 90, 18).fit()).isEmpty();
