@@ -27,7 +27,7 @@ record KeptDistance(InsertPart part, TakenRoom extent, double required) {
     return new Measure(fromCentre - part.radius(insert), required);
   }
 
-  /** Whether that is no shortfall; how deep a place lies inside is looked for only if it matters. */
+  /** Whether that is no shortfall; how deep inside a place lies is asked only if it matters. */
   boolean isKept(Point place, Inserts insert) {
     double outside = extent.outside(place);
     return !InsertSurroundings.fallsShort(measure(outside, insert))
