@@ -179,13 +179,16 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
    * @param to where it ends, mm
    */
   public double distance(Point axis, double from, double to) {
-    double low = Math.max(from, lowest(BEHIND));
-    double high = Math.min(to, highest(BEHIND));
-    if (low > high) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double seen = view(low, high).distance(axis);
-    return seen > 0 ? seen : deepest(axis, low, high);
+    double outside = outside(axis, from, to);
+    return outside > 0
+        ? outside
+        : deepest(axis, Math.max(from, lowest(BEHIND)), Math.min(to, highest(BEHIND)));
+  }
+
+  /** That distance, but zero inside, where nothing is searched for. */
+  public double outside(Point axis, double from, double to) {
+    Geometry view = view(from, to);
+    return view.isEmpty() ? Double.POSITIVE_INFINITY : view.distance(axis);
   }
 
   private double deepest(Point axis, double from, double to) {

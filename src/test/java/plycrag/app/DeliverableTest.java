@@ -3,13 +3,18 @@ package plycrag.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import plycrag.TestFiles;
 import plycrag.files.OutputFile;
 import plycrag.files.lint.DxfLint;
 import plycrag.files.ngc.NgcReader;
@@ -86,5 +91,46 @@ class DeliverableTest {
       boolean programs = files.stream().anyMatch(made -> made.path().startsWith("cnc/"));
       assertThat(programs && !judged.checked().isApproved()).isFalse();
     }
+  }
+
+  /** Book, drawings and lists too, of a machine that turns sheets, changes tools and cuts arcs. */
+  @Test
+  void aWallForAnotherMachineIsDelivered() {
+    String machine =
+        """
+        [machine]
+        program-unit = "in"
+        origin = "lower-right"
+        z-zero = "sheet-top"
+        arcs = true
+        tool-change = "word"
+        outlines = "skin"
+        marks = "engraved"
+        [[tool]]
+        kind = "engraver"
+        diameter = 6
+        length = 6
+        point-angle = 60
+        tip-diameter = 0.2
+        [[tool]]
+        kind = "end-mill"
+        diameter = 6
+        length = 22
+        speed = 18000
+        [nesting]
+        face-up = "back"
+        """;
+    String text = TestFiles.read(Path.of("params/river-bay.toml")) + machine;
+    Design.Judged judged = (Design.Judged) Designs.of("river-bay.toml", text);
+    Map<String, String> files =
+        Deliverable.of(judged).stream()
+            .collect(
+                Collectors.toMap(
+                    OutputFile::path, file -> new String(file.content(), StandardCharsets.UTF_8)));
+    assertThat(files)
+        .containsKeys("build-book.pdf", "drawings/drawings.pdf", "lists/holes.csv")
+        .containsKeys("drawings/sheet-S1-back.dxf", "cnc/sheet-S1-back.html");
+    assertThat(files.get("index.html")).contains("engrav");
+    assertThat(files.get("cnc/sheet-S1-back-t1.ngc")).contains("G20", "M6");
   }
 }

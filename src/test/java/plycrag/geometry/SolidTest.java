@@ -52,6 +52,9 @@ class SolidTest {
     assertThat(leaning.distance(Shapes.point(35, 5), 0, 20)).isCloseTo(5, within(1e-6));
     assertThat(leaning.distance(Shapes.point(35, 5), 0, 10)).isCloseTo(15, within(1e-6));
     assertThat(leaning.distance(Shapes.point(15, 5), 0, 20)).isCloseTo(-5, within(1e-3));
+    assertThat(leaning.outside(Shapes.point(35, 5), 0, 20)).isCloseTo(5, within(1e-6));
+    assertThat(leaning.outside(Shapes.point(15, 5), 0, 20)).isZero();
+    assertThat(leaning.outside(Shapes.point(15, 5), 21, 40)).isInfinite();
     assertThat(leaning.distance(Shapes.point(15, 5), 21, 40)).isInfinite();
   }
 }

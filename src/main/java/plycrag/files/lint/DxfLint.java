@@ -140,13 +140,14 @@ public final class DxfLint {
 
   /** R2000: each record has a handle of its own below the seed, and an owner that exists. */
   private void handles() {
+    int seed = seed();
     Set<String> seen = new HashSet<>(Set.of("0"));
     List<DxfTags.Entry> entries = file.records().stream().filter(DxfLint::hasHandle).toList();
     for (DxfTags.Entry entry : entries) {
       String handle = handle(entry);
       check(!handle.isEmpty() == since2000, "handle of " + entry.type());
       check(handle.isEmpty() || seen.add(handle), "handle twice: " + handle);
-      check(handle.isEmpty() || value(handle) < seed(), "handle above the seed: " + handle);
+      check(handle.isEmpty() || value(handle) < seed, "handle above the seed: " + handle);
     }
     entries.forEach(
         entry -> {

@@ -66,7 +66,7 @@ public final class InsertSurroundings {
 
   /** Whether nothing stands in the way of an insert here, other inserts apart. */
   boolean isClear(Point place) {
-    return keepings.values().stream().allMatch(keeping -> keeping.at(place).isEmpty());
+    return keepings.values().stream().allMatch(keeping -> keeping.isClear(place));
   }
 
   /** What of an area is clear for the centres of inserts. */

@@ -12,6 +12,11 @@ interface Keeping {
   /** What is in the way of an insert here; only what falls short. */
   List<Obstacle> at(Point place);
 
+  /** Whether nothing is. */
+  default boolean isClear(Point place) {
+    return at(place).isEmpty();
+  }
+
   /**
    * What of an area is left for centres. Beside corners it may leave less than could be, never
    * more, the rounding to 1 µm apart.

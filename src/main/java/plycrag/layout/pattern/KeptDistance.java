@@ -20,6 +20,17 @@ record KeptDistance(InsertPart part, TakenRoom extent, double required) {
 
   /** What is found for an insert at a place, against what is required. */
   Measure measure(Point place, Inserts insert) {
-    return new Measure(extent.from(place) - part.radius(insert), required);
+    return measure(extent.from(place), insert);
+  }
+
+  private Measure measure(double fromCentre, Inserts insert) {
+    return new Measure(fromCentre - part.radius(insert), required);
+  }
+
+  /** Whether that is no shortfall; how deep inside a place lies is asked only if it matters. */
+  boolean isKept(Point place, Inserts insert) {
+    double outside = extent.outside(place);
+    return !InsertSurroundings.fallsShort(measure(outside, insert))
+        && (outside > 0 || !InsertSurroundings.fallsShort(measure(place, insert)));
   }
 }

@@ -55,6 +55,13 @@ final class KeptOff implements Keeping {
     return obstacles;
   }
 
+  @Override
+  public boolean isClear(Point place) {
+    return index.near(place.getEnvelopeInternal(), reach).stream()
+        .flatMap(thing -> thing.margins().stream())
+        .allMatch(margin -> margin.isKept(place, insert));
+  }
+
   private Optional<Obstacle> worst(Point place, Avoided thing) {
     Obstacle worst = null;
     for (KeptDistance margin : thing.margins()) {

@@ -14,6 +14,11 @@ sealed interface TakenRoom {
   /** How far a place is from it, mm; below zero inside it. */
   double from(Point place);
 
+  /** That distance, but zero inside it: for a body it costs far less than how deep a place lies. */
+  default double outside(Point place) {
+    return Math.max(0, from(place));
+  }
+
   /** The smallest box around it. */
   Envelope box();
 
@@ -54,6 +59,11 @@ sealed interface TakenRoom {
     @Override
     public double from(Point place) {
       return body.distance(place, low, high);
+    }
+
+    @Override
+    public double outside(Point place) {
+      return body.outside(place, low, high);
     }
 
     @Override
