@@ -72,7 +72,8 @@ class RoomsTest {
 
   private static Stream<JavaClass> users(JavaClass one) {
     return Stream.concat(
-            Stream.of(one), one.getPackage().getClasses().stream().filter(inner -> isIn(inner, one)))
+            Stream.of(one),
+            one.getPackage().getClasses().stream().filter(inner -> isIn(inner, one)))
         .flatMap(part -> part.getDirectDependenciesToSelf().stream())
         .map(Dependency::getOriginClass);
   }
@@ -94,9 +95,7 @@ class RoomsTest {
       sealed.addAll(sealedKinds(one));
       for (Dependency need : one.getDirectDependenciesFromSelf()) {
         if (sameRoom(one, need.getTargetClass())) {
-          needs
-              .computeIfAbsent(top(one), name -> new TreeSet<>())
-              .add(top(need.getTargetClass()));
+          needs.computeIfAbsent(top(one), name -> new TreeSet<>()).add(top(need.getTargetClass()));
         }
       }
     }

@@ -1,23 +1,22 @@
 package plycrag.book;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Found;
+import plycrag.document.Book.Block;
+import plycrag.document.Book.Listing;
+import plycrag.document.Book.Paragraph;
 import plycrag.document.Cell;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.prices.PriceList;
 import plycrag.read.lists.PriceFile;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.util.List;
-import org.junit.jupiter.api.Test;
-import plycrag.document.Book.Block;
-import plycrag.document.Book.Listing;
-import plycrag.document.Book.Paragraph;
 
 /**
  * What the book says in numbers of a plumb wall of 1200 by 1200: a sheet of 2440 by 1220 by 18, two
@@ -177,7 +176,8 @@ class BayBookTest {
                 + " It is counted by length bought. No plan buys less: the bound is the same length.");
     CheckedLayout hand = Walls.judged(TEXT + "[stock]\nlengths = [3600]\nat-hand = [3600]\n");
     // 2 · 1200 + 1110 and two kerfs of 3 are 3516 of 3600, two studs are 2223 of the other
-    assertThat(words(new Sawing(hand, StickPlan.of(hand, NONE), "C24", figures(hand)).blocks()).get(0))
+    assertThat(
+            words(new Sawing(hand, StickPlan.of(hand, NONE), "C24", figures(hand)).blocks()).get(0))
         .startsWith("The plan buys 1 stick, 3600 mm in all, and uses 1 stick at hand. 20.4 % of");
   }
 

@@ -1,14 +1,13 @@
 package plycrag.book;
 
-import plycrag.Walls;
-import plycrag.check.CheckedLayout;
-import plycrag.document.Cell;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Listing;
+import plycrag.document.Cell;
 
 /** A plumb wall of 2400 by 1200 on six studs, held by ties of a ledger 300 behind its frame. */
 class FixedBookTest {

@@ -1,19 +1,18 @@
 package plycrag.book;
 
-import plycrag.Walls;
-import plycrag.check.CheckedLayout;
-import plycrag.document.Cell;
-import plycrag.prices.PriceList;
-import plycrag.stock.ShoppingList;
-import plycrag.stock.StickPlan;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Listing;
 import plycrag.document.Book.Paragraph;
+import plycrag.document.Cell;
+import plycrag.prices.PriceList;
+import plycrag.stock.ShoppingList;
+import plycrag.stock.StickPlan;
 
 /**
  * The whole book of a kick of 300 and a facet of 1500 that leans out 30°, on two posts 600 behind;

@@ -1,13 +1,12 @@
 package plycrag.lists;
 
-import plycrag.Walls;
-import plycrag.check.Found;
-import plycrag.document.Cell;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.check.Found;
+import plycrag.document.Cell;
 
 /** Four inserts on one piece of 1200 by 1200, which lies in the lower left corner of its sheet. */
 class HoleTableTest {

@@ -1,16 +1,15 @@
 package plycrag.lists;
 
-import plycrag.TestFiles;
-import plycrag.Walls;
-import plycrag.check.CheckedLayout;
-import plycrag.check.Found;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import plycrag.TestFiles;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.check.Found;
 import plycrag.document.FeatureMap.Feature;
 
 class LayoutMapTest {

@@ -1,13 +1,12 @@
 package plycrag.lists;
 
-import plycrag.Walls;
-import plycrag.check.Found;
-import plycrag.document.Cell;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.check.Found;
+import plycrag.document.Cell;
 
 /** What a tape shows, worked out beside each wall. */
 class MarkingOutTest {

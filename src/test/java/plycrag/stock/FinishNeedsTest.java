@@ -1,12 +1,11 @@
 package plycrag.stock;
 
-import plycrag.Walls;
-import plycrag.layout.Layout;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.layout.Layout;
 
 /** Coverages are common practice, no source. */
 class FinishNeedsTest {

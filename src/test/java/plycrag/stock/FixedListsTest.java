@@ -1,16 +1,15 @@
 package plycrag.stock;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.prices.PriceList;
 import plycrag.wall.buying.MaterialWishes;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.util.List;
-import org.junit.jupiter.api.Test;
 
 /** Two sheets of 1200 by 1200 side by side, on a ledger 300 behind, with an insert each. */
 class FixedListsTest {

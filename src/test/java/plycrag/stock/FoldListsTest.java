@@ -1,16 +1,15 @@
 package plycrag.stock;
 
-import plycrag.Walls;
-import plycrag.check.CheckedLayout;
-import plycrag.document.Cell;
-import plycrag.document.Table;
-import plycrag.prices.PriceList;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.check.CheckedLayout;
+import plycrag.document.Cell;
+import plycrag.document.Table;
+import plycrag.prices.PriceList;
 import plycrag.wall.buying.MaterialWishes.Environment;
 
 /**

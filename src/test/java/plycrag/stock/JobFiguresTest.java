@@ -1,5 +1,11 @@
 package plycrag.stock;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import plycrag.TestFiles;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
@@ -7,13 +13,6 @@ import plycrag.check.Found;
 import plycrag.document.Cell;
 import plycrag.prices.PriceList;
 import plycrag.read.lists.PriceFile;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
-import java.math.BigDecimal;
-import java.util.List;
-import org.junit.jupiter.api.Test;
 
 /**
  * A plumb wall of 1200 by 1200 out of one sheet of 2440 by 1220 by 18; two plates of 1200 and three

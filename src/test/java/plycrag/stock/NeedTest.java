@@ -1,11 +1,10 @@
 package plycrag.stock;
 
-import plycrag.prices.Article;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
+import plycrag.prices.Article;
 
 class NeedTest {
   /** 5 % of 20 are 1, of 40 are 2; what is begun is a whole one (common practice, no source). */

@@ -1,23 +1,19 @@
 package plycrag.stock;
 
-import plycrag.TestFiles;
-import plycrag.prices.Offer;
-import plycrag.read.lists.PriceFile;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.TestFiles;
+import plycrag.prices.Offer;
+import plycrag.read.lists.PriceFile;
 
 class PackMixTest {
   private static List<String> mixed(String rows, int quantity) {
     String header = "article,size,unit,contents,price,currency\n";
     List<Offer> offers =
-        PriceFile.read("prices.csv", TestFiles.bytes(header + rows))
-            .value()
-            .orElseThrow()
-            .offers();
+        PriceFile.read("prices.csv", TestFiles.bytes(header + rows)).value().orElseThrow().offers();
     BigDecimal wanted = BigDecimal.valueOf(quantity);
     Purchase alone = Purchase.best(offers, wanted, 0).orElseThrow();
     return PackMix.of(alone, offers, wanted).stream()

@@ -1,14 +1,13 @@
 package plycrag.stock;
 
-import plycrag.TestFiles;
-import plycrag.prices.Offer;
-import plycrag.read.lists.PriceFile;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.TestFiles;
+import plycrag.prices.Offer;
+import plycrag.read.lists.PriceFile;
 
 class PurchaseTest {
   private static List<Offer> offers(String rows) {

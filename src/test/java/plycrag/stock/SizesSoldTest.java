@@ -1,16 +1,15 @@
 package plycrag.stock;
 
-import plycrag.Walls;
-import plycrag.check.Found;
-import plycrag.layout.Layout;
-import plycrag.layout.frame.Joint;
-import plycrag.units.Tape;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import plycrag.Walls;
+import plycrag.check.Found;
+import plycrag.layout.Layout;
+import plycrag.layout.frame.Joint;
+import plycrag.units.Tape;
 
 /** Bits, gauges, bolts, and how much hardware a joint takes. */
 class SizesSoldTest {

@@ -1,16 +1,15 @@
 package plycrag.stock;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.prices.PriceList;
 import plycrag.wall.buying.MaterialWishes;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.util.List;
-import org.junit.jupiter.api.Test;
 import plycrag.wall.buying.MaterialWishes.Environment;
 
 /**

@@ -1,14 +1,5 @@
 package plycrag.stock;
 
-import plycrag.geometry.Direction;
-import plycrag.geometry.Shapes;
-import plycrag.layout.frame.Member;
-import plycrag.layout.frame.MemberRole;
-import plycrag.layout.skin.Fixity;
-import plycrag.solve.cutting.CuttingTask;
-import plycrag.units.LengthUnit;
-import plycrag.wall.buying.TimberStock;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
@@ -18,6 +9,14 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
+import plycrag.geometry.Shapes;
+import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
+import plycrag.layout.skin.Fixity;
+import plycrag.solve.cutting.CuttingTask;
+import plycrag.units.LengthUnit;
+import plycrag.wall.buying.TimberStock;
 
 /** What is cut is rounded up, what it is cut from down: tenths of a millimetre or 1/128 in. */
 class StickMeasureTest {
@@ -25,8 +24,7 @@ class StickMeasureTest {
   private static final StickPrices NONE =
       new StickPrices(
           "",
-          Collections.nCopies(
-              2, List.of(new StickPrices.Tier(0, CuttingTask.Stock.UNLIMITED))));
+          Collections.nCopies(2, List.of(new StickPrices.Tier(0, CuttingTask.Stock.UNLIMITED))));
 
   private static Member stud(double length) {
     Polygon footprint = Shapes.rectangle(0, 0, 45, length);
@@ -51,10 +49,7 @@ class StickMeasureTest {
     assertThat(task.pieces())
         .containsExactly(new CuttingTask.Piece(10_000, 2), new CuttingTask.Piece(10_001, 1));
     assertThat(task.stocks())
-        .containsExactly(
-            byLength(24_000),
-            byLength(30_000),
-            new CuttingTask.Stock(15_000, 0, 1));
+        .containsExactly(byLength(24_000), byLength(30_000), new CuttingTask.Stock(15_000, 0, 1));
     assertThat(measure.millimetres(10_001)).isCloseTo(1000.1, within(1e-9));
   }
 

@@ -1,11 +1,10 @@
 package plycrag.stock;
 
-import plycrag.prices.Article;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import plycrag.prices.Article;
 
 /** EN 338:2016, table 1: C24 weighs 420 kg/m³ on average; birch plywood 680 (from memory). */
 class UnitMassTest {

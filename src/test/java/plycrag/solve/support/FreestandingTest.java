@@ -93,7 +93,9 @@ class FreestandingTest {
   void aSteepBraceStandsOnWhatIsBelowItsPanel() {
     SupportFrame frame = braced(300, KICK, MAIN);
     // 1425 + 300 = 1725 out and 2200 - 300 = 1900 up is steeper than one in one
-    assertThat(meetings(frame, TimberUse.BRACE).get(0)).startsWith("BRACE on TIE at ").contains(" 300 ");
+    assertThat(meetings(frame, TimberUse.BRACE).get(0))
+        .startsWith("BRACE on TIE at ")
+        .contains(" 300 ");
   }
 
   /** 800 out and 600 up, 1000 long: 100 · 1000/800 = 125 of the post, 1000/600 of it of the tie. */
@@ -150,7 +152,8 @@ class FreestandingTest {
     BackEdge roof = back("roof", 61, 1500, 2300, 2500, 2850);
     SupportFrame frame = braced(300, KICK, MAIN, roof);
     assertThat(frame.unheld()).containsExactly("roof");
-    assertThat(Sections.side(timbers(frame, TimberUse.POST).get(0))).endsWith("-300 2200, -400 2200");
+    assertThat(Sections.side(timbers(frame, TimberUse.POST).get(0)))
+        .endsWith("-300 2200, -400 2200");
     SupportFrame nothing = braced(300, roof, back("lid", 61, 2500, 2850, 3500, 3400));
     assertThat(nothing.unheld()).containsExactly("roof", "lid");
     assertThat(nothing.timbers()).isEmpty();

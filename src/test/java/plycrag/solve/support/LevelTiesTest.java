@@ -45,12 +45,15 @@ class LevelTiesTest {
   @Test
   void aLevelNeedsRoomAboveTheOneBelow() {
     BackEdge touching = back("main", 37, 0, 300, 75, 400);
-    assertThat(timbers(FixedTies.of(site(TWO, 600, KICK, touching), 200), TimberUse.TIE)).hasSize(4);
+    assertThat(timbers(FixedTies.of(site(TWO, 600, KICK, touching), 200), TimberUse.TIE))
+        .hasSize(4);
     BackEdge low = back("main", 37, 0, 300, 74.25, 399);
     assertThat(timbers(FixedTies.of(site(TWO, 600, KICK, low), 200), TimberUse.TIE)).hasSize(2);
-    assertThat(timbers(FixedTies.of(site(TWO, 600, back("low", 0, 0, 0, 0, 100)), 200), TimberUse.TIE))
+    assertThat(
+            timbers(FixedTies.of(site(TWO, 600, back("low", 0, 0, 0, 0, 100)), 200), TimberUse.TIE))
         .hasSize(2);
-    assertThat(timbers(FixedTies.of(site(TWO, 600, back("low", 0, 0, 0, 0, 99)), 200), TimberUse.TIE))
+    assertThat(
+            timbers(FixedTies.of(site(TWO, 600, back("low", 0, 0, 0, 0, 99)), 200), TimberUse.TIE))
         .isEmpty();
   }
 

@@ -30,9 +30,11 @@ class PostRowTest {
   @Test
   void aBraceRunsFromThePostsFootToTheNextOnesHead() {
     BackEdge plumb = back("main", 0, 0, 0, 0, 870);
-    SupportSite site = site(new SupportSite.Section(40, 120), List.of(0.0, 1160.0), 1200, 10_000, plumb);
+    SupportSite site =
+        site(new SupportSite.Section(40, 120), List.of(0.0, 1160.0), 1200, 10_000, plumb);
     SupportFrame frame = frame(site, Along.BRACES, 600);
-    SupportTimber brace = timbers(frame, TimberUse.BRACE).get(timbers(frame, TimberUse.BRACE).size() - 1);
+    SupportTimber brace =
+        timbers(frame, TimberUse.BRACE).get(timbers(frame, TimberUse.BRACE).size() - 1);
     assertThat(Sections.side(brace)).isEqualTo("0 120, 1200 620, 1200 750, 0 250");
     // the posts' backs: -300 - 120
     assertThat(brace.plane().out()).isEqualTo(-420);
@@ -47,7 +49,8 @@ class PostRowTest {
   /** Panels of 400 have no brace across: what there is lies along the wall. */
   @Test
   void theFirstBayAndTheLastAreBraced() {
-    assertThat(timbers(frame(posts(600, 0.0, 1000.0), Along.BRACES, 600), TimberUse.BRACE)).hasSize(1);
+    assertThat(timbers(frame(posts(600, 0.0, 1000.0), Along.BRACES, 600), TimberUse.BRACE))
+        .hasSize(1);
     assertThat(timbers(frame(posts(600, 0.0, 1000.0, 2000.0), Along.BRACES, 600), TimberUse.BRACE))
         .hasSize(2);
     List<SupportTimber> four =
@@ -55,7 +58,8 @@ class PostRowTest {
     assertThat(four)
         .extracting(timber -> timber.outline().getEnvelopeInternal().getMinX())
         .containsExactly(0.0, 2000.0);
-    assertThat(timbers(frame(posts(600, 0.0, 1000.0), Along.NOTHING, 600), TimberUse.BRACE)).isEmpty();
+    assertThat(timbers(frame(posts(600, 0.0, 1000.0), Along.NOTHING, 600), TimberUse.BRACE))
+        .isEmpty();
   }
 
   @Test
@@ -109,7 +113,8 @@ class PostRowTest {
   @Test
   void kneeBracesAreCutToTheRoomThereIs() {
     SupportFrame wide = frame(posts(2000, 0.0, 1160.0), Along.KNEES, 1000);
-    assertThat(Sections.side(timbers(wide, TimberUse.KNEE).get(0))).startsWith("40 1350, 590 1900,");
+    assertThat(Sections.side(timbers(wide, TimberUse.KNEE).get(0)))
+        .startsWith("40 1350, 590 1900,");
     // from 100 to 700 - 100 = 600, less 20
     SupportFrame low = frame(posts(700, 0.0, 1160.0), Along.KNEES, 1000);
     assertThat(Sections.side(timbers(low, TimberUse.KNEE).get(0))).startsWith("40 120, 520 600,");
@@ -133,7 +138,8 @@ class PostRowTest {
   @Test
   void twoLengthsOfABeamBearOnOnePost() {
     BackEdge plumb = back("main", 0, 0, 0, 0, 2000);
-    SupportSite site = site(new SupportSite.Section(40, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
+    SupportSite site =
+        site(new SupportSite.Section(40, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
     SupportFrame frame = frame(site, Along.KNEES, 400);
     assertThat(timbers(frame, TimberUse.BEAM))
         .extracting(Sections::side)
@@ -153,7 +159,8 @@ class PostRowTest {
   @Test
   void aBeamHoldsNoPostThatItHardlyTouches() {
     BackEdge plumb = back("main", 0, 0, 0, 0, 2000);
-    SupportSite site = site(new SupportSite.Section(20, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
+    SupportSite site =
+        site(new SupportSite.Section(20, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
     assertThat(meetings(frame(site, Along.KNEES, 400), TimberUse.BEAM))
         .containsExactly(
             "BEAM beside POST at 10 1850 along 100", "BEAM beside POST at 2010 1850 along 100");

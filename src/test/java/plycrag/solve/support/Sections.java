@@ -1,12 +1,11 @@
 package plycrag.solve.support;
 
-import plycrag.geometry.FloorAxes;
-import plycrag.units.Decimal;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
+import plycrag.geometry.FloorAxes;
+import plycrag.units.Decimal;
 
 /** Makes sites by hand and reads what is set for them, in numbers that a reader can follow. */
 final class Sections {
@@ -18,7 +17,11 @@ final class Sections {
   }
 
   static SupportSite site(
-      SupportSite.Section section, List<Double> studs, double bay, double longest, BackEdge... backs) {
+      SupportSite.Section section,
+      List<Double> studs,
+      double bay,
+      double longest,
+      BackEdge... backs) {
     return new SupportSite(FloorAxes.FIRST, List.of(backs), studs, section, bay, longest);
   }
 

@@ -1,9 +1,5 @@
 package plycrag.solve.support;
 
-import plycrag.geometry.FloorAxes;
-import plycrag.geometry.Solid;
-import plycrag.geometry.Vector3;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static plycrag.solve.support.Sections.back;
@@ -14,6 +10,9 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Vector3;
 
 /** Timber of 40 by 100. */
 class SupportSiteTest {
@@ -112,7 +111,8 @@ class SupportSiteTest {
   /** 500 do not reach from a station to the next: it is one length, which the rules tell of. */
   @Test
   void noLengthEndsOnTheStationWhereItBegins() {
-    SupportSite far = site(new SupportSite.Section(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
+    SupportSite far =
+        site(new SupportSite.Section(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
     assertThat(far.ledgers(-50, 200, 300, 40))
         .extracting(Sections::side)
         .containsExactly("0 200, 1040 200, 1040 300, 0 300");
@@ -149,7 +149,12 @@ class SupportSiteTest {
     assertPlace(site.along(-200).toRoom(new Vector3(30, 70, 40)), 30, -240, 70);
     SupportSite turned =
         new SupportSite(
-            new FloorAxes(1000, 0, 90), List.of(LEANING), FIVE, new SupportSite.Section(40, 100), 400, 5000);
+            new FloorAxes(1000, 0, 90),
+            List.of(LEANING),
+            FIVE,
+            new SupportSite.Section(40, 100),
+            400,
+            5000);
     // x of the run is y of the room, y of the run is -x
     assertPlace(turned.station(500).toRoom(new Vector3(30, 70, 40)), 970, 540, 70);
   }
