@@ -249,7 +249,7 @@ final class StandingUp {
         List<Vector3> corners =
             RunAtAngle.of(layout, number, angle)
                 .corners()
-                .map(run.get(0).facet().plane().stand()::fromRoom)
+                .map(run.get(0).facet().plane().floorAxes()::fromRoom)
                 .toList();
         String name = run.get(run.size() - 1).facet().name();
         boolean swings = RunAtAngle.angles(layout, number).size() > 1;

@@ -8,9 +8,9 @@ package plycrag.geometry;
  * @param left where u begins, x in the run, mm
  * @param out how far its lower edge stands toward the climber, y in the run, mm
  * @param raise height of its lower edge, mm
- * @param stand where the run stands in the room
+ * @param floorAxes where the run stands in the room
  */
-public record FacetPlane(double angle, double left, double out, double raise, FloorAxes stand) {
+public record FacetPlane(double angle, double left, double out, double raise, FloorAxes floorAxes) {
 
   /**
    * Toward the climber, in the run, mm.
@@ -29,13 +29,13 @@ public record FacetPlane(double angle, double left, double out, double raise, Fl
 
   /** A place on the facet in the room. */
   public Vector3 toRoom(Vector3 onFacet) {
-    return stand.toRoom(
+    return floorAxes.toRoom(
         new Vector3(left + onFacet.x(), y(onFacet.y(), onFacet.z()), z(onFacet.y(), onFacet.z())));
   }
 
   /** A place in the room as (u, v, w) of the facet. */
   public Vector3 fromRoom(Vector3 inRoom) {
-    Vector3 inRun = stand.fromRoom(inRoom);
+    Vector3 inRun = floorAxes.fromRoom(inRoom);
     double y = inRun.y() - out;
     double z = inRun.z() - raise;
     double sin = Trig.sin(angle);

@@ -60,7 +60,7 @@ import plycrag.wall.Wall;
 public final class LayoutPlan {
   private final Wall wall;
   private final List<Hindrance> hindrances;
-  private final List<Skin> tilings;
+  private final List<Skin> skins;
   private final List<List<PatternArea>> areas;
   private final List<Framing> framings;
   private final List<FramedFacet> frames;
@@ -69,9 +69,9 @@ public final class LayoutPlan {
   private LayoutPlan(Wall wall, List<Hindrance> hindrances) {
     this.wall = wall;
     this.hindrances = hindrances;
-    this.tilings = tilings(wall);
+    this.skins = skins(wall);
     this.areas = areas(wall);
-    this.framings = framings(wall, tilings);
+    this.framings = framings(wall, skins);
     List<FramePlan> plans = framings.stream().map(Framing::plan).toList();
     List<FramedFacet> first = framed(plans);
     this.setOuts = setOuts(plans, first);
@@ -92,7 +92,7 @@ public final class LayoutPlan {
   private Layout layout() {
     List<List<Joint>> joints = JointFinder.of(wall, frames);
     List<FacetLayout> facets = each(frames.size(), at -> facet(at, joints.get(at)));
-    List<Lay> lays = tilings.stream().map(Skin::lay).toList();
+    List<Lay> lays = skins.stream().map(Skin::lay).toList();
     int last = joints.stream().mapToInt(List::size).sum();
     List<LaidSheet> sheets = SheetPlan.of(wall, facets, lays);
     Optional<WallSupport> support = SupportPlan.of(wall, frames, last);
@@ -107,23 +107,23 @@ public final class LayoutPlan {
         fixings);
   }
 
-  private static List<Skin> tilings(Wall wall) {
-    List<Skin> tilings = new ArrayList<>();
+  private static List<Skin> skins(Wall wall) {
+    List<Skin> skins = new ArrayList<>();
     int pieces = 0;
-    for (Skin tiling : each(wall.facets().size(), at -> Skin.of(wall.facets().get(at), wall))) {
-      tilings.add(tiling.numberedFrom(pieces + 1));
-      pieces += tiling.pieces().size();
+    for (Skin skin : each(wall.facets().size(), at -> Skin.of(wall.facets().get(at), wall))) {
+      skins.add(skin.numberedFrom(pieces + 1));
+      pieces += skin.pieces().size();
     }
-    return tilings;
+    return skins;
   }
 
-  private static List<Framing> framings(Wall wall, List<Skin> tilings) {
+  private static List<Framing> framings(Wall wall, List<Skin> skins) {
     return each(
-        tilings.size(),
+        skins.size(),
         at -> {
           Facet facet = wall.facets().get(at);
-          List<Seam> seams = tilings.get(at).seams();
-          return new Framing(wall, facet, seams, seamsInLine(wall, facet, tilings));
+          List<Seam> seams = skins.get(at).seams();
+          return new Framing(wall, facet, seams, seamsInLine(wall, facet, skins));
         });
   }
 
@@ -131,7 +131,7 @@ public final class LayoutPlan {
    * Where a support meets facets that stand on each other, the seams of the others: studs stand at
    * those too, so that those of all are in line.
    */
-  private static List<Seam> seamsInLine(Wall wall, Facet facet, List<Skin> tilings) {
+  private static List<Seam> seamsInLine(Wall wall, Facet facet, List<Skin> skins) {
     if (wall.support().isEmpty()) {
       return List.of();
     }
@@ -139,14 +139,14 @@ public final class LayoutPlan {
         .filter(run -> run.contains(facet))
         .flatMap(List::stream)
         .filter(one -> !one.equals(facet))
-        .flatMap(from -> uprightSeams(from, facet, wall, tilings))
+        .flatMap(from -> uprightSeams(from, facet, wall, skins))
         .toList();
   }
 
   /** One facet's seams that run up, as another has them. */
-  private static Stream<Seam> uprightSeams(Facet from, Facet to, Wall wall, List<Skin> tilings) {
+  private static Stream<Seam> uprightSeams(Facet from, Facet to, Wall wall, List<Skin> skins) {
     double aside = from.plane().left() - to.plane().left();
-    return tilings.get(wall.facets().indexOf(from)).seams().stream()
+    return skins.get(wall.facets().indexOf(from)).seams().stream()
         .filter(seam -> seam.axis() == Axis.UP)
         .map(seam -> seam.moved(aside));
   }
@@ -158,15 +158,15 @@ public final class LayoutPlan {
         each(plans.size(), at -> framings.get(at).members(plans.get(at)));
     for (int at = 0; at < drafts.size(); at++) {
       Facet facet = wall.facets().get(at);
-      Skin tiling = tilings.get(at);
+      Skin skin = skins.get(at);
       framed.add(
           new FramedFacet(
               facet,
               Footing.of(facet, wall),
-              tiling.pieces(),
-              tiling.seams(),
+              skin.pieces(),
+              skin.seams(),
               drafts.get(at).stream()
-                  .map(draft -> draft.marked(numbers.next(draft.strip().role())))
+                  .map(draft -> draft.marked(numbers.next(draft.wished().role())))
                   .toList()));
     }
     return framed;

@@ -58,12 +58,12 @@ public final class Profile {
     byFirst.put(first.name(), at);
     first.beside().ifPresent(beside -> leftOf.put(at, byFirst.get(beside.facet())));
     double turn = first.beside().map(GivenFacet.Beside::turn).orElse(0.0);
-    FloorAxes stand =
+    FloorAxes axes =
         first
             .beside()
             .map(beside -> runs.get(byFirst.get(beside.facet())).nextStand(turn))
             .orElse(FloorAxes.FIRST);
-    runs.add(Run.of(given, stand, raise, turn));
+    runs.add(Run.of(given, axes, raise, turn));
   }
 
   private void addFacets(int number, List<Facet> facets) {
@@ -149,7 +149,7 @@ public final class Profile {
         cutouts(given.name()),
         folds(run, level, sides, boundary, left),
         new FacetPlane(
-            plane.angle(), plane.left() + left, plane.out(), plane.raise(), plane.stand()));
+            plane.angle(), plane.left() + left, plane.out(), plane.raise(), plane.floorAxes()));
   }
 
   private static Polygon moved(Polygon area, double across) {

@@ -20,14 +20,14 @@ record Run(List<GivenFacet> given, List<FacetPlane> planes, double turn) {
   }
 
   /** A run that stands somewhere. */
-  static Run of(List<GivenFacet> given, FloorAxes stand, double raise, double turn) {
+  static Run of(List<GivenFacet> given, FloorAxes axes, double raise, double turn) {
     List<FacetPlane> planes = new ArrayList<>();
     double left = 0;
     double out = 0;
     double height = raise;
     for (GivenFacet facet : given) {
       left += planes.isEmpty() ? 0 : facet.shift();
-      FacetPlane plane = new FacetPlane(facet.angle(), left, out, height, stand);
+      FacetPlane plane = new FacetPlane(facet.angle(), left, out, height, axes);
       planes.add(plane);
       out = plane.y(facet.length(), 0);
       height = plane.z(facet.length(), 0);
@@ -42,6 +42,6 @@ record Run(List<GivenFacet> given, List<FacetPlane> planes, double turn) {
 
   /** Where a run on its right begins, with its lowest corner on this one's. */
   FloorAxes nextStand(double turnOfNext) {
-    return planes.get(0).stand().next(given.get(0).width(), 0, turnOfNext);
+    return planes.get(0).floorAxes().next(given.get(0).width(), 0, turnOfNext);
   }
 }

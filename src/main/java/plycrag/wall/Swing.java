@@ -36,14 +36,14 @@ public record Swing(Facet hinged) {
   /** Where a place in the room that turns with the facet lies at another angle of it, degrees. */
   public Vector3 at(double angle, Vector3 place) {
     FacetPlane plane = hinged.plane();
-    Vector3 inRun = plane.stand().fromRoom(place);
+    Vector3 inRun = plane.floorAxes().fromRoom(place);
     double turn = angle - hinged.angle();
     double out = inRun.y() - plane.out();
     double up = inRun.z() - plane.raise();
     double sin = Trig.sin(turn);
     double cos = Trig.cos(turn);
     return plane
-        .stand()
+        .floorAxes()
         .toRoom(
             new Vector3(
                 inRun.x(),

@@ -100,7 +100,7 @@ public final class MembersOverlap implements Rule {
   }
 
   private static boolean isSupport(Body body) {
-    return body.member().hold() == Fixity.SUPPORT;
+    return body.member().fixity() == Fixity.SUPPORT;
   }
 
   private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {
@@ -123,10 +123,10 @@ public final class MembersOverlap implements Rule {
     if (isOnRail(member, other) || isOnRail(other, member)) {
       return "raise the wall on to the rails under its posts ([wall] raise)";
     }
-    boolean isOther = other.hold() == Fixity.OPENING;
+    boolean isOther = other.fixity() == Fixity.OPENING;
     Member around = isOther ? other : member;
     Member fixed = isOther ? member : other;
-    if (around.hold() != Fixity.OPENING || fixed.hold() == Fixity.OPENING) {
+    if (around.fixity() != Fixity.OPENING || fixed.fixity() == Fixity.OPENING) {
       return "make the facet larger or smaller, the studs further apart or the sheets' least width"
           + " greater";
     }
@@ -149,7 +149,7 @@ public final class MembersOverlap implements Rule {
 
   /** Whether a member is a frame's, and the other a rail on which that frame stands. */
   private static boolean isOnRail(Member member, Member other) {
-    return member.hold() != Fixity.SUPPORT && other.role() == MemberRole.RAIL;
+    return member.fixity() != Fixity.SUPPORT && other.role() == MemberRole.RAIL;
   }
 
   /** The middle of what two members of one facet share; of the first one at a fold. */

@@ -113,7 +113,7 @@ public final class FallSpace implements Rule {
    * @param far how far the side is that way from the room's origin, mm
    */
   private static Optional<Double> ahead(FacetLayout lowest, Vector3 way, double far) {
-    FloorAxes axes = lowest.facet().plane().stand();
+    FloorAxes axes = lowest.facet().plane().floorAxes();
     Vector3 foot = axes.toRoom(new Vector3(0, 0, 0));
     Vector3 out = axes.toRoom(new Vector3(0, 1, 0)).minus(foot);
     double facing = out.dot(way);
@@ -139,7 +139,7 @@ public final class FallSpace implements Rule {
   }
 
   private void obstacles(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
-    FloorAxes axes = lowest.facet().plane().stand();
+    FloorAxes axes = lowest.facet().plane().floorAxes();
     double width = lowest.facet().width();
     for (Obstacle obstacle : layout.wall().room().obstacles()) {
       Solid body = Boxes.of(obstacle).mapped(axes::fromRoom);
@@ -217,7 +217,7 @@ public final class FallSpace implements Rule {
   private void support(Layout layout, int run, FallZone zone, List<Finding> findings) {
     for (PlacedMember placed : layout.standing()) {
       if (placed.run() == run) {
-        FloorAxes axes = layout.runs().get(run).get(0).facet().plane().stand();
+        FloorAxes axes = layout.runs().get(run).get(0).facet().plane().floorAxes();
         Solid body = placed.body().mapped(axes::fromRoom);
         double front = body.near().stream().mapToDouble(Vector3::y).max().orElse(0);
         boolean inFront = front > zone.foot() + Tolerance.TOUCH;

@@ -69,7 +69,7 @@ public final class StandsFirm implements Rule {
     for (FacetLayout facet : run) {
       mass = mass.plus(Mass.ofFrame(wall, facet)).plus(Mass.ofSheets(wall, facet));
     }
-    double centre = run.get(0).facet().plane().stand().fromRoom(mass.centre()).y();
+    double centre = run.get(0).facet().plane().floorAxes().fromRoom(mass.centre()).y();
     double toe = ends(run, support, 1);
     double heel = -ends(run, support, -1);
     double edge = FallZone.of(wall, run.stream().map(FacetLayout::facet).toList()).outermost();
@@ -105,7 +105,7 @@ public final class StandsFirm implements Rule {
     double end = Double.NEGATIVE_INFINITY;
     for (PlacedMember placed : support) {
       if (placed.member().role() == MemberRole.RAIL) {
-        Solid body = placed.body().mapped(run.get(0).facet().plane().stand()::fromRoom);
+        Solid body = placed.body().mapped(run.get(0).facet().plane().floorAxes()::fromRoom);
         end =
             Math.max(
                 end, body.near().stream().mapToDouble(corner -> sign * corner.y()).max().orElse(0));

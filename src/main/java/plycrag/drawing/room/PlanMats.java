@@ -49,7 +49,7 @@ final class PlanMats {
     boolean isLast = number == layout.runs().size() - 1;
     double left = isFirst ? -aside(front, room.sides().left()) : 0;
     double right = lowest.width() + (isLast ? aside(front, room.sides().right()) : 0);
-    FloorAxes axes = lowest.plane().stand();
+    FloorAxes axes = lowest.plane().floorAxes();
     List<Coordinate> corners =
         Stream.of(
                 new Vector3(left, zone.foot(), 0),

@@ -97,7 +97,7 @@ final class PlanSurroundings {
   /** The floor in front of a run's outermost edge, as wide as the run. */
   private List<Xy> zone(List<FacetLayout> run) {
     FallZone zone = fall(run);
-    FloorAxes axes = run.get(0).facet().plane().stand();
+    FloorAxes axes = run.get(0).facet().plane().floorAxes();
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
     for (FacetLayout layout : run) {

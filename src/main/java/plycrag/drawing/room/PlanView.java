@@ -164,7 +164,7 @@ public final class PlanView {
     double flat = Math.sqrt(out.x() * out.x() + out.y() * out.y());
     double off = sketch.paper(4) / Math.max(flat, 0.1);
     Xy middle = new Xy((3 * left.x() + right.x()) / 4, (3 * left.y() + right.y()) / 4);
-    double turn = facet.plane().stand().heading();
+    double turn = facet.plane().floorAxes().heading();
     double reads = turn > 90 || turn < -90 ? 180 - turn : -turn;
     Xy place = middle.plus(out.x() * off, -out.y() * off);
     sketch.labelTurned(Layers.TEXT, place, facet.name(), reads);

@@ -54,7 +54,7 @@ final class SideSurroundings {
     this.layout = checked.layout();
     this.facets = run.stream().map(FacetLayout::facet).toList();
     this.number = layout.runs().indexOf(run);
-    this.axes = facets.get(0).plane().stand();
+    this.axes = facets.get(0).plane().floorAxes();
     this.zone = FallZone.of(layout.wall(), facets);
   }
 

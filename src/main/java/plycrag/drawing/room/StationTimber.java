@@ -33,7 +33,7 @@ record StationTimber(MemberRole role, Polygon profile, List<String> marks) {
    * @param run the run's number, from 0
    */
   static List<StationTimber> of(Layout layout, int run) {
-    FloorAxes axes = layout.runs().get(run).get(0).facet().plane().stand();
+    FloorAxes axes = layout.runs().get(run).get(0).facet().plane().floorAxes();
     List<StationTimber> all = new ArrayList<>();
     for (PlacedMember placed : layout.standing()) {
       Solid body = placed.body().mapped(axes::fromRoom);

@@ -57,7 +57,7 @@ public final class SupportBack {
     this.checked = checked;
     this.layout = checked.layout();
     this.run = run;
-    this.axes = run.get(0).facet().plane().stand();
+    this.axes = run.get(0).facet().plane().floorAxes();
     this.left = run.get(0).facet().plane().left();
     int number = layout.runs().indexOf(run);
     this.timbers = layout.standing().stream().filter(one -> one.run() == number).toList();

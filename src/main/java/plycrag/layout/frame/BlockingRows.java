@@ -28,7 +28,7 @@ public record BlockingRows(List<Row> rows) {
   public record Row(Backing backing, double left, double right) {
     /** Whether nothing keeps it where it is. */
     public boolean isFree() {
-      return backing.hold() == Fixity.FREE;
+      return backing.fixity() == Fixity.FREE;
     }
   }
 

@@ -14,11 +14,11 @@ import plycrag.geometry.Tolerance;
 /**
  * A member that has its place and has no mark yet.
  *
- * @param strip what it was wished to be
+ * @param wished what it was wished to be
  * @param footprint what it takes of the plane of the sheets' back
  * @param sides how each side of the footprint goes on behind
  */
-public record DraftMember(WishedMember strip, Polygon footprint, List<SlopingSide> sides) {
+public record DraftMember(WishedMember wished, Polygon footprint, List<SlopingSide> sides) {
   /** The sine of 45°. */
   private static final double SHARP = 0.7072;
 
@@ -31,7 +31,7 @@ public record DraftMember(WishedMember strip, Polygon footprint, List<SlopingSid
 
   /** What it takes at its back. */
   Polygon far() {
-    return at(strip.depth());
+    return at(wished.depth());
   }
 
   /** What it takes at a depth behind the sheets, mm. */
@@ -56,12 +56,12 @@ public record DraftMember(WishedMember strip, Polygon footprint, List<SlopingSid
                         ? side
                         : new SlopingSide(side.edge(), Math.min(side.slope(), 0)))
             .toList();
-    return new DraftMember(strip, footprint, square);
+    return new DraftMember(wished, footprint, square);
   }
 
   /** Whether both take the same ground at the back of the less deep one. */
   boolean meetsBehind(DraftMember other) {
-    double depth = Math.min(strip.depth(), other.strip().depth());
+    double depth = Math.min(wished.depth(), other.wished().depth());
     return Shapes.sharedAreas(at(depth), other.at(depth)).stream()
         .anyMatch(area -> area.getArea() > CRUMB);
   }
@@ -86,11 +86,11 @@ public record DraftMember(WishedMember strip, Polygon footprint, List<SlopingSid
   /** The member. */
   public Member marked(String mark) {
     return new Member(
-        mark, strip.role(), strip.hold(), strip.direction(), footprint, far(), strip.depth());
+        mark, wished.role(), wished.fixity(), wished.direction(), footprint, far(), wished.depth());
   }
 
   Direction direction() {
-    return strip.direction();
+    return wished.direction();
   }
 
   /** How far each of its sides against the sheets goes on along its direction, mm. */
@@ -113,16 +113,16 @@ public record DraftMember(WishedMember strip, Polygon footprint, List<SlopingSid
     return new Direction.Span(Math.min(near.low(), back.low()), Math.max(near.high(), back.high()));
   }
 
-  /** The sides of an area that were made by others' sides, or by the strip's own. */
-  static List<SlopingSide> sides(Polygon area, List<SlopingSide> around, WishedMember strip) {
+  /** The sides of an area that were made by others' sides, or by the wished's own. */
+  static List<SlopingSide> sides(Polygon area, List<SlopingSide> around, WishedMember wished) {
     List<SlopingSide> sides = new ArrayList<>();
     for (LineString edge : Shapes.outerEdges(area)) {
       sides.add(
           around.stream()
               .filter(side -> side.holds(edge))
               .findFirst()
-              .map(side -> new SlopingSide(edge, slope(edge, side, strip)))
-              .orElseGet(() -> own(edge, strip)));
+              .map(side -> new SlopingSide(edge, slope(edge, side, wished)))
+              .orElseGet(() -> own(edge, wished)));
     }
     return sides;
   }
@@ -131,19 +131,19 @@ public record DraftMember(WishedMember strip, Polygon footprint, List<SlopingSid
    * An end goes with what it meets; but where it meets it at a sharp angle and that leaves it
    * behind, it would run out into a feather, and is cut square through its depth instead.
    */
-  private static double slope(LineString edge, SlopingSide side, WishedMember strip) {
+  private static double slope(LineString edge, SlopingSide side, WishedMember wished) {
     double slope = side.slopeFor(edge);
-    double sine = strip.direction().sine(Direction.of(edge));
+    double sine = wished.direction().sine(Direction.of(edge));
     return sine > Tolerance.ALONG_TIMBER && sine < SHARP ? Math.min(slope, 0) : slope;
   }
 
-  private static SlopingSide own(LineString edge, WishedMember strip) {
-    boolean isLong = Direction.of(edge).isParallel(strip.direction());
-    if (!isLong || strip.lean() == 0) {
+  private static SlopingSide own(LineString edge, WishedMember wished) {
+    boolean isLong = Direction.of(edge).isParallel(wished.direction());
+    if (!isLong || wished.lean() == 0) {
       return new SlopingSide(edge, 0);
     }
-    Direction across = strip.direction().across();
-    boolean upper = across.along(edge.getCentroid()) > strip.beside().middle();
-    return new SlopingSide(edge, upper ? strip.lean() : -strip.lean());
+    Direction across = wished.direction().across();
+    boolean upper = across.along(edge.getCentroid()) > wished.beside().middle();
+    return new SlopingSide(edge, upper ? wished.lean() : -wished.lean());
   }
 }

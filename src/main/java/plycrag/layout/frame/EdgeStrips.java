@@ -40,28 +40,28 @@ final class EdgeStrips {
 
   /** Along level sides, from below. */
   List<WishedMember> plates() {
-    return strips(MemberRole.PLATE).stream()
-        .sorted(Comparator.comparingDouble(strip -> strip.beside().low()))
+    return wishes(MemberRole.PLATE).stream()
+        .sorted(Comparator.comparingDouble(wished -> wished.beside().low()))
         .toList();
   }
 
   /** Along slanting sides; where those have no room for screws, with a square one beside each. */
   List<WishedMember> rakes() {
-    return strips(MemberRole.RAKE);
+    return wishes(MemberRole.RAKE);
   }
 
-  private List<WishedMember> strips(MemberRole role) {
-    List<WishedMember> strips = new ArrayList<>();
+  private List<WishedMember> wishes(MemberRole role) {
+    List<WishedMember> wishes = new ArrayList<>();
     List<LineString> edges = Shapes.outerEdges(outer);
     for (int side = 0; side < edges.size(); side++) {
       if (role == role(edges.get(side))) {
-        strips.add(strip(side, edges, role));
+        wishes.add(wished(side, edges, role));
       }
       if (role == MemberRole.RAKE && role == role(edges.get(side)) && cuts.get(side).crowded()) {
-        strips.add(beside(side, edges));
+        wishes.add(beside(side, edges));
       }
     }
-    return strips;
+    return wishes;
   }
 
   private static MemberRole role(LineString edge) {
@@ -72,16 +72,16 @@ final class EdgeStrips {
     return direction.equals(Direction.UP) ? MemberRole.STUD : MemberRole.RAKE;
   }
 
-  private WishedMember strip(int side, List<LineString> edges, MemberRole role) {
+  private WishedMember wished(int side, List<LineString> edges, MemberRole role) {
     FoldCut cut = cuts.get(side);
     Lie lie = new Lie(0, cut.breadth(frame.breadth()), cut.depth(frame.depth()), cut.slope());
-    return strip(side, edges, role, lie);
+    return wished(side, edges, role, lie);
   }
 
   /** A square rake beside one that leans. */
   private WishedMember beside(int side, List<LineString> edges) {
     double from = cuts.get(side).breadth(frame.breadth());
-    return strip(side, edges, MemberRole.RAKE, new Lie(from, frame.breadth(), frame.depth(), 0));
+    return wished(side, edges, MemberRole.RAKE, new Lie(from, frame.breadth(), frame.depth(), 0));
   }
 
   /**
@@ -98,7 +98,7 @@ final class EdgeStrips {
     }
   }
 
-  private WishedMember strip(int side, List<LineString> edges, MemberRole role, Lie lie) {
+  private WishedMember wished(int side, List<LineString> edges, MemberRole role, Lie lie) {
     LineString edge = edges.get(side);
     int count = edges.size();
     Coordinate from = edge.getCoordinateN(0);

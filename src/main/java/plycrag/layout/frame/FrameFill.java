@@ -46,10 +46,11 @@ final class FrameFill {
     Openings openings = plan.openings();
     edges.plates().forEach(this::takePlate);
     edges.rakes().forEach(ground::take);
-    takeStuds(stud -> stud.hold() == Fixity.OPENING, MemberRole.TRIMMER);
+    takeStuds(stud -> stud.fixity() == Fixity.OPENING, MemberRole.TRIMMER);
     openings.wideHeaders().forEach(ground::take);
-    takeStuds(stud -> stud.hold() == Fixity.EDGE || stud.hold() == Fixity.SEAM, MemberRole.STUD);
-    takeStuds(stud -> stud.hold() == Fixity.FREE, MemberRole.STUD);
+    takeStuds(
+        stud -> stud.fixity() == Fixity.EDGE || stud.fixity() == Fixity.SEAM, MemberRole.STUD);
+    takeStuds(stud -> stud.fixity() == Fixity.FREE, MemberRole.STUD);
     openings.narrowHeaders().forEach(ground::take);
     openings.shortTrimmers().forEach(ground::take);
     plan.rows().rows().forEach(this::takeRow);
@@ -69,9 +70,9 @@ final class FrameFill {
     List<StudPlan.Stud> studs = plan.studs().studs();
     for (int at = 0; at < studs.size(); at++) {
       if (which.is(studs.get(at))) {
-        WishedMember strip =
+        WishedMember wished =
             clearOfRows(WishedMember.up(role, studs.get(at), box.getMinY(), box.getMaxY()));
-        lengths(strip, at % 2 == 1).forEach(this::take);
+        lengths(wished, at % 2 == 1).forEach(this::take);
       }
     }
   }
@@ -81,34 +82,34 @@ final class FrameFill {
    * under that row, so that the row is whole: between the stud's end and the side would be a crumb
    * of it that nobody can cut.
    */
-  private WishedMember clearOfRows(WishedMember strip) {
-    if (strip.hold() != Fixity.FREE) {
-      return strip;
+  private WishedMember clearOfRows(WishedMember wished) {
+    if (wished.fixity() != Fixity.FREE) {
+      return wished;
     }
-    double middle = strip.beside().middle();
+    double middle = wished.beside().middle();
     List<Double> ends =
-        ground.probe(strip).stream()
+        ground.probe(wished).stream()
             .max(Comparator.comparingDouble(draft -> draft.along().high()))
             .map(DraftMember::ends)
             .orElse(List.of());
     if (ends.stream().allMatch(end -> Math.abs(end - ends.get(0)) < Tolerance.TOUCH)) {
-      return strip;
+      return wished;
     }
     return plan.rows().rows().stream()
         .filter(row -> !row.isFree() && row.left() < middle && middle < row.right())
         .map(BlockingRows.Row::backing)
         .filter(row -> ends.stream().anyMatch(end -> row.low() < end && end < row.high()))
         .findFirst()
-        .map(backing -> strip.part(strip.along().low(), backing.low()))
-        .orElse(strip);
+        .map(backing -> wished.part(wished.along().low(), backing.low()))
+        .orElse(wished);
   }
 
   /** The lengths of a stud; every second one is spliced from above, so that no two are in line. */
-  private List<WishedMember> lengths(WishedMember strip, boolean fromAbove) {
-    List<WishedMember> lengths = new ArrayList<>(List.of(strip));
+  private List<WishedMember> lengths(WishedMember wished, boolean fromAbove) {
+    List<WishedMember> lengths = new ArrayList<>(List.of(wished));
     if (longStuds == LongStuds.SPLICED) {
       List<Double> rows = plan.rows().splices();
-      for (DraftMember whole : ground.probe(strip)) {
+      for (DraftMember whole : ground.probe(wished)) {
         for (double place :
             new Splices(stock.longestMember(), rows, fromAbove).places(whole.reach())) {
           WishedMember upper = lengths.remove(lengths.size() - 1);
@@ -124,11 +125,11 @@ final class FrameFill {
     take(WishedMember.level(MemberRole.BLOCKING, row.backing(), row.left(), row.right()));
   }
 
-  private void take(WishedMember strip) {
-    if (strip.hold() == Fixity.FREE) {
-      ground.takeFree(strip);
+  private void take(WishedMember wished) {
+    if (wished.fixity() == Fixity.FREE) {
+      ground.takeFree(wished);
     } else {
-      ground.take(strip);
+      ground.take(wished);
     }
   }
 }

@@ -55,9 +55,9 @@ final class FrameGround {
     return List.copyOf(taken);
   }
 
-  /** Takes what a strip can have, in order along it; nothing where others back the same ground. */
-  List<DraftMember> take(WishedMember strip) {
-    List<DraftMember> drafts = wished(strip);
+  /** Takes what a wished can have, in order along it; nothing where others back the same ground. */
+  List<DraftMember> take(WishedMember wished) {
+    List<DraftMember> drafts = drafts(wished);
     keep(drafts);
     return drafts;
   }
@@ -67,37 +67,37 @@ final class FrameGround {
     drafts.forEach(draft -> boxes.add(draft.box()));
   }
 
-  /** What a strip could have; nothing is taken. */
-  List<DraftMember> probe(WishedMember strip) {
-    return wished(strip);
+  /** What a wished could have; nothing is taken. */
+  List<DraftMember> probe(WishedMember wished) {
+    return drafts(wished);
   }
 
   /** The same, but for stubs and for what would take from the timber round an opening. */
-  List<DraftMember> takeFree(WishedMember strip) {
-    double breadth = strip.beside().size();
+  List<DraftMember> takeFree(WishedMember wished) {
+    double breadth = wished.beside().size();
     List<DraftMember> drafts =
-        wished(strip).stream()
+        drafts(wished).stream()
             .filter(draft -> draft.along().size() >= breadth && !isShared(draft))
             .toList();
     keep(drafts);
     return drafts;
   }
 
-  private List<DraftMember> wished(WishedMember strip) {
-    List<DraftMember> near = near(strip.area().getEnvelopeInternal(), taken);
+  private List<DraftMember> drafts(WishedMember wished) {
+    List<DraftMember> near = near(wished.area().getEnvelopeInternal(), taken);
     List<Polygon> across =
         near.stream()
-            .filter(other -> !other.direction().isParallel(strip.direction()))
+            .filter(other -> !other.direction().isParallel(wished.direction()))
             .map(DraftMember::footprint)
             .toList();
-    Geometry rest = Shapes.without(mine(strip), across);
+    Geometry rest = Shapes.without(mine(wished), across);
     List<DraftMember> drafts = new ArrayList<>();
-    for (Polygon part : parts(rest, strip)) {
-      for (Polygon one : Shapes.isConvex(part) ? List.of(part) : whole(part, strip)) {
+    for (Polygon part : parts(rest, wished)) {
+      for (Polygon one : Shapes.isConvex(part) ? List.of(part) : whole(part, wished)) {
         List<DraftMember> around = near(touching(one), near);
-        DraftMember draft = draft(one, strip, around);
+        DraftMember draft = draft(one, wished, around);
         DraftMember fitting = draft.keepsItsShape() ? draft : draft.endedSquare();
-        if (!isBacked(one, strip, around)) {
+        if (!isBacked(one, wished, around)) {
           clear(fitting, near).filter(DraftMember::keepsItsShape).ifPresent(drafts::add);
         }
       }
@@ -105,8 +105,8 @@ final class FrameGround {
     return drafts;
   }
 
-  private Geometry mine(WishedMember strip) {
-    return Shapes.whole(Shapes.sharedAreas(strip.area(), area));
+  private Geometry mine(WishedMember wished) {
+    return Shapes.whole(Shapes.sharedAreas(wished.area(), area));
   }
 
   /**
@@ -139,19 +139,19 @@ final class FrameGround {
     if (to - from < LEAST) {
       return Optional.empty();
     }
-    Polygon between = draft.strip().between(from, to);
+    Polygon between = draft.wished().between(from, to);
     return Shapes.areas(Shapes.shared(draft.footprint(), between)).stream()
         .filter(Shapes::isConvex)
         .findFirst()
-        .map(part -> draft(part, draft.strip(), near));
+        .map(part -> draft(part, draft.wished(), near));
   }
 
-  private static List<Polygon> parts(Geometry rest, WishedMember strip) {
+  private static List<Polygon> parts(Geometry rest, WishedMember wished) {
     return Shapes.areas(rest).stream()
-        .filter(part -> part.getArea() > LEAST * strip.direction().span(part).size())
-        .filter(part -> strip.direction().span(part).size() > LEAST)
-        .filter(part -> strip.direction().across().span(part).size() > LEAST)
-        .sorted(Comparator.comparingDouble((Polygon part) -> strip.direction().span(part).low()))
+        .filter(part -> part.getArea() > LEAST * wished.direction().span(part).size())
+        .filter(part -> wished.direction().span(part).size() > LEAST)
+        .filter(part -> wished.direction().across().span(part).size() > LEAST)
+        .sorted(Comparator.comparingDouble((Polygon part) -> wished.direction().span(part).low()))
         .toList();
   }
 
@@ -179,45 +179,45 @@ final class FrameGround {
     return behind;
   }
 
-  private DraftMember draft(Polygon part, WishedMember strip, List<DraftMember> near) {
+  private DraftMember draft(Polygon part, WishedMember wished, List<DraftMember> near) {
     List<SlopingSide> around = new ArrayList<>(sides);
     near.forEach(other -> around.addAll(other.sides()));
-    return new DraftMember(strip, part, DraftMember.sides(part, around, strip));
+    return new DraftMember(wished, part, DraftMember.sides(part, around, wished));
   }
 
   /** Whether others that run the same way lie there already. */
-  private boolean isBacked(Polygon part, WishedMember strip, List<DraftMember> near) {
-    if (strip.role() == MemberRole.STUD) {
+  private boolean isBacked(Polygon part, WishedMember wished, List<DraftMember> near) {
+    if (wished.role() == MemberRole.STUD) {
       return false; // two studs in one place are crowded, and a rule says so
     }
     List<Polygon> alike =
         near.stream()
-            .filter(other -> other.direction().isParallel(strip.direction()))
+            .filter(other -> other.direction().isParallel(wished.direction()))
             .map(DraftMember::footprint)
             .toList();
     return Shapes.without(part, alike).getArea() < CRUMB;
   }
 
   private boolean isShared(DraftMember draft) {
-    return near(draft.strip().area().getEnvelopeInternal(), taken).stream()
-        .filter(other -> other.strip().hold() == Fixity.OPENING)
+    return near(draft.wished().area().getEnvelopeInternal(), taken).stream()
+        .filter(other -> other.wished().fixity() == Fixity.OPENING)
         .anyMatch(other -> Shapes.shared(other.footprint(), draft.footprint()).getArea() > CRUMB);
   }
 
   /** Where a part with re-entrant corners has its full breadth. */
-  private static List<Polygon> whole(Polygon part, WishedMember strip) {
-    Direction.Span along = strip.direction().span(part);
-    Direction.Span beside = strip.direction().across().span(part);
-    Geometry missing = Shapes.without(strip.between(along.low(), along.high(), beside), part);
+  private static List<Polygon> whole(Polygon part, WishedMember wished) {
+    Direction.Span along = wished.direction().span(part);
+    Direction.Span beside = wished.direction().across().span(part);
+    Geometry missing = Shapes.without(wished.between(along.low(), along.high(), beside), part);
     List<Direction.Span> gaps = new ArrayList<>();
-    Shapes.areas(missing).forEach(gap -> gaps.add(strip.direction().span(gap)));
+    Shapes.areas(missing).forEach(gap -> gaps.add(wished.direction().span(gap)));
     gaps.add(new Direction.Span(along.high(), along.high()));
     gaps.sort(Comparator.comparingDouble(Direction.Span::low));
     List<Polygon> whole = new ArrayList<>();
     double low = along.low();
     for (Direction.Span gap : gaps) {
       if (gap.low() - low > LEAST) {
-        whole.add(strip.between(low, gap.low(), beside));
+        whole.add(wished.between(low, gap.low(), beside));
       }
       low = Math.max(low, gap.high());
     }

@@ -23,7 +23,7 @@ public record FramePlan(Openings openings, BlockingRows rows, LengthDivision.Spa
 
   /** Whether a stud stands free, and beside no opening that fits between studs. */
   public boolean isMovable(StudPlan.Stud stud) {
-    return stud.hold() == Fixity.FREE
+    return stud.fixity() == Fixity.FREE
         && openings.narrow().stream().noneMatch(box -> bounds(stud, box));
   }
 

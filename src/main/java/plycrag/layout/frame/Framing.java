@@ -165,10 +165,10 @@ public final class Framing {
   /** Uprights from the left, level ones as they were set. */
   private static Stream<DraftMember> ofRole(MemberRole role, FrameGround ground) {
     Stream<DraftMember> drafts =
-        ground.taken().stream().filter(draft -> draft.strip().role() == role);
+        ground.taken().stream().filter(draft -> draft.wished().role() == role);
     return role.isUpright()
         ? drafts.sorted(
-            Comparator.comparingDouble((DraftMember draft) -> draft.strip().beside().low())
+            Comparator.comparingDouble((DraftMember draft) -> draft.wished().beside().low())
                 .thenComparingDouble(draft -> draft.along().low()))
         : drafts;
   }

@@ -16,7 +16,7 @@ import plycrag.layout.skin.Fixity;
  *
  * @param mark its role's letters and a number, {@code ST1}, in reading order
  * @param role what it is for
- * @param hold what keeps it where it is
+ * @param fixity what keeps it where it is
  * @param direction the way it runs
  * @param footprint what touches the plane of the sheets' back, in (u, v); convex
  * @param far the same at its back, corner for corner; equal to the footprint where everything is
@@ -26,7 +26,7 @@ import plycrag.layout.skin.Fixity;
 public record Member(
     String mark,
     MemberRole role,
-    Fixity hold,
+    Fixity fixity,
     Direction direction,
     Polygon footprint,
     Polygon far,

@@ -103,17 +103,17 @@ record Openings(List<Envelope> wide, List<Envelope> narrow, StudPlan studs, Fram
 
   /** Trimmers beside narrow openings, between their headers. */
   List<WishedMember> shortTrimmers() {
-    List<WishedMember> strips = new ArrayList<>();
+    List<WishedMember> wishes = new ArrayList<>();
     for (Envelope box : narrow) {
       LengthDivision.Span bay = studs.bay(box.getMinX(), box.getMaxX()).orElseThrow();
       if (Tolerance.isSome(box.getMinX() - bay.low())) {
-        strips.add(trimmer(box.getMinX() - frame.breadth(), box));
+        wishes.add(trimmer(box.getMinX() - frame.breadth(), box));
       }
       if (Tolerance.isSome(bay.high() - box.getMaxX())) {
-        strips.add(trimmer(box.getMaxX(), box));
+        wishes.add(trimmer(box.getMaxX(), box));
       }
     }
-    return strips;
+    return wishes;
   }
 
   private WishedMember trimmer(double low, Envelope box) {

@@ -28,17 +28,17 @@ public record StudPlan(List<Stud> studs) {
    * @param low its left side, mm
    * @param high its right side, mm
    * @param depth behind the sheets, mm
-   * @param hold what keeps it there
+   * @param fixity what keeps it there
    * @param lean how far it moves to the right for each millimetre behind the sheets
    */
-  public record Stud(double low, double high, double depth, Fixity hold, double lean) {
+  public record Stud(double low, double high, double depth, Fixity fixity, double lean) {
     /** The middle of its breadth, mm. */
     double middle() {
       return (low + high) / 2;
     }
 
     static Stud of(Backing backing) {
-      return new Stud(backing.low(), backing.high(), backing.depth(), backing.hold(), 0);
+      return new Stud(backing.low(), backing.high(), backing.depth(), backing.fixity(), 0);
     }
   }
 

@@ -13,20 +13,20 @@ import plycrag.layout.skin.Fixity;
  * Where a member is wished to lie, before the ground says how much of that it gets.
  *
  * @param role what it is for
- * @param hold what keeps it there
+ * @param fixity what keeps it there
  * @param direction the way it runs
  * @param area against the sheets' back, in (u, v), two sides of it along the direction
  * @param depth how far it reaches behind the sheets' back, mm
  * @param lean how far it moves across its direction for each millimetre behind them
  */
 public record WishedMember(
-    MemberRole role, Fixity hold, Direction direction, Polygon area, double depth, double lean) {
+    MemberRole role, Fixity fixity, Direction direction, Polygon area, double depth, double lean) {
 
   /** One that runs up, square to the sheets. */
   static WishedMember up(MemberRole role, StudPlan.Stud stud, double low, double high) {
     return new WishedMember(
         role,
-        stud.hold(),
+        stud.fixity(),
         Direction.UP,
         Shapes.rectangle(stud.low(), low, stud.high(), high),
         stud.depth(),
@@ -37,7 +37,7 @@ public record WishedMember(
   static WishedMember level(MemberRole role, Backing backing, double left, double right) {
     return new WishedMember(
         role,
-        backing.hold(),
+        backing.fixity(),
         Direction.LEVEL,
         Shapes.rectangle(left, backing.low(), right, backing.high()),
         backing.depth(),
@@ -56,7 +56,7 @@ public record WishedMember(
 
   /** The same from one place along it to another only. */
   WishedMember part(double low, double high) {
-    return new WishedMember(role, hold, direction, between(low, high), depth, lean);
+    return new WishedMember(role, fixity, direction, between(low, high), depth, lean);
   }
 
   /** The part of its breadth from one place along it to another. */

@@ -75,8 +75,8 @@ final class GussetChoice {
   private Gusset gusset(String mark, Node node) {
     List<String> joints = node.joints().stream().map(Joint::mark).toList();
     Solid body = node.fit().body();
-    FloorAxes stand = room.stand(node.fit().timbers().keySet());
-    Vector3 way = stand.fromRoom(body.far().get(0)).minus(stand.fromRoom(body.near().get(0)));
+    FloorAxes axes = room.floorAxes(node.fit().timbers().keySet());
+    Vector3 way = axes.fromRoom(body.far().get(0)).minus(axes.fromRoom(body.near().get(0)));
     return new Gusset(mark, joints, Gusset.Side.of(way), node.fit());
   }
 

@@ -53,14 +53,14 @@ final class GussetRoom {
   }
 
   /** Where the run stands to which members belong; the first one for those of a support alone. */
-  FloorAxes stand(Set<String> marks) {
+  FloorAxes floorAxes(Set<String> marks) {
     return facets.stream()
         .filter(facet -> facet.members().stream().anyMatch(one -> marks.contains(one.mark())))
         .findFirst()
         .orElse(facets.get(0))
         .facet()
         .plane()
-        .stand();
+        .floorAxes();
   }
 
   /** What reaches into a box, seen along the room's y; some members left out. */
@@ -101,18 +101,18 @@ final class GussetRoom {
   /** The building's wall behind each run. */
   private void addBuilding(double behind, List<FacetLayout> facets, List<TimberBody> members) {
     for (List<FacetLayout> run : Facet.runs(facets, FacetLayout::facet)) {
-      FloorAxes stand = run.get(0).facet().plane().stand();
+      FloorAxes axes = run.get(0).facet().plane().floorAxes();
       List<String> marks =
           run.stream().flatMap(facet -> facet.members().stream()).map(Member::mark).toList();
       double hindmost =
           members.stream()
               .filter(body -> marks.contains(body.mark()))
               .flatMap(body -> corners(body.solid()))
-              .mapToDouble(corner -> stand.fromRoom(corner).y())
+              .mapToDouble(corner -> axes.fromRoom(corner).y())
               .min()
               .orElse(FAR);
       building.add(
-          slab(new Span(-FAR, hindmost - behind), new Span(-FAR, FAR)).mapped(stand::toRoom));
+          slab(new Span(-FAR, hindmost - behind), new Span(-FAR, FAR)).mapped(axes::toRoom));
     }
   }
 

@@ -97,7 +97,7 @@ public record AreaSetOut(
   }
 
   /** The same with lines that no place clears all along where they keep most inserts. */
-  AreaSetOut salvaged(InsertSurroundings around) {
+  AreaSetOut keepingMost(InsertSurroundings around) {
     Wall wall = area.wall();
     return switch (wall.inserts().blocked().answer()) {
       case REPORT, DROP, SHIFT -> this;

@@ -39,7 +39,7 @@ public record AskedInserts(List<Insert> inserts, List<PatternOutcome> settings) 
               : setOut.filter(one -> one.area().equals(area));
       asked.add(
           own.filter(one -> area.pattern().hasLines())
-              .map(one -> of(one.salvaged(around)))
+              .map(one -> of(one.keepingMost(around)))
               .orElseGet(() -> of(area, own, around)));
     }
     return areas.size() == 1 ? asked.get(0) : together(asked);

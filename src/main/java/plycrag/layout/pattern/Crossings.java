@@ -95,7 +95,7 @@ final class Crossings {
         .map(
             stud ->
                 crossing(
-                    stud.hold() == Fixity.OPENING ? "trimmer" : "stud",
+                    stud.fixity() == Fixity.OPENING ? "trimmer" : "stud",
                     stud.low(),
                     stud.high(),
                     plan.isMovable(stud)))

@@ -78,7 +78,7 @@ public final class InsertMove {
   /** The same, and what else would do where the member itself can be moved. */
   String words(Insert insert, Member member, Tape tape) {
     String first = words(insert, tape);
-    if (member.hold() != Fixity.FREE) {
+    if (member.fixity() != Fixity.FREE) {
       return first;
     }
     String name = member.role().word() + " " + member.mark();

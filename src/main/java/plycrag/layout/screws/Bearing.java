@@ -39,8 +39,8 @@ record Bearing(Piece piece, Polygon core, Member member, Polygon area) {
    * place.
    */
   boolean isRelievedBy(Bearing other) {
-    return member.hold() == Fixity.EDGE
-        && other.member().hold() == Fixity.EDGE
+    return member.fixity() == Fixity.EDGE
+        && other.member().fixity() == Fixity.EDGE
         && other.direction().isParallel(direction())
         && isBeside(other);
   }

@@ -11,9 +11,9 @@ import plycrag.wall.Frame.SeamBacking;
  * @param low where it begins, mm
  * @param high where it ends, mm
  * @param depth how far it reaches behind the sheets, mm
- * @param hold what keeps it there
+ * @param fixity what keeps it there
  */
-public record Backing(double low, double high, double depth, Fixity hold) {
+public record Backing(double low, double high, double depth, Fixity fixity) {
 
   /** The members, side by side, that back a seam. */
   public static List<Backing> of(Seam seam, Frame frame) {
@@ -39,8 +39,8 @@ public record Backing(double low, double high, double depth, Fixity hold) {
   }
 
   /** One that begins at a place. */
-  public static Backing from(double low, Frame frame, Fixity hold) {
-    return new Backing(low, low + frame.breadth(), frame.depth(), hold);
+  public static Backing from(double low, Frame frame, Fixity fixity) {
+    return new Backing(low, low + frame.breadth(), frame.depth(), fixity);
   }
 
   /** Half way across, mm. */

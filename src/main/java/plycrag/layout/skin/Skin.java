@@ -40,13 +40,13 @@ public record Skin(Lay lay, List<Piece> pieces, List<Seam> seams) {
     Sheet sheet = wall.sheet();
     SeamPlaces places = new SeamPlaces(facet, wall);
     Tiler tiler = new Tiler(FoldCuts.of(facet, wall), places, wall);
-    List<Skin> tilings = new ArrayList<>();
+    List<Skin> skins = new ArrayList<>();
     for (Lay lay : sheet.laying().lay().map(List::of).orElse(List.of(Lay.values()))) {
       for (Start start : sheet.laying().start().map(List::of).orElse(List.of(Start.values()))) {
-        tilings.add(tiler.laid(lay, start));
+        skins.add(tiler.laid(lay, start));
       }
     }
-    return tilings.stream()
+    return skins.stream()
         .min(
             Comparator.comparingLong((Skin one) -> places.count(one.seams))
                 .thenComparing(one -> one.slivers(sheet))

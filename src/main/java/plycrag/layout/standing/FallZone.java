@@ -37,7 +37,7 @@ public record FallZone(double foot, double outermost, double top, double clear) 
     double outermost = Double.NEGATIVE_INFINITY;
     double top = 0;
     for (Vector3 place : edges(wall, run)) {
-      Vector3 inRun = run.get(0).plane().stand().fromRoom(place);
+      Vector3 inRun = run.get(0).plane().floorAxes().fromRoom(place);
       outermost = Math.max(outermost, inRun.y());
       top = Math.max(top, inRun.z());
     }

@@ -63,10 +63,10 @@ public final class Raising {
   }
 
   private static double farthest(Wall wall, List<FacetLayout> facets, Vector3 pivot) {
-    Vector3 from = facets.get(0).facet().plane().stand().fromRoom(pivot);
+    Vector3 from = facets.get(0).facet().plane().floorAxes().fromRoom(pivot);
     return facets.stream()
         .flatMap(facet -> corners(wall, facet))
-        .map(corner -> facets.get(0).facet().plane().stand().fromRoom(corner).minus(from))
+        .map(corner -> facets.get(0).facet().plane().floorAxes().fromRoom(corner).minus(from))
         .mapToDouble(way -> new Vector3(0, way.y(), way.z()).length())
         .max()
         .orElse(0);

@@ -43,11 +43,11 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
     List<Body> still = new ArrayList<>();
     List<Body> moving = new ArrayList<>();
     List<FacetLayout> run = layout.runs().get(number);
-    List<FacetAtAngle> postures = FacetAtAngle.of(layout.wall(), facets(run), angle);
+    List<FacetAtAngle> turnedFacets = FacetAtAngle.of(layout.wall(), facets(run), angle);
     for (int at = 0; at < run.size(); at++) {
-      FacetAtAngle posture = postures.get(at);
-      (posture.swing().isPresent() ? moving : still)
-          .addAll(bodies(layout.wall(), run.get(at), posture));
+      FacetAtAngle turnedFacet = turnedFacets.get(at);
+      (turnedFacet.swing().isPresent() ? moving : still)
+          .addAll(bodies(layout.wall(), run.get(at), turnedFacet));
     }
     layout.standing().stream()
         .filter(placed -> placed.run() == number)
@@ -67,7 +67,7 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
     return run.stream().map(FacetLayout::facet).toList();
   }
 
-  private static List<Body> bodies(Wall wall, FacetLayout facet, FacetAtAngle posture) {
+  private static List<Body> bodies(Wall wall, FacetLayout facet, FacetAtAngle turnedFacet) {
     double thickness = wall.sheet().thickness();
     Stream<Body> pieces =
         facet.pieces().stream()
@@ -76,10 +76,10 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
                     new Body(
                         piece.mark(),
                         Solid.joining(piece.outline(), 0, piece.back(), thickness)
-                            .mapped(posture::at)));
+                            .mapped(turnedFacet::at)));
     Stream<Body> members =
         facet.members().stream()
-            .map(member -> new Body(member.mark(), member.body(thickness).mapped(posture::at)));
+            .map(member -> new Body(member.mark(), member.body(thickness).mapped(turnedFacet::at)));
     return Stream.concat(pieces, members).toList();
   }
 

@@ -54,7 +54,7 @@ final class RunSite {
     this.run = run;
     this.site =
         new SupportSite(
-            stand(),
+            floorAxes(),
             held().stream().map(this::back).toList(),
             studsInLine(),
             new SupportSite.Section(wall.frame().breadth(), wall.frame().depth()),
@@ -71,8 +71,8 @@ final class RunSite {
     return !site.studs().isEmpty();
   }
 
-  FloorAxes stand() {
-    return run.get(0).facet().plane().stand();
+  FloorAxes floorAxes() {
+    return run.get(0).facet().plane().floorAxes();
   }
 
   /** The facets that timber holds: of a hinged run the lowest alone. */
@@ -212,7 +212,7 @@ final class RunSite {
     double behind = wall.sheet().thickness();
     FacetPlane back =
         new FacetPlane(
-            plane.angle(), plane.left(), plane.y(0, behind), plane.z(0, behind), plane.stand());
+            plane.angle(), plane.left(), plane.y(0, behind), plane.z(0, behind), plane.floorAxes());
     double low = lowest.footing().plateLow();
     return lowest.members().stream()
         .filter(
@@ -246,7 +246,7 @@ final class RunSite {
   }
 
   private Vector3 anchor(double x, double z) {
-    return stand().toRoom(new Vector3(x, buildingFace() + wall.frame().breadth(), z));
+    return floorAxes().toRoom(new Vector3(x, buildingFace() + wall.frame().breadth(), z));
   }
 
   /** That part of where a support meets a frame that lies on one upright member of it. */
@@ -256,7 +256,8 @@ final class RunSite {
     }
     FacetPlane plane = frame(meeting.facet()).facet().plane();
     SectionPlace place = meeting.place();
-    double middle = plane.fromRoom(plane.stand().toRoom(new Vector3(0, place.y(), place.z()))).y();
+    double middle =
+        plane.fromRoom(plane.floorAxes().toRoom(new Vector3(0, place.y(), place.z()))).y();
     double half = meeting.length() / 2;
     Envelope back = member.far().getEnvelopeInternal();
     double low = Math.max(middle - half, back.getMinY());

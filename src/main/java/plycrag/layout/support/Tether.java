@@ -25,8 +25,8 @@ public record Tether(String mark, boolean backup, double u, double v, Vector3 an
    * @param angle of the facet that is hinged, degrees
    */
   public Vector3 held(Wall wall, List<Facet> run, double angle) {
-    List<FacetAtAngle> postures = FacetAtAngle.of(wall, run, angle);
+    List<FacetAtAngle> turnedFacets = FacetAtAngle.of(wall, run, angle);
     double behind = wall.sheet().thickness() + wall.frame().depth();
-    return postures.get(postures.size() - 1).at(new Vector3(u, v, behind));
+    return turnedFacets.get(turnedFacets.size() - 1).at(new Vector3(u, v, behind));
   }
 }

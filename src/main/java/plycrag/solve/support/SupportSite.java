@@ -16,7 +16,7 @@ import plycrag.geometry.Tolerance;
 /**
  * What a support is set for.
  *
- * @param stand where the run stands
+ * @param axes where the run stands
  * @param backs the backs of its facets' frames, from the floor up
  * @param studs left sides of the studs that may bear, x of the run, ascending, mm
  * @param section breadth along the wall and depth across it, mm
@@ -24,7 +24,7 @@ import plycrag.geometry.Tolerance;
  * @param longest a timber may be, mm
  */
 public record SupportSite(
-    FloorAxes stand,
+    FloorAxes axes,
     List<BackEdge> backs,
     List<Double> studs,
     Section section,
@@ -135,12 +135,12 @@ public record SupportSite(
 
   /** The plane of a station: u toward the climber, v up, behind it to the right. */
   FacetPlane station(double x) {
-    return new FacetPlane(0, 0, 0, 0, stand.next(x, 0, 90));
+    return new FacetPlane(0, 0, 0, 0, axes.next(x, 0, 90));
   }
 
   /** An upright plane along the wall: u to the right, v up, behind it away from the climber. */
   FacetPlane along(double y) {
-    return new FacetPlane(0, 0, y, 0, stand);
+    return new FacetPlane(0, 0, y, 0, axes);
   }
 
   /** A timber of a station. */

@@ -32,7 +32,7 @@ class PdfFontTest {
                 String text = Character.toString(letter);
                 assertThat(font.width(text) * 1000)
                     .as(text)
-                    .isCloseTo(Math.round(ems(text) * 1000), within(1e-9));
+                    .isCloseTo((double) Math.round(ems(text) * 1000), within(1e-9));
               });
     }
   }

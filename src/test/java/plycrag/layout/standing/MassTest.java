@@ -100,7 +100,7 @@ class MassTest {
     double out = 0;
     for (PlacedMember placed : layout.standing()) {
       double part = placed.member().footprint().getArea() * 45;
-      boolean across = placed.plane().stand().heading() == 0;
+      boolean across = placed.plane().floorAxes().heading() == 0;
       double middle =
           across ? placed.plane().out() - 22.5 : placed.member().footprint().getCentroid().getX();
       volume += part;
