@@ -9,6 +9,7 @@ import plycrag.check.Inspection;
 import plycrag.document.Book;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Checklist;
+import plycrag.document.Book.Figure;
 import plycrag.document.Book.Link;
 import plycrag.document.Book.Paragraph;
 import plycrag.document.Book.Points;
@@ -73,6 +74,10 @@ public final class BuildBook {
     sections.add(new Section("Why the inserts are where they are", placing()));
     sections.add(new Section("Fit the inserts", inserts()));
     sections.add(new Section("Fix the sheets", fixing()));
+    List<Figure> others = figures.others();
+    if (!others.isEmpty()) {
+      sections.add(new Section("Further drawings", List.copyOf(others)));
+    }
     sections.add(new Section("Use it and look after it", List.of(Cautions.use())));
     String stamp = checked.isApproved() ? "" : TitleLines.STAMP;
     return new Book(layout.wall().name(), subtitle(), stamp, Cautions.FOOTER, sections);

@@ -1,14 +1,20 @@
 package plycrag.book;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import plycrag.document.Book.Figure;
 import plycrag.drawing.Portfolio;
 import plycrag.drawing.pen.View;
 import plycrag.drawing.pen.ViewKind;
 
-/** Takes views from the portfolio for the book, page by page; none where there is none. */
+/**
+ * Takes views from the portfolio for the book, page by page; none where there is none. Remembers
+ * which kinds have found their place, so that the book can show the others at its end.
+ */
 final class Figures {
   private final Portfolio portfolio;
+  private final Set<ViewKind> placed = EnumSet.noneOf(ViewKind.class);
 
   Figures(Portfolio portfolio) {
     this.portfolio = portfolio;
@@ -16,22 +22,46 @@ final class Figures {
 
   /** All views of a kind. */
   List<Figure> of(ViewKind kind, String caption) {
-    return figures(portfolio.views(kind), caption, false);
+    return figures(views(kind), caption, false);
   }
 
   /** Those of one facet, run or sheet. */
   List<Figure> of(ViewKind kind, String subject, String caption) {
-    return figures(portfolio.views(kind, subject), caption, false);
+    return figures(views(kind, subject), caption, false);
   }
 
   /** All views of a kind, to which the parts' lines in the lists lead. */
   List<Figure> ofParts(ViewKind kind, String caption) {
-    return figures(portfolio.views(kind), caption, true);
+    return figures(views(kind), caption, true);
   }
 
   /** Those of one facet, run or sheet, to which the parts' lines in the lists lead. */
   List<Figure> ofParts(ViewKind kind, String subject, String caption) {
-    return figures(portfolio.views(kind, subject), caption, true);
+    return figures(views(kind, subject), caption, true);
+  }
+
+  /** Views on pages of every kind that has no place so far. */
+  List<Figure> others() {
+    return portfolio.views().stream()
+        .filter(view -> view.kind().isOnPages() && !placed.contains(view.kind()))
+        .flatMap(view -> figures(List.of(view), caption(view), false).stream())
+        .toList();
+  }
+
+  private static String caption(View view) {
+    return view.subject().isEmpty()
+        ? view.kind().word() + "."
+        : view.kind().word() + ": " + view.subject() + ".";
+  }
+
+  private List<View> views(ViewKind kind) {
+    placed.add(kind);
+    return portfolio.views(kind);
+  }
+
+  private List<View> views(ViewKind kind, String subject) {
+    placed.add(kind);
+    return portfolio.views(kind, subject);
   }
 
   private static List<Figure> figures(List<View> views, String caption, boolean isOfParts) {

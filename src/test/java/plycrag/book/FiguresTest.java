@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import plycrag.TestFiles;
@@ -16,6 +17,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Book;
 import plycrag.document.Drawing;
 import plycrag.drawing.Portfolio;
+import plycrag.drawing.pen.ViewKind;
 import plycrag.prices.PriceList;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
@@ -46,6 +48,23 @@ class FiguresTest {
         portfolio.views().stream().flatMap(view -> view.pages().stream()).toList();
     assertThat(figures).hasSameSizeAs(pages);
     assertThat(same(figures).containsAll(pages)).isTrue();
+  }
+
+  /** A view that no chapter asks for is shown at the book's end all the same. */
+  @Test
+  void whatHasNoPlaceOfItsOwnIsNotLost() {
+    CheckedLayout checked = Walls.judged(Path.of("params/river-bay.toml"));
+    Portfolio portfolio = Walls.portfolio(checked);
+    Figures figures = new Figures(portfolio);
+    int pages = (int) portfolio.views().stream().flatMap(view -> view.pages().stream()).count();
+    assertThat(figures.others()).hasSize(pages);
+    assertThat(figures.of(ViewKind.PLAN, "")).hasSize(1);
+    figures.of(ViewKind.FRAME, "nothing", "");
+    assertThat(figures.others())
+        .hasSize(pages - 1 - portfolio.views(ViewKind.FRAME).size())
+        .extracting(Book.Figure::caption)
+        .contains("Elevation: main.", "Section: main.")
+        .doesNotContain("Plan.");
   }
 
   private static Set<Drawing> same(Collection<Drawing> drawings) {
