@@ -5,7 +5,7 @@ import plycrag.layout.frame.FramePlan;
 import plycrag.layout.frame.FramedFacet;
 import plycrag.layout.pattern.Crossings.Crossing;
 import plycrag.layout.skin.Axis;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 import plycrag.wall.Wall;
 
 /**
@@ -34,7 +34,7 @@ public record AreaSetOut(
         around,
         lines -> {
           List<Crossing> crossings = Crossings.of(area.wall(), plan, frame, lines);
-          List<Keepout> keepouts = AxisKeepouts.ofFacet(area, around, plan, lines);
+          List<ForbiddenStretch> keepouts = AxisKeepouts.ofFacet(area, around, plan, lines);
           return new AxisTask(area, lines, crossings, keepouts);
         });
   }

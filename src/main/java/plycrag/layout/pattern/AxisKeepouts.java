@@ -9,7 +9,7 @@ import plycrag.layout.frame.FramePlan;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.skin.Axis;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 
 /**
  * What keeps the columns or the rows of an area off, as its hindrances say, members right across
@@ -34,7 +34,7 @@ final class AxisKeepouts {
    * @param plan where its members were planned
    * @param axis the way the lines run
    */
-  static List<Keepout> ofFacet(
+  static List<ForbiddenStretch> ofFacet(
       PatternArea area, InsertSurroundings around, FramePlan plan, Axis axis) {
     AreaLines bare = new AreaLines(area, axis, thing -> false);
     Predicate<Avoided> isCrossing =
@@ -43,7 +43,7 @@ final class AxisKeepouts {
   }
 
   /** What keeps the lines of a zone off: every member that runs their way in it, as it stands. */
-  static List<Keepout> ofZone(PatternArea area, InsertSurroundings around, Axis axis) {
+  static List<ForbiddenStretch> ofZone(PatternArea area, InsertSurroundings around, Axis axis) {
     return new AxisKeepouts(new AreaLines(area, axis, thing -> false), around).all();
   }
 
@@ -58,13 +58,13 @@ final class AxisKeepouts {
     return !isPart && !own.leans(lines);
   }
 
-  private List<Keepout> all() {
-    List<Keepout> keepouts = setbacks();
+  private List<ForbiddenStretch> all() {
+    List<ForbiddenStretch> keepouts = setbacks();
     around.keepings().forEach(keeping -> keepouts.addAll(keeping.keepouts(lines)));
     return keepouts;
   }
 
-  private List<Keepout> setbacks() {
+  private List<ForbiddenStretch> setbacks() {
     PatternArea area = lines.area();
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.POSITIVE_INFINITY;
@@ -77,12 +77,12 @@ final class AxisKeepouts {
       low = Math.max(low, lines.low(area.box()) + area.pattern().fit().setback());
       high = Math.min(high, lines.high(area.box()) - area.pattern().fit().setback());
     }
-    List<Keepout> setbacks = new ArrayList<>();
+    List<ForbiddenStretch> setbacks = new ArrayList<>();
     if (low > Double.NEGATIVE_INFINITY) {
-      setbacks.add(new Keepout(SETBACK, Double.NEGATIVE_INFINITY, low));
+      setbacks.add(new ForbiddenStretch(SETBACK, Double.NEGATIVE_INFINITY, low));
     }
     if (high < Double.POSITIVE_INFINITY) {
-      setbacks.add(new Keepout(SETBACK, high, Double.POSITIVE_INFINITY));
+      setbacks.add(new ForbiddenStretch(SETBACK, high, Double.POSITIVE_INFINITY));
     }
     return setbacks;
   }

@@ -7,7 +7,7 @@ import plycrag.layout.skin.Axis;
 import plycrag.solve.setout.Conflict;
 import plycrag.solve.setout.EvenGrid;
 import plycrag.solve.setout.EvenGrids;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 import plycrag.solve.setout.Mode;
 import plycrag.solve.setout.Result;
 import plycrag.solve.setout.SetLine;
@@ -135,7 +135,7 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
     double start = task.lines().get(0).wanted();
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.POSITIVE_INFINITY;
-    for (Keepout keepout : task.keepouts()) {
+    for (ForbiddenStretch keepout : task.keepouts()) {
       low = Double.isInfinite(keepout.low()) ? Math.max(low, keepout.high()) : low;
       high = Double.isInfinite(keepout.high()) ? Math.min(high, keepout.low()) : high;
     }

@@ -6,7 +6,7 @@ import plycrag.layout.pattern.Crossings.Crossing;
 import plycrag.layout.skin.Axis;
 import plycrag.solve.setout.AskedLine;
 import plycrag.solve.setout.Bay;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 import plycrag.solve.setout.Limits;
 import plycrag.solve.setout.Task;
 import plycrag.wall.Pattern;
@@ -23,7 +23,8 @@ import plycrag.wall.Wall;
  *     moves no member
  * @param keepouts of everything else
  */
-record AxisTask(PatternArea area, Axis lines, List<Crossing> crossings, List<Keepout> keepouts) {
+record AxisTask(
+    PatternArea area, Axis lines, List<Crossing> crossings, List<ForbiddenStretch> keepouts) {
   AxisTask {
     crossings = List.copyOf(crossings);
     keepouts = List.copyOf(keepouts);

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Point;
 import plycrag.finding.Measure;
 import plycrag.layout.skin.Seam;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 
@@ -71,7 +71,7 @@ record ClearOfEdge() implements Hindrance {
 
     /** A line keeps off the seams that run its way, however short. */
     @Override
-    public List<Keepout> keepouts(AreaLines lines) {
+    public List<ForbiddenStretch> keepouts(AreaLines lines) {
       double toEdge = toEdge(site);
       return site.frame().seams().stream()
           .filter(seam -> seam.axis() == lines.axis())
@@ -80,9 +80,9 @@ record ClearOfEdge() implements Hindrance {
           .toList();
     }
 
-    private Keepout keepout(Seam seam, double half) {
+    private ForbiddenStretch keepout(Seam seam, double half) {
       String called = site.wall().tape().placed("seam", seam.middle());
-      return new Keepout(called, seam.middle() - half, seam.middle() + half);
+      return new ForbiddenStretch(called, seam.middle() - half, seam.middle() + half);
     }
   }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Direction.Span;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 
 /** Where one kind of hindrance forbids inserts on one facet. */
 interface Keeping {
@@ -24,7 +24,7 @@ interface Keeping {
   Geometry clear(Geometry area);
 
   /** Where none of some lines may lie, between the outermost places. */
-  List<Keepout> keepouts(AreaLines lines);
+  List<ForbiddenStretch> keepouts(AreaLines lines);
 
   /** The outermost places of some lines, mm. */
   default Span bounds(AreaLines lines) {

@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.SpatialIndex;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 import plycrag.wall.Inserts;
 
 /**
@@ -93,9 +93,9 @@ final class KeptOff implements Keeping {
   }
 
   @Override
-  public List<Keepout> keepouts(AreaLines lines) {
+  public List<ForbiddenStretch> keepouts(AreaLines lines) {
     Envelope box = lines.area().box();
-    List<Keepout> keepouts = new ArrayList<>();
+    List<ForbiddenStretch> keepouts = new ArrayList<>();
     for (Avoided thing : things) {
       if (thing.keepsOff(lines.axis(), box) && !lines.isCrossing().test(thing)) {
         keepout(thing, lines).ifPresent(keepouts::add);
@@ -104,7 +104,7 @@ final class KeptOff implements Keeping {
     return keepouts;
   }
 
-  private Optional<Keepout> keepout(Avoided thing, AreaLines lines) {
+  private Optional<ForbiddenStretch> keepout(Avoided thing, AreaLines lines) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     boolean meets = false;
@@ -115,6 +115,6 @@ final class KeptOff implements Keeping {
       high = Math.max(high, lines.high(box) + distance);
       meets |= lines.meet(lines.axis().low(box), lines.axis().high(box), distance);
     }
-    return meets ? Optional.of(new Keepout(thing.called(), low, high)) : Optional.empty();
+    return meets ? Optional.of(new ForbiddenStretch(thing.called(), low, high)) : Optional.empty();
   }
 }

@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 
 /** Areas inside one of which inserts stay, and away from its edge. */
 abstract class KeptWithin implements Keeping {
@@ -36,7 +36,7 @@ abstract class KeptWithin implements Keeping {
   }
 
   @Override
-  public List<Keepout> keepouts(AreaLines lines) {
+  public List<ForbiddenStretch> keepouts(AreaLines lines) {
     return List.of();
   }
 

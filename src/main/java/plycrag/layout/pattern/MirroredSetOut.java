@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import plycrag.geometry.Tolerance;
-import plycrag.solve.setout.Keepout;
+import plycrag.solve.setout.ForbiddenStretch;
 import plycrag.solve.setout.Limits;
 import plycrag.solve.setout.Mode;
 import plycrag.solve.setout.Result;
@@ -71,8 +71,9 @@ final class MirroredSetOut {
     Limits limits = task.limits();
     boolean hasMiddle = task.lines().size() % 2 == 1;
     double toMiddle = hasMiddle ? limits.toLine() : limits.toLine() / 2;
-    List<Keepout> keepouts = new ArrayList<>(task.keepouts());
-    keepouts.add(new Keepout("the middle", width / 2 - toMiddle, Double.POSITIVE_INFINITY));
+    List<ForbiddenStretch> keepouts = new ArrayList<>(task.keepouts());
+    keepouts.add(
+        new ForbiddenStretch("the middle", width / 2 - toMiddle, Double.POSITIVE_INFINITY));
     task.keepouts().forEach(one -> keepouts.add(image(one)));
     task.membersAtFirst()
         .forEach(
@@ -85,8 +86,9 @@ final class MirroredSetOut {
   }
 
   /** What keeps the image of a column off; a step more where images do not lie on the grid. */
-  private Keepout image(Keepout keepout) {
+  private ForbiddenStretch image(ForbiddenStretch keepout) {
     double rest = Tolerance.same(tape.snap(width), width) ? 0 : task.limits().step();
-    return new Keepout(keepout.name(), width - keepout.high() - rest, width - keepout.low() + rest);
+    return new ForbiddenStretch(
+        keepout.name(), width - keepout.high() - rest, width - keepout.low() + rest);
   }
 }

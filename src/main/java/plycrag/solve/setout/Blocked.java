@@ -11,7 +11,7 @@ final class Blocked {
   private final int[] to;
 
   /** Joins keep-outs that overlap. Cost: sorting them. */
-  Blocked(Collection<Keepout> keepouts, Steps steps) {
+  Blocked(Collection<ForbiddenStretch> keepouts, Steps steps) {
     List<int[]> stretches =
         keepouts.stream()
             .map(one -> new int[] {steps.down(one.low()) + 1, steps.up(one.high()) - 1})

@@ -12,9 +12,9 @@ final class BlockerSearch {
   private final Steps steps;
 
   /** Members' and others' keep-outs by their lower ends, and the greatest extent of any finite. */
-  private final TreeMap<Double, List<Keepout>> byLow = new TreeMap<>();
+  private final TreeMap<Double, List<ForbiddenStretch>> byLow = new TreeMap<>();
 
-  private final List<Keepout> endless = new ArrayList<>();
+  private final List<ForbiddenStretch> endless = new ArrayList<>();
   private double longest;
 
   BlockerSearch(Task task) {
@@ -26,7 +26,7 @@ final class BlockerSearch {
     task.keepouts().forEach(this::add);
   }
 
-  private void add(Keepout keepout) {
+  private void add(ForbiddenStretch keepout) {
     double extent = keepout.high() - keepout.low();
     if (Double.isInfinite(extent)) {
       endless.add(keepout);
@@ -40,7 +40,7 @@ final class BlockerSearch {
   List<Blocker> of(int line) {
     double place = wanted(line);
     List<Blocker> found = new ArrayList<>();
-    for (Keepout keepout : near(place, place)) {
+    for (ForbiddenStretch keepout : near(place, place)) {
       double within = Math.min(place - keepout.low(), keepout.high() - place);
       addIfShort(keepout.name(), within, found);
     }
@@ -55,8 +55,8 @@ final class BlockerSearch {
   }
 
   /** The keep-outs that may cover some of a stretch. */
-  List<Keepout> near(double low, double high) {
-    List<Keepout> near = new ArrayList<>(endless);
+  List<ForbiddenStretch> near(double low, double high) {
+    List<ForbiddenStretch> near = new ArrayList<>(endless);
     byLow.subMap(low - longest, true, high, true).values().forEach(near::addAll);
     return near;
   }

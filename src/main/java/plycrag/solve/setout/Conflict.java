@@ -21,18 +21,18 @@ public final class Conflict {
     Steps steps = new Steps(task.limits().step());
     int wanted = steps.nearest(task.lines().get(line).wanted());
     int tolerance = steps.down(task.limits().tolerance());
-    Predicate<List<Keepout>> covers =
+    Predicate<List<ForbiddenStretch>> covers =
         some -> {
           Blocked blocked = new Blocked(some, steps);
           return IntStream.rangeClosed(wanted - tolerance, wanted + tolerance)
               .allMatch(blocked::has);
         };
-    List<Keepout> all = near(task, result, task.lines().get(line).wanted());
-    return irreducible(all, covers).stream().map(Keepout::name).toList();
+    List<ForbiddenStretch> all = near(task, result, task.lines().get(line).wanted());
+    return irreducible(all, covers).stream().map(ForbiddenStretch::name).toList();
   }
 
-  private static List<Keepout> near(Task task, Result result, double wanted) {
-    List<Keepout> all = new ArrayList<>(task.keepouts());
+  private static List<ForbiddenStretch> near(Task task, Result result, double wanted) {
+    List<ForbiddenStretch> all = new ArrayList<>(task.keepouts());
     members(task, result).forEach(one -> all.add(one.keepout(task.limits().toMember())));
     for (SetLine other : result.lines()) {
       OptionalDouble place = other.place();

@@ -10,8 +10,8 @@ package plycrag.solve.setout;
 public record CrossingMember(String name, double centre, double halfBreadth) {
 
   /** Where it keeps lines from that must stay so far from its sides. */
-  public Keepout keepout(double distance) {
+  public ForbiddenStretch keepout(double distance) {
     double reach = halfBreadth + distance;
-    return new Keepout(name, centre - reach, centre + reach);
+    return new ForbiddenStretch(name, centre - reach, centre + reach);
   }
 }

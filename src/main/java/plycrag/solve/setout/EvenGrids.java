@@ -16,7 +16,7 @@ public final class EvenGrids {
   private final int low;
   private final int high;
   private final int apart;
-  private final List<Keepout> keepouts;
+  private final List<ForbiddenStretch> keepouts;
 
   /**
    * For one axis.
@@ -73,9 +73,9 @@ public final class EvenGrids {
    */
   public List<String> conflict(double pitch) {
     int wanted = Math.max(1, steps.nearest(pitch));
-    List<Keepout> needed =
+    List<ForbiddenStretch> needed =
         Conflict.irreducible(keepouts, some -> isHopeless(blocked(some, wanted)));
-    return needed.stream().map(Keepout::name).toList();
+    return needed.stream().map(ForbiddenStretch::name).toList();
   }
 
   private static boolean isHopeless(boolean... blocked) {
@@ -88,9 +88,9 @@ public final class EvenGrids {
   }
 
   /** For each start, from the lowest one on, whether a line of its grid is blocked. */
-  private boolean[] blocked(List<Keepout> some, int pitch) {
+  private boolean[] blocked(List<ForbiddenStretch> some, int pitch) {
     int[] changes = new int[pitch + 1];
-    for (Keepout keepout : some) {
+    for (ForbiddenStretch keepout : some) {
       int from = Math.max(low, steps.down(keepout.low()) + 1);
       int to = Math.min(high, steps.up(keepout.high()) - 1);
       if (from <= to) {

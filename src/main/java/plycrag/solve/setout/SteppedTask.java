@@ -31,7 +31,7 @@ final class SteppedTask {
     wanted = task.lines().stream().mapToInt(line -> steps.nearest(line.wanted())).toArray();
     apart = steps.up(limits.toLine());
     keepouts = new Blocked(task.keepouts(), steps);
-    List<Keepout> all = new ArrayList<>(task.keepouts());
+    List<ForbiddenStretch> all = new ArrayList<>(task.keepouts());
     task.membersAtFirst().forEach(member -> all.add(member.keepout(limits.toMember())));
     atFirst = new Blocked(all, steps);
     lows = new int[task.fixed().size() + 2];
@@ -51,7 +51,7 @@ final class SteppedTask {
     lows[0] = Steps.NEVER;
     highs[0] = Steps.NEVER;
     for (int at = 1; at < end; at++) {
-      Keepout keepout = task.fixed().get(at - 1).keepout(task.limits().toMember());
+      ForbiddenStretch keepout = task.fixed().get(at - 1).keepout(task.limits().toMember());
       lows[at] = steps.down(keepout.low());
       highs[at] = Math.max(highs[at - 1], steps.up(keepout.high()));
     }

@@ -14,7 +14,7 @@ import java.util.List;
  */
 public record Task(
     List<AskedLine> lines,
-    List<Keepout> keepouts,
+    List<ForbiddenStretch> keepouts,
     List<CrossingMember> fixed,
     List<Bay> bays,
     Limits limits) {

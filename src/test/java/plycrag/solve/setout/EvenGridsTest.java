@@ -45,7 +45,7 @@ class EvenGridsTest {
 
   @Example
   void whereNothingIsFreeThereIsNoGrid() {
-    Keepout all = new Keepout("cutout", 0, 1200);
+    ForbiddenStretch all = new ForbiddenStretch("cutout", 0, 1200);
     Task task = new Task(List.of(), List.of(all), List.of(), List.of(), LIMITS);
     EvenGrids grids = new EvenGrids(task, 50, 1150);
     assertThat(grids.nearest(new EvenGrid(50, 160))).isEmpty();

@@ -147,10 +147,10 @@ class SetOutTest {
         IntStream.range(0, wanted.length)
             .mapToObj(at -> new AskedLine("column " + (at + 1), wanted[at]))
             .toList();
-    List<Keepout> edges =
+    List<ForbiddenStretch> edges =
         List.of(
-            new Keepout("left edge", Double.NEGATIVE_INFINITY, 50),
-            new Keepout("right edge", 1150, Double.POSITIVE_INFINITY));
+            new ForbiddenStretch("left edge", Double.NEGATIVE_INFINITY, 50),
+            new ForbiddenStretch("right edge", 1150, Double.POSITIVE_INFINITY));
     return new Task(lines, edges, fixed, bays, new Limits(1, 26 / 2.0 + 4.5, 26 + 4.5, 100));
   }
 

@@ -53,10 +53,10 @@ final class Tasks {
     return Arbitraries.integers().between(0, 28).list().ofMinSize(1).ofMaxSize(4);
   }
 
-  private static Arbitrary<List<Keepout>> keepouts() {
-    Arbitrary<Keepout> one =
+  private static Arbitrary<List<ForbiddenStretch>> keepouts() {
+    Arbitrary<ForbiddenStretch> one =
         Combinators.combine(halves(0, 30), halves(0, 5))
-            .as((low, extent) -> new Keepout("edge", low, low + extent));
+            .as((low, extent) -> new ForbiddenStretch("edge", low, low + extent));
     return one.list().ofMaxSize(2);
   }
 
@@ -70,7 +70,7 @@ final class Tasks {
   }
 
   private static Task task(
-      List<Integer> lines, List<Keepout> keepouts, Limits limits, Frame frame) {
+      List<Integer> lines, List<ForbiddenStretch> keepouts, Limits limits, Frame frame) {
     List<Integer> sorted = lines.stream().sorted().toList();
     List<AskedLine> wanted =
         IntStream.range(0, sorted.size())

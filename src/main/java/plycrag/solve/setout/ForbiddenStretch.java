@@ -8,13 +8,13 @@ package plycrag.solve.setout;
  * @param low its lower end, mm
  * @param high its upper end, mm
  */
-public record Keepout(String name, double low, double high) {
+public record ForbiddenStretch(String name, double low, double high) {
   /**
    * Checks the ends.
    *
    * @throws IllegalArgumentException if the upper end is below the lower one
    */
-  public Keepout {
+  public ForbiddenStretch {
     if (!(low <= high)) {
       throw new IllegalArgumentException(name + ": no stretch from " + low + " to " + high);
     }
