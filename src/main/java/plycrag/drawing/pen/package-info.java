@@ -11,7 +11,7 @@
  *       plycrag.drawing.pen.Layers#of} by the operation that makes a hole.
  *   <li>{@link plycrag.drawing.pen.FreeSpot}, {@link plycrag.drawing.pen.Inked} and {@link
  *       plycrag.drawing.pen.LabelSpread} find places for words, measured by {@link
- *       plycrag.drawing.pen.TextSize}; {@link plycrag.drawing.pen.RunningDimensions}, {@link
+ *       plycrag.document.TextSize}; {@link plycrag.drawing.pen.RunningDimensions}, {@link
  *       plycrag.drawing.pen.Datum} and {@link plycrag.drawing.pen.ViewPage} set readings around a
  *       view, {@link plycrag.drawing.pen.TitleLines} the words below it.
  *   <li>{@link plycrag.drawing.pen.View} and {@link plycrag.drawing.pen.ViewKind}: a view with its
