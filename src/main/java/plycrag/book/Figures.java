@@ -1,6 +1,6 @@
 package plycrag.book;
 
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import plycrag.document.Book.Figure;
@@ -10,11 +10,11 @@ import plycrag.drawing.pen.ViewKind;
 
 /**
  * Takes views from the portfolio for the book, page by page; none where there is none. Remembers
- * which kinds have found their place, so that the book can show the others at its end.
+ * which have found their place, so that the book can show the others at its end.
  */
 final class Figures {
   private final Portfolio portfolio;
-  private final Set<ViewKind> placed = EnumSet.noneOf(ViewKind.class);
+  private final Set<View> placed = new HashSet<>();
 
   Figures(Portfolio portfolio) {
     this.portfolio = portfolio;
@@ -40,10 +40,10 @@ final class Figures {
     return figures(views(kind, subject), caption, true);
   }
 
-  /** Views on pages of every kind that has no place so far. */
+  /** Views on pages that have no place so far. */
   List<Figure> others() {
     return portfolio.views().stream()
-        .filter(view -> view.kind().isOnPages() && !placed.contains(view.kind()))
+        .filter(view -> view.kind().isOnPages() && !placed.contains(view))
         .flatMap(view -> figures(List.of(view), caption(view), false).stream())
         .toList();
   }
@@ -55,13 +55,16 @@ final class Figures {
   }
 
   private List<View> views(ViewKind kind) {
-    placed.add(kind);
-    return portfolio.views(kind);
+    return placed(portfolio.views(kind));
   }
 
   private List<View> views(ViewKind kind, String subject) {
-    placed.add(kind);
-    return portfolio.views(kind, subject);
+    return placed(portfolio.views(kind, subject));
+  }
+
+  private List<View> placed(List<View> views) {
+    placed.addAll(views);
+    return views;
   }
 
   private static List<Figure> figures(List<View> views, String caption, boolean isOfParts) {
