@@ -62,6 +62,11 @@ final class FrameGround {
     return drafts;
   }
 
+  /** The same, but for what is shorter than a length, mm. */
+  void takeAllBut(WishedMember wished, double length) {
+    keep(drafts(wished).stream().filter(draft -> draft.along().size() >= length).toList());
+  }
+
   private void keep(List<DraftMember> drafts) {
     taken.addAll(drafts);
     drafts.forEach(draft -> boxes.add(draft.box()));

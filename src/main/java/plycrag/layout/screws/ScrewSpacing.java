@@ -145,7 +145,7 @@ record ScrewSpacing(
         places.addAll(even(stretch, bearing, tape.snapDown(spacing), taken));
       }
     }
-    if (places.isEmpty() && bearing.area().isRectangle()) {
+    if (places.isEmpty() && bearing.area().isRectangle() && bearing.takesWholeMember()) {
       places.add(tape.snap(bearer.middle()));
     }
     return places.stream().map(place -> point(place, across, bearing)).toList();
@@ -172,12 +172,17 @@ record ScrewSpacing(
         Point other =
             Shapes.point(tape.snap(place.x + right * grid), tape.snap(place.y + up * grid));
         double gain = off(best, across, beside) - off(other, across, beside);
-        if (gain > Tolerance.GRID) {
+        if (gain > Tolerance.GRID && place.distance(other.getCoordinate()) <= furthest()) {
           best = other;
         }
       }
     }
     return best;
+  }
+
+  /** How far a screw may be moved to lie on the grid, mm. */
+  private double furthest() {
+    return (STEPS + 0.5) * tape.unit().markingGrid();
   }
 
   private static double off(Point place, double across, Direction beside) {
@@ -190,7 +195,7 @@ record ScrewSpacing(
     StraightLine line = new StraightLine(bearing.direction(), across);
     double inset =
         Math.max(clearance.screw().toSheetEdge(), tape.snapDown(member.breadth() / 2))
-            + (STEPS + 0.5) * marking(bearing);
+            + (bearing.direction().isSquare() ? 0 : furthest());
     List<Span> stretches = line.within(bearing.core());
     for (LineString edge : bearing.coreEdgesAcross()) {
       stretches = line.clearOf(stretches, edge, inset);
@@ -214,7 +219,8 @@ record ScrewSpacing(
         }
       }
     }
-    double end = clearance.screw().toMemberEnd() + (STEPS + 0.5) * marking(bearing);
+    double end =
+        clearance.screw().toMemberEnd() + (bearing.direction().isSquare() ? 0 : furthest());
     for (LineString edge : Shapes.outerEdges(member)) {
       if (!Direction.of(edge).isParallel(bearing.direction())) {
         clear = new ArrayList<>(line.clearOf(clear, edge, end));
