@@ -128,7 +128,7 @@ final class FrameGround {
     }
     for (DraftMember other : behind(draft)) {
       if (!other.direction().isParallel(along) && draft.meetsBehind(other)) {
-        Direction.Span beyond = along.span(other.far());
+        Direction.Span beyond = along.span(draft.sharedBehind(other));
         if (beyond.middle() > span.middle()) {
           high = Math.min(high, beyond.low());
         } else {

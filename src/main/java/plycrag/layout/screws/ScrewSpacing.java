@@ -41,9 +41,6 @@ record ScrewSpacing(
   /** How far around a place on a slanting line the marking grid is searched, in its steps. */
   private static final int STEPS = 2;
 
-  /** How far off the line the best of those may lie, in steps. */
-  private static final double OFF_LINE = 0.3;
-
   static ScrewSpacing of(Wall wall, Facet facet) {
     return new ScrewSpacing(
         wall.screws(),
@@ -63,7 +60,7 @@ record ScrewSpacing(
   /** Where across the member a line of screws keeps all its distances, mm, if it does anywhere. */
   OptionalDouble roomAcross(Bearing bearing) {
     Direction across = bearing.direction().across();
-    double distance = clearance.screw().toSheetEdge() + OFF_LINE * marking(bearing);
+    double distance = clearance.screw().toSheetEdge() + offLine(bearing);
     double least = Double.NEGATIVE_INFINITY;
     double most = Double.POSITIVE_INFINITY;
     for (LineString edge : bearing.coreEdgesAlong()) {
@@ -108,11 +105,6 @@ record ScrewSpacing(
     return bearing.direction().isSquare() ? tape.snapDown(place) : place;
   }
 
-  /** The marking grid where screws must be moved to lie on it, mm. */
-  private double marking(Bearing bearing) {
-    return bearing.direction().isSquare() ? 0 : tape.unit().markingGrid();
-  }
-
   /** Whether a screw keeps its distance from the member's sides all the way in. */
   private boolean isInside(double place, Bearing bearing) {
     Direction across = bearing.direction().across();
@@ -121,7 +113,19 @@ record ScrewSpacing(
     double low = Math.max(near.low(), deep.low());
     double high = Math.min(near.high(), deep.high());
     double side = Math.min(place - low, high - place);
-    return Tolerance.atLeast(side, clearance.screw().toMemberEdge());
+    return Tolerance.atLeast(side, clearance.screw().toMemberEdge() + offLine(bearing));
+  }
+
+  /**
+   * How far off a slanting line the nearest place on the marking grid may lie, mm: half the widest
+   * gap between the distances at which the nine places around lie off it.
+   */
+  private double offLine(Bearing bearing) {
+    Direction way = bearing.direction();
+    double flat = Math.min(Math.abs(way.u()), Math.abs(way.v()));
+    double steep = Math.max(Math.abs(way.u()), Math.abs(way.v()));
+    double gap = Math.max(Math.min(flat, steep - flat), Math.abs(steep - 2 * flat));
+    return way.isSquare() ? 0 : gap / 2 * tape.unit().markingGrid();
   }
 
   /** How deep a screw goes into a member, mm. */
