@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.Tolerance;
+import plycrag.layout.skin.Piece;
 import plycrag.wall.Wall;
 
 /**
@@ -25,13 +26,13 @@ final class ClearedEnds {
   private final List<Body> bodies = new ArrayList<>();
 
   /**
-   * A member as it stands in the room.
+   * A member, or part of a sheet, as it stands in the room.
    *
    * @param facet the number of its facet
-   * @param member it
+   * @param member it, if it is timber, which can be made shorter
    * @param solid its body
    */
-  private record Body(int facet, Member member, Solid solid) {}
+  private record Body(int facet, Optional<Member> member, Solid solid) {}
 
   private ClearedEnds(Wall wall, List<FramedFacet> frames) {
     this.thickness = wall.sheet().thickness();
@@ -39,6 +40,14 @@ final class ClearedEnds {
     for (int at = 0; at < frames.size(); at++) {
       for (Member member : frames.get(at).members()) {
         bodies.add(body(at, member));
+      }
+    }
+    for (int at = 0; at < frames.size(); at++) {
+      for (Piece piece : frames.get(at).pieces()) {
+        for (Solid part : piece.bodies(thickness)) {
+          Solid solid = part.mapped(frames.get(at).facet().plane()::toRoom);
+          bodies.add(new Body(at, Optional.empty(), solid));
+        }
       }
     }
   }
@@ -54,7 +63,7 @@ final class ClearedEnds {
 
   private Body body(int facet, Member member) {
     Solid solid = member.body(thickness).mapped(frames.get(facet).facet().plane()::toRoom);
-    return new Body(facet, member, solid);
+    return new Body(facet, Optional.of(member), solid);
   }
 
   private List<FramedFacet> cleared() {
@@ -63,7 +72,8 @@ final class ClearedEnds {
             IntStream.range(0, bodies.size()).boxed().toList(), at -> shadow(bodies.get(at)));
     for (int at = 0; at < bodies.size(); at++) {
       for (int other : index.near(shadow(bodies.get(at)), 0)) {
-        if (other > at && bodies.get(at).facet() != bodies.get(other).facet()) {
+        boolean isTimber = bodies.get(at).member().isPresent();
+        if (isTimber && other > at && bodies.get(at).facet() != bodies.get(other).facet()) {
           clear(at, other);
         }
       }
@@ -82,7 +92,10 @@ final class ClearedEnds {
         frame.footing(),
         frame.pieces(),
         frame.seams(),
-        bodies.stream().filter(body -> body.facet() == facet).map(Body::member).toList());
+        bodies.stream()
+            .filter(body -> body.facet() == facet)
+            .flatMap(body -> body.member().stream())
+            .toList());
   }
 
   private void clear(int one, int other) {
@@ -105,7 +118,7 @@ final class ClearedEnds {
   /** A member with so much off either end, if that clears it of another. */
   private Optional<Body> shorter(Body body, Body other, double by) {
     return List.of(false, true).stream()
-        .flatMap(high -> body.member().shorter(high, by).stream())
+        .flatMap(high -> body.member().flatMap(member -> member.shorter(high, by)).stream())
         .map(member -> body(body.facet(), member))
         .filter(one -> one.solid().overlap(other.solid()) <= Tolerance.TOUCH)
         .findFirst();
