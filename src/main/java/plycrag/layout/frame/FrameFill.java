@@ -13,6 +13,9 @@ import plycrag.wall.buying.TimberStock;
 
 /** Takes a frame's ground, member by member; what comes first keeps it. */
 final class FrameFill {
+  /** Nobody fixes a shorter block, and no sheet bends over such a gap, mm (common practice). */
+  private static final double FILLER = 12;
+
   private final FramePlan plan;
   private final EdgeStrips edges;
   private final FrameGround ground;
@@ -123,7 +126,13 @@ final class FrameFill {
   }
 
   private void takeRow(BlockingRows.Row row) {
-    take(WishedMember.level(MemberRole.BLOCKING, row.backing(), row.left(), row.right()));
+    WishedMember wished =
+        WishedMember.level(MemberRole.BLOCKING, row.backing(), row.left(), row.right());
+    if (row.isFree()) {
+      ground.takeFree(wished);
+    } else {
+      ground.takeAllBut(wished, FILLER);
+    }
   }
 
   private void take(WishedMember wished) {

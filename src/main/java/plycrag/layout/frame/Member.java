@@ -1,5 +1,9 @@
 package plycrag.layout.frame;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
@@ -31,6 +35,9 @@ public record Member(
     Polygon footprint,
     Polygon far,
     double depth) {
+  /** Of a ring, the first one repeated. */
+  private static final int FOUR_CORNERS = 5;
+
   /** The smallest box around its footprint. */
   public Envelope box() {
     return footprint.getEnvelopeInternal();
@@ -105,5 +112,56 @@ public record Member(
    */
   public Polygon section(double into) {
     return isSquare() ? footprint : Shapes.between(footprint, far, into / depth);
+  }
+
+  /**
+   * The same with an end cut square, short of both its faces; none where it has no two long sides
+   * between which that can be done.
+   *
+   * @param high whether it is the upper or right end
+   * @param by how much further than that end needs to be square, mm
+   */
+  public Optional<Member> cutSquare(boolean high, double by) {
+    Coordinate[] near = footprint.getExteriorRing().getCoordinates();
+    Coordinate[] back = far.getExteriorRing().getCoordinates();
+    if (near.length != FOUR_CORNERS) {
+      return Optional.empty();
+    }
+    double middle = (direction.span(footprint).middle() + direction.span(far).middle()) / 2;
+    double end = high ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+    double start = high ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    for (Coordinate[] ring : List.of(near, back)) {
+      for (Coordinate corner : ring) {
+        double along = direction.along(corner);
+        if (along > middle == high) {
+          end = high ? Math.min(end, along) : Math.max(end, along);
+        } else {
+          start = high ? Math.max(start, along) : Math.min(start, along);
+        }
+      }
+    }
+    double place = high ? end - by : end + by;
+    return high == place > start
+        ? Optional.of(
+            new Member(
+                mark,
+                role,
+                fixity,
+                direction,
+                ended(near, high, middle, place),
+                ended(back, high, middle, place),
+                depth))
+        : Optional.empty();
+  }
+
+  /** A ring with the corners at one end moved along the member to a place. */
+  private Polygon ended(Coordinate[] ring, boolean high, double middle, double place) {
+    List<Coordinate> corners = new ArrayList<>();
+    for (int at = 0; at + 1 < ring.length; at++) {
+      double along = direction.along(ring[at]);
+      double moved = along > middle == high ? place : along;
+      corners.add(direction.place(moved, direction.across().along(ring[at])));
+    }
+    return Shapes.ring(corners);
   }
 }
