@@ -49,8 +49,7 @@ public final class Strokes {
     for (Stretch stretch : rest) {
       fresh.addAll(
           fresh(
-              new LineSegment(
-                  stroke.pointAlong(stretch.from()), stroke.pointAlong(stretch.to()))));
+              new LineSegment(stroke.pointAlong(stretch.from()), stroke.pointAlong(stretch.to()))));
     }
     return fresh;
   }

@@ -110,7 +110,9 @@ final class WorkshopDrafts {
     draft.perhapsLength("recess-depth", 0.05, () -> draft.length(0.5, 5));
     draft.perhaps(
         0.6,
-        () -> draft.word("when-blocked", draft.of("report", "report", "shift", "nudge", "drop", "solve")));
+        () ->
+            draft.word(
+                "when-blocked", draft.of("report", "report", "shift", "nudge", "drop", "solve")));
   }
 
   private void screws() {
