@@ -151,10 +151,10 @@ final class Corner {
   }
 
   /** The u on one wall at which the level line of the other crosses its own. */
-  private static double crossing(Reached one, Reached other) {
-    Vector3 way = other.foot().minus(one.foot());
-    Vector3 along = one.along();
-    Vector3 beyond = other.along();
+  private static double crossing(Reached on, Reached by) {
+    Vector3 way = by.foot().minus(on.foot());
+    Vector3 along = on.along();
+    Vector3 beyond = by.along();
     return way.cross(beyond).z() / along.cross(beyond).z();
   }
 

@@ -105,7 +105,7 @@ final class ClearedEnds {
   /** A member with so much off either end, if that clears it of another. */
   private Optional<Body> shorter(Body body, Body other, double by) {
     return List.of(false, true).stream()
-        .flatMap(high -> body.member().cutSquare(high, by).stream())
+        .flatMap(high -> body.member().shorter(high, by).stream())
         .map(member -> body(body.facet(), member))
         .filter(one -> one.solid().overlap(other.solid()) <= Tolerance.TOUCH)
         .findFirst();

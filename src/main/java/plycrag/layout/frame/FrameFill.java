@@ -135,11 +135,12 @@ final class FrameFill {
     }
   }
 
+  /** What of a stud is shorter than broad is none: no screw would stay in it. */
   private void take(WishedMember wished) {
     if (wished.fixity() == Fixity.FREE) {
       ground.takeFree(wished);
     } else {
-      ground.take(wished);
+      ground.takeAllBut(wished, wished.beside().size());
     }
   }
 }

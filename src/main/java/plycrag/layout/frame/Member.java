@@ -115,52 +115,36 @@ public record Member(
   }
 
   /**
-   * The same with an end cut square, short of both its faces; none where it has no two long sides
-   * between which that can be done.
+   * The same, shorter at one end, which is cut as it was; none where it has not two long sides from
+   * one end to the other, or is too short.
    *
-   * @param high whether it is the upper or right end
-   * @param by how much further than that end needs to be square, mm
+   * @param high whether at the upper or right end
+   * @param by mm
    */
-  public Optional<Member> cutSquare(boolean high, double by) {
-    Coordinate[] near = footprint.getExteriorRing().getCoordinates();
-    Coordinate[] back = far.getExteriorRing().getCoordinates();
-    if (near.length != FOUR_CORNERS) {
-      return Optional.empty();
-    }
-    double middle = (direction.span(footprint).middle() + direction.span(far).middle()) / 2;
-    double end = high ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
-    double start = high ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
-    for (Coordinate[] ring : List.of(near, back)) {
-      for (Coordinate corner : ring) {
-        double along = direction.along(corner);
-        if (along > middle == high) {
-          end = high ? Math.min(end, along) : Math.max(end, along);
-        } else {
-          start = high ? Math.max(start, along) : Math.min(start, along);
-        }
-      }
-    }
-    double place = high ? end - by : end + by;
-    return high == place > start
+  public Optional<Member> shorter(boolean high, double by) {
+    boolean isSimple = footprint.getExteriorRing().getNumPoints() == FOUR_CORNERS;
+    return isSimple && length() > 2 * by + breadth()
         ? Optional.of(
             new Member(
                 mark,
                 role,
                 fixity,
                 direction,
-                ended(near, high, middle, place),
-                ended(back, high, middle, place),
+                shorter(footprint, high, by),
+                shorter(far, high, by),
                 depth))
         : Optional.empty();
   }
 
-  /** A ring with the corners at one end moved along the member to a place. */
-  private Polygon ended(Coordinate[] ring, boolean high, double middle, double place) {
+  private Polygon shorter(Polygon face, boolean high, double by) {
+    Coordinate[] ring = face.getExteriorRing().getCoordinates();
+    double middle = direction.along(face.getCentroid());
     List<Coordinate> corners = new ArrayList<>();
     for (int at = 0; at + 1 < ring.length; at++) {
-      double along = direction.along(ring[at]);
-      double moved = along > middle == high ? place : along;
-      corners.add(direction.place(moved, direction.across().along(ring[at])));
+      boolean moves = direction.along(ring[at]) > middle == high;
+      double step = moves ? (high ? -by : by) : 0;
+      corners.add(
+          new Coordinate(ring[at].x + step * direction.u(), ring[at].y + step * direction.v()));
     }
     return Shapes.ring(corners);
   }
