@@ -79,23 +79,26 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
    * edge of each (Gottschalk, Lin and Manocha, 1996).
    */
   public double overlap(Solid other) {
-    double least = Double.MAX_VALUE;
-    for (Vector3 axis : axes(other)) {
-      double length = axis.length();
-      if (length > Tolerance.VANISHING) { // otherwise the edges are parallel
-        least = Math.min(least, sharedAlong(axis, other) / length);
-      }
-    }
-    return least;
+    return axes(other).mapToDouble(axis -> shared(axis, other)).min().orElse(Double.MAX_VALUE);
   }
 
-  private List<Vector3> axes(Solid other) {
-    List<Vector3> axes = new ArrayList<>(normals());
-    axes.addAll(other.normals());
-    for (Vector3 edge : edges()) {
-      other.edges().forEach(one -> axes.add(edge.cross(one)));
-    }
-    return axes;
+  /** Whether {@link #overlap} is more than a depth; found sooner where it is not. */
+  public boolean overlapsBy(double depth, Solid other) {
+    return axes(other).allMatch(axis -> shared(axis, other) > depth);
+  }
+
+  /** The normals first, since most bodies that are apart are so along one. */
+  private Stream<Vector3> axes(Solid other) {
+    Stream<Vector3> both = Stream.of(this, other).flatMap(one -> one.normals().stream());
+    Stream<Vector3> square =
+        Stream.of(other.edges())
+            .flatMap(edges -> edges().stream().flatMap(edge -> edges.stream().map(edge::cross)));
+    return Stream.concat(both, square)
+        .filter(axis -> axis.length() > Tolerance.VANISHING); // otherwise the edges are parallel
+  }
+
+  private double shared(Vector3 axis, Solid other) {
+    return sharedAlong(axis, other) / axis.length();
   }
 
   private double sharedAlong(Vector3 axis, Solid other) {
@@ -104,11 +107,19 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
   }
 
   private double highest(Vector3 axis) {
-    return corners().mapToDouble(axis::dot).max().orElseThrow();
+    double highest = Double.NEGATIVE_INFINITY;
+    for (int at = 0; at < near.size(); at++) {
+      highest = Math.max(highest, Math.max(axis.dot(near.get(at)), axis.dot(far.get(at))));
+    }
+    return highest;
   }
 
   private double lowest(Vector3 axis) {
-    return corners().mapToDouble(axis::dot).min().orElseThrow();
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int at = 0; at < near.size(); at++) {
+      lowest = Math.min(lowest, Math.min(axis.dot(near.get(at)), axis.dot(far.get(at))));
+    }
+    return lowest;
   }
 
   private Stream<Vector3> corners() {
