@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
@@ -104,23 +105,42 @@ final class ClearedEnds {
       return;
     }
     for (int by = 1; by <= MOST; by++) {
-      for (int at : new int[] {one, other}) {
-        int against = at == one ? other : one;
-        Optional<Body> shorter = shorter(bodies.get(at), bodies.get(against), by);
-        if (shorter.isPresent()) {
-          bodies.set(at, shorter.get());
-          return;
-        }
+      if (isCleared(one, other, by) || isCleared(other, one, by) || areCleared(one, other, by)) {
+        return;
       }
     }
   }
 
+  private boolean isCleared(int at, int against, double by) {
+    Optional<Body> shorter = shorter(bodies.get(at), bodies.get(against), by);
+    shorter.ifPresent(body -> bodies.set(at, body));
+    return shorter.isPresent();
+  }
+
+  /** Both lose as much, where that is less than one would alone. */
+  private boolean areCleared(int one, int other, double by) {
+    for (Body body : shorter(bodies.get(one), by)) {
+      Optional<Body> against = shorter(bodies.get(other), body, by);
+      if (against.isPresent()) {
+        bodies.set(one, body);
+        bodies.set(other, against.get());
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A member with so much off either end, if that clears it of another. */
   private Optional<Body> shorter(Body body, Body other, double by) {
-    return List.of(false, true).stream()
-        .flatMap(high -> body.member().flatMap(member -> member.shorter(high, by)).stream())
-        .map(member -> body(body.facet(), member))
+    return shorter(body, by).stream()
         .filter(one -> one.solid().overlap(other.solid()) <= Tolerance.TOUCH)
         .findFirst();
+  }
+
+  private List<Body> shorter(Body body, double by) {
+    return Stream.of(false, true)
+        .flatMap(high -> body.member().flatMap(member -> member.shorter(high, by)).stream())
+        .map(member -> body(body.facet(), member))
+        .toList();
   }
 }
