@@ -14,7 +14,7 @@ final class TrueWords {
       Pattern.compile(
           "\\b[A-Z]{1,3}[0-9]+\\b|\\b(facets?|cutouts?|zones?|tools?|sheets?|pieces?|inserts?|screws?"
               + "|columns?|rows?|obstacles?|keep-outs?|ceiling|floor|door|stair|building"
-              + "|support|posts?|wall|frame|frames|holes?|barrels?|mitred|mats?)\\b");
+              + "|recess(?:es)?|marks|support|posts?|wall|frame|frames|holes?|barrels?|mitred|mats?)\\b");
 
   private TrueWords() {}
 
