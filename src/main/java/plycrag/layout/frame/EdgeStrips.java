@@ -149,11 +149,12 @@ final class EdgeStrips {
   }
 
   /**
-   * The tangent by which two slanting strips that meet at a blunt corner are cut, each to half of
-   * it: neither could end against the long side of the other. 0 where they are not.
+   * The tangent by which a strip is cut at a blunt corner with another that slants or runs up, each
+   * to half of it: neither could end against the long side of the other. 0 where it is not.
    */
   private static double mitre(LineString edge, LineString next) {
-    if (role(edge) != MemberRole.RAKE || role(next) != MemberRole.RAKE || !turnsLeft(edge, next)) {
+    boolean isLevel = role(edge) == MemberRole.PLATE || role(next) == MemberRole.PLATE;
+    if (isLevel || !turnsLeft(edge, next)) {
       return 0;
     }
     double along = dot(edge, next) / (edge.getLength() * next.getLength());
