@@ -282,8 +282,10 @@ final class RunSite {
     return frame.members().stream()
         .filter(
             member ->
-                member.body(thickness).mapped(frame.facet().plane()::toRoom).overlap(pushed)
-                    > REACH)
+                member
+                    .body(thickness)
+                    .mapped(frame.facet().plane()::toRoom)
+                    .overlapsByMoreThan(REACH, pushed))
         .min(Comparator.comparing(member -> !member.role().isUpright()));
   }
 }
