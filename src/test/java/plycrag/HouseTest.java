@@ -138,6 +138,7 @@ class HouseTest {
     rooms.put("files.pdf", List.of("units", "document", "geometry"));
     rooms.put("files.lint", List.of("geometry"));
     rooms.put("files.geojson", List.of("units", "document", "files.json"));
+    rooms.put("files.gltf", List.of("units", "document", "files.json"));
     rooms.put("files", List.of("units", "document", "files.json"));
   }
 

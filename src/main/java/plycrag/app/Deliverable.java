@@ -15,6 +15,7 @@ import plycrag.document.Table;
 import plycrag.drawing.Portfolio;
 import plycrag.drawing.pen.PrintedSet;
 import plycrag.drawing.pen.View;
+import plycrag.drawing.room.WallModel;
 import plycrag.drawing.template.Templates;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
@@ -22,6 +23,7 @@ import plycrag.files.csv.CsvWriter;
 import plycrag.files.dxf.DxfVersion;
 import plycrag.files.dxf.DxfWriter;
 import plycrag.files.geojson.FeatureMapWriter;
+import plycrag.files.gltf.SceneWriter;
 import plycrag.files.html.HtmlWriter;
 import plycrag.files.html.LabelWriter;
 import plycrag.files.ngc.Dialect;
@@ -191,6 +193,7 @@ public final class Deliverable {
     addList("lists/marking-out.csv", MarkingOut.of(checked));
     addList("checks/clearance.csv", FindingTable.of(checked));
     add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));
+    files.add(new OutputFile("model.glb", SceneWriter.write(WallModel.of(checked))));
   }
 
   private void addList(String path, Table table) {

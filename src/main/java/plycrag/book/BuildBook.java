@@ -154,9 +154,8 @@ public final class BuildBook {
   }
 
   /** What it meets on its left. */
-  private String beside(Facet facet) {
-    return facet
-        .fold(Fold.Place.LEFT)
+  private static String beside(Facet facet) {
+    return facet.folds(Fold.Place.LEFT).stream()
         .map(
             fold ->
                 " It meets facet "
@@ -164,7 +163,7 @@ public final class BuildBook {
                     + " in a corner on its left, where the climbing faces enclose "
                     + Decimal.of(180 - fold.turn(), 1)
                     + "°.")
-        .orElse("");
+        .collect(Collectors.joining());
   }
 
   private String counts() {

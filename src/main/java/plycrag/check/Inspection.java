@@ -17,7 +17,7 @@ import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.SeamTolerance;
 import plycrag.check.making.BracketFits;
-import plycrag.check.making.CornersClose;
+import plycrag.check.making.CornersMitred;
 import plycrag.check.making.Countersinks;
 import plycrag.check.making.CutoutsFit;
 import plycrag.check.making.EndsSawn;
@@ -67,7 +67,7 @@ public final class Inspection {
           new RoomForStuds(),
           new CutoutsFit(),
           new ZonesFit(),
-          new CornersClose(),
+          new CornersMitred(),
           new JointScrewLength(),
           new JointScrewRoom(),
           new BracketFits(),

@@ -1,5 +1,6 @@
 /**
- * What the product makes, free of any format: drawings, programs, tables, maps, prints, the book.
+ * What the product makes, free of any format: drawings, programs, tables, maps, scenes, prints, the
+ * book.
  *
  * <p>The second waist of the house. Makers of content fill these values and know no grammar; the
  * writers in {@code files} know a grammar and nothing of walls.
@@ -10,6 +11,8 @@
  *       writer of pages knows no layout.
  *   <li>A part's line in a list is a {@code Cell.Marks}, a drawing of parts a figure that says so:
  *       writers lead from one to the other by the mark alone and know no parts.
+ *   <li>A {@link plycrag.document.Scene} has the room's axes and says what is seen from outside;
+ *       how a format turns its axes is the format's.
  *   <li>A {@link plycrag.document.DrillProgram} is made of canonical moves, however they are
  *       spelled.
  * </ul>

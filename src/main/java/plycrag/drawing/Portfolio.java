@@ -163,13 +163,15 @@ public final class Portfolio {
   private void addCorners() {
     int number = 0;
     for (FacetLayout right : layout.facets()) {
-      if (right.facet().fold(Fold.Place.LEFT).isPresent()) {
-        number++;
-        add(
-            ViewKind.CORNER,
-            "corner-" + number,
-            right.facet().name(),
-            () -> CornerDetail.of(checked, right));
+      for (Fold fold : right.facet().folds(Fold.Place.LEFT)) {
+        if (!right.facet().isLevel(fold)) {
+          number++;
+          add(
+              ViewKind.CORNER,
+              "corner-" + number,
+              right.facet().name(),
+              () -> CornerDetail.of(checked, right, fold));
+        }
       }
     }
   }

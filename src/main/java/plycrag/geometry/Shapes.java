@@ -97,6 +97,11 @@ public final class Shapes {
     return Rings.ordered(area);
   }
 
+  /** A polygon through corners that keep their order and their numbers, the first not repeated. */
+  public static Polygon ring(List<Coordinate> corners) {
+    return FACTORY.createPolygon(closed(corners));
+  }
+
   /** The openings in an area. */
   public static List<Polygon> openings(Polygon area) {
     List<Polygon> openings = new ArrayList<>();

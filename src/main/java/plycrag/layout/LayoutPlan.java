@@ -169,7 +169,7 @@ public final class LayoutPlan {
                   .map(draft -> draft.marked(numbers.next(draft.wished().role())))
                   .toList()));
     }
-    return framed;
+    return Framing.clearOfEachOther(wall, framed);
   }
 
   private static List<List<PatternArea>> areas(Wall wall) {

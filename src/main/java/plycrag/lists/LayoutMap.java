@@ -18,6 +18,7 @@ import plycrag.layout.pattern.Screw;
 import plycrag.layout.screws.FastenerLine;
 import plycrag.layout.screws.ScrewPoint;
 import plycrag.layout.skin.Piece;
+import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Inserts;
 import plycrag.wall.Zone;
@@ -32,7 +33,8 @@ public final class LayoutMap {
   }
 
   /**
-   * Every facet with its pieces, members, fastener lines, screws, inserts, screw points and zones.
+   * Every facet with its cutouts, pieces, members, fastener lines, screws, inserts, screw points
+   * and zones.
    */
   public static FeatureMap of(CheckedLayout checked) {
     LayoutMap map = new LayoutMap(checked);
@@ -46,6 +48,9 @@ public final class LayoutMap {
     add(layout.facet().outline(), properties(facet, facet, "facet"));
     for (Polygon area : layout.facet().setback(insert.setback())) {
       add(area, properties(facet, facet, "setback"));
+    }
+    for (Cutout cutout : layout.facet().cutouts()) {
+      add(cutout.shape(), properties(facet, cutout.name(), "cutout"));
     }
     for (Piece piece : layout.pieces()) {
       add(piece.outline(), properties(facet, piece.mark(), "piece"));

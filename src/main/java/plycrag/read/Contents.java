@@ -65,6 +65,11 @@ final class Contents {
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
     }
+    if (context.faults().sorted().isEmpty()) {
+      new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults())
+          .checkLosses(
+              in(WallTable.TABLE).get(WallTable.WIDTH), in(WallTable.TABLE).get(WallTable.RAISE));
+    }
   }
 
   /**

@@ -2,6 +2,7 @@ package plycrag.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import plycrag.geometry.Tolerance;
 import plycrag.read.schema.Parameter;
@@ -10,10 +11,12 @@ import plycrag.read.text.Faults;
 import plycrag.units.NearestWord;
 import plycrag.units.Printable;
 import plycrag.wall.FacetPoint;
+import plycrag.wall.Profile;
+import plycrag.wall.Profile.Loss;
 
 /** What the facets of a file require of each other, and what one facet's keys do. */
 final class FacetChecks {
-  /** Two walls turned less from each other are hardly two, degrees. */
+  /** Two walls turned less from each other that lean apart meet far off, degrees. */
   private static final double LEAST_TURN = 5;
 
   private final List<Values> facets;
@@ -36,6 +39,40 @@ final class FacetChecks {
       checkTop(at);
     }
     checkWalls();
+  }
+
+  /**
+   * Reports facets of which the walls beside them leave nothing that can be made.
+   *
+   * @param wallWidth of facets that have none of their own, mm
+   * @param raise height of the lowest edges above the floor, mm
+   */
+  void checkLosses(double wallWidth, double raise) {
+    Map<String, Loss> lost = Profile.lost(FacetTable.records(facets, wallWidth), raise);
+    List<String> names = FacetTable.names(facets);
+    for (int at = 0; at < names.size(); at++) {
+      if (lost.containsKey(names.get(at))) {
+        report(facets.get(at), names.get(at), lost.get(names.get(at)));
+      }
+    }
+  }
+
+  private void report(Values facet, String name, Loss loss) {
+    String left =
+        switch (loss) {
+          case WHOLE -> "leave nothing of facet " + name;
+          case FOOT -> "leave nothing of the lower edge of facet " + name;
+          case TOP ->
+              "leave nothing of the upper edge of facet " + name + ", on which another stands";
+          case DIVIDED -> "cut facet " + name + " in two";
+        };
+    Parameter<?> key = facet.isGiven(FacetTable.OUTLINE) ? FacetTable.OUTLINE : FacetTable.WIDTH;
+    faults.add(
+        facet.key(key),
+        facet.place(key),
+        "the walls beside it, where they meet it, " + left,
+        "a facet that is wider than they lean over it is allowed",
+        "make it wider, or let it or the wall beside it lean less or turn less");
   }
 
   private void checkOutline(Values facet) {
@@ -137,12 +174,16 @@ final class FacetChecks {
   }
 
   private void checkTurn(Values facet) {
-    if (facet.isSound(FacetTable.TURN) && Math.abs(facet.get(FacetTable.TURN)) < LEAST_TURN) {
+    if (!facet.isSound(FacetTable.TURN)) {
+      return;
+    }
+    double turn = facet.get(FacetTable.TURN);
+    if (turn != 0 && Math.abs(turn) < LEAST_TURN) {
       faults.add(
           facet.key(FacetTable.TURN),
           facet.place(FacetTable.TURN),
-          "a turn of less than 5 degrees is none",
-          "-90 to -5 or 5 to 90 degrees are allowed");
+          "walls turned less than 5 degrees from each other meet too far away",
+          "0, for walls side by side, or -90 to -5 or 5 to 90 degrees are allowed");
     }
   }
 }

@@ -79,7 +79,9 @@ final class FacetTable {
           new NumberKind(new Range(-90, 90), "degrees"),
           DefaultValue.number(90),
           "How far the new wall is turned from that one, seen from above: above zero toward the"
-              + " climber, for an inside corner; below zero for an outside one.");
+              + " climber, for an inside corner; below zero for an outside one; 0 for walls side by"
+              + " side, which meet where they lie in one plane. Where walls meet, each ends in the"
+              + " other, whatever its width; a side that goes on higher runs straight up.");
 
   static final TableSpec TABLE =
       new TableSpec(

@@ -6,15 +6,17 @@ import java.util.Optional;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
+import plycrag.layout.standing.Mass;
 
 /**
  * The job as a whole.
  *
  * @param area of the climbing face, gaps and openings left out, m²
+ * @param standing what the sheets and the timber weigh as they are built in, kg
  * @param waste what is bought and not built in
  * @param load what is carried home
  */
-public record JobFigures(double area, Waste waste, Load load) {
+public record JobFigures(double area, double standing, Waste waste, Load load) {
   private static final double SQUARE_METRE = 1e6;
 
   /**
@@ -48,7 +50,11 @@ public record JobFigures(double area, Waste waste, Load load) {
 
   /** The figures of a layout. */
   public static JobFigures of(Layout layout, StickPlan plan, ShoppingList list) {
-    return new JobFigures(area(layout), new Waste(sheetWaste(layout), plan.waste()), Load.of(list));
+    return new JobFigures(
+        area(layout),
+        Mass.of(layout).kilograms(),
+        new Waste(sheetWaste(layout), plan.waste()),
+        Load.of(list));
   }
 
   private static double area(Layout layout) {
@@ -87,6 +93,7 @@ public record JobFigures(double area, Waste waste, Load load) {
     rows.add(row("articles of unknown mass", load.unweighed(), 0, "lines"));
     rows.add(row("volume of sheets and sticks", load.volume(), 3, "m3"));
     rows.add(row("longest to carry", load.longest(), 1, "mm"));
+    rows.add(row("mass of sheets and timber as built", standing, 3, "kg"));
     rows.add(share("cost of a square metre", costs, area));
     rows.add(share("cost of an insert", costs, inserts));
     return new Table("The whole job", List.of("figure", "value", "unit"), rows);

@@ -8,7 +8,7 @@ import java.math.RoundingMode;
  * -0}.
  */
 public final class Decimal {
-  private static final long[] SCALES = {1, 10, 100, 1_000, 10_000};
+  private static final long[] SCALES = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
   private static final double LARGEST = 1e12;
 
   private Decimal() {}
@@ -17,7 +17,7 @@ public final class Decimal {
    * Prints a number from its scaled integer, halves away from zero.
    *
    * @param value any finite number below 10¹² in size
-   * @param decimals most digits after the point, 0 to 4
+   * @param decimals most digits after the point, 0 to 6; above 4 for lengths in metres only
    * @throws IllegalArgumentException if the number is not finite or too large; a defect of the
    *     caller, since no such number may reach a file
    */

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Direction;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Shapes;
 
@@ -28,6 +30,9 @@ public record Facet(
     List<Cutout> cutouts,
     List<Fold> folds,
     FacetPlane plane) {
+
+  /** What leans further is level, degrees. */
+  private static final double ROOF = 90;
 
   /** Copies the lists. */
   public Facet {
@@ -76,7 +81,18 @@ public record Facet(
     return boundary.isRectangle();
   }
 
-  /** The fold on one of its sides, if there is one. */
+  /** The folds on one of its sides, from below: several where what is beside it turns. */
+  public List<Fold> folds(Fold.Place place) {
+    return folds.stream().filter(fold -> fold.place() == place).toList();
+  }
+
+  /** Whether a fold lies level: above, below, or where one facet is a roof. */
+  public boolean isLevel(Fold fold) {
+    LineString side = Shapes.outerEdges(boundary).get(fold.side());
+    return angle >= ROOF || Direction.of(side).equals(Direction.LEVEL);
+  }
+
+  /** The first fold on one of its sides, if there is one. */
   public Optional<Fold> fold(Fold.Place place) {
     return folds.stream().filter(fold -> fold.place() == place).findFirst();
   }

@@ -8,8 +8,9 @@ package plycrag.wall;
  *     enclose less than 180° on the climber's side
  * @param other the other facet, by name
  * @param place where the other one lies
+ * @param length over how much of that side they meet, mm; nothing if they only should
  */
-public record Fold(int side, double turn, String other, Place place) {
+public record Fold(int side, double turn, String other, Place place, double length) {
 
   /** On which side of a facet another one lies. */
   public enum Place {
@@ -34,5 +35,15 @@ public record Fold(int side, double turn, String other, Place place) {
   /** Whether it runs up between two walls. */
   public boolean isCorner() {
     return place == Place.LEFT || place == Place.RIGHT;
+  }
+
+  /**
+   * Whether another facet's fold is this one, seen from there.
+   *
+   * @param own the facet that has this one, by name
+   * @param others the facet that has that one
+   */
+  public boolean isSameAs(Fold back, String own, String others) {
+    return other.equals(others) && back.other.equals(own) && length == back.length && length > 0;
   }
 }

@@ -5,28 +5,42 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LineString;
+import java.util.function.Function;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Shapes;
-import plycrag.geometry.Tolerance;
-import plycrag.wall.Sides.Side;
+import plycrag.wall.Corner.Part;
+import plycrag.wall.Corner.Stretch;
 
 /**
  * Stands facets on each other, every lower edge on the upper edge of the facet before it, and walls
- * beside each other, every facet cut off where the one beside it begins.
+ * beside each other, every facet cut off where it meets one of the wall beside it.
  */
 public final class Profile {
   private final List<GivenCutout> cutouts;
   private final List<Run> runs = new ArrayList<>();
   private final Map<String, Integer> byFirst = new HashMap<>();
-  private final Map<Integer, Integer> leftOf = new HashMap<>();
+  private final List<Neighbours> corners = new ArrayList<>();
 
-  private Profile(List<GivenCutout> cutouts) {
+  /**
+   * Two walls beside each other.
+   *
+   * @param left the number of the one on the left
+   * @param right that of the other
+   * @param stretches of their corner
+   */
+  private record Neighbours(int left, int right, List<Stretch> stretches) {}
+
+  private Profile(List<GivenFacet> given, List<GivenCutout> cutouts, double raise) {
     this.cutouts = cutouts;
+    int from = 0;
+    for (int to = 1; to <= given.size(); to++) {
+      if (to == given.size() || given.get(to).beside().isPresent()) {
+        add(given.subList(from, to), raise);
+        from = to;
+      }
+    }
   }
 
   /**
@@ -35,182 +49,150 @@ public final class Profile {
    * @param given in the file's order
    * @param cutouts openings in them
    * @param raise height of the lowest edges above the floor, mm
+   * @throws IllegalArgumentException if one cannot be; see {@link #lost}
    */
   public static List<Facet> of(List<GivenFacet> given, List<GivenCutout> cutouts, double raise) {
-    Profile profile = new Profile(cutouts);
-    int from = 0;
-    for (int to = 1; to <= given.size(); to++) {
-      if (to == given.size() || given.get(to).beside().isPresent()) {
-        profile.add(given.subList(from, to), raise);
-        from = to;
-      }
-    }
-    List<Facet> facets = new ArrayList<>();
-    for (int run = 0; run < profile.runs.size(); run++) {
-      profile.addFacets(run, facets);
-    }
-    return facets;
+    return new Profile(given, cutouts, raise).facets();
+  }
+
+  /**
+   * The facets of which the walls beside them leave nothing, no edge to stand on, or several parts,
+   * by name, each with the reason.
+   *
+   * @param given in the file's order
+   * @param raise height of the lowest edges above the floor, mm
+   */
+  public static Map<String, Loss> lost(List<GivenFacet> given, double raise) {
+    return new Profile(given, List.of(), raise).losses();
+  }
+
+  /** What walls beside a facet may leave of it that nobody can make. */
+  public enum Loss {
+    /** Nothing. */
+    WHOLE,
+    /** Nothing at its lower edge. */
+    FOOT,
+    /** Nothing at its upper edge, on which another facet stands. */
+    TOP,
+    /** Several parts. */
+    DIVIDED
   }
 
   private void add(List<GivenFacet> given, double raise) {
     GivenFacet first = given.get(0);
     int at = runs.size();
     byFirst.put(first.name(), at);
-    first.beside().ifPresent(beside -> leftOf.put(at, byFirst.get(beside.facet())));
+    Optional<Integer> left = first.beside().map(beside -> byFirst.get(beside.facet()));
     double turn = first.beside().map(GivenFacet.Beside::turn).orElse(0.0);
-    FloorAxes axes =
-        first
-            .beside()
-            .map(beside -> runs.get(byFirst.get(beside.facet())).nextStand(turn))
-            .orElse(FloorAxes.FIRST);
+    FloorAxes axes = left.map(one -> runs.get(one).nextStand(turn)).orElse(FloorAxes.FIRST);
     runs.add(Run.of(given, axes, raise, turn));
+    left.ifPresent(
+        one -> corners.add(new Neighbours(one, at, Corner.between(runs.get(one), runs.get(at)))));
   }
 
-  private void addFacets(int number, List<Facet> facets) {
+  private List<Facet> facets() {
+    List<List<BoundedFacet>> bounded = new ArrayList<>();
+    for (int run = 0; run < runs.size(); run++) {
+      bounded.add(bounded(run));
+    }
+    corners.forEach(
+        corner ->
+            corner
+                .stretches()
+                .forEach(
+                    stretch ->
+                        meet(
+                            stretch,
+                            bounded.get(corner.left()).get(stretch.leftLevel()),
+                            bounded.get(corner.right()).get(stretch.rightLevel()))));
+    return bounded.stream().flatMap(List::stream).map(facet -> facet.facet(cutouts)).toList();
+  }
+
+  private List<BoundedFacet> bounded(int number) {
     Run run = runs.get(number);
-    Sides below = new Sides(Optional.empty(), Optional.empty());
+    List<BoundedFacet> facets = new ArrayList<>();
     for (int level = 0; level < run.size(); level++) {
-      Sides sides = sides(number, level, below);
-      facets.add(facet(run, level, sides));
-      below = sides;
+      facets.add(new BoundedFacet(run, level, Shapes.largest(area(number, level))));
     }
+    for (int level = 1; level < run.size(); level++) {
+      facets.get(level).standOn(facets.get(level - 1));
+    }
+    return facets;
   }
 
-  /** Where the facets beside one cut it off. */
-  private Sides sides(int number, int level, Sides below) {
+  private static void meet(Stretch stretch, BoundedFacet left, BoundedFacet right) {
+    left.meet(right, stretch.onLeft(), stretch.onRight(), stretch.turn());
+  }
+
+  /** What is left of a facet between the walls beside it. */
+  private Geometry area(int number, int level) {
+    Geometry area = runs.get(number).wished(level);
+    for (FacetSide side : sides(number, level)) {
+      area = side.bounded(area);
+    }
+    return area;
+  }
+
+  private List<FacetSide> sides(int number, int level) {
+    List<FacetSide> sides = new ArrayList<>();
+    for (Neighbours corner : corners) {
+      if (corner.right() == number) {
+        sides.add(side(corner, number, level, false));
+      }
+      if (corner.left() == number) {
+        sides.add(side(corner, number, level, true));
+      }
+    }
+    return sides;
+  }
+
+  private FacetSide side(Neighbours corner, int number, int level, boolean isRight) {
+    Function<Stretch, Part> part = isRight ? Stretch::onLeft : Stretch::onRight;
+    Function<Stretch, Integer> at = isRight ? Stretch::leftLevel : Stretch::rightLevel;
     Run run = runs.get(number);
-    double shift = level == 0 ? 0 : run.given().get(level).shift();
-    double length = level == 0 ? 0 : run.given().get(level - 1).length();
-    double width = run.given().get(level).width();
-    Optional<Run> onLeft = Optional.ofNullable(leftOf.get(number)).map(runs::get);
-    Optional<Run> onRight = rightOf(number).stream().mapToObj(runs::get).findFirst();
-    double lowFoot = level == 0 ? 0 : below.left().map(side -> side.at(length)).orElse(0.0) - shift;
-    double highFoot =
-        level == 0 ? width : below.right().map(side -> side.at(length) - shift).orElse(width);
-    return new Sides(
-        onLeft
-            .filter(other -> meets(other, run, level))
-            .map(other -> corner(other, run, level, run.turn()))
-            .map(
-                corner ->
-                    new Side(
-                        lowFoot,
-                        corner.slopeOnRight(),
-                        corner.angle(),
-                        onLeft.get().given().get(level).name())),
-        onRight
-            .filter(other -> meets(run, other, level))
-            .map(other -> corner(run, other, level, other.turn()))
-            .map(
-                corner ->
-                    new Side(
-                        highFoot,
-                        corner.slopeOnLeft(),
-                        corner.angle(),
-                        onRight.get().given().get(level).name())));
+    List<Part> parts =
+        corner.stretches().stream()
+            .filter(stretch -> at.apply(stretch) == level)
+            .map(part)
+            .toList();
+    boolean isTurned = runs.get(corner.right()).turn() != 0;
+    Optional<Stretch> last =
+        corner.stretches().stream()
+            .reduce((one, next) -> next)
+            .filter(end -> isTurned && at.apply(end) <= level);
+    return new FacetSide(
+        isRight, parts, last.map(end -> run.goesOn(part.apply(end), at.apply(end), level)));
   }
 
-  private OptionalInt rightOf(int number) {
-    return leftOf.entrySet().stream()
-        .filter(entry -> entry.getValue() == number)
-        .mapToInt(Map.Entry::getKey)
-        .findFirst();
-  }
-
-  /** Whether the facets of two runs stand at the same height, and all below them. */
-  private static boolean meets(Run left, Run right, int level) {
-    for (int at = 0; at <= level; at++) {
-      boolean both = at < left.size() && at < right.size();
-      if (!both
-          || Math.abs(left.planes().get(at).raise() - right.planes().get(at).raise())
-              > Tolerance.TOUCH) {
-        return false;
+  private Map<String, Loss> losses() {
+    Map<String, Loss> losses = new HashMap<>();
+    for (int number = 0; number < runs.size(); number++) {
+      Run run = runs.get(number);
+      for (int level = 0; level < run.size(); level++) {
+        Optional<Loss> loss = loss(area(number, level), run, level);
+        if (loss.isPresent()) {
+          losses.put(run.given().get(level).name(), loss.get());
+          break; // what stands on it has nothing to stand on
+        }
       }
     }
-    return true;
+    return losses;
   }
 
-  private static Corner corner(Run left, Run right, int level, double turn) {
-    return new Corner(left.planes().get(level), right.planes().get(level), turn);
-  }
-
-  private Facet facet(Run run, int level, Sides sides) {
-    GivenFacet given = run.given().get(level);
-    Optional<Polygon> wished =
-        given.outline().map(corners -> Shapes.polygon(FacetShapes.coordinates(corners)));
-    Polygon bounded = sides.bounded(wished, given.width(), given.length());
-    double left = bounded.getEnvelopeInternal().getMinX();
-    Polygon boundary = moved(bounded, -left);
-    FacetPlane plane = run.planes().get(level);
-    return new Facet(
-        given.name(),
-        given.angle(),
-        boundary,
-        cutouts(given.name()),
-        folds(run, level, sides, boundary, left),
-        new FacetPlane(
-            plane.angle(), plane.left() + left, plane.out(), plane.raise(), plane.floorAxes()));
-  }
-
-  private static Polygon moved(Polygon area, double across) {
-    List<Coordinate> corners = new ArrayList<>();
-    for (Coordinate corner : area.getExteriorRing().getCoordinates()) {
-      corners.add(new Coordinate(corner.x + across, corner.y));
+  private static Optional<Loss> loss(Geometry area, Run run, int level) {
+    List<Polygon> parts = Shapes.areas(area);
+    if (parts.isEmpty()) {
+      return Optional.of(Loss.WHOLE);
     }
-    return across == 0 ? area : Shapes.polygon(corners.subList(0, corners.size() - 1));
-  }
-
-  private static List<Fold> folds(Run run, int level, Sides sides, Polygon boundary, double left) {
-    double length = run.given().get(level).length();
-    List<Fold> folds = new ArrayList<>();
-    if (level > 0) {
-      Side lower = new Side(0, 0, turn(run, level), run.given().get(level - 1).name());
-      addFold(boundary, corner -> Math.abs(corner.y), lower, Fold.Place.BELOW, folds);
+    if (parts.size() > 1) {
+      return Optional.of(Loss.DIVIDED);
     }
-    if (level + 1 < run.size()) {
-      Side upper = new Side(0, 0, turn(run, level + 1), run.given().get(level + 1).name());
-      addFold(boundary, corner -> Math.abs(corner.y - length), upper, Fold.Place.ABOVE, folds);
+    if (!BoundedFacet.hasLevelEdge(parts.get(0), 0)) {
+      return Optional.of(Loss.FOOT);
     }
-    sides
-        .left()
-        .ifPresent(side -> addFold(boundary, off(side, left), side, Fold.Place.LEFT, folds));
-    sides
-        .right()
-        .ifPresent(side -> addFold(boundary, off(side, left), side, Fold.Place.RIGHT, folds));
-    return folds;
-  }
-
-  private interface Off {
-    /** How far a corner of the boundary lies off a line, mm. */
-    double line(Coordinate corner);
-  }
-
-  private static Off off(Side side, double left) {
-    return corner -> Math.abs(corner.x + left - side.at(corner.y));
-  }
-
-  private static void addFold(
-      Polygon boundary, Off off, Side side, Fold.Place place, List<Fold> folds) {
-    List<LineString> edges = Shapes.outerEdges(boundary);
-    for (int at = 0; at < edges.size(); at++) {
-      if (off.line(edges.get(at).getCoordinateN(0)) < Tolerance.TOUCH
-          && off.line(edges.get(at).getCoordinateN(1)) < Tolerance.TOUCH) {
-        folds.add(new Fold(at, side.turn(), side.other(), place));
-        return;
-      }
-    }
-  }
-
-  private static double turn(Run run, int upper) {
-    return run.given().get(upper).angle() - run.given().get(upper - 1).angle();
-  }
-
-  private List<Cutout> cutouts(String facet) {
-    return cutouts.stream()
-        .filter(cutout -> cutout.facet().equals(facet))
-        .map(
-            cutout ->
-                new Cutout(cutout.name(), FacetShapes.polygon(cutout.shape()), cutout.filled()))
-        .toList();
+    boolean carries = level + 1 < run.size();
+    return carries && !BoundedFacet.hasLevelEdge(parts.get(0), run.given().get(level).length())
+        ? Optional.of(Loss.TOP)
+        : Optional.empty();
   }
 }

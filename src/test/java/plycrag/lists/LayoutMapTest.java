@@ -47,6 +47,31 @@ class LayoutMapTest {
         .allMatch(feature -> feature.geometry().getEnvelopeInternal().getMinY() >= 0);
   }
 
+  /** A cutout stands in the map as it was told, under its own name, where its facet is open. */
+  @Test
+  void cutoutsAreShownAsTheyAreTold() {
+    String cutout =
+        """
+        [[cutout]]
+        name = "socket"
+        left = 500
+        low = 400
+        width = 80
+        height = 90
+        """;
+    CheckedLayout wall = Walls.judged(Found.bay("900", "900") + cutout);
+    Map<String, List<Feature>> kinds =
+        LayoutMap.of(wall).features().stream()
+            .collect(Collectors.groupingBy(feature -> feature.properties().get("kind").text()));
+    assertThat(kinds.get("cutout")).hasSize(1);
+    Feature socket = kinds.get("cutout").get(0);
+    assertThat(socket.geometry().toText())
+        .isEqualTo("POLYGON ((500 400, 580 400, 580 490, 500 490, 500 400))");
+    assertThat(socket.properties().get("mark").text()).isEqualTo("socket");
+    assertThat(socket.geometry().getInteriorPoint().within(kinds.get("facet").get(0).geometry()))
+        .isFalse();
+  }
+
   /**
    * A zone of 600 by 400 from 100, 100; its points 300 and 500 from there, 150 up; the setback 100.
    */

@@ -38,12 +38,14 @@ class JobFiguresTest {
 
   /**
    * 1.44 of 2.9768 m² leave 51.63 %; 5.73 of 6 m leave 4.5 %. Sheet 0.0535824 m³ · 680 = 36.436 kg,
-   * stick 0.0243 m³ · 420 = 10.206 kg. The rest of ten lines, eight, weighs nobody knows what.
+   * stick 0.0243 m³ · 420 = 10.206 kg. The rest of ten lines, eight, weighs nobody knows what. As
+   * built 0.02592 m³ of plywood and 0.0232065 m³ of timber weigh 27.37233 kg.
    */
   @Test
   void theWholeJobIsTheSumOfItsParts() {
     JobFigures figures = figures(PriceList.empty());
     assertThat(figures.area()).isCloseTo(1.44, within(1e-9));
+    assertThat(figures.standing()).isCloseTo(27.37233, within(1e-6));
     assertThat(figures.waste().sheets()).isCloseTo(1 - 1.44 / 2.9768, within(1e-9));
     assertThat(figures.waste().sticks()).isCloseTo(0.045, within(1e-9));
     assertThat(figures.load().volume()).isCloseTo(0.0778824, within(1e-9));
@@ -110,6 +112,7 @@ class JobFiguresTest {
             "articles of unknown mass 8",
             "volume of sheets and sticks 0.078",
             "longest to carry 6000",
+            "mass of sheets and timber as built 27.372",
             "cost of a square metre 59.94",
             "cost of an insert 21.58");
   }

@@ -26,7 +26,9 @@ class DecimalTest {
     "-0.0005, 3, -0.001",
     "1e-7, 4, 0",
     "123456789.12345, 4, 123456789.1235",
-    "99.9999, 3, 100"
+    "99.9999, 3, 100",
+    "-0.0000015, 6, -0.000002",
+    "2.345678, 6, 2.345678"
   })
   void printsPlainNumbers(double value, int decimals, String text) {
     assertThat(Decimal.of(value, decimals)).isEqualTo(text);
@@ -36,7 +38,7 @@ class DecimalTest {
   @Property(tries = 1000)
   void isTheNearestDecimal(
       @ForAll @DoubleRange(min = -1e6, max = 1e6) double value,
-      @ForAll @IntRange(max = 4) int decimals) {
+      @ForAll @IntRange(max = 6) int decimals) {
     BigDecimal printed = new BigDecimal(Decimal.of(value, decimals));
     BigDecimal off = printed.subtract(new BigDecimal(value)).abs();
     assertThat(off).isLessThanOrEqualTo(BigDecimal.valueOf(0.5000001).movePointLeft(decimals));

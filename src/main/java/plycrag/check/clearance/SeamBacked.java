@@ -31,6 +31,9 @@ public final class SeamBacked implements Rule {
   /** An edge nearer to an opening's than this is one of its own, mm. */
   private static final double BESIDE = 0.1;
 
+  /** What is longer is no corner, at which timber is cut short for other timber, mm. */
+  private static final double CORNER = 100;
+
   @Override
   public String name() {
     return "seam-backing";
@@ -38,8 +41,8 @@ public final class SeamBacked implements Rule {
 
   @Override
   public String promise() {
-    return "Every edge of every sheet, at seams too, has timber behind it; at a rim that square timber"
-        + " cannot follow, all but as much as the sheet is thick.";
+    return "Every edge of every sheet, at seams too, has timber behind it; near the corners of"
+        + " a sheet no further away than it is thick.";
   }
 
   @Override
@@ -58,10 +61,7 @@ public final class SeamBacked implements Rule {
           if (isRound(edge, facet.facet())) {
             continue;
           }
-          for (Geometry stretch : bare(edge, members, overhang)) {
-            if (isRim(stretch, facet.facet(), layout.wall().rimOverhang())) {
-              continue;
-            }
+          for (Geometry stretch : bare(edge, members, overhang, layout.wall().rimOverhang())) {
             findings.add(finding(piece, stretch, suggestion, report));
           }
         }
@@ -76,21 +76,17 @@ public final class SeamBacked implements Rule {
         .anyMatch(cutout -> cutout.shape().getBoundary().distance(edge.getCentroid()) < BESIDE);
   }
 
-  /** Whether a stretch is short and ends at an opening that square timber cannot follow. */
-  private static boolean isRim(Geometry stretch, Facet facet, double longest) {
-    return stretch.getLength() <= longest
-        && odd(facet).anyMatch(cutout -> cutout.shape().distance(stretch) < BESIDE);
-  }
-
   private static Stream<Cutout> odd(Facet facet) {
     return facet.cutouts().stream().filter(cutout -> !cutout.isRectangle());
   }
 
   /** The stretches without timber. */
   private static List<Geometry> bare(
-      LineString edge, SpatialIndex<Member> members, double overhang) {
+      LineString edge, SpatialIndex<Member> members, double overhang, double rim) {
     List<Polygon> near =
-        members.near(edge.getEnvelopeInternal(), overhang).stream().map(Member::footprint).toList();
+        members.near(edge.getEnvelopeInternal(), Math.max(overhang, rim)).stream()
+            .map(Member::footprint)
+            .toList();
     if (isBacked(edge, near)) {
       return List.of();
     }
@@ -101,9 +97,14 @@ public final class SeamBacked implements Rule {
         .filter(stretch -> stretch.getLength() > Tolerance.MARKED)
         .filter(
             stretch ->
-                timber.isEmpty()
-                    || standsOut(stretch, timber) > Math.max(overhang, Tolerance.TOUCH))
+                timber.isEmpty() || standsOut(stretch, timber) > allowed(stretch, overhang, rim))
         .toList();
+  }
+
+  /** How far a stretch may stand out beyond timber, mm: at a corner as far as a sheet is thick. */
+  private static double allowed(Geometry stretch, double overhang, double rim) {
+    double most = Math.max(overhang, Tolerance.TOUCH);
+    return stretch.getLength() <= CORNER ? Math.max(most, rim) : most;
   }
 
   /**

@@ -55,17 +55,11 @@ public final class CornerDetail {
   }
 
   /**
-   * The detail of the corner on the left of a facet.
+   * The detail of a corner on the left of a facet.
    *
-   * @throws IllegalArgumentException if it meets no other there; a defect of the caller
+   * @param fold one that runs up, as the facet has it
    */
-  public static Drawing of(CheckedLayout checked, FacetLayout right) {
-    Fold fold =
-        right
-            .facet()
-            .fold(Fold.Place.LEFT)
-            .orElseThrow(
-                () -> new IllegalArgumentException(right.facet().name() + " has no corner"));
+  public static Drawing of(CheckedLayout checked, FacetLayout right, Fold fold) {
     FacetLayout left =
         checked.layout().facets().stream()
             .filter(facet -> facet.facet().name().equals(fold.other()))
@@ -109,8 +103,8 @@ public final class CornerDetail {
 
   /** The middle of the corner, or near it where no blocking is cut along. */
   private double height() {
-    Envelope one = heights(left, Fold.Place.RIGHT);
-    Envelope both = one.intersection(heights(right, Fold.Place.LEFT));
+    Envelope one = heights(left, back());
+    Envelope both = one.intersection(heights(right, fold));
     double middle = (both.getMinX() + both.getMaxX()) / 2;
     for (int at = 0; at < TRIES; at++) {
       int steps = (at + 1) / 2;
@@ -122,12 +116,20 @@ public final class CornerDetail {
     return middle;
   }
 
+  /** The corner as the left facet has it. */
+  private Fold back() {
+    Facet facet = left.facet();
+    return facet.folds().stream()
+        .filter(one -> fold.isSameAs(one, right.facet().name(), facet.name()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** From where to where a side runs, heights above the floor. */
-  private static Envelope heights(FacetLayout layout, Fold.Place side) {
+  private static Envelope heights(FacetLayout layout, Fold fold) {
     Facet facet = layout.facet();
     Envelope heights = new Envelope();
-    int number = facet.fold(side).orElseThrow().side();
-    for (Coordinate end : Shapes.outerEdges(facet.boundary()).get(number).getCoordinates()) {
+    for (Coordinate end : Shapes.outerEdges(facet.boundary()).get(fold.side()).getCoordinates()) {
       heights.expandToInclude(facet.plane().toRoom(new Vector3(end.x, end.y, 0)).z(), 0);
     }
     return heights;

@@ -174,7 +174,9 @@ public final class PlanView {
   /** The angle at a corner on a facet's left, on the climber's side. */
   private void nameCorner(FacetLayout layout) {
     Facet facet = layout.facet();
-    facet.fold(Fold.Place.LEFT).ifPresent(fold -> nameCorner(facet, fold));
+    if (!facet.standsOnFacet()) {
+      facet.fold(Fold.Place.LEFT).ifPresent(fold -> nameCorner(facet, fold));
+    }
   }
 
   private void nameCorner(Facet facet, Fold fold) {

@@ -19,6 +19,8 @@
  *       show is dimensioned there.
  *   <li>{@link plycrag.drawing.room.FoldDetail}, {@link plycrag.drawing.room.CornerDetail}, {@link
  *       plycrag.drawing.room.GussetView}: how things meet, with the angles at which a saw is set.
+ *   <li>{@link plycrag.drawing.room.WallModel}: no view but the wall itself, every part as a body
+ *       or a place in the room, for other programs.
  * </ul>
  *
  * <p>Guarantees: bodies are those that rules judged. Leaves out: what lies in a facet's plane. Sees

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
@@ -61,9 +62,16 @@ public record DraftMember(WishedMember wished, Polygon footprint, List<SlopingSi
 
   /** Whether both take the same ground at the back of the less deep one. */
   boolean meetsBehind(DraftMember other) {
+    return !sharedBehind(other).isEmpty();
+  }
+
+  /** The ground that both take at the back of the less deep one; empty for a crumb. */
+  Geometry sharedBehind(DraftMember other) {
     double depth = Math.min(wished.depth(), other.wished().depth());
-    return Shapes.sharedAreas(at(depth), other.at(depth)).stream()
-        .anyMatch(area -> area.getArea() > CRUMB);
+    return Shapes.whole(
+        Shapes.sharedAreas(at(depth), other.at(depth)).stream()
+            .filter(area -> area.getArea() > CRUMB)
+            .toList());
   }
 
   /** Whether its sides still come in the same order at its back, none of them turned round. */

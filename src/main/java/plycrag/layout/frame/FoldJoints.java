@@ -21,28 +21,40 @@ final class FoldJoints {
   private final FramedFacet frame;
   private final Fold fold;
   private final FramedFacet other;
+  private final Fold back;
 
   /**
    * @param wall what both belong to
    * @param frame one of them
    * @param fold as that one has it
    * @param other the other one
+   * @param back the fold as that one has it
    */
-  FoldJoints(Wall wall, FramedFacet frame, Fold fold, FramedFacet other) {
+  private FoldJoints(Wall wall, FramedFacet frame, Fold fold, FramedFacet other, Fold back) {
     this.wall = wall;
     this.frame = frame;
     this.fold = fold;
     this.other = other;
+    this.back = back;
   }
 
-  /** Every pair of members that lie beside each other over some length. */
-  List<Joint> joints() {
+  /**
+   * Every pair of members of two facets that lie beside each other over some length, fold by fold.
+   */
+  static List<Joint> between(Wall wall, FramedFacet frame, FramedFacet other) {
     List<Joint> joints = new ArrayList<>();
-    Fold back =
-        other.facet().folds().stream()
-            .filter(one -> one.other().equals(frame.facet().name()))
-            .findFirst()
-            .orElseThrow();
+    for (Fold fold : frame.facet().folds()) {
+      for (Fold back : other.facet().folds()) {
+        if (fold.isSameAs(back, frame.facet().name(), other.facet().name())) {
+          joints.addAll(new FoldJoints(wall, frame, fold, other, back).joints());
+        }
+      }
+    }
+    return joints;
+  }
+
+  private List<Joint> joints() {
+    List<Joint> joints = new ArrayList<>();
     LineString side = side(frame.facet(), fold);
     LineString otherSide = side(other.facet(), back);
     for (Member under : frame.members()) {

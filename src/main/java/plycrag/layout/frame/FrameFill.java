@@ -12,6 +12,9 @@ import plycrag.wall.buying.TimberStock;
 
 /** Takes a frame's ground, member by member; what comes first keeps it. */
 final class FrameFill {
+  /** Nobody fixes a shorter block, and no sheet bends over such a gap, mm (common practice). */
+  private static final double FILLER = 12;
+
   private final FramePlan plan;
   private final EdgeStrips edges;
   private final FrameGround ground;
@@ -122,14 +125,21 @@ final class FrameFill {
   }
 
   private void takeRow(BlockingRows.Row row) {
-    take(WishedMember.level(MemberRole.BLOCKING, row.backing(), row.left(), row.right()));
+    WishedMember wished =
+        WishedMember.level(MemberRole.BLOCKING, row.backing(), row.left(), row.right());
+    if (row.isFree()) {
+      ground.takeFree(wished);
+    } else {
+      ground.takeAllBut(wished, FILLER);
+    }
   }
 
+  /** What of a stud is shorter than broad is none: no screw would stay in it. */
   private void take(WishedMember wished) {
     if (wished.fixity() == Fixity.FREE) {
       ground.takeFree(wished);
     } else {
-      ground.take(wished);
+      ground.takeAllBut(wished, wished.beside().size());
     }
   }
 }

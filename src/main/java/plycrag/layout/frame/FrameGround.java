@@ -62,6 +62,11 @@ final class FrameGround {
     return drafts;
   }
 
+  /** The same, but for what is shorter than a length, mm. */
+  void takeAllBut(WishedMember wished, double length) {
+    keep(drafts(wished).stream().filter(draft -> draft.along().size() >= length).toList());
+  }
+
   private void keep(List<DraftMember> drafts) {
     taken.addAll(drafts);
     drafts.forEach(draft -> boxes.add(draft.box()));
@@ -123,7 +128,7 @@ final class FrameGround {
     }
     for (DraftMember other : behind(draft)) {
       if (!other.direction().isParallel(along) && draft.meetsBehind(other)) {
-        Direction.Span beyond = along.span(other.far());
+        Direction.Span beyond = along.span(draft.sharedBehind(other));
         if (beyond.middle() > span.middle()) {
           high = Math.min(high, beyond.low());
         } else {

@@ -78,6 +78,11 @@ public final class Framing {
     return Stream.of(MemberRole.values()).flatMap(role -> ofRole(role, ground)).toList();
   }
 
+  /** The frames of a wall whose ends are cut shorter where walls that meet need it. */
+  public static List<FramedFacet> clearOfEachOther(Wall wall, List<FramedFacet> frames) {
+    return ClearedEnds.of(wall, frames);
+  }
+
   /**
    * How far the ground goes beyond each side of the facet: to the cut at a fold, or down to the
    * floor where the frame goes on below.

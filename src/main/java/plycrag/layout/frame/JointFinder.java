@@ -8,7 +8,6 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.Tolerance;
-import plycrag.wall.Fold;
 import plycrag.wall.Wall;
 
 /**
@@ -24,12 +23,8 @@ public final class JointFinder {
     int last = 0;
     for (int at = 0; at < facets.size(); at++) {
       List<Joint> found = new ArrayList<>(within(facets.get(at).members()));
-      for (Fold fold : facets.get(at).facet().folds()) {
-        for (FramedFacet later : facets.subList(at + 1, facets.size())) {
-          if (later.facet().name().equals(fold.other())) {
-            found.addAll(new FoldJoints(wall, facets.get(at), fold, later).joints());
-          }
-        }
+      for (FramedFacet later : facets.subList(at + 1, facets.size())) {
+        found.addAll(FoldJoints.between(wall, facets.get(at), later));
       }
       List<Joint> marked = new ArrayList<>();
       for (Joint joint : found) {

@@ -1,5 +1,9 @@
 package plycrag.layout.frame;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
@@ -31,6 +35,9 @@ public record Member(
     Polygon footprint,
     Polygon far,
     double depth) {
+  /** Of a ring, the first one repeated. */
+  private static final int FOUR_CORNERS = 5;
+
   /** The smallest box around its footprint. */
   public Envelope box() {
     return footprint.getEnvelopeInternal();
@@ -105,5 +112,40 @@ public record Member(
    */
   public Polygon section(double into) {
     return isSquare() ? footprint : Shapes.between(footprint, far, into / depth);
+  }
+
+  /**
+   * The same, shorter at one end, which is cut as it was; none where it has not two long sides from
+   * one end to the other, or is too short.
+   *
+   * @param high whether at the upper or right end
+   * @param by mm
+   */
+  public Optional<Member> shorter(boolean high, double by) {
+    boolean isSimple = footprint.getExteriorRing().getNumPoints() == FOUR_CORNERS;
+    return isSimple && length() > 2 * by + breadth()
+        ? Optional.of(
+            new Member(
+                mark,
+                role,
+                fixity,
+                direction,
+                shorter(footprint, high, by),
+                shorter(far, high, by),
+                depth))
+        : Optional.empty();
+  }
+
+  private Polygon shorter(Polygon face, boolean high, double by) {
+    Coordinate[] ring = face.getExteriorRing().getCoordinates();
+    double middle = direction.along(face.getCentroid());
+    List<Coordinate> corners = new ArrayList<>();
+    for (int at = 0; at + 1 < ring.length; at++) {
+      boolean moves = direction.along(ring[at]) > middle == high;
+      double step = moves ? (high ? -by : by) : 0;
+      corners.add(
+          new Coordinate(ring[at].x + step * direction.u(), ring[at].y + step * direction.v()));
+    }
+    return Shapes.ring(corners);
   }
 }

@@ -64,6 +64,12 @@ record Bearing(Piece piece, Polygon core, Member member, Polygon area) {
     return direction().span(area);
   }
 
+  /** Whether nothing but the piece lies on the member, end to end. */
+  boolean takesWholeMember() {
+    Span whole = direction().span(member.footprint());
+    return along().size() > whole.size() - Tolerance.TOUCH;
+  }
+
   /** Where it lies across the member, mm. */
   Span beside() {
     return direction().across().span(area);

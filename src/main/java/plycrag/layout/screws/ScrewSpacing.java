@@ -41,9 +41,6 @@ record ScrewSpacing(
   /** How far around a place on a slanting line the marking grid is searched, in its steps. */
   private static final int STEPS = 2;
 
-  /** How far off the line the best of those may lie, in steps. */
-  private static final double OFF_LINE = 0.3;
-
   static ScrewSpacing of(Wall wall, Facet facet) {
     return new ScrewSpacing(
         wall.screws(),
@@ -63,7 +60,7 @@ record ScrewSpacing(
   /** Where across the member a line of screws keeps all its distances, mm, if it does anywhere. */
   OptionalDouble roomAcross(Bearing bearing) {
     Direction across = bearing.direction().across();
-    double distance = clearance.screw().toSheetEdge() + OFF_LINE * marking(bearing);
+    double distance = clearance.screw().toSheetEdge() + offLine(bearing);
     double least = Double.NEGATIVE_INFINITY;
     double most = Double.POSITIVE_INFINITY;
     for (LineString edge : bearing.coreEdgesAlong()) {
@@ -108,11 +105,6 @@ record ScrewSpacing(
     return bearing.direction().isSquare() ? tape.snapDown(place) : place;
   }
 
-  /** The marking grid where screws must be moved to lie on it, mm. */
-  private double marking(Bearing bearing) {
-    return bearing.direction().isSquare() ? 0 : tape.unit().markingGrid();
-  }
-
   /** Whether a screw keeps its distance from the member's sides all the way in. */
   private boolean isInside(double place, Bearing bearing) {
     Direction across = bearing.direction().across();
@@ -121,7 +113,19 @@ record ScrewSpacing(
     double low = Math.max(near.low(), deep.low());
     double high = Math.min(near.high(), deep.high());
     double side = Math.min(place - low, high - place);
-    return Tolerance.atLeast(side, clearance.screw().toMemberEdge());
+    return Tolerance.atLeast(side, clearance.screw().toMemberEdge() + offLine(bearing));
+  }
+
+  /**
+   * How far off a slanting line the nearest place on the marking grid may lie, mm: half the widest
+   * gap between the distances at which the nine places around lie off it.
+   */
+  private double offLine(Bearing bearing) {
+    Direction way = bearing.direction();
+    double flat = Math.min(Math.abs(way.u()), Math.abs(way.v()));
+    double steep = Math.max(Math.abs(way.u()), Math.abs(way.v()));
+    double gap = Math.max(Math.min(flat, steep - flat), Math.abs(steep - 2 * flat));
+    return way.isSquare() ? 0 : gap / 2 * tape.unit().markingGrid();
   }
 
   /** How deep a screw goes into a member, mm. */
@@ -145,7 +149,7 @@ record ScrewSpacing(
         places.addAll(even(stretch, bearing, tape.snapDown(spacing), taken));
       }
     }
-    if (places.isEmpty() && bearing.area().isRectangle()) {
+    if (places.isEmpty() && bearing.area().isRectangle() && bearing.takesWholeMember()) {
       places.add(tape.snap(bearer.middle()));
     }
     return places.stream().map(place -> point(place, across, bearing)).toList();
@@ -172,12 +176,17 @@ record ScrewSpacing(
         Point other =
             Shapes.point(tape.snap(place.x + right * grid), tape.snap(place.y + up * grid));
         double gain = off(best, across, beside) - off(other, across, beside);
-        if (gain > Tolerance.GRID) {
+        if (gain > Tolerance.GRID && place.distance(other.getCoordinate()) <= furthest()) {
           best = other;
         }
       }
     }
     return best;
+  }
+
+  /** How far a screw may be moved to lie on the grid, mm. */
+  private double furthest() {
+    return (STEPS + 0.5) * tape.unit().markingGrid();
   }
 
   private static double off(Point place, double across, Direction beside) {
@@ -190,7 +199,7 @@ record ScrewSpacing(
     StraightLine line = new StraightLine(bearing.direction(), across);
     double inset =
         Math.max(clearance.screw().toSheetEdge(), tape.snapDown(member.breadth() / 2))
-            + (STEPS + 0.5) * marking(bearing);
+            + (bearing.direction().isSquare() ? 0 : furthest());
     List<Span> stretches = line.within(bearing.core());
     for (LineString edge : bearing.coreEdgesAcross()) {
       stretches = line.clearOf(stretches, edge, inset);
@@ -214,7 +223,8 @@ record ScrewSpacing(
         }
       }
     }
-    double end = clearance.screw().toMemberEnd() + (STEPS + 0.5) * marking(bearing);
+    double end =
+        clearance.screw().toMemberEnd() + (bearing.direction().isSquare() ? 0 : furthest());
     for (LineString edge : Shapes.outerEdges(member)) {
       if (!Direction.of(edge).isParallel(bearing.direction())) {
         clear = new ArrayList<>(line.clearOf(clear, edge, end));

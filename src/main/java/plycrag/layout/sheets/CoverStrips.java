@@ -54,9 +54,8 @@ final class CoverStrips {
         double gap = wall.foldGap(fold);
         boolean once = fold.place() == Fold.Place.ABOVE || fold.place() == Fold.Place.RIGHT;
         if (gap > 0 && once) {
-          double length = Shapes.outerEdges(facet.boundary()).get(fold.side()).getLength();
           double width = wall.tape().snapUp(2 * LAP + gap);
-          wanted.add(new Wanted(facet, fold, gap, width, Shapes.onGrid(length)));
+          wanted.add(new Wanted(facet, fold, gap, width, Shapes.onGrid(fold.length())));
         }
       }
     }

@@ -1,6 +1,7 @@
 package plycrag.layout.skin;
 
 import java.util.Optional;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
 import plycrag.wall.Fold;
 import plycrag.wall.GivenWall.FoldEdges;
@@ -81,7 +82,7 @@ public record FoldCut(
 
   /** Whether timber follows the plane that halves the fold. */
   public boolean ripsTimber() {
-    return mitred && bevel <= STEEPEST_RIP;
+    return mitred && Tolerance.atMost(bevel, STEEPEST_RIP);
   }
 
   /** How much further timber goes for each millimetre behind that. */

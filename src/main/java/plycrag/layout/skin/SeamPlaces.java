@@ -30,6 +30,7 @@ import plycrag.wall.Wall;
 final class SeamPlaces {
   private final Facet facet;
   private final Wall wall;
+  private final List<FoldCut> cuts;
 
   /** The timber that seams must not lie half within, by the axis that both run along. */
   private final Map<Axis, List<Backing>> timber = new EnumMap<>(Axis.class);
@@ -43,6 +44,7 @@ final class SeamPlaces {
   SeamPlaces(Facet facet, Wall wall) {
     this.facet = facet;
     this.wall = wall;
+    this.cuts = FoldCuts.of(facet, wall).sides();
     for (Axis axis : Axis.values()) {
       timber.put(
           axis,
@@ -75,21 +77,27 @@ final class SeamPlaces {
 
   /** The timber along the sides of the facet that run along an axis. */
   private Stream<Backing> alongSides(Axis axis) {
-    return Shapes.outerEdges(facet.boundary()).stream()
-        .filter(side -> !Tolerance.isSome(axis.other().size(side.getEnvelopeInternal())))
-        .map(side -> along(side, axis));
+    List<LineString> sides = Shapes.outerEdges(facet.boundary());
+    return IntStream.range(0, sides.size())
+        .filter(at -> !Tolerance.isSome(axis.other().size(sides.get(at).getEnvelopeInternal())))
+        .mapToObj(at -> along(sides.get(at), axis, leansIn(at)));
   }
 
   /** A facet lies on the left of its sides. */
-  private Backing along(LineString side, Axis axis) {
+  private Backing along(LineString side, Axis axis, double leansIn) {
     Coordinate from = side.getCoordinateN(0);
     Coordinate to = side.getCoordinateN(1);
+    double studs = axis == Axis.UP ? Backing.edgeCount(wall.frame()) : 1;
+    double broad = studs * wall.frame().breadth() + leansIn;
     if (axis == Axis.UP) {
-      double broad = Backing.edgeCount(wall.frame()) * wall.frame().breadth();
       return to.y > from.y ? edge(from.x - broad, from.x) : edge(from.x, from.x + broad);
     }
-    double broad = wall.frame().breadth();
     return to.x > from.x ? edge(from.y, from.y + broad) : edge(from.y - broad, from.y);
+  }
+
+  /** How far the timber along a side goes inward behind the sheets, at a fold, mm. */
+  private double leansIn(int side) {
+    return Math.max(0, -cuts.get(side).slope() * wall.frame().depth());
   }
 
   private Backing edge(double low, double high) {
@@ -98,13 +106,16 @@ final class SeamPlaces {
 
   /** Where two sides meet in a notch and one slants, timber meets at all angles. */
   private Stream<Backing> atCorners(Axis axis) {
-    double near = 2 * wall.frame().breadth();
     List<LineString> sides = Shapes.outerEdges(facet.boundary());
     return IntStream.range(0, sides.size())
         .filter(at -> isSlantingNotch(sides.get(at), sides.get((at + 1) % sides.size())))
-        .mapToObj(at -> sides.get(at).getEndPoint().getEnvelopeInternal())
-        .mapToDouble(axis.other()::low)
-        .mapToObj(at -> edge(at - near, at + near));
+        .mapToObj(
+            at -> {
+              double corner = axis.other().low(sides.get(at).getEndPoint().getEnvelopeInternal());
+              double lean = Math.max(leansIn(at), leansIn((at + 1) % sides.size()));
+              double near = 2 * wall.frame().breadth() + lean;
+              return edge(corner - near, corner + near);
+            });
   }
 
   private static boolean isSlantingNotch(LineString side, LineString next) {

@@ -1,9 +1,13 @@
 package plycrag.layout.standing;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.geometry.Volume;
+import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.support.PlacedMember;
 import plycrag.wall.Wall;
@@ -30,24 +34,36 @@ public record Mass(double kilograms, Vector3 centre) {
         .reduce(NONE, Mass::plus);
   }
 
-  /** The sheets of a facet, holes not taken off. */
+  /** All sheets and timber of a layout. */
+  public static Mass of(Layout layout) {
+    Wall wall = layout.wall();
+    return layout.facets().stream()
+        .map(facet -> ofFrame(wall, facet).plus(ofSheets(wall, facet)))
+        .reduce(ofSupport(wall, layout.standing()), Mass::plus);
+  }
+
+  /**
+   * The sheets of a facet, holes not taken off: half of each as large as its front, half as its
+   * back. Where edges are bevelled that is true but for the square of what they slant.
+   */
   public static Mass ofSheets(Wall wall, FacetLayout facet) {
-    double thickness = wall.sheet().thickness();
+    double half = wall.sheet().thickness() / 2;
     double density = wall.room().handling().sheetDensity();
     return facet.pieces().stream()
-        .map(
+        .flatMap(
             piece ->
-                new Mass(
-                    piece.outline().getArea() * thickness * density / CUBIC_METRE,
-                    facet
-                        .facet()
-                        .plane()
-                        .toRoom(
-                            new Vector3(
-                                piece.outline().getCentroid().getX(),
-                                piece.outline().getCentroid().getY(),
-                                thickness / 2))))
+                Stream.of(
+                    ofPlate(facet, piece.outline(), half, half / 2, density),
+                    ofPlate(facet, piece.back(), half, half * 3 / 2, density)))
         .reduce(NONE, Mass::plus);
+  }
+
+  private static Mass ofPlate(
+      FacetLayout facet, Polygon area, double thickness, double behind, double density) {
+    Point middle = area.getCentroid();
+    return new Mass(
+        area.getArea() * thickness * density / CUBIC_METRE,
+        facet.facet().plane().toRoom(new Vector3(middle.getX(), middle.getY(), behind)));
   }
 
   /** The timber of a support. */

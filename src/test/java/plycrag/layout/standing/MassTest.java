@@ -78,6 +78,33 @@ class MassTest {
         .isCloseTo(300 + 610 * Math.cos(Math.toRadians(30)) + 9 * 0.5, within(1e-3));
   }
 
+  /**
+   * Facets that lean 30° apart meet at bevels of 15°: behind the fold each sheet of 18 mm is 18 ·
+   * tan 15° longer than before it.
+   */
+  @Test
+  void aBevelledSheetWeighsWhatItsEdgeHasMore() {
+    Layout layout =
+        Walls.laidOut(
+            """
+            [wall]
+            width = 1200
+            [[facet]]
+            name = "low"
+            length = 1000
+            [[facet]]
+            name = "high"
+            angle = 30
+            length = 1000
+            [inserts]
+            pitch-across = 600
+            pitch-up = 600
+            """);
+    double length = 1 + 0.018 * Math.tan(Math.toRadians(15)) / 2;
+    Mass mass = Mass.ofSheets(layout.wall(), layout.facets().get(0));
+    assertThat(mass.kilograms()).isCloseTo(1.2 * length * 0.018 * 680, within(1e-5));
+  }
+
   /** Members of a support are flat sides pulled through their breadth: area times 45 mm. */
   @Test
   void aSupportWeighsItsAreas() {

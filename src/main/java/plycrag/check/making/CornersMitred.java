@@ -1,0 +1,62 @@
+package plycrag.check.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import plycrag.check.rule.Report;
+import plycrag.check.rule.Rule;
+import plycrag.finding.Finding;
+import plycrag.finding.Measure;
+import plycrag.geometry.Shapes;
+import plycrag.layout.Layout;
+import plycrag.units.Decimal;
+import plycrag.wall.Facet;
+import plycrag.wall.Fold;
+
+/** Walls that meet in a corner meet at an angle that a saw can halve. */
+public final class CornersMitred implements Rule {
+  private static final String NAME = "corner-saw";
+
+  /** A saw tilts to 45° (common practice, no source), which halves a corner of this, degrees. */
+  private static final double GREATEST_TURN = 90;
+
+  @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
+  public String promise() {
+    return "Walls that meet in a corner meet at an angle that a saw can halve.";
+  }
+
+  @Override
+  public List<Finding> findings(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    for (Facet facet : layout.wall().facets()) {
+      Report report = new Report(NAME, facet.name(), layout.wall().tape());
+      facet.folds(Fold.Place.RIGHT).stream()
+          .filter(fold -> Math.abs(fold.turn()) > GREATEST_TURN)
+          .forEach(fold -> findings.add(tooSharp(facet, fold, report)));
+    }
+    return findings;
+  }
+
+  private static Finding tooSharp(Facet facet, Fold fold, Report report) {
+    return report.error(
+        thing(facet),
+        fold.other(),
+        new Measure(GREATEST_TURN - Math.abs(fold.turn()), 0),
+        "facets "
+            + facet.name()
+            + " and "
+            + fold.other()
+            + " meet at "
+            + Decimal.of(Math.abs(fold.turn()), 1)
+            + "° from straight, and no saw halves more than 90°",
+        "turn the walls less, or let them lean less apart");
+  }
+
+  private static Report.Thing thing(Facet facet) {
+    return new Report.Thing(facet.name(), Shapes.point(0, facet.length() / 2));
+  }
+}

@@ -1,0 +1,42 @@
+package plycrag.check.making;
+
+import org.junit.jupiter.api.Test;
+import plycrag.check.Found;
+
+class CornersMitredTest {
+  private static final String PAIR =
+      """
+      [[facet]]
+      name = "port"
+      angle = %s
+      length = 600
+      [[facet]]
+      name = "port top"
+      angle = 20
+      length = 1500
+      [[facet]]
+      name = "starboard"
+      beside = "port"
+      turn = %s
+      angle = %s
+      length = %s
+      [[facet]]
+      name = "starboard top"
+      angle = 20
+      length = 1500
+      """;
+
+  @Test
+  void passesAtARightAngle() {
+    Found.by("corner-saw", PAIR.formatted(0, 90, 0, 500)).isNothing();
+  }
+
+  /** The cosine of the angle is sin(-15°) sin 30°: 97.4°. */
+  @Test
+  void findsWallsThatNoSawCouldMitre() {
+    Found.by("corner-saw", PAIR.formatted(-15, 90, 30, 669.2).replace("angle = 20", "angle = 0"))
+        .says(
+            "facets port and starboard meet at 97.4° from straight, and no saw halves more than"
+                + " 90°");
+  }
+}
