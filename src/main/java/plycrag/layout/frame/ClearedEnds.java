@@ -107,7 +107,7 @@ final class ClearedEnds {
     return List.of(false, true).stream()
         .flatMap(high -> body.member().shorter(high, by).stream())
         .map(member -> body(body.facet(), member))
-        .filter(one -> one.solid().overlap(other.solid()) <= Tolerance.TOUCH)
+        .filter(one -> !one.solid().overlapsByMoreThan(Tolerance.TOUCH, other.solid()))
         .findFirst();
   }
 }
