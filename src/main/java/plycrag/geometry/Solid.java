@@ -79,26 +79,44 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
    * edge of each (Gottschalk, Lin and Manocha, 1996).
    */
   public double overlap(Solid other) {
-    return axes(other).mapToDouble(axis -> shared(axis, other)).min().orElse(Double.MAX_VALUE);
+    return overlap(other, Double.NEGATIVE_INFINITY);
   }
 
-  /** Whether {@link #overlap} is more than a depth; found sooner where it is not. */
-  public boolean overlapsBy(double depth, Solid other) {
-    return axes(other).allMatch(axis -> shared(axis, other) > depth);
+  /**
+   * Whether two bodies overlap by more than so much, mm; less than nothing asks for bodies that
+   * come as near. As {@link #overlap} has it, but bodies that are clear of each other along a
+   * normal of one, as nearly all are, are not measured along the other ways.
+   */
+  public boolean overlapsByMoreThan(double limit, Solid other) {
+    return overlap(other, limit) > limit;
   }
 
-  /** The normals first, since most bodies that are apart are so along one. */
-  private Stream<Vector3> axes(Solid other) {
-    Stream<Vector3> both = Stream.of(this, other).flatMap(one -> one.normals().stream());
-    Stream<Vector3> square =
-        Stream.of(other.edges())
-            .flatMap(edges -> edges().stream().flatMap(edge -> edges.stream().map(edge::cross)));
-    return Stream.concat(both, square)
-        .filter(axis -> axis.length() > Tolerance.VANISHING); // otherwise the edges are parallel
+  /** The overlap, or what was found first that is not above a limit. */
+  private double overlap(Solid other, double limit) {
+    double least = overlapAlong(normals(), other, limit);
+    if (least > limit) {
+      least = Math.min(least, overlapAlong(other.normals(), other, limit));
+    }
+    return least > limit
+        ? Math.min(least, overlapAlong(squareToEdges(other), other, limit))
+        : least;
   }
 
-  private double shared(Vector3 axis, Solid other) {
-    return sharedAlong(axis, other) / axis.length();
+  private double overlapAlong(List<Vector3> axes, Solid other, double limit) {
+    double least = Double.MAX_VALUE;
+    for (int at = 0; at < axes.size() && least > limit; at++) {
+      Vector3 axis = axes.get(at);
+      double length = axis.length();
+      if (length > Tolerance.VANISHING) { // otherwise the edges are parallel
+        least = Math.min(least, sharedAlong(axis, other) / length);
+      }
+    }
+    return least;
+  }
+
+  private List<Vector3> squareToEdges(Solid other) {
+    List<Vector3> others = other.edges();
+    return edges().stream().flatMap(edge -> others.stream().map(edge::cross)).toList();
   }
 
   private double sharedAlong(Vector3 axis, Solid other) {
@@ -106,8 +124,9 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
         - Math.max(lowest(axis), other.lowest(axis));
   }
 
+  // Bodies are measured along so many ways that streams would take most of the time.
   private double highest(Vector3 axis) {
-    double highest = Double.NEGATIVE_INFINITY;
+    double highest = axis.dot(near.get(0));
     for (int at = 0; at < near.size(); at++) {
       highest = Math.max(highest, Math.max(axis.dot(near.get(at)), axis.dot(far.get(at))));
     }
@@ -115,11 +134,7 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
   }
 
   private double lowest(Vector3 axis) {
-    double lowest = Double.POSITIVE_INFINITY;
-    for (int at = 0; at < near.size(); at++) {
-      lowest = Math.min(lowest, Math.min(axis.dot(near.get(at)), axis.dot(far.get(at))));
-    }
-    return lowest;
+    return -highest(axis.times(-1));
   }
 
   private Stream<Vector3> corners() {

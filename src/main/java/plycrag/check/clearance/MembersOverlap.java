@@ -104,8 +104,8 @@ public final class MembersOverlap implements Rule {
   }
 
   private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {
-    double depth = body.solid().overlap(other.solid());
-    if (depth > Tolerance.TOUCH) {
+    if (body.solid().overlapsByMoreThan(Tolerance.TOUCH, other.solid())) {
+      double depth = body.solid().overlap(other.solid());
       Report report = new Report(NAME, body.facet().facet().name(), layout.wall().tape());
       Measure measure = new Measure(-depth, 0);
       findings.add(

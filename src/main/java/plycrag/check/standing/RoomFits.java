@@ -126,7 +126,7 @@ public final class RoomFits implements Rule {
 
   private void obstacle(Tape tape, RunAtAngle atAngle, Obstacle obstacle, List<Finding> findings) {
     atAngle.bodies().stream()
-        .filter(body -> body.solid().overlapsBy(Tolerance.TOUCH, Boxes.of(obstacle)))
+        .filter(body -> body.solid().overlapsByMoreThan(Tolerance.TOUCH, Boxes.of(obstacle)))
         .max(Comparator.comparingDouble(body -> body.solid().overlap(Boxes.of(obstacle))))
         .ifPresent(
             body -> {

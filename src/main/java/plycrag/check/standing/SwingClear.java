@@ -48,8 +48,8 @@ public final class SwingClear implements Rule {
       RunAtAngle.Body moving,
       RunAtAngle.Body still,
       List<Finding> findings) {
-    double depth = moving.solid().overlap(still.solid());
-    if (depth > Tolerance.TOUCH) {
+    if (moving.solid().overlapsByMoreThan(Tolerance.TOUCH, still.solid())) {
+      double depth = moving.solid().overlap(still.solid());
       findings.add(
           new WholeWall(name(), Severity.ERROR)
               .finding(

@@ -133,7 +133,7 @@ final class ClearedEnds {
   /** A member with so much off either end, if that clears it of another. */
   private Optional<Body> shorter(Body body, Body other, double by) {
     return shorter(body, by).stream()
-        .filter(one -> one.solid().overlap(other.solid()) <= Tolerance.TOUCH)
+        .filter(one -> !one.solid().overlapsByMoreThan(Tolerance.TOUCH, other.solid()))
         .findFirst();
   }
 

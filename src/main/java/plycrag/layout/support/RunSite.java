@@ -285,7 +285,7 @@ final class RunSite {
                 member
                     .body(thickness)
                     .mapped(frame.facet().plane()::toRoom)
-                    .overlapsBy(REACH, pushed))
+                    .overlapsByMoreThan(REACH, pushed))
         .min(Comparator.comparing(member -> !member.role().isUpright()));
   }
 }

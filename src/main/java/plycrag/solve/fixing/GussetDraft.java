@@ -121,7 +121,7 @@ final class GussetDraft {
         .noneMatch(
             one ->
                 taken.apply(one.elevation()).stream()
-                    .anyMatch(other -> one.overlapsBy(Tolerance.MARKED, other)));
+                    .anyMatch(other -> one.overlapsByMoreThan(Tolerance.MARKED, other)));
   }
 
   private Solid body(double thickness) {
