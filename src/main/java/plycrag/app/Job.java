@@ -12,7 +12,7 @@ import plycrag.units.Count;
 
 /** One parameter file, with what it names, on its way through the house. */
 final class Job {
-  /** More findings than this are read in the list rather than on a terminal. */
+  /** More lines of findings than this are read in the list rather than on a terminal. */
   private static final int MOST = 10;
 
   private final Source source;
@@ -65,7 +65,9 @@ final class Job {
   }
 
   private void finish(Design.Judged design, Inputs inputs) throws OutputFolderException {
-    new Summary(design.checked()).printFindings(err, parent.isPresent() ? MOST : Integer.MAX_VALUE);
+    new Summary(design.checked())
+        .printFindings(
+            err, source.path().toString(), parent.isPresent() ? MOST : Integer.MAX_VALUE);
     if (parent.isPresent()) {
       write(design, inputs, parent.get().resolve(source.stem()));
     }
