@@ -41,7 +41,10 @@ final class Job {
     void take(Design.Judged design, Inputs inputs) throws OutputFolderException;
   }
 
-  /** Tells what was found, and writes the folder if there is to be one; the exit code. */
+  /**
+   * Tells what was found, and writes the folder if there is to be one; the exit code. A defect of
+   * ours is told and does not stop the files after this one.
+   */
   int run() {
     return run(this::finish);
   }
@@ -61,6 +64,8 @@ final class Job {
     } catch (Source.SourceException | OutputFolderException e) {
       err.println(e.getMessage());
       return Exit.FILES;
+    } catch (RuntimeException | Error e) {
+      return Defect.tell(source.path().toString(), e, err);
     }
   }
 
