@@ -2,6 +2,8 @@ package plycrag.drawing.flat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.TextAnchor;
@@ -12,6 +14,7 @@ import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.finding.Finding;
+import plycrag.finding.FindingGroup;
 import plycrag.finding.Place;
 import plycrag.layout.facet.FacetLayout;
 
@@ -37,15 +40,22 @@ final class FindingRings {
   private record Ring(int number, Place.OnFacet place) {}
 
   private static List<Ring> rings(CheckedLayout checked, FacetLayout layout) {
-    String facet = layout.facet().name();
-    List<Finding> findings = checked.findings();
-    List<Ring> rings = new ArrayList<>();
-    for (int at = 0; at < Math.min(MOST, findings.size()); at++) {
-      if (findings.get(at).place() instanceof Place.OnFacet place && place.facet().equals(facet)) {
-        rings.add(new Ring(at + 1, onFacet(place, layout)));
-      }
-    }
-    return rings;
+    List<FindingGroup> groups = checked.groups();
+    return IntStream.range(0, groups.size())
+        .boxed()
+        .flatMap(at -> numbered(at + 1, groups.get(at)))
+        .limit(MOST)
+        .filter(ring -> ring.place().facet().equals(layout.facet().name()))
+        .map(ring -> new Ring(ring.number(), onFacet(ring.place(), layout)))
+        .toList();
+  }
+
+  /** Equal findings have one number. */
+  private static Stream<Ring> numbered(int number, FindingGroup group) {
+    return group.findings().stream()
+        .map(Finding::place)
+        .flatMap(place -> place instanceof Place.OnFacet on ? Stream.of(on) : Stream.empty())
+        .map(on -> new Ring(number, on));
   }
 
   private static Place.OnFacet onFacet(Place.OnFacet place, FacetLayout layout) {

@@ -173,7 +173,7 @@ final class RunSite {
     return asked.hinge().anchorHeight().orElseGet(this::highest);
   }
 
-  /** How high the held place reaches at the steepest angle. */
+  /** How high the held place is at the angle at which it is highest. */
   private double highest() {
     Optional<Swing> swing = swing();
     return swing
