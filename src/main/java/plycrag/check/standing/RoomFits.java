@@ -4,21 +4,28 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Tolerance;
-import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
+import plycrag.layout.standing.Ground;
 import plycrag.layout.standing.RunAtAngle;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
+import plycrag.wall.Wall;
+import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
+import plycrag.wall.room.RoomPlane;
 
 /** The wall stands in its room at every angle that it is used at. */
 public final class RoomFits implements Rule {
@@ -42,6 +49,8 @@ public final class RoomFits implements Rule {
         Facet top = layout.runs().get(run).get(layout.runs().get(run).size() - 1).facet();
         ceiling(layout, atAngle, leaning(atAngle, top, angle), findings);
         sides(layout, atAngle, findings);
+        kneeWall(layout, atAngle, findings);
+        floor(layout, atAngle, findings);
         for (Obstacle obstacle : layout.wall().room().obstacles()) {
           obstacle(layout.wall().tape(), atAngle, obstacle, findings);
         }
@@ -58,42 +67,171 @@ public final class RoomFits implements Rule {
   }
 
   private void ceiling(Layout layout, RunAtAngle atAngle, Leaning top, List<Finding> findings) {
-    Room.Ceiling ceiling = layout.wall().room().ceiling();
-    if (ceiling.height().isEmpty()) {
+    Ceiling ceiling = layout.wall().room().ceiling();
+    ceiling.plane().ifPresent(plane -> under(layout, atAngle, top, new Above("the ceiling", plane), findings));
+    ceiling.rafters().ifPresent(plane -> under(layout, atAngle, top, new Above("the rafters", plane), findings));
+  }
+
+  /** What ends the room above. */
+  private record Above(String name, RoomPlane plane) {
+    /** The place that reaches highest over it, if one does. */
+    Optional<Vector3> pierced(Stream<RunAtAngle.Body> bodies) {
+      return bodies
+          .flatMap(RoomFits::corners)
+          .max(Comparator.comparingDouble(plane::heightOver))
+          .filter(corner -> plane.heightOver(corner) > Tolerance.TOUCH);
+    }
+
+    double over(RunAtAngle.Body body) {
+      return corners(body).mapToDouble(plane::heightOver).max().orElse(0);
+    }
+  }
+
+  private void under(
+      Layout layout, RunAtAngle atAngle, Leaning top, Above above, List<Finding> findings) {
+    Tape tape = layout.wall().tape();
+    Set<String> support =
+        layout.standing().stream().map(one -> one.member().mark()).collect(Collectors.toSet());
+    above
+        .pierced(atAngle.bodies().stream().filter(body -> !support.contains(body.mark())))
+        .ifPresent(corner -> findings.add(tooHigh(tape, top, above, corner)));
+    atAngle.bodies().stream()
+        .filter(body -> support.contains(body.mark()))
+        .max(Comparator.comparingDouble(above::over))
+        .flatMap(
+            body ->
+                above
+                    .pierced(Stream.of(body))
+                    .map(corner -> standsTooHigh(tape, body, above, corner)))
+        .ifPresent(findings::add);
+  }
+
+  private Finding tooHigh(Tape tape, Leaning top, Above above, Vector3 corner) {
+    double over = above.plane().heightOver(corner);
+    return new WholeWall(name(), Severity.ERROR)
+        .finding(
+            "",
+            "",
+            new Measure(-over, 0),
+            "the wall is "
+                + tape.text(tape.snapUp(over))
+                + " too high for "
+                + above.name()
+                + " at "
+                + Decimal.of(top.angle(), 2)
+                + "°"
+                + (above.plane().isLevel() ? "" : ", " + place(tape, corner)),
+            shorter(tape, top, above.plane(), over));
+  }
+
+  private Finding standsTooHigh(Tape tape, RunAtAngle.Body body, Above above, Vector3 corner) {
+    double over = above.plane().heightOver(corner);
+    return new WholeWall(name(), Severity.ERROR)
+        .finding(
+            body.mark(),
+            "",
+            new Measure(-over, 0),
+            body.mark()
+                + " of the support reaches "
+                + tape.text(tape.snapUp(over))
+                + " through "
+                + above.name()
+                + ", "
+                + place(tape, corner),
+            "let the support stand nearer ([support] behind), hold the wall another way ([support]"
+                + " kind), or make it lower");
+  }
+
+  /** Where a place is, seen from above. */
+  private static String place(Tape tape, Vector3 at) {
+    String out = tape.text(Math.abs(tape.snap(at.y())));
+    return tape.text(tape.snap(at.x()))
+        + " from the wall's left and "
+        + out
+        + (at.y() < 0 ? " behind its foot" : " out from its foot");
+  }
+
+  /** How long the highest facet may be so that it ends below. */
+  private static String shorter(Tape tape, Leaning top, RoomPlane above, double over) {
+    FacetPlane plane = top.facet().plane();
+    Vector3 foot = plane.toRoom(new Vector3(0, 0, 0));
+    Vector3 further = plane.toRoom(new Vector3(0, 1, 0));
+    double gain = further.z() - foot.z() - above.rise(foot, further);
+    double fitting = tape.snapDown(top.facet().length() - over / gain);
+    return gain > 0 && fitting > 0
+        ? "facet "
+            + top.facet().name()
+            + " fits with a length of "
+            + tape.text(fitting)
+            + " up the slope ([[facet]] length)"
+        : "lower the wall";
+  }
+
+  /** A low wall behind is stood before, not in. */
+  private void kneeWall(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
+    Tape tape = layout.wall().tape();
+    layout
+        .wall()
+        .room()
+        .ceiling()
+        .kneeWall()
+        .ifPresent(
+            wall ->
+                atAngle.bodies().stream()
+                    .min(Comparator.comparingDouble(RoomFits::hindmost))
+                    .filter(body -> -hindmost(body) - wall.behind() > Tolerance.TOUCH)
+                    .ifPresent(
+                        body -> {
+                          double deep = -hindmost(body) - wall.behind();
+                          findings.add(
+                              new WholeWall(name(), Severity.ERROR)
+                                  .finding(
+                                      body.mark(),
+                                      "",
+                                      new Measure(-deep, 0),
+                                      body.mark()
+                                          + " reaches "
+                                          + tape.text(tape.snapUp(deep))
+                                          + " into the knee wall behind it",
+                                      "set the wall further out ([room] knee-wall-behind)"));
+                        }));
+  }
+
+  private static double hindmost(RunAtAngle.Body body) {
+    return corners(body).mapToDouble(Vector3::y).min().orElse(0);
+  }
+
+  private static Stream<Vector3> corners(RunAtAngle.Body body) {
+    return Stream.concat(body.solid().near().stream(), body.solid().far().stream());
+  }
+
+  /** What stands is packed up from a floor that falls; what hangs out over it keeps clear of it. */
+  private void floor(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
+    if (layout.wall().room().floor().isLevel()) {
       return;
     }
-    double rise = Trig.tan(ceiling.pitch());
-    double over =
-        atAngle
-            .corners()
-            .mapToDouble(corner -> corner.z() - ceiling.height().get() - corner.y() * rise)
-            .max()
-            .orElse(0);
-    if (over > Tolerance.TOUCH) {
-      Tape tape = layout.wall().tape();
-      double gain = Trig.cos(top.angle()) - rise * Trig.sin(top.angle());
-      double fitting = tape.snapDown(top.facet().length() - over / gain);
-      String shorter =
-          gain > 0 && fitting > 0
-              ? "facet "
-                  + top.facet().name()
-                  + " fits with a length of "
-                  + tape.text(fitting)
-                  + " up the slope ([[facet]] length)"
-              : "lower the wall";
-      findings.add(
-          new WholeWall(name(), Severity.ERROR)
-              .finding(
-                  "",
-                  "",
-                  new Measure(-over, 0),
-                  "the wall is "
-                      + tape.text(tape.snapUp(over))
-                      + " too high for the ceiling at "
-                      + Decimal.of(top.angle(), 2)
-                      + "°",
-                  shorter));
-    }
+    RoomPlane floor = Ground.of(layout).floor();
+    Tape tape = layout.wall().tape();
+    atAngle.bodies().stream()
+        .min(Comparator.comparingDouble(body -> lowest(body, floor)))
+        .filter(body -> lowest(body, floor) < -Tolerance.TOUCH)
+        .ifPresent(
+            body ->
+                findings.add(
+                    new WholeWall(name(), Severity.ERROR)
+                        .finding(
+                            body.mark(),
+                            "",
+                            new Measure(lowest(body, floor), 0),
+                            body.mark()
+                                + " reaches "
+                                + tape.text(tape.snapUp(-lowest(body, floor)))
+                                + " into the floor where that is higher",
+                            "raise the wall ([wall] raise)")));
+  }
+
+  private static double lowest(RunAtAngle.Body body, RoomPlane floor) {
+    return corners(body).mapToDouble(floor::heightOver).min().orElse(0);
   }
 
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
