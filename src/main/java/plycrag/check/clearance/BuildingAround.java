@@ -1,11 +1,11 @@
 package plycrag.check.clearance;
 
 import java.util.Optional;
-import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
+import plycrag.wall.room.RoomPlane;
 
 /** What is told of the room around a wall, as what a straight way may meet. */
 final class BuildingAround {
@@ -23,11 +23,13 @@ final class BuildingAround {
   }
 
   private Optional<String> ceiling(Vector3 to) {
-    return room.ceiling()
-        .height()
-        .map(height -> height + to.y() * Trig.tan(room.ceiling().pitch()))
-        .filter(height -> to.z() > height)
-        .map(height -> "the ceiling");
+    return isOver(room.ceiling().plane(), to)
+        ? Optional.of("the ceiling")
+        : Optional.of("the rafters").filter(words -> isOver(room.ceiling().rafters(), to));
+  }
+
+  private static boolean isOver(Optional<RoomPlane> plane, Vector3 to) {
+    return plane.filter(one -> one.heightOver(to) > 0).isPresent();
   }
 
   private Optional<String> side(Vector3 to) {

@@ -5,20 +5,23 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
-import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.standing.Ground;
 import plycrag.layout.standing.RunAtAngle;
 import plycrag.units.Tape;
+import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
+import plycrag.wall.room.RoomPlane;
 
 /** The wall stands in its room at every angle that it is used at. */
 public final class RoomFits implements Rule {
@@ -41,6 +44,8 @@ public final class RoomFits implements Rule {
         RunAtAngle atAngle = RunAtAngle.of(layout, run, angle);
         ceiling(layout, layout.runs().get(run), atAngle, findings);
         sides(layout, atAngle, findings);
+        kneeWall(layout, atAngle, findings);
+        floor(layout, atAngle, findings);
         for (Obstacle obstacle : layout.wall().room().obstacles()) {
           obstacle(layout.wall().tape(), atAngle, obstacle, findings);
         }
@@ -51,13 +56,86 @@ public final class RoomFits implements Rule {
 
   private void ceiling(
       Layout layout, List<FacetLayout> run, RunAtAngle atAngle, List<Finding> findings) {
-    Room.Ceiling ceiling = layout.wall().room().ceiling();
-    double rise = Trig.tan(ceiling.pitch());
-    ceiling
-        .height()
-        .map(height -> new UnderCeiling(layout, run, at -> at.z() - height - at.y() * rise))
+    Ceiling ceiling = layout.wall().room().ceiling();
+    under(layout, run, "the ceiling", ceiling.plane()).judge(atAngle, report(), findings);
+    under(layout, run, "the rafters", ceiling.rafters()).judge(atAngle, report(), findings);
+  }
+
+  private WholeWall report() {
+    return new WholeWall(name(), Severity.ERROR);
+  }
+
+  private static UnderCeiling under(
+      Layout layout, List<FacetLayout> run, String what, Optional<RoomPlane> plane) {
+    return new UnderCeiling(
+        layout, run, what, at -> plane.map(one -> one.heightOver(at)).orElse(-1.0));
+  }
+
+  /** A low wall behind is stood before, not in. */
+  private void kneeWall(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
+    Tape tape = layout.wall().tape();
+    layout
+        .wall()
+        .room()
+        .ceiling()
+        .kneeWall()
         .ifPresent(
-            under -> under.judge(atAngle, new WholeWall(name(), Severity.ERROR), findings));
+            wall ->
+                atAngle.bodies().stream()
+                    .min(Comparator.comparingDouble(RoomFits::hindmost))
+                    .filter(body -> -hindmost(body) - wall.behind() > Tolerance.TOUCH)
+                    .ifPresent(
+                        body -> {
+                          double deep = -hindmost(body) - wall.behind();
+                          findings.add(
+                              new WholeWall(name(), Severity.ERROR)
+                                  .finding(
+                                      body.mark(),
+                                      "",
+                                      new Measure(-deep, 0),
+                                      body.mark()
+                                          + " reaches "
+                                          + tape.text(tape.snapUp(deep))
+                                          + " into the knee wall behind it",
+                                      "set the wall further out ([room] knee-wall-behind)"));
+                        }));
+  }
+
+  private static double hindmost(RunAtAngle.Body body) {
+    return corners(body).mapToDouble(Vector3::y).min().orElse(0);
+  }
+
+  private static Stream<Vector3> corners(RunAtAngle.Body body) {
+    return Stream.concat(body.solid().near().stream(), body.solid().far().stream());
+  }
+
+  /** What stands is packed up from a floor that falls; what hangs out over it keeps clear of it. */
+  private void floor(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
+    if (layout.wall().room().floor().isLevel()) {
+      return;
+    }
+    RoomPlane floor = Ground.of(layout).floor();
+    Tape tape = layout.wall().tape();
+    atAngle.bodies().stream()
+        .min(Comparator.comparingDouble(body -> lowest(body, floor)))
+        .filter(body -> lowest(body, floor) < -Tolerance.TOUCH)
+        .ifPresent(
+            body ->
+                findings.add(
+                    new WholeWall(name(), Severity.ERROR)
+                        .finding(
+                            body.mark(),
+                            "",
+                            new Measure(lowest(body, floor), 0),
+                            body.mark()
+                                + " reaches "
+                                + tape.text(tape.snapUp(-lowest(body, floor)))
+                                + " into the floor where that is higher",
+                            "raise the wall ([wall] raise)")));
+  }
+
+  private static double lowest(RunAtAngle.Body body, RoomPlane floor) {
+    return corners(body).mapToDouble(floor::heightOver).min().orElse(0);
   }
 
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {

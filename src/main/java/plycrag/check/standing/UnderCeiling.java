@@ -22,16 +22,19 @@ import plycrag.wall.FacetAtAngle;
 final class UnderCeiling {
   private final Layout layout;
   private final List<FacetLayout> run;
+  private final String what;
   private final ToDoubleFunction<Vector3> over;
 
   /**
    * A run under a ceiling.
    *
-   * @param over how far a place in the room lies above the ceiling, mm
+   * @param what the ceiling in words
+   * @param over how far a place in the room lies above it, mm
    */
-  UnderCeiling(Layout layout, List<FacetLayout> run, ToDoubleFunction<Vector3> over) {
+  UnderCeiling(Layout layout, List<FacetLayout> run, String what, ToDoubleFunction<Vector3> over) {
     this.layout = layout;
     this.run = run;
+    this.what = what;
     this.over = over;
   }
 
@@ -63,7 +66,8 @@ final class UnderCeiling {
         body.owner()
             + " is "
             + tape.text(tape.snapUp(beyond.by()))
-            + " too high for the ceiling"
+            + " too high for "
+            + what
             + angle,
         cure);
   }
