@@ -156,7 +156,7 @@ class WallModelTest {
         right = 0
         front = 4000
         ceiling = 2500
-        knee-wall = 1000
+        knee-wall-height = 1000
         knee-wall-behind = 500
         rafter-pitch = 45
         ceiling-pitch-across = %s
