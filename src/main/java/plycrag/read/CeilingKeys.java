@@ -148,8 +148,6 @@ final class CeilingKeys {
         .map(
             height ->
                 new KneeWall(
-                    height,
-                    room.get(KNEE_WALL_BEHIND),
-                    room.given(RAFTER_PITCH).orElseThrow()));
+                    height, room.get(KNEE_WALL_BEHIND), room.given(RAFTER_PITCH).orElseThrow()));
   }
 }

@@ -88,8 +88,7 @@ final class FacetChecks {
       return;
     }
     if (facet.isGiven(FacetTable.LENGTH)) {
-      fault(
-          facet, height, "a vertical-height stands beside a length", "one of the two is allowed");
+      fault(facet, height, "a vertical-height stands beside a length", "one of the two is allowed");
     } else if (facet.get(FacetTable.ANGLE) >= LEVEL) {
       fault(
           facet,

@@ -21,7 +21,6 @@ import plycrag.layout.standing.RunAtAngle;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
-import plycrag.wall.Wall;
 import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
@@ -68,8 +67,12 @@ public final class RoomFits implements Rule {
 
   private void ceiling(Layout layout, RunAtAngle atAngle, Leaning top, List<Finding> findings) {
     Ceiling ceiling = layout.wall().room().ceiling();
-    ceiling.plane().ifPresent(plane -> under(layout, atAngle, top, new Above("the ceiling", plane), findings));
-    ceiling.rafters().ifPresent(plane -> under(layout, atAngle, top, new Above("the rafters", plane), findings));
+    ceiling
+        .plane()
+        .ifPresent(plane -> under(layout, atAngle, top, new Above("the ceiling", plane), findings));
+    ceiling
+        .rafters()
+        .ifPresent(plane -> under(layout, atAngle, top, new Above("the rafters", plane), findings));
   }
 
   /** What ends the room above. */
@@ -236,7 +239,7 @@ public final class RoomFits implements Rule {
 
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
-    double width = layout.runs().get(0).get(0).facet().width();
+    double width = layout.wall().frontWidth();
     double left = atAngle.corners().mapToDouble(Vector3::x).min().orElse(0);
     double right = atAngle.corners().mapToDouble(Vector3::x).max().orElse(0);
     side(layout, "left", sides.left().map(room -> room + left), findings);

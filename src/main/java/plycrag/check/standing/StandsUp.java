@@ -17,8 +17,7 @@ import plycrag.units.Tape;
  * A frame that is built on the floor can be tilted up under the ceiling. Its farthest corner runs
  * round the edge that it is tilted up on; where the ceiling falls toward the climber, the corner is
  * nearest to it where the circle is as steep, so that the diagonal over the cosine of the pitch
- * decides. Where
- * it falls along the wall, each corner is held against it where that corner is.
+ * decides. Where it falls along the wall, each corner is held against it where that corner is.
  */
 public final class StandsUp implements Rule {
   @Override

@@ -43,8 +43,7 @@ public final class SupportHolds implements Rule {
     List<Finding> findings = new ArrayList<>();
     if (layout.support().isPresent()) {
       GivenSupport asked = layout.wall().support().orElseThrow();
-      boolean unknown =
-          asked.kind() == Kind.HUNG && !layout.wall().room().ceiling().isTold();
+      boolean unknown = asked.kind() == Kind.HUNG && !layout.wall().room().ceiling().isTold();
       if (!unknown) {
         unheld(layout.support().get(), findings);
       }
@@ -191,8 +190,7 @@ public final class SupportHolds implements Rule {
       Envelope box = placed.member().box();
       if (placed.member().role() == MemberRole.LEDGER) {
         double rise =
-            Math.abs(
-                above(layout, placed, box.getMaxX()) - above(layout, placed, box.getMinX()));
+            Math.abs(above(layout, placed, box.getMaxX()) - above(layout, placed, box.getMinX()));
         if (rise > Tolerance.MARKED) {
           add(
               Severity.ERROR,

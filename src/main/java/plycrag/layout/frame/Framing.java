@@ -44,6 +44,7 @@ public final class Framing {
   private final Openings openings;
   private final BlockingRows rows;
   private final Tape tape;
+  private final boolean fromRight;
 
   /**
    * The frame of a facet.
@@ -59,6 +60,7 @@ public final class Framing {
     this.footing = Footing.of(facet, wall);
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
+    this.fromRight = wall.isMirrored();
     this.outer = Shapes.moved(facet.boundary(), outward());
     this.area = new OpeningsAtSides(facet, outward()).opened();
     this.edges = new EdgeStrips(outer, cuts.sides(), frame);
@@ -112,7 +114,7 @@ public final class Framing {
         .flatMap(seam -> StudPlan.Station.inLine(seam, frame).stream())
         .filter(station -> station.isClear(stations, across()))
         .forEach(stations::add);
-    return StudPlan.of(stations, frame, tape);
+    return StudPlan.of(stations, frame, tape, fromRight);
   }
 
   private LengthDivision.Span across() {

@@ -69,9 +69,7 @@ public record Ground(RoomPlane floor, List<Packed> packed) {
         .forEach(placed -> all.add(standing(layout, run, placed.member().mark(), placed.body())));
     double low = all.stream().mapToDouble(one -> one.foot().get(0).z()).min().orElse(0);
     double step = layout.wall().tape().unit().markingGrid();
-    return all.stream()
-        .filter(one -> Tolerance.atMost(one.foot().get(0).z(), low + step))
-        .toList();
+    return all.stream().filter(one -> Tolerance.atMost(one.foot().get(0).z(), low + step)).toList();
   }
 
   private static Standing standing(Layout layout, int run, String mark, Solid body) {

@@ -93,9 +93,7 @@ public final class Raising {
 
   /** Whether facets that are joined on the floor can be tilted up; true if no ceiling is told. */
   public static boolean passes(Layout layout, List<FacetLayout> facets) {
-    return need(layout, facets)
-        .map(need -> Tolerance.TOUCH >= need.shortfall())
-        .orElse(true);
+    return need(layout, facets).map(need -> Tolerance.TOUCH >= need.shortfall()).orElse(true);
   }
 
   /**
@@ -115,8 +113,7 @@ public final class Raising {
                                 Stream.of(
                                     facet.plane().left(), facet.plane().left() + facet.width()))
                         .mapToDouble(
-                            across ->
-                                above(ceiling, axes, across) / steepness(ceiling, axes)))
+                            across -> above(ceiling, axes, across) / steepness(ceiling, axes)))
             .min()
             .orElse(0);
     double depth = layout.wall().frame().depth();

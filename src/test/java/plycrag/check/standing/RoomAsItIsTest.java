@@ -7,8 +7,7 @@ import plycrag.check.Found;
 
 /** Rooms that nobody would draw: ceilings and floors that fall, rafters over a low wall. */
 class RoomAsItIsTest {
-  private static final String PLUMB =
-      "[[facet]]\nname = \"main\"\nlength = 2000\nwidth = 1200\n";
+  private static final String PLUMB = "[[facet]]\nname = \"main\"\nlength = 2000\nwidth = 1200\n";
   private static final String ROOM = "[room]\n";
 
   /** Over 1200 mm to the right it falls by 1200 · tan 10° = 211.592 mm. */
@@ -40,8 +39,8 @@ class RoomAsItIsTest {
   }
 
   /**
-   * It falls both ways by 10°. The upper edge of the frame's back, 108 mm behind the face, is 1000 -
-   * 108 · cos 30° = 906.469 mm out and 400 + 2000 · cos 30° + 108 · sin 30° = 2186.051 mm up; at
+   * It falls both ways by 10°. The upper edge of the frame's back, 108 mm behind the face, is 1000
+   * - 108 · cos 30° = 906.469 mm out and 400 + 2000 · cos 30° + 108 · sin 30° = 2186.051 mm up; at
    * the right end the ceiling is 2500 - (1200 + 906.469) · tan 10° = 2128.573 mm high there.
    */
   @Test
