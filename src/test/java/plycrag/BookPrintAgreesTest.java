@@ -2,11 +2,12 @@ package plycrag;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +28,13 @@ class BookPrintAgreesTest {
   private static final double MM = 25.4 / 72;
   private static final String BOX = "☐";
 
+  /** Each book is read once. */
+  private static final Map<Path, List<PdfWords.Word>> WORDS = new ConcurrentHashMap<>();
+
+  private static List<PdfWords.Word> words(Path pdf) {
+    return WORDS.computeIfAbsent(pdf, file -> PdfWords.of(TestFiles.content(file)));
+  }
+
   static List<Path> books() {
     return TestFiles.list(Path.of("out-samples"), "build-book.pdf");
   }
@@ -34,7 +42,7 @@ class BookPrintAgreesTest {
   @ParameterizedTest
   @MethodSource("books")
   void saysWhatThePageSays(Path pdf) throws Exception {
-    String printed = text(PdfWords.of(Files.readAllBytes(pdf)));
+    String printed = text(words(pdf));
     List<String> wanted = new ArrayList<>();
     collect(page(pdf.resolveSibling("index.html")), wanted);
     assertThat(wanted).hasSizeGreaterThan(200);
@@ -49,13 +57,12 @@ class BookPrintAgreesTest {
   /** Words of the pictures among them; the paper, less the margins that the writer promises. */
   @ParameterizedTest
   @MethodSource("books")
-  void noWordLeavesTheMargins(Path pdf) throws Exception {
-    byte[] file = Files.readAllBytes(pdf);
-    LittlePdf.Box box = LittlePdf.of(file).boxes().get(0);
+  void noWordLeavesTheMargins(Path pdf) {
+    LittlePdf.Box box = LittlePdf.of(TestFiles.content(pdf)).boxes().get(0);
     Envelope paper =
         new Envelope(11.99, box.width() * MM - 11.99, 11.99, box.height() * MM - 11.99);
-    for (PdfWords.Word word : PdfWords.of(file)) {
-      assertThat(paper.contains(word.place().getEnvelopeInternal())).as(word.toString()).isTrue();
+    for (PdfWords.Word word : words(pdf)) {
+      assertThat(paper.contains(word.place().getEnvelopeInternal())).as(word::toString).isTrue();
     }
   }
 

@@ -53,4 +53,13 @@ public final class TestFiles {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** What a file holds. */
+  public static byte[] content(Path file) {
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 }

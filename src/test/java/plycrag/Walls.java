@@ -25,6 +25,9 @@ public final class Walls {
   private static final Map<Path, Layout> SAMPLES = new ConcurrentHashMap<>();
   private static final Map<Path, CheckedLayout> JUDGED = new ConcurrentHashMap<>();
 
+  private static final Map<Path, StickPlan> STICKS = new ConcurrentHashMap<>();
+  private static final Map<Path, Portfolio> PORTFOLIOS = new ConcurrentHashMap<>();
+
   private Walls() {}
 
   /** What a text says; it must say nothing wrong. */
@@ -71,6 +74,16 @@ public final class Walls {
   /** All views of a wall, its sticks planned without prices. */
   public static Portfolio portfolio(CheckedLayout checked) {
     return Portfolio.of(checked, StickPlan.of(checked, PriceList.empty()));
+  }
+
+  /** All views of a published parameter file's wall, drawn once. */
+  public static Portfolio portfolio(Path sample) {
+    return PORTFOLIOS.computeIfAbsent(sample, path -> Portfolio.of(judged(path), sticks(path)));
+  }
+
+  /** How its sticks are cut, planned once without prices. */
+  public static StickPlan sticks(Path sample) {
+    return STICKS.computeIfAbsent(sample, path -> StickPlan.of(judged(path), PriceList.empty()));
   }
 
   /** The verdict on a published parameter file's wall, given once. */

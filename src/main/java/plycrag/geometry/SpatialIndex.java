@@ -3,6 +3,7 @@ package plycrag.geometry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
@@ -30,6 +31,15 @@ public final class SpatialIndex<T> {
       }
     }
     tree.build();
+  }
+
+  /** Whether no item's box meets the box. */
+  public boolean isFree(Envelope box) {
+    AtomicBoolean free = new AtomicBoolean(true);
+    if (!box.isNull()) {
+      tree.query(box, number -> free.set(false));
+    }
+    return free.get();
   }
 
   /** The items whose boxes come within a reach of the box, mm. */

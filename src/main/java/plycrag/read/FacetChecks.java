@@ -142,6 +142,20 @@ final class FacetChecks {
           "the outline does not begin at 0",
           "a lowest side that lies level at 0, and a leftmost corner at 0, are allowed");
     }
+    checkSize(facet, corners);
+  }
+
+  /** What is too small for a facet as a rectangle is so in any shape. */
+  private void checkSize(Values facet, List<FacetPoint> corners) {
+    double width = corners.stream().mapToDouble(FacetPoint::across).max().orElseThrow();
+    double length = corners.stream().mapToDouble(FacetPoint::up).max().orElseThrow();
+    if (Tolerance.isLess(Math.min(width, length), FacetTable.SMALLEST)) {
+      faults.add(
+          facet.key(FacetTable.OUTLINE),
+          facet.place(FacetTable.OUTLINE),
+          "the outline is too small for a facet",
+          "one of 300 mm (11.812 in) or more across and up the slope is allowed");
+    }
   }
 
   /** What carries another facet has a level upper side. */

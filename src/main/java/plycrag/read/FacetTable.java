@@ -30,6 +30,9 @@ final class FacetTable {
   /** A saw tilts to 45° (common practice, no source), which halves a fold of this, degrees. */
   private static final double GREATEST_TURN = 90;
 
+  /** Nothing smaller is climbed on, mm. */
+  static final double SMALLEST = 300;
+
   static final Parameter<String> NAME =
       new Parameter<>(
           "name",
@@ -46,7 +49,7 @@ final class FacetTable {
   static final Parameter<Double> LENGTH =
       new Parameter<>(
           "length",
-          LengthKind.length(300, 50_000),
+          LengthKind.length(SMALLEST, 50_000),
           DefaultValue.length("2400 mm", "96 in"),
           "Length up the slope.");
   static final Parameter<Double> VERTICAL_HEIGHT =
@@ -59,7 +62,7 @@ final class FacetTable {
   static final Parameter<Double> WIDTH =
       new Parameter<>(
           "width",
-          LengthKind.length(300, 50_000),
+          LengthKind.length(SMALLEST, 50_000),
           DefaultValue.derived("wall.width"),
           "Width across, along the lower edge.");
   static final Parameter<List<FacetPoint>> OUTLINE =

@@ -33,8 +33,8 @@ class FiguresTest {
   @MethodSource("samples")
   void theBookShowsTheVeryDrawingsOfThePrintedSet(Path sample) {
     CheckedLayout checked = Walls.judged(sample);
-    StickPlan plan = StickPlan.of(checked, PriceList.empty());
-    Portfolio portfolio = Portfolio.of(checked, plan);
+    StickPlan plan = Walls.sticks(sample);
+    Portfolio portfolio = Walls.portfolio(sample);
     ShoppingList shopping =
         ShoppingList.of(
             checked, plan, Walls.parameters(TestFiles.read(sample)).buying(), PriceList.empty());
@@ -53,8 +53,7 @@ class FiguresTest {
   /** A view that no chapter asks for is shown at the book's end all the same. */
   @Test
   void whatHasNoPlaceOfItsOwnIsNotLost() {
-    CheckedLayout checked = Walls.judged(Path.of("params/river-bay.toml"));
-    Portfolio portfolio = Walls.portfolio(checked);
+    Portfolio portfolio = Walls.portfolio(Path.of("params", "river-bay.toml"));
     Figures figures = new Figures(portfolio);
     int pages = (int) portfolio.views().stream().flatMap(view -> view.pages().stream()).count();
     assertThat(figures.others()).hasSize(pages);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
@@ -18,6 +20,7 @@ import plycrag.stock.StickPlan;
  * The whole book of a kick of 300 and a facet of 1500 that leans out 30°, on two posts 600 behind;
  * not raised, so that its frame stands in the rails, 90 mm deep.
  */
+@TestInstance(Lifecycle.PER_CLASS)
 class StandingBookTest {
   private static final String TEXT =
       """
@@ -44,7 +47,8 @@ class StandingBookTest {
       when-blocked = "nudge"
       """;
 
-  private static final List<Block> BLOCKS = blocks(TEXT);
+  /** Made for this instance, so that whoever changes the program between two runs is noticed. */
+  private final List<Block> made = blocks(TEXT);
 
   private static List<Block> blocks(String toml) {
     CheckedLayout wall = Walls.judged(toml);
@@ -63,8 +67,8 @@ class StandingBookTest {
         .toList();
   }
 
-  private static List<String> rows(String title) {
-    return BLOCKS.stream()
+  private List<String> rows(String title) {
+    return made.stream()
         .filter(Listing.class::isInstance)
         .map(block -> ((Listing) block).table())
         .filter(table -> table.title().startsWith(title))
@@ -76,7 +80,7 @@ class StandingBookTest {
   /** 300 and 1500 · cos 30° = 1299.04. Ten members of the frame and eleven of the support. */
   @Test
   void theWallIsToldInNumbers() {
-    assertThat(words(BLOCKS))
+    assertThat(words(made))
         .contains(
             "Facet kick: 1200 mm wide, 300 mm up the slope, vertical, its lower edge 0 mm and its"
                 + " upper edge 300 mm above the floor.",
@@ -133,7 +137,7 @@ class StandingBookTest {
         .contains(
             "5|error||The frame stands on the rails under the posts, and would stand 90 mm deep in"
                 + " them.|Raise the wall by at least 90 mm ([wall] raise).");
-    assertThat(words(BLOCKS))
+    assertThat(words(made))
         .anyMatch(text -> text.startsWith("7 findings forbid making this wall."));
     assertThat(rows("What was checked"))
         .anyMatch(row -> row.startsWith("members-overlap|") && row.endsWith("|4"))
@@ -143,7 +147,7 @@ class StandingBookTest {
   /** On an even floor nothing falls; 12 mm fall to the right, -12 to the left. */
   @Test
   void railsArePackedWhereTheFloorFalls() {
-    assertThat(words(BLOCKS))
+    assertThat(words(made))
         .contains(
             "Set the base rails level and pack them solid along their length; pad what of them lies"
                 + " under the mats.");
@@ -161,7 +165,7 @@ class StandingBookTest {
 
   @Test
   void theBookTellsWhatKeepsItFromSwaying() {
-    assertThat(words(BLOCKS))
+    assertThat(words(made))
         .contains(
             "Along the wall the braces on the backs of the posts keep it from swaying; toward it and"
                 + " away from it those from the feet of the posts do. Keep it propped until all of them"

@@ -35,7 +35,7 @@ class PortfolioTest {
   void theSamplesHaveViewsOfEveryKind() {
     Set<ViewKind> kinds = EnumSet.of(ViewKind.JIG);
     TestFiles.samples().stream()
-        .flatMap(sample -> Walls.portfolio(Walls.judged(sample)).views().stream())
+        .flatMap(sample -> Walls.portfolio(sample).views().stream())
         .forEach(view -> kinds.add(view.kind()));
     assertThat(kinds).containsExactly(ViewKind.values());
   }

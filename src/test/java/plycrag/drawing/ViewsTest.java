@@ -47,16 +47,18 @@ class ViewsTest {
 
   /** Made once for all tests. */
   private static final List<Drawing> PUBLISHED =
-      Stream.concat(TestFiles.samples().stream().map(Walls::judged), Stream.of(RECESSED))
-          .flatMap(checked -> drawings(checked).stream())
+      Stream.concat(
+              TestFiles.samples().stream().map(Walls::portfolio),
+              Stream.of(Walls.portfolio(RECESSED)))
+          .flatMap(portfolio -> drawings(portfolio).stream())
           .toList();
 
   static Stream<Drawing> published() {
     return PUBLISHED.stream();
   }
 
-  private static List<Drawing> drawings(CheckedLayout checked) {
-    return Walls.portfolio(checked).views().stream().flatMap(ViewsTest::drawings).toList();
+  private static List<Drawing> drawings(Portfolio portfolio) {
+    return portfolio.views().stream().flatMap(ViewsTest::drawings).toList();
   }
 
   /** The whole, and the pages where these are others. */
@@ -138,7 +140,7 @@ class ViewsTest {
 
   @Test
   void whatMustNotBeMadeIsStamped() {
-    List<Drawing> drawings = new ArrayList<>(drawings(REFUSED));
+    List<Drawing> drawings = new ArrayList<>(drawings(Walls.portfolio(REFUSED)));
     // Its only sheet stays whole, so that the wall has no view of how it is cut.
     drawings.add(SheetSawing.of(REFUSED, REFUSED.layout().sheets().get(0)));
     assertThat(drawings)

@@ -32,17 +32,30 @@ class SolidTest {
   @Test
   void aTurnedBoxIsMeasuredSquareToItsFaces() {
     double half = Math.sqrt(50);
-    Solid turned =
-        box(0, 0, 10)
-            .mapped(
-                at ->
-                    new Vector3(
-                        (at.x() - at.y()) / Math.sqrt(2),
-                        (at.x() + at.y()) / Math.sqrt(2),
-                        at.z()));
+    Solid turned = turned(10);
     Solid beside = box(half - 1, half - 5, 10);
     assertThat(turned.overlap(beside)).isCloseTo(1, within(1e-3));
     assertThat(turned.overlap(box(half + 1, half - 5, 10))).isCloseTo(-1, within(1e-3));
+  }
+
+  /** By 45° about z, the lower left corner where it is. */
+  private static Solid turned(double size) {
+    return box(0, 0, size)
+        .mapped(
+            at ->
+                new Vector3(
+                    (at.x() - at.y()) / Math.sqrt(2), (at.x() + at.y()) / Math.sqrt(2), at.z()));
+  }
+
+  /** Apart, touching or one in the other. */
+  @Property
+  void bodiesOverlapByMoreThanWhatIsLessThanTheirOverlap(
+      @ForAll @DoubleRange(min = -25, max = 15) double x,
+      @ForAll @DoubleRange(min = -15, max = 25) double y) {
+    Solid box = box(x, y, 10);
+    double overlap = turned(10).overlap(box);
+    assertThat(turned(10).overlapsByMoreThan(overlap - 1e-6, box)).isTrue();
+    assertThat(turned(10).overlapsByMoreThan(overlap + 1e-6, box)).isFalse();
   }
 
   /** A plate that leans to the right by 1 in 1: at depth w it covers u from w to w + 10. */

@@ -104,8 +104,8 @@ public final class MembersOverlap implements Rule {
   }
 
   private static void addOverlap(Body body, Body other, Layout layout, List<Finding> findings) {
-    double depth = body.solid().overlap(other.solid());
-    if (depth > Tolerance.TOUCH) {
+    if (body.solid().overlapsByMoreThan(Tolerance.TOUCH, other.solid())) {
+      double depth = body.solid().overlap(other.solid());
       Report report = new Report(NAME, body.facet().facet().name(), layout.wall().tape());
       Measure measure = new Measure(-depth, 0);
       findings.add(
@@ -122,6 +122,10 @@ public final class MembersOverlap implements Rule {
   private static String suggestion(Member member, Member other, Report report) {
     if (isOnRail(member, other) || isOnRail(other, member)) {
       return "raise the wall on to the rails under its posts ([wall] raise)";
+    }
+    if (member.fixity() == Fixity.SUPPORT || other.fixity() == Fixity.SUPPORT) {
+      return "set the support further back ([support] behind) or its stations elsewhere"
+          + " ([support] bay), or choose another kind ([support] kind)";
     }
     boolean isOther = other.fixity() == Fixity.OPENING;
     Member around = isOther ? other : member;

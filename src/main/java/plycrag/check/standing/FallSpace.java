@@ -152,7 +152,7 @@ public final class FallSpace implements Rule {
                   new Vector3(0, zone.end(), 0)),
               0,
               zone.top());
-      if (body.overlap(space) > Tolerance.TOUCH) {
+      if (body.overlapsByMoreThan(Tolerance.TOUCH, space)) {
         double nearest =
             body.near().stream().mapToDouble(Vector3::y).min().orElse(0) - zone.outermost();
         findings.add(

@@ -4,23 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
-import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.standing.Ground;
 import plycrag.layout.standing.RunAtAngle;
-import plycrag.units.Decimal;
 import plycrag.units.Tape;
-import plycrag.wall.Facet;
 import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
@@ -45,8 +42,7 @@ public final class RoomFits implements Rule {
     for (int run = 0; run < layout.runs().size(); run++) {
       for (double angle : RunAtAngle.angles(layout, run)) {
         RunAtAngle atAngle = RunAtAngle.of(layout, run, angle);
-        Facet top = layout.runs().get(run).get(layout.runs().get(run).size() - 1).facet();
-        ceiling(layout, atAngle, leaning(atAngle, top, angle), findings);
+        ceiling(layout, layout.runs().get(run), atAngle, findings);
         sides(layout, atAngle, findings);
         kneeWall(layout, atAngle, findings);
         floor(layout, atAngle, findings);
@@ -58,116 +54,21 @@ public final class RoomFits implements Rule {
     return findings.stream().distinct().toList();
   }
 
-  /** A facet and how far it leans. */
-  private record Leaning(Facet facet, double angle) {}
-
-  private static Leaning leaning(RunAtAngle atAngle, Facet top, double angle) {
-    return new Leaning(top, atAngle.moving().isEmpty() ? top.angle() : angle);
-  }
-
-  private void ceiling(Layout layout, RunAtAngle atAngle, Leaning top, List<Finding> findings) {
+  private void ceiling(
+      Layout layout, List<FacetLayout> run, RunAtAngle atAngle, List<Finding> findings) {
     Ceiling ceiling = layout.wall().room().ceiling();
-    ceiling
-        .plane()
-        .ifPresent(plane -> under(layout, atAngle, top, new Above("the ceiling", plane), findings));
-    ceiling
-        .rafters()
-        .ifPresent(plane -> under(layout, atAngle, top, new Above("the rafters", plane), findings));
+    under(layout, run, "the ceiling", ceiling.plane()).judge(atAngle, report(), findings);
+    under(layout, run, "the rafters", ceiling.rafters()).judge(atAngle, report(), findings);
   }
 
-  /** What ends the room above. */
-  private record Above(String name, RoomPlane plane) {
-    /** The place that reaches highest over it, if one does. */
-    Optional<Vector3> pierced(Stream<RunAtAngle.Body> bodies) {
-      return bodies
-          .flatMap(RoomFits::corners)
-          .max(Comparator.comparingDouble(plane::heightOver))
-          .filter(corner -> plane.heightOver(corner) > Tolerance.TOUCH);
-    }
-
-    double over(RunAtAngle.Body body) {
-      return corners(body).mapToDouble(plane::heightOver).max().orElse(0);
-    }
+  private WholeWall report() {
+    return new WholeWall(name(), Severity.ERROR);
   }
 
-  private void under(
-      Layout layout, RunAtAngle atAngle, Leaning top, Above above, List<Finding> findings) {
-    Tape tape = layout.wall().tape();
-    Set<String> support =
-        layout.standing().stream().map(one -> one.member().mark()).collect(Collectors.toSet());
-    above
-        .pierced(atAngle.bodies().stream().filter(body -> !support.contains(body.mark())))
-        .ifPresent(corner -> findings.add(tooHigh(tape, top, above, corner)));
-    atAngle.bodies().stream()
-        .filter(body -> support.contains(body.mark()))
-        .max(Comparator.comparingDouble(above::over))
-        .flatMap(
-            body ->
-                above
-                    .pierced(Stream.of(body))
-                    .map(corner -> standsTooHigh(tape, body, above, corner)))
-        .ifPresent(findings::add);
-  }
-
-  private Finding tooHigh(Tape tape, Leaning top, Above above, Vector3 corner) {
-    double over = above.plane().heightOver(corner);
-    return new WholeWall(name(), Severity.ERROR)
-        .finding(
-            "",
-            "",
-            new Measure(-over, 0),
-            "the wall is "
-                + tape.text(tape.snapUp(over))
-                + " too high for "
-                + above.name()
-                + " at "
-                + Decimal.of(top.angle(), 2)
-                + "°"
-                + (above.plane().isLevel() ? "" : ", " + place(tape, corner)),
-            shorter(tape, top, above.plane(), over));
-  }
-
-  private Finding standsTooHigh(Tape tape, RunAtAngle.Body body, Above above, Vector3 corner) {
-    double over = above.plane().heightOver(corner);
-    return new WholeWall(name(), Severity.ERROR)
-        .finding(
-            body.mark(),
-            "",
-            new Measure(-over, 0),
-            body.mark()
-                + " of the support reaches "
-                + tape.text(tape.snapUp(over))
-                + " through "
-                + above.name()
-                + ", "
-                + place(tape, corner),
-            "let the support stand nearer ([support] behind), hold the wall another way ([support]"
-                + " kind), or make it lower");
-  }
-
-  /** Where a place is, seen from above. */
-  private static String place(Tape tape, Vector3 at) {
-    String out = tape.text(Math.abs(tape.snap(at.y())));
-    return tape.text(tape.snap(at.x()))
-        + " from the wall's left and "
-        + out
-        + (at.y() < 0 ? " behind its foot" : " out from its foot");
-  }
-
-  /** How long the highest facet may be so that it ends below. */
-  private static String shorter(Tape tape, Leaning top, RoomPlane above, double over) {
-    FacetPlane plane = top.facet().plane();
-    Vector3 foot = plane.toRoom(new Vector3(0, 0, 0));
-    Vector3 further = plane.toRoom(new Vector3(0, 1, 0));
-    double gain = further.z() - foot.z() - above.rise(foot, further);
-    double fitting = tape.snapDown(top.facet().length() - over / gain);
-    return gain > 0 && fitting > 0
-        ? "facet "
-            + top.facet().name()
-            + " fits with a length of "
-            + tape.text(fitting)
-            + " up the slope ([[facet]] length)"
-        : "lower the wall";
+  private static UnderCeiling under(
+      Layout layout, List<FacetLayout> run, String what, Optional<RoomPlane> plane) {
+    return new UnderCeiling(
+        layout, run, what, at -> plane.map(one -> one.heightOver(at)).orElse(-1.0));
   }
 
   /** A low wall behind is stood before, not in. */
@@ -240,34 +141,53 @@ public final class RoomFits implements Rule {
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
     double width = layout.wall().frontWidth();
-    double left = atAngle.corners().mapToDouble(Vector3::x).min().orElse(0);
-    double right = atAngle.corners().mapToDouble(Vector3::x).max().orElse(0);
-    side(layout, "left", sides.left().map(room -> room + left), findings);
-    side(layout, "right", sides.right().map(room -> room + width - right), findings);
-    double front = atAngle.corners().mapToDouble(Vector3::y).max().orElse(0);
-    side(layout, "front", sides.front().map(room -> room - front), findings);
+    side(layout, atAngle, new Side("left", sides.left(), at -> -at.x()), findings);
+    Optional<Double> right = sides.right().map(room -> room + width);
+    side(layout, atAngle, new Side("right", right, Vector3::x), findings);
+    side(layout, atAngle, new Side("front", sides.front(), Vector3::y), findings);
   }
 
-  private void side(Layout layout, String side, Optional<Double> room, List<Finding> findings) {
-    if (room.isPresent() && room.get() < -Tolerance.TOUCH) {
-      Tape tape = layout.wall().tape();
-      findings.add(
-          new WholeWall(name(), Severity.ERROR)
-              .finding(
-                  "",
-                  "",
-                  new Measure(room.get(), 0),
-                  "the wall reaches "
-                      + tape.text(tape.snapUp(-room.get()))
-                      + " through what ends the room on its "
-                      + side,
-                  "make it narrower or move it"));
+  /**
+   * One side of a room.
+   *
+   * @param name of it and of its key
+   * @param room from the room's origin to it, mm
+   * @param along how far a place lies that way
+   */
+  private record Side(String name, Optional<Double> room, ToDoubleFunction<Vector3> along) {
+    Optional<Beyond> beyond(RunAtAngle atAngle) {
+      return room.flatMap(
+          end -> Beyond.furthest(atAngle.bodies(), at -> along.applyAsDouble(at) - end));
     }
+
+    String cure() {
+      String less = name.equals("front") ? "let it lean out less" : "make it narrower";
+      return less + ", or move the wall and tell how much room it has there ([room] " + name + ")";
+    }
+  }
+
+  private void side(Layout layout, RunAtAngle atAngle, Side side, List<Finding> findings) {
+    Tape tape = layout.wall().tape();
+    side.beyond(atAngle)
+        .ifPresent(
+            beyond ->
+                findings.add(
+                    new WholeWall(name(), Severity.ERROR)
+                        .finding(
+                            beyond.body().mark(),
+                            "",
+                            new Measure(-beyond.by(), 0),
+                            beyond.body().owner()
+                                + " reaches "
+                                + tape.text(tape.snapUp(beyond.by()))
+                                + " through what ends the room on the "
+                                + side.name(),
+                            side.cure())));
   }
 
   private void obstacle(Tape tape, RunAtAngle atAngle, Obstacle obstacle, List<Finding> findings) {
     atAngle.bodies().stream()
-        .filter(body -> body.solid().overlap(Boxes.of(obstacle)) > Tolerance.TOUCH)
+        .filter(body -> body.solid().overlapsByMoreThan(Tolerance.TOUCH, Boxes.of(obstacle)))
         .max(Comparator.comparingDouble(body -> body.solid().overlap(Boxes.of(obstacle))))
         .ifPresent(
             body -> {

@@ -46,6 +46,7 @@ public final class SupportHolds implements Rule {
       boolean unknown = asked.kind() == Kind.HUNG && !layout.wall().room().ceiling().isTold();
       if (!unknown) {
         unheld(layout.support().get(), findings);
+        unmet(layout.support().get(), findings);
       }
       sway(asked, findings);
       if (layout.support().get().sways()) {
@@ -75,6 +76,17 @@ public final class SupportHolds implements Rule {
           Severity.ERROR,
           "the upper edge of facet " + facet + " is held by nothing",
           suggestion,
+          findings);
+    }
+  }
+
+  private void unmet(WallSupport support, List<Finding> findings) {
+    for (String facet : support.unmet()) {
+      add(
+          Severity.ERROR,
+          "facet " + facet + " has no timber where the support is to end on it",
+          "supports end on studs under a level edge: give the facet one over its whole width"
+              + " ([[facet]] outline), or hold it another way ([support] kind)",
           findings);
     }
   }

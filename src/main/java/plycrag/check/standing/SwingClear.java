@@ -48,8 +48,8 @@ public final class SwingClear implements Rule {
       RunAtAngle.Body moving,
       RunAtAngle.Body still,
       List<Finding> findings) {
-    double depth = moving.solid().overlap(still.solid());
-    if (depth > Tolerance.TOUCH) {
+    if (moving.solid().overlapsByMoreThan(Tolerance.TOUCH, still.solid())) {
+      double depth = moving.solid().overlap(still.solid());
       findings.add(
           new WholeWall(name(), Severity.ERROR)
               .finding(
@@ -86,7 +86,8 @@ public final class SwingClear implements Rule {
                         + " is anchored "
                         + layout.wall().tape().text(-below)
                         + " below where it holds the wall",
-                    "anchor it higher ([support] anchor-height)"));
+                    "anchor it higher ([support] anchor-height), or hold the facet further down its slope"
+                        + " ([support] attach)"));
       }
     }
   }

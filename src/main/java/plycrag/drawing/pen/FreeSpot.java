@@ -86,7 +86,7 @@ public final class FreeSpot {
 
   /** Whether nothing is drawn in a box. */
   public boolean isFree(Envelope box) {
-    return taken.near(box, 0).isEmpty();
+    return taken.isFree(box);
   }
 
   private static double toMiddle(Envelope box, Envelope area) {

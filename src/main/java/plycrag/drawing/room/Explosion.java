@@ -83,6 +83,7 @@ record Explosion(double sheets, double frames, double up) {
 
   private static boolean meet(List<Solid> ones, List<Solid> others) {
     return ones.stream()
-        .anyMatch(one -> others.stream().anyMatch(other -> one.overlap(other) > TOUCHING));
+        .anyMatch(
+            one -> others.stream().anyMatch(other -> one.overlapsByMoreThan(TOUCHING, other)));
   }
 }

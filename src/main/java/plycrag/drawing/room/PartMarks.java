@@ -142,9 +142,7 @@ final class PartMarks {
     Envelope box = box(foot, halfWidth, halfHeight);
     for (Spot spot : spots) {
       Envelope tried = box(spot.middle(), halfWidth, halfHeight);
-      if (taken.near(tried, 0).isEmpty()
-          && isClear(spot.foot(), tried)
-          && isOnOwnFace(mark, tried)) {
+      if (taken.isFree(tried) && isClear(spot.foot(), tried) && isOnOwnFace(mark, tried)) {
         foot = spot.foot();
         box = tried;
         break;

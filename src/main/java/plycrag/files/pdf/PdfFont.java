@@ -2,7 +2,9 @@ package plycrag.files.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.Map;
 import java.util.PrimitiveIterator;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -17,8 +19,9 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  *
  * @param font in the file
  * @param letters which letters it has
+ * @param widths of letters that have been measured, thousandths of an em
  */
-record PdfFont(PDType0Font font, CmapLookup letters) {
+record PdfFont(PDType0Font font, CmapLookup letters, Map<Integer, Float> widths) {
   /** What pages call it. */
   static final COSName NAME = COSName.getPDFName("F1");
 
@@ -31,7 +34,8 @@ record PdfFont(PDType0Font font, CmapLookup letters) {
   static PdfFont in(PDDocument file) throws IOException {
     try (InputStream resource = PDDocument.class.getResourceAsStream(RESOURCE)) {
       TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(resource));
-      return new PdfFont(PDType0Font.load(file, letters, true), letters.getUnicodeCmapLookup());
+      return new PdfFont(
+          PDType0Font.load(file, letters, true), letters.getUnicodeCmapLookup(), new HashMap<>());
     }
   }
 
@@ -48,8 +52,16 @@ record PdfFont(PDType0Font font, CmapLookup letters) {
 
   /** The width of a line of text, in ems. */
   double width(String text) {
+    float width = 0; // added up in single precision, as PDFBox does
+    for (PrimitiveIterator.OfInt all = text.codePoints().iterator(); all.hasNext(); ) {
+      width += widths.computeIfAbsent(all.nextInt(), this::measured);
+    }
+    return width / UNITS;
+  }
+
+  private float measured(int letter) {
     try {
-      return font.getStringWidth(known(text)) / UNITS;
+      return font.getStringWidth(known(Character.toString(letter)));
     } catch (IOException impossible) {
       throw new IllegalStateException(impossible);
     }

@@ -56,7 +56,7 @@ public final class ScatterPattern {
   }
 
   private static Insert insert(double across, Point place) {
-    return new Insert("", Shapes.point(across, place.getY()), 0, 0);
+    return new Insert(Shapes.point(across, place.getY()), 0, 0);
   }
 
   private OptionalDouble mirror(Envelope box) {

@@ -178,7 +178,7 @@ final class RunSite {
     return asked.hinge().anchorHeight().orElseGet(this::highest);
   }
 
-  /** How high the held place reaches at the steepest angle. */
+  /** How high the held place is at the angle at which it is highest. */
   private double highest() {
     Optional<Swing> swing = swing();
     return swing
@@ -287,8 +287,10 @@ final class RunSite {
     return frame.members().stream()
         .filter(
             member ->
-                member.body(thickness).mapped(frame.facet().plane()::toRoom).overlap(pushed)
-                    > REACH)
+                member
+                    .body(thickness)
+                    .mapped(frame.facet().plane()::toRoom)
+                    .overlapsByMoreThan(REACH, pushed))
         .min(Comparator.comparing(member -> !member.role().isUpright()));
   }
 }

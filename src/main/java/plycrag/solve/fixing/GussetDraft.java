@@ -121,7 +121,7 @@ final class GussetDraft {
         .noneMatch(
             one ->
                 taken.apply(one.elevation()).stream()
-                    .anyMatch(other -> one.overlap(other) > Tolerance.MARKED));
+                    .anyMatch(other -> one.overlapsByMoreThan(Tolerance.MARKED, other)));
   }
 
   private Solid body(double thickness) {

@@ -37,6 +37,6 @@ public record GussetFit(
 
   /** Whether two would lie in each other's way, or their screws might meet. */
   public boolean meets(GussetFit other) {
-    return taken.overlap(other.taken) > -APART;
+    return taken.overlapsByMoreThan(-APART, other.taken);
   }
 }

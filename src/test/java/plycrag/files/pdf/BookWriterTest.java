@@ -116,7 +116,7 @@ class BookWriterTest {
   void nothingLeavesTheMarginsOrStandsOnOtherWords() {
     Envelope paper = new Envelope(11.99, WIDTH - 11.99, 11.99, HEIGHT - 11.99);
     for (PdfWords.Word word : WORDS) {
-      assertThat(paper.contains(word.place().getEnvelopeInternal())).as(word.toString()).isTrue();
+      assertThat(paper.contains(word.place().getEnvelopeInternal())).as(word::toString).isTrue();
     }
     for (int i = 0; i < WORDS.size(); i++) {
       for (int j = i + 1; j < WORDS.size() && WORDS.get(j).page() == WORDS.get(i).page(); j++) {
