@@ -136,7 +136,7 @@ public final class RoomFits implements Rule {
 
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
-    double width = layout.runs().get(0).get(0).facet().width();
+    double width = layout.wall().frontWidth();
     side(layout, atAngle, new Side("left", sides.left(), at -> -at.x()), findings);
     Optional<Double> right = sides.right().map(room -> room + width);
     side(layout, atAngle, new Side("right", right, Vector3::x), findings);
