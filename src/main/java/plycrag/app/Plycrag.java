@@ -49,7 +49,8 @@ public final class Plycrag implements Runnable {
     line.setOut(out);
     line.setErr(err);
     line.setParameterExceptionHandler(new Usage());
-    line.setExecutionExceptionHandler((cause, verb, parsed) -> Defect.tell(NAME, cause, verb.getErr()));
+    line.setExecutionExceptionHandler(
+        (cause, verb, parsed) -> Defect.tell(NAME, cause, verb.getErr()));
     try {
       return line.execute(arguments);
     } catch (Error error) {

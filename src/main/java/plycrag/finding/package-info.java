@@ -8,7 +8,7 @@
  *
  * <p>Guarantees: findings are values; they are collected, never thrown, so that one run reports all
  * of them; one line each on a terminal ({@link plycrag.finding.FindingLine}), where those that are
- * equal but for what they name stand together ({@link plycrag.finding.FindingGroup}). Leaves out: who
- * judges and what follows from it. Sees {@code units}.
+ * equal but for what they name stand together ({@link plycrag.finding.FindingGroup}). Leaves out:
+ * who judges and what follows from it. Sees {@code units}.
  */
 package plycrag.finding;

@@ -96,7 +96,8 @@ class FindingGroupTest {
     assertThat(sentences(plain(Severity.NOTE, "an M10 bolt"), plain(Severity.NOTE, "an M12 bolt")))
         .hasSize(2);
     assertThat(
-            sentences(plain(Severity.NOTE, "P1 lies on PL2"), plain(Severity.NOTE, "P3 lies on PL4")))
+            sentences(
+                plain(Severity.NOTE, "P1 lies on PL2"), plain(Severity.NOTE, "P3 lies on PL4")))
         .containsExactly("P1 lies on PL2 (2 times)");
   }
 }

@@ -49,8 +49,7 @@ public final class EndsSawn implements Rule {
     if (beyond.isEmpty()) {
       return;
     }
-    double worst =
-        beyond.stream().mapToDouble(member -> worst(member, angle)).max().orElseThrow();
+    double worst = beyond.stream().mapToDouble(member -> worst(member, angle)).max().orElseThrow();
     String marks = String.join(", ", beyond.stream().map(Member::mark).toList());
     findings.add(
         new WholeWall(name(), Severity.NOTE)

@@ -56,8 +56,7 @@ public final class RoomFits implements Rule {
     ceiling
         .height()
         .map(height -> new UnderCeiling(layout, run, at -> at.z() - height - at.y() * rise))
-        .ifPresent(
-            under -> under.judge(atAngle, new WholeWall(name(), Severity.ERROR), findings));
+        .ifPresent(under -> under.judge(atAngle, new WholeWall(name(), Severity.ERROR), findings));
   }
 
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {

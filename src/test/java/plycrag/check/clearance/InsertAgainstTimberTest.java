@@ -99,11 +99,12 @@ class InsertAgainstTimberTest {
         rows = [100]
         """;
     Found found = Found.by("insert-timber", Found.bay("590", "900", zone)).times(2);
-    found.between("main 60/30", "ST2").suggests(MOVE.formatted("zone feet", "left", 40, "right", 40));
+    found
+        .between("main 60/30", "ST2")
+        .suggests(MOVE.formatted("zone feet", "left", 40, "right", 40));
     assertThat(found.findings().get(1).suggestion())
         .isEqualTo(MOVE.formatted("facet main", "left", 30, "right", 30));
   }
 
-  private static final String MOVE =
-      "move column 1 of %s %s by %d mm, or stud ST2 %s by %d mm";
+  private static final String MOVE = "move column 1 of %s %s by %d mm, or stud ST2 %s by %d mm";
 }

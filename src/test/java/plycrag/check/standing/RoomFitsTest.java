@@ -47,7 +47,8 @@ class RoomFitsTest {
     assertThat(findings).extracting(Finding::first).containsExactly("board", "LG2");
     assertThat(findings.get(0).sentence())
         .isEqualTo("facet board is 152 mm too high for the ceiling at 20°");
-    assertThat(findings.get(1).sentence()).isEqualTo("ledger LG2 is 56 mm too high for the ceiling");
+    assertThat(findings.get(1).sentence())
+        .isEqualTo("ledger LG2 is 56 mm too high for the ceiling");
     String attach = told(findings.get(1), "up its slope");
     List<Finding> held = board("3048", "attach = " + attach).findings();
     assertThat(held).extracting(Finding::first).containsExactly("board");
