@@ -140,13 +140,15 @@ final class OverlapCure {
 
   /** The way along the lower edge of a facet to its right, in the room. */
   private static Vector3 right(Facet facet) {
-    return facet.plane().toRoom(new Vector3(1, 0, 0)).minus(facet.plane().toRoom(new Vector3(0, 0, 0)));
+    return facet
+        .plane()
+        .toRoom(new Vector3(1, 0, 0))
+        .minus(facet.plane().toRoom(new Vector3(0, 0, 0)));
   }
 
   /** The way along the wall before the one that a member belongs to. */
   private Vector3 across(StandingMember member) {
-    FloorAxes axes =
-        layout.runs().get(member.run() - 1).get(0).facet().plane().floorAxes();
+    FloorAxes axes = layout.runs().get(member.run() - 1).get(0).facet().plane().floorAxes();
     return axes.toRoom(new Vector3(1, 0, 0)).minus(axes.toRoom(new Vector3(0, 0, 0)));
   }
 
