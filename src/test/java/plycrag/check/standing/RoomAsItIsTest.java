@@ -31,8 +31,14 @@ class RoomAsItIsTest {
   @Test
   void aFacetMaySlantUnderIt() {
     String slanting =
-        "[[facet]]\nname = \"main\"\noutline = [[0, 0], [1200, 0], [1200, 1880], [0, 2090]]\n"
-            + "[room]\nceiling = 2100\nceiling-pitch-across = -10\n";
+        """
+        [[facet]]
+        name = "main"
+        outline = [[0, 0], [1200, 0], [1200, 1880], [0, 2090]]
+        [room]
+        ceiling = 2100
+        ceiling-pitch-across = -10
+        """;
     Found.by("room-fits", slanting).isNothing();
     Found.by("stands-up", slanting).isNothing();
     Found.by("room-fits", slanting.replace("-10", "-11")).times(1).isError(true);
