@@ -25,6 +25,7 @@ class OneToleranceTest {
           Map.entry("Rounding", "linear programs' own accuracy, in no length"),
           Map.entry("RuinAndRebuild", "how far a search goes downhill"),
           Map.entry("Shapes", "how many sides a circle's polygon gets"),
+          Map.entry("Descent", "how far programs round the ends of a way"),
           Map.entry("Laps", "how round a hole is cut by short moves"),
           Map.entry("Accuracy", "what programs are promised to keep"),
           Map.entry("Coincidence", "what drawings promise; formats know no geometry"),

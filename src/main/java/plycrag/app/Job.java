@@ -12,7 +12,7 @@ import plycrag.units.Count;
 
 /** One parameter file, with what it names, on its way through the house. */
 final class Job {
-  /** More findings than this are read in the list rather than on a terminal. */
+  /** More lines of findings than this are read in the list rather than on a terminal. */
   private static final int MOST = 10;
 
   private final Source source;
@@ -41,7 +41,10 @@ final class Job {
     void take(Design.Judged design, Inputs inputs) throws OutputFolderException;
   }
 
-  /** Tells what was found, and writes the folder if there is to be one; the exit code. */
+  /**
+   * Tells what was found, and writes the folder if there is to be one; the exit code. A defect of
+   * ours is told and does not stop the files after this one.
+   */
   int run() {
     return run(this::finish);
   }
@@ -61,11 +64,15 @@ final class Job {
     } catch (Source.SourceException | OutputFolderException e) {
       err.println(e.getMessage());
       return Exit.FILES;
+    } catch (RuntimeException | Error e) {
+      return Defect.tell(source.path().toString(), e, err);
     }
   }
 
   private void finish(Design.Judged design, Inputs inputs) throws OutputFolderException {
-    new Summary(design.checked()).printFindings(err, parent.isPresent() ? MOST : Integer.MAX_VALUE);
+    new Summary(design.checked())
+        .printFindings(
+            err, source.path().toString(), parent.isPresent() ? MOST : Integer.MAX_VALUE);
     if (parent.isPresent()) {
       write(design, inputs, parent.get().resolve(source.stem()));
     }

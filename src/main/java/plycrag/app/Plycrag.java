@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 
 /** The command line. */
 @Command(
-    name = "plycrag",
+    name = Plycrag.NAME,
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
@@ -25,6 +25,8 @@ import picocli.CommandLine.Spec;
       "3 files could not be read or written; 70 a defect of the program."
     })
 public final class Plycrag implements Runnable {
+  static final String NAME = "plycrag";
+
   private final PrintWriter out;
   private final PrintWriter err;
 
@@ -47,23 +49,17 @@ public final class Plycrag implements Runnable {
     line.setOut(out);
     line.setErr(err);
     line.setParameterExceptionHandler(new Usage());
-    line.setExecutionExceptionHandler((cause, verb, parsed) -> defect(cause, verb));
+    line.setExecutionExceptionHandler(
+        (cause, verb, parsed) -> Defect.tell(NAME, cause, verb.getErr()));
     try {
       return line.execute(arguments);
     } catch (Error error) {
-      return defect(error, line);
+      return Defect.tell(NAME, error, err);
     }
   }
 
   @Override
   public void run() {
     throw new CommandLine.ParameterException(spec.commandLine(), "a verb is missing");
-  }
-
-  private static int defect(Throwable cause, CommandLine line) {
-    line.getErr()
-        .println("plycrag: a defect of the program, not of your file. Nothing was written.");
-    cause.printStackTrace(line.getErr());
-    return Exit.DEFECT;
   }
 }

@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import plycrag.book.Cautions;
 import plycrag.check.CheckedLayout;
-import plycrag.finding.Finding;
+import plycrag.finding.FindingGroup;
 import plycrag.finding.FindingLine;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
@@ -27,12 +27,17 @@ final class Summary {
         "Not checked: " + Cautions.notChecked(layout).size() + " things; the book names them.");
   }
 
-  /** The findings, errors first, one a line, at most so many. */
-  void printFindings(PrintWriter err, int most) {
-    List<Finding> findings = checked.findings();
-    findings.stream().limit(most).map(FindingLine::of).forEach(err::println);
-    if (findings.size() > most) {
-      err.println("and " + (findings.size() - most) + " more in checks/clearance.csv");
+  /**
+   * The findings, errors first, equal ones on one line, at most so many lines.
+   *
+   * @param file whose wall it is, as the user named it
+   */
+  void printFindings(PrintWriter err, String file, int most) {
+    List<FindingGroup> groups = checked.groups();
+    groups.stream().limit(most).map(group -> FindingLine.of(file, group)).forEach(err::println);
+    int more = groups.stream().skip(most).mapToInt(group -> group.findings().size()).sum();
+    if (more > 0) {
+      err.println(file + ": and " + more + " more in checks/clearance.csv");
     }
   }
 

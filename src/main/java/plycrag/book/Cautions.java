@@ -28,7 +28,7 @@ public final class Cautions {
             : "the support: what holds the frame up and the building it is fixed to");
     things.add("the strength of the joints between the members of the frame");
     things.add("the router: how firmly it holds a sheet, and its bed where no travel is told");
-    if (layout.wall().room().ceiling().height().isEmpty()) {
+    if (!layout.wall().room().ceiling().isTold()) {
       things.add("the room: whether the frame can be brought in, turned and stood up");
     }
     things.add(

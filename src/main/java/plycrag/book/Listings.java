@@ -13,7 +13,7 @@ import plycrag.document.Book.Listing;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.finding.Finding;
-import plycrag.finding.Place;
+import plycrag.finding.FindingGroup;
 import plycrag.layout.frame.EndCut;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.sheets.CoverStrip;
@@ -221,24 +221,25 @@ final class Listings {
     return new Listing(new Table("What was checked", List.of("Rule", "Promise", "Findings"), rows));
   }
 
-  /** The findings under the numbers that the drawings show. */
+  /** The findings under the numbers that the drawings show, equal ones under one. */
   static Block findings(CheckedLayout checked) {
     List<List<Cell>> rows = new ArrayList<>();
-    for (Finding finding : checked.findings()) {
+    for (FindingGroup group : checked.groups()) {
+      Finding finding = group.first();
       rows.add(
           List.of(
               Cell.of(rows.size() + 1),
               Cell.of(finding.severity().word()),
-              Cell.of(where(finding)),
-              Cell.of(sentence(finding.sentence())),
+              Cell.of(where(group)),
+              Cell.of(sentence(group.sentence())),
               Cell.of(finding.suggestion().isEmpty() ? "" : sentence(finding.suggestion()))));
     }
     List<String> columns = List.of("No.", "Kind", "Facet", "Finding", "What would mend it");
     return new Listing(new Table("Findings", columns, rows));
   }
 
-  private static String where(Finding finding) {
-    return finding.place() instanceof Place.OnFacet place ? place.facet() : "";
+  private static String where(FindingGroup group) {
+    return String.join(", ", group.facets());
   }
 
   private static String sentence(String words) {

@@ -29,6 +29,7 @@ import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Across;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
+import plycrag.wall.room.Room.Floor;
 import plycrag.wall.room.Room.Handling;
 
 /**
@@ -58,6 +59,7 @@ final class StandingUp {
       blocks.add(Cautions.fixing());
     }
     layout.support().ifPresent(support -> addSupport(support, blocks));
+    FloorPacking.of(layout).ifPresent(blocks::add);
     blocks.add(envelopes());
     blocks.add(new Points(work()));
     blocks.add(Cautions.matting());
@@ -175,16 +177,14 @@ final class StandingUp {
   }
 
   private String shims() {
-    double fall = layout.wall().room().floorFall();
+    Floor floor = layout.wall().room().floor();
     String rails = "Set the base rails level and pack them solid along their length";
-    return fall == 0
+    return floor.isLevel()
         ? rails + "; pad what of them lies under the mats."
         : rails
-            + ": the floor falls by "
-            + tape.text(Math.abs(fall))
-            + " to the "
-            + (fall > 0 ? "right" : "left")
-            + " end. Pad what of them lies under the mats.";
+            + ": "
+            + FloorPacking.words(floor, tape)
+            + ". Pad what of them lies under the mats.";
   }
 
   private Block anchors(WallSupport support) {

@@ -2,6 +2,7 @@ package plycrag.check;
 
 import java.util.List;
 import plycrag.finding.Finding;
+import plycrag.finding.FindingGroup;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 
@@ -9,10 +10,12 @@ import plycrag.layout.Layout;
 public abstract sealed class CheckedLayout permits ApprovedLayout, RefusedLayout {
   private final Layout layout;
   private final List<Finding> findings;
+  private final List<FindingGroup> groups;
 
   CheckedLayout(Layout layout, List<Finding> findings) {
     this.layout = layout;
     this.findings = List.copyOf(findings);
+    this.groups = FindingGroup.of(findings);
   }
 
   /** What was judged. */
@@ -23,6 +26,11 @@ public abstract sealed class CheckedLayout permits ApprovedLayout, RefusedLayout
   /** Everything found, errors first, in the order of the rules. */
   public final List<Finding> findings() {
     return findings;
+  }
+
+  /** The same, equal ones together: the place of a group, from 1, is the number people read. */
+  public final List<FindingGroup> groups() {
+    return groups;
   }
 
   /** The findings of a weight. */

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import plycrag.check.clearance.BarrelAgainstThickness;
 import plycrag.check.clearance.InsertAgainstInsert;
 import plycrag.check.clearance.InsertClear;
+import plycrag.check.clearance.InsertInFront;
 import plycrag.check.clearance.InsertLeftOut;
 import plycrag.check.clearance.MembersOverlap;
 import plycrag.check.clearance.ScrewAgainstMemberEdge;
@@ -16,6 +17,7 @@ import plycrag.check.clearance.ScrewAgainstSheetEdge;
 import plycrag.check.clearance.ScrewLength;
 import plycrag.check.clearance.SeamBacked;
 import plycrag.check.clearance.SeamTolerance;
+import plycrag.check.clearance.SheetsPierced;
 import plycrag.check.making.BracketFits;
 import plycrag.check.making.CornersMitred;
 import plycrag.check.making.Countersinks;
@@ -62,6 +64,8 @@ public final class Inspection {
           new SeamBacked(),
           new SeamTolerance(),
           new MembersOverlap(),
+          new InsertInFront(),
+          new SheetsPierced(),
           new BarrelAgainstThickness(),
           new ScrewLength(),
           new RoomForStuds(),

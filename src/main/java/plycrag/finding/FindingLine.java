@@ -9,9 +9,17 @@ public final class FindingLine {
    * file, so that editors can jump to it; {@code severity: rule: sentence; suggestion} for others.
    */
   public static String of(Finding finding) {
-    String rest = finding.rule() + ": " + finding.sentence();
+    return of(finding, finding.sentence());
+  }
+
+  /** Equal findings on the wall of a file, which stands first: {@code file: severity: …}. */
+  public static String of(String file, FindingGroup group) {
+    return file + ": " + of(group.first(), group.sentence());
+  }
+
+  private static String of(Finding finding, String sentence) {
     String suggestion = finding.suggestion().isEmpty() ? "" : "; " + finding.suggestion();
-    return start(finding) + rest + suggestion;
+    return start(finding) + finding.rule() + ": " + sentence + suggestion;
   }
 
   private static String start(Finding finding) {

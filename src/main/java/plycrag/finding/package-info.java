@@ -7,7 +7,8 @@
  * a suggestion.
  *
  * <p>Guarantees: findings are values; they are collected, never thrown, so that one run reports all
- * of them; one line each on a terminal ({@link plycrag.finding.FindingLine}). Leaves out: who
- * judges and what follows from it. Sees {@code units}.
+ * of them; one line each on a terminal ({@link plycrag.finding.FindingLine}), where those that are
+ * equal but for what they name stand together ({@link plycrag.finding.FindingGroup}). Leaves out:
+ * who judges and what follows from it. Sees {@code units}.
  */
 package plycrag.finding;

@@ -20,12 +20,14 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
-/** Makes points, lines and polygons on the 1 µm grid. */
+/**
+ * Makes points, lines and polygons on the 1 µm grid.
+ *
+ * <p>What areas share and leave of each other comes of {@link Overlay}, which no sliver defeats.
+ */
 public final class Shapes {
-  private static final PrecisionModel GRID = new PrecisionModel(1 / Tolerance.GRID);
+  static final PrecisionModel GRID = new PrecisionModel(1 / Tolerance.GRID);
   private static final GeometryFactory FACTORY = new GeometryFactory(GRID);
 
   /** An area smaller than this is none, mm²: a touch along a millimetre. */
@@ -296,7 +298,7 @@ public final class Shapes {
 
   /** What two geometries share; of two areas no line or point. Empty where they are apart. */
   public static Geometry shared(Geometry a, Geometry b) {
-    Geometry both = OverlayNG.overlay(a, b, OverlayNG.INTERSECTION, GRID);
+    Geometry both = Overlay.shared(a, b);
     return b.getDimension() == 2 ? ofKind(a, both) : both;
   }
 
@@ -335,7 +337,7 @@ public final class Shapes {
 
   /** What is left of {@code a} without {@code b}. */
   public static Geometry without(Geometry a, Geometry b) {
-    return ofKind(a, OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, GRID));
+    return ofKind(a, Overlay.without(a, b));
   }
 
   /** What is left of an area without others, taken one by one from what they touch of it. */
@@ -365,7 +367,7 @@ public final class Shapes {
   public static Geometry together(Collection<? extends Geometry> parts) {
     Geometry all = FACTORY.createGeometryCollection();
     List<Geometry> list = List.copyOf(parts);
-    return list.isEmpty() ? all : UnaryUnionNG.union(list, GRID);
+    return list.isEmpty() ? all : Overlay.together(list);
   }
 
   /** The smallest convex area around some points that do not lie on one line; not on the grid. */

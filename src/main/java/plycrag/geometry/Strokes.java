@@ -17,23 +17,40 @@ public final class Strokes {
   private final Quadtree drawn = new Quadtree();
 
   /** A stretch of a stroke, in parts of its length. */
-  private record Stretch(double from, double to) {}
+  private record Stretch(double from, double to) {
+    boolean isWhole() {
+      return to - from == 1;
+    }
+  }
 
-  /** Adds a stroke; what of it was not there before, in order along it. */
+  /**
+   * Adds a stroke; what of it was not there before, in order along it. What is left of a stroke may
+   * lie on one that the whole of it only crosses, at a small angle.
+   */
   public List<LineSegment> add(LineSegment stroke) {
+    List<LineSegment> fresh = fresh(stroke);
+    for (LineSegment part : fresh) {
+      drawn.insert(part.toGeometry(Shapes.factory()).getEnvelopeInternal(), part);
+    }
+    return fresh;
+  }
+
+  private List<LineSegment> fresh(LineSegment stroke) {
     List<Stretch> rest = List.of(new Stretch(0, 1));
     for (LineSegment earlier : near(stroke)) {
       if (isOnOneLine(stroke, earlier)) {
         rest = without(rest, shadow(stroke, earlier), Tolerance.TOUCH / stroke.getLength());
       }
     }
+    if (rest.size() == 1 && rest.get(0).isWhole()) {
+      return List.of(stroke);
+    }
     List<LineSegment> fresh = new ArrayList<>();
     for (Stretch stretch : rest) {
-      LineSegment part =
-          new LineSegment(stroke.pointAlong(stretch.from()), stroke.pointAlong(stretch.to()));
-      fresh.add(rest.size() == 1 && stretch.to() - stretch.from() == 1 ? stroke : part);
+      fresh.addAll(
+          fresh(
+              new LineSegment(stroke.pointAlong(stretch.from()), stroke.pointAlong(stretch.to()))));
     }
-    drawn.insert(stroke.toGeometry(Shapes.factory()).getEnvelopeInternal(), stroke);
     return fresh;
   }
 

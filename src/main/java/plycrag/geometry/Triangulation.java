@@ -2,6 +2,7 @@ package plycrag.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -10,8 +11,17 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 import plycrag.geometry.Surface.Triangle;
 
 /** Fills areas with triangles between their own corners, by clipping ears. */
-final class Triangulation {
+public final class Triangulation {
   private Triangulation() {}
+
+  /** The triangles of an area, counter-clockwise; together they are it. */
+  public static List<Polygon> of(Polygon area) {
+    return of(area, 0).stream()
+        .map(one -> Stream.of(one.a(), one.b(), one.c()))
+        .map(corners -> corners.map(at -> new Coordinate(at.x(), at.y())).toList())
+        .map(Shapes::ring)
+        .toList();
+  }
 
   /** The triangles of an area at a depth, counter-clockwise in (u, v). */
   static List<Triangle> of(Polygon area, double w) {

@@ -100,10 +100,12 @@ public final class MarkingOut {
     }
   }
 
+  /** Read along a stud; a frame so short that it has none is refused for it. */
   private void addBlocking(FacetLayout facet) {
     List<Member> blocking = members(facet, MemberRole.BLOCKING);
-    if (!blocking.isEmpty()) {
-      Member stud = members(facet, MemberRole.STUD).get(0);
+    List<Member> upright = members(facet, MemberRole.STUD);
+    if (!blocking.isEmpty() && !upright.isEmpty()) {
+      Member stud = upright.get(0);
       List<Double> low =
           blocking.stream().map(block -> block.box().getMinY() - stud.box().getMinY()).toList();
       String studs = "studs of " + facet.facet().name();

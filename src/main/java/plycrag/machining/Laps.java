@@ -38,11 +38,14 @@ final class Laps {
     return Math.min(tool.steps().pass(), tool.diameter() / 2);
   }
 
-  /** One turn down to a height, no faster down than the tool plunges. */
+  /**
+   * One turn down to a height, no faster down than the tool plunges; as fast along arcs as along
+   * the short straight moves in their stead.
+   */
   List<Move> down(Round ring, double low, double drop) {
-    double feed =
-        Math.min(tool.drive().feeds().cut(), tool.drive().feeds().plunge() * ring.length() / drop);
-    return turn(ring, low, drop, feed);
+    int sides = ring.sides(CHORD_ERROR);
+    double side = ring.at(0).distance(ring.at(360.0 / sides));
+    return turn(ring, low, drop, Descent.feed(tool, side, drop / sides));
   }
 
   /** One turn that stays at a height. */

@@ -12,8 +12,8 @@ import plycrag.wall.machine.Tool;
  * Follows a way in passes.
  *
  * <p>On a closed way each pass begins with a ramp of one in ten (common practice, no source) along
- * the way and ends where the ramp ended, so that nothing of it stays. On an open one the tool comes
- * down beside the sheet and goes to the other end.
+ * the way and ends where the ramp ended, so that nothing of it stays; a ramp is no faster down than
+ * the tool plunges. On an open one the tool comes down beside the sheet and goes to the other end.
  */
 final class PassMoves {
   private static final double RAMP = 10;
@@ -91,10 +91,18 @@ final class PassMoves {
       double begin = height(high + (low - high) * (at - from) / (to - from), held);
       double end = height(high + (low - high) * (stop - from) / (to - from), held);
       addStep(moves, path.at(at), begin);
-      moves.add(new Move.Cut(at(path.at(stop), end), tool.drive().feeds().cut()));
+      Xy next = path.at(stop);
+      moves.add(
+          new Move.Cut(at(next, end), Descent.feed(tool, beside(path.at(at), next), begin - end)));
       at = stop;
     }
     return moves;
+  }
+
+  private static double beside(Xy from, Xy to) {
+    double dx = to.x() - from.x();
+    double dy = to.y() - from.y();
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   private double height(double z, boolean held) {

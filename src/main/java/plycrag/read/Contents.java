@@ -53,6 +53,7 @@ final class Contents {
     new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
     SupportTable.check(in(SupportTable.TABLE), context.faults());
+    CeilingKeys.check(in(RoomTable.TABLE), context.faults());
     SheetTable.check(in(SheetTable.TABLE), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
     InsertTable.check(in(InsertTable.TABLE), context.faults());

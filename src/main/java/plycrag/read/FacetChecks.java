@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plycrag.geometry.Tolerance;
+import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.Values;
 import plycrag.read.text.Faults;
 import plycrag.units.NearestWord;
 import plycrag.units.Printable;
+import plycrag.units.Tape;
 import plycrag.wall.FacetPoint;
 import plycrag.wall.Profile;
 import plycrag.wall.Profile.Loss;
@@ -18,6 +20,9 @@ import plycrag.wall.Profile.Loss;
 final class FacetChecks {
   /** Two walls turned less from each other that lean apart meet far off, degrees. */
   private static final double LEAST_TURN = 5;
+
+  /** A facet that leans so far has no height, degrees. */
+  private static final double LEVEL = 90;
 
   private final List<Values> facets;
   private final Faults faults;
@@ -35,6 +40,7 @@ final class FacetChecks {
 
   void run() {
     for (int at = 0; at < facets.size(); at++) {
+      checkHeight(facets.get(at));
       checkOutline(facets.get(at));
       checkTop(at);
     }
@@ -75,12 +81,50 @@ final class FacetChecks {
         "make it wider, or let it or the wall beside it lean less or turn less");
   }
 
+  /** A height tells how long a facet is, unless that is told already or the facet is level. */
+  private void checkHeight(Values facet) {
+    Parameter<Double> height = FacetTable.VERTICAL_HEIGHT;
+    if (facet.given(height).isEmpty() || !facet.isSound(FacetTable.ANGLE)) {
+      return;
+    }
+    if (facet.isGiven(FacetTable.LENGTH)) {
+      fault(facet, height, "a vertical-height stands beside a length", "one of the two is allowed");
+    } else if (facet.get(FacetTable.ANGLE) >= LEVEL) {
+      fault(
+          facet,
+          height,
+          "a roof is not high: at 90 degrees no height tells how long it is",
+          "a length is allowed there");
+    } else {
+      checkLength(facet);
+    }
+  }
+
+  private void checkLength(Values facet) {
+    LengthKind allowed = (LengthKind) FacetTable.LENGTH.kind();
+    double length = FacetTable.length(facet);
+    if (!allowed.range().holds(length)) {
+      fault(
+          facet,
+          FacetTable.VERTICAL_HEIGHT,
+          "at that height the facet is "
+              + new Tape(facet.unit()).text(length)
+              + " long up the slope",
+          "a height that makes it " + allowed.allowed(List.of(facet.unit())) + " long is allowed");
+    }
+  }
+
+  private void fault(Values facet, Parameter<?> key, String wrong, String allowed) {
+    faults.add(facet.key(key), facet.place(key), wrong, allowed);
+  }
+
   private void checkOutline(Values facet) {
     Optional<List<FacetPoint>> outline = facet.given(FacetTable.OUTLINE);
     if (outline.isEmpty()) {
       return;
     }
-    for (Parameter<?> size : List.of(FacetTable.LENGTH, FacetTable.WIDTH)) {
+    for (Parameter<?> size :
+        List.of(FacetTable.LENGTH, FacetTable.VERTICAL_HEIGHT, FacetTable.WIDTH)) {
       if (facet.isGiven(size)) {
         faults.add(
             facet.key(size),
@@ -97,6 +141,20 @@ final class FacetChecks {
           facet.place(FacetTable.OUTLINE),
           "the outline does not begin at 0",
           "a lowest side that lies level at 0, and a leftmost corner at 0, are allowed");
+    }
+    checkSize(facet, corners);
+  }
+
+  /** What is too small for a facet as a rectangle is so in any shape. */
+  private void checkSize(Values facet, List<FacetPoint> corners) {
+    double width = corners.stream().mapToDouble(FacetPoint::across).max().orElseThrow();
+    double length = corners.stream().mapToDouble(FacetPoint::up).max().orElseThrow();
+    if (Tolerance.isLess(Math.min(width, length), FacetTable.SMALLEST)) {
+      faults.add(
+          facet.key(FacetTable.OUTLINE),
+          facet.place(FacetTable.OUTLINE),
+          "the outline is too small for a facet",
+          "one of 300 mm (11.812 in) or more across and up the slope is allowed");
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import plycrag.geometry.Trig;
 import plycrag.read.schema.CornerKind;
 import plycrag.read.schema.CornersKind;
 import plycrag.read.schema.DefaultValue;
@@ -29,6 +30,9 @@ final class FacetTable {
   /** A saw tilts to 45° (common practice, no source), which halves a fold of this, degrees. */
   private static final double GREATEST_TURN = 90;
 
+  /** Nothing smaller is climbed on, mm. */
+  static final double SMALLEST = 300;
+
   static final Parameter<String> NAME =
       new Parameter<>(
           "name",
@@ -45,13 +49,20 @@ final class FacetTable {
   static final Parameter<Double> LENGTH =
       new Parameter<>(
           "length",
-          LengthKind.length(300, 50_000),
+          LengthKind.length(SMALLEST, 50_000),
           DefaultValue.length("2400 mm", "96 in"),
           "Length up the slope.");
+  static final Parameter<Double> VERTICAL_HEIGHT =
+      new Parameter<>(
+          "vertical-height",
+          LengthKind.length(1, 50_000),
+          DefaultValue.derived("none: the length tells it"),
+          "Height from its lower edge to its upper one, measured plumb, instead of the length: a"
+              + " facet that leans is longer than it is high.");
   static final Parameter<Double> WIDTH =
       new Parameter<>(
           "width",
-          LengthKind.length(300, 50_000),
+          LengthKind.length(SMALLEST, 50_000),
           DefaultValue.derived("wall.width"),
           "Width across, along the lower edge.");
   static final Parameter<List<FacetPoint>> OUTLINE =
@@ -88,7 +99,7 @@ final class FacetTable {
           "facet",
           true,
           "A plane of the climbing face, from the floor up, each on the one before; one is needed.",
-          List.of(NAME, ANGLE, LENGTH, WIDTH, OUTLINE, SHIFT, BESIDE, TURN),
+          List.of(NAME, ANGLE, LENGTH, VERTICAL_HEIGHT, WIDTH, OUTLINE, SHIFT, BESIDE, TURN),
           List.of());
 
   private FacetTable() {}
@@ -105,13 +116,21 @@ final class FacetTable {
     return new GivenFacet(
         name,
         values.get(ANGLE),
-        outline.map(corners -> greatest(corners, FacetPoint::up)).orElse(values.get(LENGTH)),
+        outline.map(corners -> greatest(corners, FacetPoint::up)).orElseGet(() -> length(values)),
         outline
             .map(corners -> greatest(corners, FacetPoint::across))
             .orElse(values.given(WIDTH).orElse(wallWidth)),
         outline,
         values.get(SHIFT),
         values.given(BESIDE).map(facet -> new Beside(facet, values.get(TURN))));
+  }
+
+  /** Up the slope, as told or as high as told, mm. */
+  static double length(Values values) {
+    return values
+        .given(VERTICAL_HEIGHT)
+        .map(height -> height / Trig.cos(values.get(ANGLE)))
+        .orElseGet(() -> values.get(LENGTH));
   }
 
   private static double greatest(List<FacetPoint> corners, ToDoubleFunction<FacetPoint> place) {

@@ -1,7 +1,7 @@
 package plycrag.read;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.FlagKind;
@@ -9,21 +9,16 @@ import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.NumberKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.Range;
-import plycrag.read.schema.SectionKind;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.TextKind;
 import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
-import plycrag.wall.buying.Section;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.BringIn;
-import plycrag.wall.room.Room.Ceiling;
+import plycrag.wall.room.Room.Floor;
 import plycrag.wall.room.Room.Handling;
-import plycrag.wall.room.Room.Joists;
 import plycrag.wall.room.Room.Mat;
-import plycrag.wall.room.Room.Members;
 import plycrag.wall.room.Room.Obstacle;
-import plycrag.wall.room.Room.Run;
 import plycrag.wall.room.Room.Sides;
 import plycrag.wall.room.Room.Way;
 import plycrag.wall.room.Room.Ways;
@@ -32,14 +27,6 @@ import plycrag.wall.room.Room.Ways;
 final class RoomTable {
   private static final String UNTOLD = "none: it is not judged";
 
-  static final Parameter<Double> CEILING =
-      untold("ceiling", 1000, 20_000, "Height of the ceiling above the foot of the wall's face.");
-  static final Parameter<Double> PITCH =
-      new Parameter<>(
-          "ceiling-pitch",
-          new NumberKind(new Range(-70, 70), "degrees"),
-          DefaultValue.number(0),
-          "How steeply the ceiling rises toward the climber; below zero it falls.");
   static final Parameter<Double> LEFT =
       untold("left", 0, 50_000, "From the wall's left edge to whatever ends the room there.");
   static final Parameter<Double> RIGHT =
@@ -50,43 +37,6 @@ final class RoomTable {
           0,
           50_000,
           "From the foot of the wall's face toward the climber to whatever ends the room there.");
-  static final Parameter<Members> MEMBERS =
-      new Parameter<>(
-          "ceiling-members",
-          new WordKind<>(List.of(Members.values())),
-          DefaultValue.word(Members.UNKNOWN),
-          "What carries the ceiling; a wall hangs from joists alone.");
-  static final Parameter<Section> JOIST_SECTION =
-      new Parameter<>(
-          "joist-section",
-          new SectionKind(LengthKind.length(30, 400)),
-          DefaultValue.derived("none: it is needed where the wall is hung"),
-          "Section of a ceiling joist, its breadth first.");
-  static final Parameter<Double> JOIST_SPAN =
-      new Parameter<>(
-          "joist-span",
-          LengthKind.length(300, 15_000),
-          DefaultValue.derived("none: it is needed where the wall is hung"),
-          "How far a ceiling joist reaches from support to support.");
-  static final Parameter<Double> JOIST_SPACING =
-      new Parameter<>(
-          "joist-spacing",
-          LengthKind.length(150, 2000),
-          DefaultValue.length("400 mm", "16 in"),
-          "From joist to joist, middle to middle.");
-  static final Parameter<Double> JOIST_FIRST =
-      new Parameter<>(
-          "joist-first",
-          LengthKind.length(0, 2000),
-          DefaultValue.length("0 mm", "0 in"),
-          "Where the middle of the first joist is, from the wall's left, or from the foot of its"
-              + " face where joists run along it.");
-  static final Parameter<Run> JOIST_RUN =
-      new Parameter<>(
-          "joist-run",
-          new WordKind<>(List.of(Run.values())),
-          DefaultValue.word(Run.OUT),
-          "Whether joists run out from the wall toward the climber, or along it.");
   static final Parameter<Boolean> NO_DRILL =
       new Parameter<>(
           "no-drill",
@@ -99,6 +49,14 @@ final class RoomTable {
           LengthKind.length(-200, 200),
           DefaultValue.length("0 mm", "0 in"),
           "How much lower the floor is at the wall's right end than at its left.");
+  static final Parameter<Double> FLOOR_PITCH =
+      new Parameter<>(
+          "floor-pitch",
+          new NumberKind(new Range(-10, 10), "degrees"),
+          DefaultValue.number(0),
+          "How steeply the floor rises toward the climber; below zero it falls. The wall is set"
+              + " level on the highest place under it, from which raise and ceiling are measured,"
+              + " and packed elsewhere.");
   static final Parameter<Double> DOOR_WIDTH =
       untold("door-width", 300, 10_000, "Clear width of the narrowest door on the way in.");
   static final Parameter<Double> DOOR_HEIGHT =
@@ -120,26 +78,7 @@ final class RoomTable {
           "room",
           false,
           "What is around the wall. What is not told is not judged.",
-          List.of(
-              CEILING,
-              PITCH,
-              LEFT,
-              RIGHT,
-              FRONT,
-              MEMBERS,
-              JOIST_SECTION,
-              JOIST_SPAN,
-              JOIST_SPACING,
-              JOIST_FIRST,
-              JOIST_RUN,
-              NO_DRILL,
-              FLOOR_FALL,
-              DOOR_WIDTH,
-              DOOR_HEIGHT,
-              STAIR_WIDTH,
-              STAIR_HEIGHT,
-              DOOR_PASSAGE,
-              STAIR_LANDING),
+          keys(),
           List.of());
 
   static final Parameter<String> NAME =
@@ -223,6 +162,24 @@ final class RoomTable {
 
   private RoomTable() {}
 
+  private static List<Parameter<?>> keys() {
+    List<Parameter<?>> keys = new ArrayList<>(CeilingKeys.HEIGHTS);
+    keys.addAll(List.of(LEFT, RIGHT, FRONT));
+    keys.addAll(CeilingKeys.CARRIERS);
+    keys.addAll(
+        List.of(
+            NO_DRILL,
+            FLOOR_FALL,
+            FLOOR_PITCH,
+            DOOR_WIDTH,
+            DOOR_HEIGHT,
+            STAIR_WIDTH,
+            STAIR_HEIGHT,
+            DOOR_PASSAGE,
+            STAIR_LANDING));
+    return keys;
+  }
+
   private static Parameter<Double> untold(String key, double least, double most, String meaning) {
     return new Parameter<>(
         key, LengthKind.length(least, most), DefaultValue.derived(UNTOLD), meaning);
@@ -250,12 +207,12 @@ final class RoomTable {
     Values room = contents.in(TABLE);
     return new Room(
         new Sides(room.given(LEFT), room.given(RIGHT), room.given(FRONT)),
-        ceiling(room),
+        CeilingKeys.record(room),
         new Ways(
             way(room, DOOR_WIDTH, DOOR_HEIGHT, DOOR_PASSAGE),
             way(room, STAIR_WIDTH, STAIR_HEIGHT, STAIR_LANDING)),
         room.get(NO_DRILL),
-        room.get(FLOOR_FALL),
+        new Floor(room.get(FLOOR_FALL), room.get(FLOOR_PITCH)),
         obstacles(contents.all(OBSTACLES)),
         mat(contents.in(MAT)),
         handling(contents.in(HANDLING)));
@@ -264,18 +221,6 @@ final class RoomTable {
   private static Way way(
       Values room, Parameter<Double> width, Parameter<Double> height, Parameter<Double> turn) {
     return new Way(room.given(width), room.given(height), room.given(turn));
-  }
-
-  private static Ceiling ceiling(Values room) {
-    Joists joists =
-        new Joists(
-            room.given(JOIST_SECTION),
-            room.given(JOIST_SPAN),
-            room.get(JOIST_SPACING),
-            room.get(JOIST_FIRST),
-            room.get(JOIST_RUN));
-    Optional<Double> height = room.given(CEILING);
-    return new Ceiling(height, room.get(PITCH), room.get(MEMBERS), joists);
   }
 
   private static List<Obstacle> obstacles(List<Values> given) {

@@ -113,7 +113,7 @@ final class SupportTable {
       new Parameter<>(
           "anchor-height",
           LengthKind.length(500, 10_000),
-          DefaultValue.derived("as high as the wall reaches at its steepest angle"),
+          DefaultValue.derived("as high as it is held at the least of its angles"),
           "Where a hinged facet is held on the building, above the floor.");
   static final Parameter<Double> ATTACH =
       new Parameter<>(

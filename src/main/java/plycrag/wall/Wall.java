@@ -14,6 +14,7 @@ import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.SheetCuttingRules;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.Room;
+import plycrag.wall.room.RoomPlane;
 
 /**
  * What is to be built.
@@ -124,6 +125,11 @@ public record Wall(
   /** What is around it. */
   public Room room() {
     return surroundings.room();
+  }
+
+  /** The floor, as high as the foot of the first wall's face where that is higher. */
+  public RoomPlane floor() {
+    return room().floor().plane(facets().get(0).width());
   }
 
   /** The stock sheets and how they are laid. */

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plycrag.TestFiles;
@@ -79,7 +80,11 @@ class PlycragTest {
   void checkFindsTheSameAndWritesNothing() throws IOException {
     Path file = file("rack.toml", refused());
     assertThat(run("check", file.toString())).isEqualTo(1);
-    assertThat(err.toString().lines()).hasSize(5).allMatch(line -> line.startsWith("error: "));
+    assertThat(err.toString().lines())
+        .singleElement()
+        .asString()
+        .startsWith(file + ": error: ")
+        .contains("(5 times: main 10/235, main 30/235, main 56/235 and 2 more); ");
     assertThat(TestFiles.list(folder, "")).containsExactly(file);
   }
 
@@ -91,6 +96,23 @@ class PlycragTest {
     assertThat(run("check", good.toString(), bad.toString())).isEqualTo(1);
     assertThat(run("check", bad.toString(), missing.toString(), good.toString())).isEqualTo(3);
     assertThat(err.toString()).contains("missing.toml: there is no such file");
+  }
+
+  /** The next file is taken whatever became of this one. */
+  @Test
+  void aDefectNamesItsFile() throws IOException {
+    Path good = file("slipway.toml", dropping(GOOD));
+    PrintWriter told = new PrintWriter(err, true);
+    Job job = new Job(new Source(good), Optional.empty(), new PrintWriter(out, true), told);
+    int code =
+        job.run(
+            (design, inputs) -> {
+              throw new IllegalStateException("no length");
+            });
+    assertThat(code).isEqualTo(70);
+    assertThat(err.toString())
+        .startsWith(good + ": a defect of the program, not of your file.")
+        .contains("IllegalStateException: no length");
   }
 
   @Test

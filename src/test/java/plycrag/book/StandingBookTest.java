@@ -157,6 +157,12 @@ class StandingBookTest {
         .anyMatch(text -> text.contains(": the floor falls by 12 mm to the right end."));
     assertThat(words(blocks(TEXT + "[room]\nfloor-fall = -12\n")))
         .anyMatch(text -> text.contains(": the floor falls by 12 mm to the left end."));
+    assertThat(words(blocks(TEXT + "[room]\nfloor-fall = 12\nfloor-pitch = -1.5\n")))
+        .anyMatch(
+            text ->
+                text.contains(
+                    ": the floor falls by 12 mm to the right end and falls by 1.5° toward the"
+                        + " climber."));
   }
 
   @Test

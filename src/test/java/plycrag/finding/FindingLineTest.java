@@ -2,6 +2,7 @@ package plycrag.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -36,5 +37,21 @@ class FindingLineTest {
             "too high",
             "");
     assertThat(FindingLine.of(finding)).isEqualTo("warning: head-room: too high");
+  }
+
+  @Test
+  void carriesTheFileOfAFindingOnItsWall() {
+    Finding finding =
+        new Finding(
+            "head-room",
+            Severity.WARNING,
+            new Place.WholeWall(),
+            "",
+            "",
+            Optional.empty(),
+            "too high",
+            "lower it");
+    assertThat(FindingLine.of("walls/bay.toml", new FindingGroup(List.of(finding))))
+        .isEqualTo("walls/bay.toml: warning: head-room: too high; lower it");
   }
 }

@@ -101,4 +101,25 @@ class SpiralTest {
     assertThat((18 - first.to().z()) / seconds).isLessThanOrEqualTo(300);
     assertThat(first.feed()).isLessThan(1500);
   }
+
+  /** Nor along short moves, whichever of their ends the program rounds to its last digit. */
+  @ParameterizedTest
+  @CsvSource({"10.5", "10", "8", "4"})
+  void noShortMoveFallsFasterThanTheToolPlunges(double diameter) {
+    List<Move> moves = bored(mill(diameter, diameter), false);
+    Xyz from = null;
+    for (Move move : moves) {
+      if (move instanceof Move.Cut cut) {
+        if (from != null && from.z() > cut.to().z()) {
+          double beside = Math.hypot(cut.to().x() - from.x(), cut.to().y() - from.y());
+          double down = from.z() - cut.to().z();
+          assertThat(cut.feed() * (down + 0.001) / (beside - 0.0014)).isLessThanOrEqualTo(300);
+          assertThat(cut.feed()).isBetween(60.0, 1500.0);
+        }
+        from = cut.to();
+      } else {
+        from = null;
+      }
+    }
+  }
 }

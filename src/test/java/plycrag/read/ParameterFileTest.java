@@ -69,6 +69,22 @@ class ParameterFileTest {
     assertThat(read.facets()).containsExactly(rectangle("main", 30, 2400, 2400));
   }
 
+  /** A facet at 60° is twice as long as it is high; a plumb one as long as high. */
+  @Test
+  void aHeightTellsTheLength() {
+    Parameters read =
+        good(
+            """
+            [[facet]]
+            vertical-height = 900
+            [[facet]]
+            angle = 60
+            vertical-height = 1200
+            """);
+    assertThat(read.facets().get(0).length()).isEqualTo(900);
+    assertThat(read.facets().get(1).length()).isCloseTo(2400, EXACT);
+  }
+
   /**
    * The numbers of the parameter reference, written out by hand; EN 1995-1-1 Table 8.2 for 3d, 7d.
    */

@@ -123,6 +123,10 @@ public final class MembersOverlap implements Rule {
     if (isOnRail(member, other) || isOnRail(other, member)) {
       return "raise the wall on to the rails under its posts ([wall] raise)";
     }
+    if (member.fixity() == Fixity.SUPPORT || other.fixity() == Fixity.SUPPORT) {
+      return "set the support further back ([support] behind) or its stations elsewhere"
+          + " ([support] bay), or choose another kind ([support] kind)";
+    }
     boolean isOther = other.fixity() == Fixity.OPENING;
     Member around = isOther ? other : member;
     Member fixed = isOther ? member : other;

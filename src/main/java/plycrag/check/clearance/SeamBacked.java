@@ -3,6 +3,7 @@ package plycrag.check.clearance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
@@ -65,6 +66,11 @@ public final class SeamBacked implements Rule {
             findings.add(finding(piece, stretch, suggestion, report));
           }
         }
+        odd(facet.facet())
+            .forEach(
+                cutout ->
+                    rim(piece, cutout, facet, layout.wall().rimOverhang())
+                        .ifPresent(rim -> findings.add(finding(piece, cutout, rim, report))));
       }
     }
     return findings;
@@ -72,8 +78,18 @@ public final class SeamBacked implements Rule {
 
   /** Whether an edge belongs to an opening that timber cannot follow; its box is framed instead. */
   private static boolean isRound(LineString edge, Facet facet) {
-    return odd(facet)
-        .anyMatch(cutout -> cutout.shape().getBoundary().distance(edge.getCentroid()) < BESIDE);
+    return odd(facet).anyMatch(cutout -> isRim(edge, cutout));
+  }
+
+  private static boolean isRim(LineString edge, Cutout cutout) {
+    return cutout.shape().getBoundary().distance(edge.getCentroid()) < BESIDE;
+  }
+
+  /** What of a piece's edge at such an opening stands further from timber than it may. */
+  private static Optional<BareRim> rim(Piece piece, Cutout cutout, FacetLayout facet, double most) {
+    List<LineString> edges =
+        Shapes.edges(piece.back()).stream().filter(edge -> isRim(edge, cutout)).toList();
+    return BareRim.of(edges, facet.members(), most);
   }
 
   private static Stream<Cutout> odd(Facet facet) {
@@ -134,6 +150,22 @@ public final class SeamBacked implements Rule {
         .mapToDouble(timber::distance)
         .max()
         .orElseThrow();
+  }
+
+  private static Finding finding(Piece piece, Cutout cutout, BareRim rim, Report report) {
+    return report.warning(
+        new Report.Thing(piece.mark(), rim.place()),
+        cutout.name(),
+        new Measure(-rim.length(), 0),
+        report.tape().text(rim.length())
+            + " of the edge of piece "
+            + piece.mark()
+            + " at cutout "
+            + cutout.name()
+            + " stand up to "
+            + report.tape().text(rim.worst())
+            + " from timber",
+        "screw blocks behind that edge, or give the cutout level and upright sides");
   }
 
   private static Finding finding(Piece piece, Geometry stretch, String suggestion, Report report) {

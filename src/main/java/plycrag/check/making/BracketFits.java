@@ -11,11 +11,15 @@ import plycrag.finding.Finding;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 import plycrag.layout.frame.Joint;
+import plycrag.layout.skin.FoldCut;
 import plycrag.solve.fixing.SteelChoice;
 import plycrag.solve.fixing.SteelChoice.Room;
 import plycrag.solve.fixing.SteelPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
+import plycrag.wall.Facet;
+import plycrag.wall.Fold;
+import plycrag.wall.GivenWall.FoldEdges;
 
 /** Every joint that takes a bracket, a strap or a hinge is held by one, by others or a gusset. */
 public final class BracketFits implements Rule {
@@ -41,7 +45,7 @@ public final class BracketFits implements Rule {
     for (Joint joint : layout.joints()) {
       Optional<SteelChoice> choice = layout.fixings().steelOf(joint);
       if (choice.isPresent() && layout.fixings().isUnheld(joint)) {
-        Alike alike = new Alike(joint.kind(), suggestion(joint.kind(), choice.get(), layout));
+        Alike alike = new Alike(joint.kind(), suggestion(joint, choice.get(), layout));
         groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(joint);
       }
     }
@@ -66,6 +70,40 @@ public final class BracketFits implements Rule {
     return new WholeWall(name(), Severity.WARNING).finding(sentence, alike.suggestion());
   }
 
+  /** What would let timber lie back to back at a fold where it does not; nothing if that is so. */
+  private static String back(Joint joint, Layout layout) {
+    Optional<Fold> fold = fold(joint, layout);
+    if (fold.filter(one -> !FoldCut.canRip(one)).isPresent()) {
+      return "let facets "
+          + owner(joint.first(), layout).name()
+          + " and "
+          + fold.get().other()
+          + " turn toward each other by at most "
+          + Decimal.of(FoldCut.greatestTurn(), 0)
+          + "° (it is "
+          + Decimal.of(fold.get().turn(), 1)
+          + "°), where mitred timber lies back to back and takes bolts; or ";
+    }
+    return layout.wall().foldEdges() == FoldEdges.SQUARE
+        ? "mitre what meets at the fold ([wall] fold-edges), so that bolts go through both; or "
+        : "";
+  }
+
+  private static Optional<Fold> fold(Joint joint, Layout layout) {
+    String other = owner(joint.second(), layout).name();
+    return owner(joint.first(), layout).folds().stream()
+        .filter(fold -> fold.other().equals(other))
+        .findFirst();
+  }
+
+  private static Facet owner(String member, Layout layout) {
+    return layout.facets().stream()
+        .filter(facet -> facet.members().stream().anyMatch(one -> one.mark().equals(member)))
+        .findFirst()
+        .orElseThrow()
+        .facet();
+  }
+
   private static String what(Joint.Kind kind) {
     return switch (kind) {
       case HINGE -> "hinge";
@@ -75,7 +113,7 @@ public final class BracketFits implements Rule {
     };
   }
 
-  private static String suggestion(Joint.Kind kind, SteelChoice choice, Layout layout) {
+  private static String suggestion(Joint joint, SteelChoice choice, Layout layout) {
     Optional<Room> found = choice.room();
     if (choice.closed().isPresent()) {
       return "their faces close to "
@@ -84,9 +122,9 @@ public final class BracketFits implements Rule {
           + " timber cut to that angle, and drive bolts or long screws through both and the wedge";
     }
     boolean hasRoom = found.filter(room -> room.leg() >= LEAST_LEG).isPresent();
-    if (!hasRoom && kind == Joint.Kind.FOLD_EDGES) {
-      return "mitre what meets at the fold ([wall] fold-edges), so that bolts go through both; or"
-          + " fill the gap with a wedge of timber cut to it, and bolt through both and the wedge";
+    if (!hasRoom && joint.kind() == Joint.Kind.FOLD_EDGES) {
+      return back(joint, layout)
+          + "fill the gap with a wedge of timber cut to it, and bolt through both and the wedge";
     }
     if (!hasRoom) {
       return "no two of their faces take a leg each, and no gusset finds room; choose broader timber";
@@ -110,6 +148,14 @@ public final class BracketFits implements Rule {
             + tape.text(tape.snapUp(room.first()))
             + " on";
     int wanted = layout.wall().joints().bracketScrews();
+    if (room.screws() == 0) {
+      return "no leg longer than "
+          + tape.text(tape.snapDown(room.leg()))
+          + " finds room there, and its first screw would stand "
+          + tape.text(tape.snapUp(room.first()))
+          + " from the bend; choose broader timber, or fill the corner with a block of timber and"
+          + " screw it to both";
+    }
     return room.screws() >= wanted
         ? piece + " would do"
         : piece

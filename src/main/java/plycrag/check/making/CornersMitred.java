@@ -7,6 +7,7 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.units.Decimal;
 import plycrag.wall.Facet;
@@ -35,7 +36,7 @@ public final class CornersMitred implements Rule {
     for (Facet facet : layout.wall().facets()) {
       Report report = new Report(NAME, facet.name(), layout.wall().tape());
       facet.folds(Fold.Place.RIGHT).stream()
-          .filter(fold -> Math.abs(fold.turn()) > GREATEST_TURN)
+          .filter(fold -> Tolerance.isMore(Math.abs(fold.turn()), GREATEST_TURN))
           .forEach(fold -> findings.add(tooSharp(facet, fold, report)));
     }
     return findings;

@@ -45,12 +45,11 @@ public final class EndsSawn implements Rule {
       String saw,
       List<Finding> findings) {
     List<Member> beyond =
-        layout.members().stream().filter(member -> steepest(member, angle) > most).toList();
+        layout.members().stream().filter(member -> worst(member, angle) > most).toList();
     if (beyond.isEmpty()) {
       return;
     }
-    double worst =
-        beyond.stream().mapToDouble(member -> steepest(member, angle)).max().orElseThrow();
+    double worst = beyond.stream().mapToDouble(member -> worst(member, angle)).max().orElseThrow();
     String marks = String.join(", ", beyond.stream().map(Member::mark).toList());
     findings.add(
         new WholeWall(name(), Severity.NOTE)
@@ -67,7 +66,7 @@ public final class EndsSawn implements Rule {
                     + " the timber clamped, and plane the end true"));
   }
 
-  private static double steepest(Member member, ToDoubleFunction<EndCut> angle) {
+  private static double worst(Member member, ToDoubleFunction<EndCut> angle) {
     return Math.max(
         Math.abs(angle.applyAsDouble(member.lowEnd())),
         Math.abs(angle.applyAsDouble(member.highEnd())));

@@ -48,6 +48,9 @@ public final class PlateOnFloor implements Rule {
     if (Footing.hangs(lowest.facet())) {
       return Optional.of(hanging(plate, lowest.facet(), tape));
     }
+    if (footing.narrows()) {
+      return Optional.of(narrowing(plate, lowest.facet(), footing, tape));
+    }
     if (footing.packing() < -Tolerance.TOUCH) {
       return Optional.of(
           layout.wall().base() > 0 ? inRails(plate, footing, tape) : inFloor(plate, footing, tape));
@@ -69,6 +72,21 @@ public final class PlateOnFloor implements Rule {
                 + tape.text(facet.raise())
                 + " above it",
             "put a facet below it that stands, or have what it hangs from designed");
+  }
+
+  private Finding narrowing(String plate, Facet facet, Footing footing, Tape tape) {
+    return new WholeWall(name(), Severity.WARNING)
+        .finding(
+            plate,
+            "",
+            new Measure(footing.packing(), 0),
+            "the corners beside facet "
+                + facet.name()
+                + " come together below it, and its frame ends "
+                + tape.text(footing.packing())
+                + " above the floor",
+            "raise the wall less ([wall] raise), make the facet wider, or have what it hangs from"
+                + " designed");
   }
 
   private Finding inFloor(String plate, Footing footing, Tape tape) {

@@ -26,10 +26,26 @@ public record Report(String rule, String facet, Tape tape) {
    */
   public Finding error(
       Thing first, String second, Measure measure, String sentence, String suggestion) {
+    return finding(Severity.ERROR, first, second, measure, sentence, suggestion);
+  }
+
+  /** The same where the wall can be made, and wants a decision. */
+  public Finding warning(
+      Thing first, String second, Measure measure, String sentence, String suggestion) {
+    return finding(Severity.WARNING, first, second, measure, sentence, suggestion);
+  }
+
+  private Finding finding(
+      Severity severity,
+      Thing first,
+      String second,
+      Measure measure,
+      String sentence,
+      String suggestion) {
     Place place = new Place.OnFacet(facet, first.place().getX(), first.place().getY());
     return new Finding(
         rule,
-        Severity.ERROR,
+        severity,
         place,
         first.mark(),
         second,

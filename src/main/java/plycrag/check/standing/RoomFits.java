@@ -4,21 +4,24 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
-import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.standing.Ground;
 import plycrag.layout.standing.RunAtAngle;
-import plycrag.units.Decimal;
 import plycrag.units.Tape;
-import plycrag.wall.Facet;
+import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
+import plycrag.wall.room.RoomPlane;
 
 /** The wall stands in its room at every angle that it is used at. */
 public final class RoomFits implements Rule {
@@ -39,9 +42,10 @@ public final class RoomFits implements Rule {
     for (int run = 0; run < layout.runs().size(); run++) {
       for (double angle : RunAtAngle.angles(layout, run)) {
         RunAtAngle atAngle = RunAtAngle.of(layout, run, angle);
-        Facet top = layout.runs().get(run).get(layout.runs().get(run).size() - 1).facet();
-        ceiling(layout, atAngle, leaning(atAngle, top, angle), findings);
+        ceiling(layout, layout.runs().get(run), atAngle, findings);
         sides(layout, atAngle, findings);
+        kneeWall(layout, atAngle, findings);
+        floor(layout, atAngle, findings);
         for (Obstacle obstacle : layout.wall().room().obstacles()) {
           obstacle(layout.wall().tape(), atAngle, obstacle, findings);
         }
@@ -50,78 +54,135 @@ public final class RoomFits implements Rule {
     return findings.stream().distinct().toList();
   }
 
-  /** A facet and how far it leans. */
-  private record Leaning(Facet facet, double angle) {}
-
-  private static Leaning leaning(RunAtAngle atAngle, Facet top, double angle) {
-    return new Leaning(top, atAngle.moving().isEmpty() ? top.angle() : angle);
+  private void ceiling(
+      Layout layout, List<FacetLayout> run, RunAtAngle atAngle, List<Finding> findings) {
+    Ceiling ceiling = layout.wall().room().ceiling();
+    under(layout, run, "the ceiling", ceiling.plane()).judge(atAngle, report(), findings);
+    under(layout, run, "the rafters", ceiling.rafters()).judge(atAngle, report(), findings);
   }
 
-  private void ceiling(Layout layout, RunAtAngle atAngle, Leaning top, List<Finding> findings) {
-    Room.Ceiling ceiling = layout.wall().room().ceiling();
-    if (ceiling.height().isEmpty()) {
+  private WholeWall report() {
+    return new WholeWall(name(), Severity.ERROR);
+  }
+
+  private static UnderCeiling under(
+      Layout layout, List<FacetLayout> run, String what, Optional<RoomPlane> plane) {
+    return new UnderCeiling(
+        layout, run, what, at -> plane.map(one -> one.heightOver(at)).orElse(-1.0));
+  }
+
+  /** A low wall behind is stood before, not in. */
+  private void kneeWall(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
+    Tape tape = layout.wall().tape();
+    layout
+        .wall()
+        .room()
+        .ceiling()
+        .kneeWall()
+        .ifPresent(
+            wall ->
+                atAngle.bodies().stream()
+                    .min(Comparator.comparingDouble(RoomFits::hindmost))
+                    .filter(body -> -hindmost(body) - wall.behind() > Tolerance.TOUCH)
+                    .ifPresent(
+                        body -> {
+                          double deep = -hindmost(body) - wall.behind();
+                          findings.add(
+                              new WholeWall(name(), Severity.ERROR)
+                                  .finding(
+                                      body.mark(),
+                                      "",
+                                      new Measure(-deep, 0),
+                                      body.mark()
+                                          + " reaches "
+                                          + tape.text(tape.snapUp(deep))
+                                          + " into the knee wall behind it",
+                                      "set the wall further out ([room] knee-wall-behind)"));
+                        }));
+  }
+
+  private static double hindmost(RunAtAngle.Body body) {
+    return corners(body).mapToDouble(Vector3::y).min().orElse(0);
+  }
+
+  private static Stream<Vector3> corners(RunAtAngle.Body body) {
+    return Stream.concat(body.solid().near().stream(), body.solid().far().stream());
+  }
+
+  /** What stands is packed up from a floor that falls; what hangs out over it keeps clear of it. */
+  private void floor(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
+    if (layout.wall().room().floor().isLevel()) {
       return;
     }
-    double rise = Trig.tan(ceiling.pitch());
-    double over =
-        atAngle
-            .corners()
-            .mapToDouble(corner -> corner.z() - ceiling.height().get() - corner.y() * rise)
-            .max()
-            .orElse(0);
-    if (over > Tolerance.TOUCH) {
-      Tape tape = layout.wall().tape();
-      double gain = Trig.cos(top.angle()) - rise * Trig.sin(top.angle());
-      double fitting = tape.snapDown(top.facet().length() - over / gain);
-      String shorter =
-          gain > 0 && fitting > 0
-              ? "facet "
-                  + top.facet().name()
-                  + " fits with a length of "
-                  + tape.text(fitting)
-                  + " up the slope ([[facet]] length)"
-              : "lower the wall";
-      findings.add(
-          new WholeWall(name(), Severity.ERROR)
-              .finding(
-                  "",
-                  "",
-                  new Measure(-over, 0),
-                  "the wall is "
-                      + tape.text(tape.snapUp(over))
-                      + " too high for the ceiling at "
-                      + Decimal.of(top.angle(), 2)
-                      + "°",
-                  shorter));
-    }
+    RoomPlane floor = Ground.of(layout).floor();
+    Tape tape = layout.wall().tape();
+    atAngle.bodies().stream()
+        .min(Comparator.comparingDouble(body -> lowest(body, floor)))
+        .filter(body -> lowest(body, floor) < -Tolerance.TOUCH)
+        .ifPresent(
+            body ->
+                findings.add(
+                    new WholeWall(name(), Severity.ERROR)
+                        .finding(
+                            body.mark(),
+                            "",
+                            new Measure(lowest(body, floor), 0),
+                            body.mark()
+                                + " reaches "
+                                + tape.text(tape.snapUp(-lowest(body, floor)))
+                                + " into the floor where that is higher",
+                            "raise the wall ([wall] raise)")));
+  }
+
+  private static double lowest(RunAtAngle.Body body, RoomPlane floor) {
+    return corners(body).mapToDouble(floor::heightOver).min().orElse(0);
   }
 
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
     double width = layout.runs().get(0).get(0).facet().width();
-    double left = atAngle.corners().mapToDouble(Vector3::x).min().orElse(0);
-    double right = atAngle.corners().mapToDouble(Vector3::x).max().orElse(0);
-    side(layout, "left", sides.left().map(room -> room + left), findings);
-    side(layout, "right", sides.right().map(room -> room + width - right), findings);
-    double front = atAngle.corners().mapToDouble(Vector3::y).max().orElse(0);
-    side(layout, "front", sides.front().map(room -> room - front), findings);
+    side(layout, atAngle, new Side("left", sides.left(), at -> -at.x()), findings);
+    Optional<Double> right = sides.right().map(room -> room + width);
+    side(layout, atAngle, new Side("right", right, Vector3::x), findings);
+    side(layout, atAngle, new Side("front", sides.front(), Vector3::y), findings);
   }
 
-  private void side(Layout layout, String side, Optional<Double> room, List<Finding> findings) {
-    if (room.isPresent() && room.get() < -Tolerance.TOUCH) {
-      Tape tape = layout.wall().tape();
-      findings.add(
-          new WholeWall(name(), Severity.ERROR)
-              .finding(
-                  "",
-                  "",
-                  new Measure(room.get(), 0),
-                  "the wall reaches "
-                      + tape.text(tape.snapUp(-room.get()))
-                      + " through what ends the room on its "
-                      + side,
-                  "make it narrower or move it"));
+  /**
+   * One side of a room.
+   *
+   * @param name of it and of its key
+   * @param room from the room's origin to it, mm
+   * @param along how far a place lies that way
+   */
+  private record Side(String name, Optional<Double> room, ToDoubleFunction<Vector3> along) {
+    Optional<Beyond> beyond(RunAtAngle atAngle) {
+      return room.flatMap(
+          end -> Beyond.furthest(atAngle.bodies(), at -> along.applyAsDouble(at) - end));
     }
+
+    String cure() {
+      String less = name.equals("front") ? "let it lean out less" : "make it narrower";
+      return less + ", or move the wall and tell how much room it has there ([room] " + name + ")";
+    }
+  }
+
+  private void side(Layout layout, RunAtAngle atAngle, Side side, List<Finding> findings) {
+    Tape tape = layout.wall().tape();
+    side.beyond(atAngle)
+        .ifPresent(
+            beyond ->
+                findings.add(
+                    new WholeWall(name(), Severity.ERROR)
+                        .finding(
+                            beyond.body().mark(),
+                            "",
+                            new Measure(-beyond.by(), 0),
+                            beyond.body().owner()
+                                + " reaches "
+                                + tape.text(tape.snapUp(beyond.by()))
+                                + " through what ends the room on the "
+                                + side.name(),
+                            side.cure())));
   }
 
   private void obstacle(Tape tape, RunAtAngle atAngle, Obstacle obstacle, List<Finding> findings) {

@@ -7,6 +7,7 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.standing.Raising;
@@ -16,7 +17,7 @@ import plycrag.units.Tape;
  * A frame that is built on the floor can be tilted up under the ceiling. Its farthest corner runs
  * round the edge that it is tilted up on; where the ceiling falls toward the climber, the corner is
  * nearest to it where the circle is as steep, so that the diagonal over the cosine of the pitch
- * decides.
+ * decides. Where it falls along the wall, each corner is held against it where that corner is.
  */
 public final class StandsUp implements Rule {
   @Override
@@ -32,20 +33,15 @@ public final class StandsUp implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
-    if (layout.wall().room().ceiling().height().isPresent()) {
-      double ceiling = layout.wall().room().ceiling().height().get();
-      for (List<FacetLayout> run : layout.runs()) {
-        judge(layout, run, ceiling, findings);
-      }
+    for (List<FacetLayout> run : layout.runs()) {
+      Raising.need(layout, run)
+          .filter(need -> need.shortfall() > Tolerance.TOUCH)
+          .ifPresent(need -> findings.add(tooLow(layout, run, need)));
     }
     return findings;
   }
 
-  private void judge(Layout layout, List<FacetLayout> run, double ceiling, List<Finding> findings) {
-    if (Raising.passes(layout, run)) {
-      return;
-    }
-    double diagonal = Raising.needed(layout, run);
+  private Finding tooLow(Layout layout, List<FacetLayout> run, Raising.Need need) {
     Tape tape = layout.wall().tape();
     List<String> tooLong =
         run.stream()
@@ -59,18 +55,17 @@ public final class StandsUp implements Rule {
                 + (run.size() > 1 ? "facet " + String.join(" and ", tooLong) : "it")
                 + " in place, member by member, or split it: tell facets of the same angle, none"
                 + " longer than "
-                + tape.text(tape.snapDown(Raising.longest(layout)))
+                + tape.text(tape.snapDown(Raising.longest(layout, run)))
                 + " up the slope ([[facet]] length), whose frames are bolted together";
-    findings.add(
-        new WholeWall(name(), Severity.WARNING)
-            .finding(
-                "",
-                "",
-                new Measure(ceiling - diagonal, 0),
-                "the frame needs "
-                    + tape.text(tape.snapUp(diagonal))
-                    + " along its diagonal, and it cannot be tilted up under a ceiling of "
-                    + tape.text(ceiling),
-                suggestion));
+    return new WholeWall(name(), Severity.WARNING)
+        .finding(
+            "",
+            "",
+            new Measure(-need.shortfall(), 0),
+            "the frame needs "
+                + tape.text(tape.snapUp(need.needed()))
+                + " along its diagonal, and it cannot be tilted up under a ceiling of "
+                + tape.text(tape.snapDown(need.ceiling())),
+            suggestion);
   }
 }

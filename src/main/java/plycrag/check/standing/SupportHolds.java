@@ -2,12 +2,14 @@ package plycrag.check.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
 import plycrag.geometry.Tolerance;
+import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.support.PlacedMember;
@@ -15,11 +17,11 @@ import plycrag.layout.support.WallSupport;
 import plycrag.units.Count;
 import plycrag.units.Tape;
 import plycrag.wall.GivenWall.FoldEdges;
+import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Base;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
-import plycrag.wall.room.Room.Ceiling;
 import plycrag.wall.room.Room.Members;
 
 /** The support holds every facet, in both directions, by something that can bear it. */
@@ -41,10 +43,10 @@ public final class SupportHolds implements Rule {
     List<Finding> findings = new ArrayList<>();
     if (layout.support().isPresent()) {
       GivenSupport asked = layout.wall().support().orElseThrow();
-      boolean unknown =
-          asked.kind() == Kind.HUNG && layout.wall().room().ceiling().height().isEmpty();
+      boolean unknown = asked.kind() == Kind.HUNG && !layout.wall().room().ceiling().isTold();
       if (!unknown) {
         unheld(layout.support().get(), findings);
+        unmet(layout.support().get(), findings);
       }
       sway(asked, findings);
       if (layout.support().get().sways()) {
@@ -74,6 +76,17 @@ public final class SupportHolds implements Rule {
           Severity.ERROR,
           "the upper edge of facet " + facet + " is held by nothing",
           suggestion,
+          findings);
+    }
+  }
+
+  private void unmet(WallSupport support, List<Finding> findings) {
+    for (String facet : support.unmet()) {
+      add(
+          Severity.ERROR,
+          "facet " + facet + " has no timber where the support is to end on it",
+          "supports end on studs under a level edge: give the facet one over its whole width"
+              + " ([[facet]] outline), or hold it another way ([support] kind)",
           findings);
     }
   }
@@ -142,6 +155,7 @@ public final class SupportHolds implements Rule {
     }
     if (asked.kind() == Kind.HUNG) {
       ceiling(layout.wall().room().ceiling(), findings);
+      fallsAlong(layout, findings);
     }
     if (asked.fixing().base().filter(base -> base == Base.SINGLE_SKIN).isPresent()) {
       add(
@@ -154,7 +168,7 @@ public final class SupportHolds implements Rule {
   }
 
   private void ceiling(Ceiling ceiling, List<Finding> findings) {
-    if (ceiling.height().isEmpty()) {
+    if (!ceiling.isTold()) {
       add(
           Severity.ERROR,
           "the wall is to hang, and how high the ceiling is has not been told",
@@ -179,6 +193,35 @@ public final class SupportHolds implements Rule {
           "measure them ([room] joist-section and joist-span)",
           findings);
     }
+  }
+
+  /** Ledgers lie level, against what is above all along. */
+  private void fallsAlong(Layout layout, List<Finding> findings) {
+    Tape tape = layout.wall().tape();
+    for (PlacedMember placed : layout.support().orElseThrow().members()) {
+      Envelope box = placed.member().box();
+      if (placed.member().role() == MemberRole.LEDGER) {
+        double rise =
+            Math.abs(above(layout, placed, box.getMaxX()) - above(layout, placed, box.getMinX()));
+        if (rise > Tolerance.MARKED) {
+          add(
+              Severity.ERROR,
+              "what is above rises by "
+                  + tape.text(tape.snapUp(rise))
+                  + " over the length of ledger "
+                  + placed.member().mark()
+                  + ", which lies level",
+              "let the wall stand free or be fixed to a wall ([support] kind)",
+              findings);
+        }
+      }
+    }
+  }
+
+  /** How high the room is over a place along a ledger, mm. */
+  private static double above(Layout layout, PlacedMember ledger, double along) {
+    Vector3 place = ledger.plane().toRoom(new Vector3(along, 0, 0));
+    return layout.wall().room().ceiling().at(place).orElse(0.0);
   }
 
   private void anchors(WallSupport support, List<Finding> findings) {

@@ -86,7 +86,8 @@ public final class SwingClear implements Rule {
                         + " is anchored "
                         + layout.wall().tape().text(-below)
                         + " below where it holds the wall",
-                    "anchor it higher ([support] anchor-height)"));
+                    "anchor it higher ([support] anchor-height), or hold the facet further down its slope"
+                        + " ([support] attach)"));
       }
     }
   }

@@ -13,7 +13,6 @@ import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.Layer;
 import plycrag.document.TextAnchor;
-import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.drawing.pen.BackBand;
 import plycrag.drawing.pen.Datum;
@@ -39,7 +38,6 @@ import plycrag.layout.sheets.SheetFace;
 import plycrag.layout.skin.Axis;
 import plycrag.layout.skin.Seam;
 import plycrag.units.Tape;
-import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Zone;
 
@@ -55,6 +53,7 @@ public final class FacetView {
   private final FacetFrame frame;
   private final Sketch sketch;
   private final FreeSpot spots;
+  private final OpeningNames openings;
 
   private FacetView(CheckedLayout checked, FacetLayout layout, SheetFace side) {
     this.checked = checked;
@@ -64,6 +63,7 @@ public final class FacetView {
     this.frame = new FacetFrame(side == SheetFace.BACK, facet.width());
     this.sketch = new Sketch(scale());
     this.spots = FreeSpot.on(layout, taken());
+    this.openings = new OpeningNames(facet, spots, sketch);
   }
 
   /** The view of a facet from a side. */
@@ -73,7 +73,7 @@ public final class FacetView {
 
   /** What is drawn beside the layout: the rings of findings, and zones with what is in them. */
   private List<Envelope> taken() {
-    List<Envelope> taken = new ArrayList<>(FindingRings.boxes(checked, facet.name(), sketch));
+    List<Envelope> taken = new ArrayList<>(FindingRings.boxes(checked, layout, sketch));
     setback().forEach(area -> FreeSpot.addEdges(area, taken));
     if (side == SheetFace.FRONT) {
       checked.layout().wall().zones(facet).forEach(one -> FreeSpot.addEdges(one.shape(), taken));
@@ -98,7 +98,8 @@ public final class FacetView {
     drawZones();
     layout.screws().stream().map(Screw::centre).map(frame::at).forEach(sketch::screw);
     layout.inserts().forEach(this::drawInsert);
-    List<Envelope> words = new ArrayList<>(openingNames());
+    List<Envelope> words = new ArrayList<>();
+    openings.all().forEach(name -> words.add(name.box()));
     if (side == SheetFace.BACK) {
       words.add(BackBand.draw(sketch, 0, facet.width(), facet.length()));
     }
@@ -115,40 +116,11 @@ public final class FacetView {
     for (int hole = 0; hole < outline.getNumInteriorRing(); hole++) {
       sketch.outline(Layers.OUTLINE, Sketch.vertices(outline.getInteriorRingN(hole), frame));
     }
-    facet.cutouts().forEach(this::nameOpening);
-  }
-
-  private void nameOpening(Cutout cutout) {
-    Coordinate middle = openingName(cutout).centre();
-    sketch.label(
-        Layers.TEXT, frame.at(middle.x, middle.y), cutout.name(), Sketch.SMALL, TextAnchor.MIDDLE);
-  }
-
-  /** The room that the openings' names take, in (u, v). */
-  private List<Envelope> openingNames() {
-    return facet.cutouts().stream().map(this::openingName).toList();
-  }
-
-  /** In the opening, or where it is too small for its name, in the next free place beside it. */
-  private Envelope openingName(Cutout cutout) {
-    double width = sketch.paper(TextSize.width(cutout.name(), Sketch.SMALL) + 1);
-    double height = sketch.paper(Sketch.SMALL + 1);
-    Envelope around = cutout.shape().getEnvelopeInternal();
-    Envelope inside = box(cutout.shape().getCentroid().getCoordinate(), width, height);
-    if (around.contains(inside)) {
-      return inside;
+    for (OpeningNames.Named name : openings.all()) {
+      Coordinate middle = name.box().centre();
+      Xy at = frame.at(middle.x, middle.y);
+      sketch.label(Layers.TEXT, at, name.cutout().name(), Sketch.SMALL, TextAnchor.MIDDLE);
     }
-    around.expandBy(2 * width, 4 * height);
-    return spots
-        .in(Shapes.rectangle(around), width, height)
-        .map(place -> box(new Coordinate(place.x(), place.y()), width, height))
-        .orElse(inside);
-  }
-
-  private static Envelope box(Coordinate middle, double width, double height) {
-    Envelope box = new Envelope(middle);
-    box.expandBy(width / 2, height / 2);
-    return box;
   }
 
   /** Where the frame ends, below the facet or with it. */

@@ -2,6 +2,8 @@ package plycrag.drawing.flat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.TextAnchor;
@@ -12,10 +14,15 @@ import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.finding.Finding;
+import plycrag.finding.FindingGroup;
 import plycrag.finding.Place;
 import plycrag.layout.facet.FacetLayout;
 
-/** Rings the findings of a facet, under the numbers that the list of findings repeats. */
+/**
+ * Rings the findings of a facet, under the numbers that the list of findings repeats. What lies
+ * beside the facet, such as a zone that missed it, is ringed at the facet's edge, where it is
+ * nearest.
+ */
 final class FindingRings {
   private static final double RADIUS = 2.2;
 
@@ -32,21 +39,37 @@ final class FindingRings {
 
   private record Ring(int number, Place.OnFacet place) {}
 
-  private static List<Ring> rings(CheckedLayout checked, String facet) {
-    List<Finding> findings = checked.findings();
-    List<Ring> rings = new ArrayList<>();
-    for (int at = 0; at < Math.min(MOST, findings.size()); at++) {
-      if (findings.get(at).place() instanceof Place.OnFacet place && place.facet().equals(facet)) {
-        rings.add(new Ring(at + 1, place));
-      }
-    }
-    return rings;
+  private static List<Ring> rings(CheckedLayout checked, FacetLayout layout) {
+    List<FindingGroup> groups = checked.groups();
+    return IntStream.range(0, groups.size())
+        .boxed()
+        .flatMap(at -> numbered(at + 1, groups.get(at)))
+        .limit(MOST)
+        .filter(ring -> ring.place().facet().equals(layout.facet().name()))
+        .map(ring -> new Ring(ring.number(), onFacet(ring.place(), layout)))
+        .toList();
+  }
+
+  /** Equal findings have one number. */
+  private static Stream<Ring> numbered(int number, FindingGroup group) {
+    return group.findings().stream()
+        .map(Finding::place)
+        .flatMap(place -> place instanceof Place.OnFacet on ? Stream.of(on) : Stream.empty())
+        .map(on -> new Ring(number, on));
+  }
+
+  private static Place.OnFacet onFacet(Place.OnFacet place, FacetLayout layout) {
+    double lowest = Math.min(0, layout.footing().plateLow());
+    return new Place.OnFacet(
+        place.facet(),
+        Math.max(0, Math.min(layout.facet().width(), place.u())),
+        Math.max(lowest, Math.min(layout.facet().length(), place.v())));
   }
 
   /** The room that the rings and their numbers take, in (u, v). */
-  static List<Envelope> boxes(CheckedLayout checked, String facet, Sketch sketch) {
+  static List<Envelope> boxes(CheckedLayout checked, FacetLayout layout, Sketch sketch) {
     List<Envelope> boxes = new ArrayList<>();
-    for (Ring ring : rings(checked, facet)) {
+    for (Ring ring : rings(checked, layout)) {
       double u = ring.place().u();
       double v = ring.place().v();
       double around = sketch.paper(RADIUS * 3);
@@ -69,7 +92,7 @@ final class FindingRings {
     FreeSpot room = FreeSpot.on(layout, List.of());
     List<Envelope> words = new ArrayList<>(taken);
     double radius = sketch.paper(RADIUS);
-    for (Ring ring : rings(checked, layout.facet().name())) {
+    for (Ring ring : rings(checked, layout)) {
       Xy centre = frame.at(ring.place().u(), ring.place().v());
       sketch.circle(Layers.FINDINGS, centre, radius);
       String number = Integer.toString(ring.number());

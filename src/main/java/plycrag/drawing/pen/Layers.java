@@ -32,6 +32,12 @@ public final class Layers {
   /** The edge of a piece. */
   public static final Layer CUT = new Layer("OUTLINE_THROUGH", Pen.OUTLINE);
 
+  /**
+   * What remains of the edge of a piece that shares the rest with the edge of another, where a saw
+   * that takes nothing divides them: one cut makes both, and is drawn once.
+   */
+  static final Layer CUT_BESIDE = new Layer("EDGE_THROUGH", Pen.OUTLINE);
+
   /** Words on a drawing for cutting. */
   public static final Layer STAMP = new Layer("NOT_FOR_CUTTING", Pen.ATTENTION);
 

@@ -13,6 +13,7 @@ import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.sheets.MachinedHole;
 
 /**
@@ -57,8 +58,12 @@ public final class Sketch {
     }
   }
 
+  /** A straight line; one that is seen end on, or is shorter than any tape reads, is none. */
   public void line(Layer layer, Xy from, Xy to) {
-    shapes.add(new Shape.Line(layer, from, to));
+    if (Math.abs(from.x() - to.x()) > Tolerance.TOUCH
+        || Math.abs(from.y() - to.y()) > Tolerance.TOUCH) {
+      shapes.add(new Shape.Line(layer, from, to));
+    }
   }
 
   /** A closed way, each side a line of its own. */

@@ -10,17 +10,19 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Surface;
-import plycrag.geometry.Trig;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.standing.FallZone;
+import plycrag.layout.standing.Ground;
 import plycrag.layout.standing.RunAtAngle;
 import plycrag.wall.Facet;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
+import plycrag.wall.room.RoomPlane;
 
 /**
  * What a model shows around the wall: mats, and of the room the floor and what is told, as slabs.
@@ -36,6 +38,7 @@ final class ModelSurroundings {
   private final Layout layout;
   private final Room room;
   private final List<Polygon> mats;
+  private final RoomPlane floor;
   private final Envelope ground = new Envelope();
   private double highest;
 
@@ -50,6 +53,7 @@ final class ModelSurroundings {
   ModelSurroundings(Layout layout) {
     this.layout = layout;
     this.room = layout.wall().room();
+    this.floor = Ground.of(layout).floor();
     this.mats = new PlanMats(layout).areas();
     for (int run = 0; run < layout.runs().size(); run++) {
       corners(run).forEach(this::include);
@@ -97,9 +101,7 @@ final class ModelSurroundings {
     List<Named> parts = new ArrayList<>();
     List<Vector3> whole = area(left(), right(), back(), front());
     parts.add(named("floor", whole, at -> floor(at) - SLAB, this::floor));
-    if (room.ceiling().height().isPresent()) {
-      parts.add(named("ceiling", whole, this::ceiling, at -> ceiling(at) + SLAB));
-    }
+    addAbove(parts, whole);
     addSide(parts, "room left", room.sides().left(), area(left() - SLAB, left(), back(), front()));
     addSide(
         parts, "room right", room.sides().right(), area(right(), right() + SLAB, back(), front()));
@@ -120,25 +122,77 @@ final class ModelSurroundings {
   }
 
   private double back() {
-    return ground.getMinY();
+    return room.ceiling().kneeWall().map(wall -> -wall.behind()).orElse(ground.getMinY());
   }
 
   private double front() {
     return room.sides().front().orElse(ground.getMaxY());
   }
 
-  /** Nothing is higher than where frames stand; there the floor is as high as its higher end. */
+  /** Nothing is higher than where frames stand. */
   private double floor(Vector3 at) {
-    double width = layout.facets().get(0).facet().width();
-    double fall = room.floorFall();
-    return Math.min(0, fall) * (1 - at.x() / width) - Math.max(0, fall) * at.x() / width;
+    return floor.at(at.x(), at.y());
   }
 
   private double ceiling(Vector3 at) {
-    return room.ceiling()
-        .height()
-        .map(told -> told + at.y() * Trig.tan(room.ceiling().pitch()))
-        .orElse(highest + BEYOND);
+    return room.ceiling().at(at).orElse(highest + BEYOND);
+  }
+
+  /** The ceiling and the rafters, each where it is the lower one, and the wall these stand on. */
+  private void addAbove(List<Named> parts, List<Vector3> whole) {
+    Optional<RoomPlane> ceiling = room.ceiling().plane();
+    Optional<RoomPlane> rafters = room.ceiling().rafters();
+    addAbove(parts, "ceiling", whole, ceiling, rafters);
+    addAbove(parts, "rafters", whole, rafters, ceiling);
+    room.ceiling()
+        .kneeWall()
+        .ifPresent(
+            wall ->
+                parts.add(
+                    named(
+                        "knee wall",
+                        area(left(), right(), back() - SLAB, back()),
+                        this::floor,
+                        at -> wall.height())));
+  }
+
+  private static void addAbove(
+      List<Named> parts,
+      String name,
+      List<Vector3> whole,
+      Optional<RoomPlane> plane,
+      Optional<RoomPlane> other) {
+    if (plane.isEmpty()) {
+      return;
+    }
+    RoomPlane own = plane.get();
+    List<Vector3> area = other.map(one -> lower(whole, own, one)).orElse(whole);
+    if (area.size() > 2) {
+      parts.add(
+          named(name, area, at -> own.at(at.x(), at.y()), at -> own.at(at.x(), at.y()) + SLAB));
+    }
+  }
+
+  /** What is left of an area where one plane lies below another. */
+  private static List<Vector3> lower(List<Vector3> area, RoomPlane one, RoomPlane other) {
+    List<Vector3> left = new ArrayList<>();
+    for (int at = 0; at < area.size(); at++) {
+      Vector3 from = area.get(at);
+      Vector3 to = area.get((at + 1) % area.size());
+      double before = under(from, one, other);
+      double after = under(to, one, other);
+      if (before > Tolerance.TOUCH) {
+        left.add(from);
+      }
+      if (before > Tolerance.TOUCH != after > Tolerance.TOUCH) {
+        left.add(from.plus(to.minus(from).times(before / (before - after))));
+      }
+    }
+    return left;
+  }
+
+  private static double under(Vector3 at, RoomPlane one, RoomPlane other) {
+    return other.at(at.x(), at.y()) - one.at(at.x(), at.y());
   }
 
   private void addSide(List<Named> parts, String name, Optional<Double> told, List<Vector3> area) {

@@ -2,6 +2,7 @@ package plycrag.drawing.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -44,6 +45,7 @@ final class PlanSurroundings {
     layout.runs().forEach(run -> places.addAll(zone(run)));
     layout.standing().forEach(placed -> places.addAll(outline(placed)));
     layout.wall().room().obstacles().forEach(one -> places.addAll(outline(one)));
+    kneeWall().ifPresent(places::addAll);
     places.forEach(place -> box.expandToInclude(place.x(), place.y()));
     mats.forEach(area -> box.expandToInclude(area.getEnvelopeInternal()));
     return box;
@@ -61,8 +63,29 @@ final class PlanSurroundings {
       Polygon area = Shapes.polygon(corners.stream().map(PlanSurroundings::coordinate).toList());
       marks.add(obstacle.name(), Shapes.edges(area));
     }
+    kneeWall()
+        .ifPresent(
+            ends -> {
+              sketch.line(Layers.PARTS, ends.get(0), ends.get(1));
+              marks.add(
+                  "knee wall",
+                  List.of(
+                      Shapes.line(
+                          ends.get(0).x(), ends.get(0).y(), ends.get(1).x(), ends.get(1).y())));
+            });
     layout.runs().forEach(run -> drawZone(sketch, marks, run));
     mats.forEach(area -> drawMats(sketch, marks, area));
+  }
+
+  /** The face of the low wall that rafters stand on, as long as the first wall is wide. */
+  private Optional<List<Xy>> kneeWall() {
+    double width = layout.facets().get(0).facet().width();
+    return layout
+        .wall()
+        .room()
+        .ceiling()
+        .kneeWall()
+        .map(wall -> List.of(new Xy(0, wall.behind()), new Xy(width, wall.behind())));
   }
 
   private void drawMats(Sketch sketch, PartMarks marks, Polygon area) {

@@ -2,7 +2,6 @@ package plycrag.drawing.room;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -16,7 +15,6 @@ import plycrag.drawing.pen.Sketch;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
-import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
@@ -49,12 +47,14 @@ final class SideSurroundings {
   private final int number;
   private final FloorAxes axes;
   private final FallZone zone;
+  private final SideCeiling above;
 
   SideSurroundings(CheckedLayout checked, List<FacetLayout> run) {
     this.layout = checked.layout();
     this.facets = run.stream().map(FacetLayout::facet).toList();
     this.number = layout.runs().indexOf(run);
     this.axes = facets.get(0).plane().floorAxes();
+    this.above = new SideCeiling(layout.wall(), axes);
     this.zone = FallZone.of(layout.wall(), facets);
   }
 
@@ -68,8 +68,7 @@ final class SideSurroundings {
     for (double angle : RunAtAngle.angles(layout, number)) {
       faces(angle).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
     }
-    ceilingAt(0).ifPresent(height -> box.expandToInclude(0, height));
-    ceilingAt(zone.end()).ifPresent(height -> box.expandToInclude(zone.end(), height));
+    above.expand(box, zone.end());
     return box;
   }
 
@@ -113,15 +112,6 @@ final class SideSurroundings {
     return corners;
   }
 
-  private Optional<Double> ceilingAt(double y) {
-    Room.Ceiling ceiling = layout.wall().room().ceiling();
-    boolean isFirst = axes.equals(FloorAxes.FIRST);
-    return ceiling
-        .height()
-        .filter(told -> isFirst)
-        .map(told -> told + y * Trig.tan(ceiling.pitch()));
-  }
-
   /** Draws it all, what is cut across with a tint. */
   void draw(Sketch sketch) {
     drawMats(sketch);
@@ -130,7 +120,7 @@ final class SideSurroundings {
       sketch.line(Layers.CENTRE, ends.get(0), ends.get(1));
     }
     drawAngles(sketch);
-    drawCeiling(sketch);
+    above.draw(sketch, box());
     drawZone(sketch);
     drawPerson(sketch, new Xy(zone.outermost() + STEP, 0));
   }
@@ -166,19 +156,6 @@ final class SideSurroundings {
         String text = Decimal.of(angle, 2) + "°";
         sketch.label(Layers.TEXT, end, text, Sketch.SMALL, TextAnchor.START);
       }
-    }
-  }
-
-  private void drawCeiling(Sketch sketch) {
-    Envelope box = box();
-    Optional<Double> left = ceilingAt(box.getMinX());
-    Optional<Double> right = ceilingAt(box.getMaxX());
-    if (left.isPresent() && right.isPresent()) {
-      Xy from = new Xy(box.getMinX(), left.get());
-      Xy to = new Xy(box.getMaxX(), right.get());
-      sketch.line(Layers.PARTS, from, to);
-      sketch.label(
-          Layers.TEXT, to.plus(0, sketch.paper(2.5)), "ceiling", Sketch.SMALL, TextAnchor.END);
     }
   }
 

@@ -16,6 +16,9 @@ final class DxfOverlaps {
    */
   private static final double COINCIDENT = 0.01;
 
+  /** The layer of edges that close on an outline which they share the rest of theirs with. */
+  private static final String CLOSING = "EDGE_THROUGH";
+
   /** A straight edge of an entity. */
   private record Edge(int entity, DxfTags.Point from, DxfTags.Point to) {
     double length() {
@@ -41,6 +44,14 @@ final class DxfOverlaps {
               / length());
     }
 
+    /** Whether a point lies on it. */
+    boolean has(DxfTags.Point point) {
+      return length() > COINCIDENT
+          && aside(point) <= COINCIDENT
+          && along(point) >= -COINCIDENT
+          && along(point) <= length() + COINCIDENT;
+    }
+
     boolean overlaps(Edge other) {
       double start = Math.min(along(other.from), along(other.to));
       double end = Math.max(along(other.from), along(other.to));
@@ -63,6 +74,7 @@ final class DxfOverlaps {
     texts(file, faults);
     outlines(file, faults);
     edges(file, faults);
+    closing(file, faults);
     return faults;
   }
 
@@ -129,6 +141,26 @@ final class DxfOverlaps {
             .forEach(other -> faults.add("overlap: " + one + " and " + other));
       }
     }
+  }
+
+  private static void closing(DxfTags file, List<String> faults) {
+    List<DxfTags.Line> lines = file.lines();
+    if (lines.stream().noneMatch(line -> line.layer().equals(CLOSING))) {
+      return;
+    }
+    List<Edge> edges = edges(file);
+    for (int at = 0; at < lines.size(); at++) {
+      DxfTags.Line line = lines.get(at);
+      if (line.layer().equals(CLOSING)
+          && !(ends(line.from(), at, edges) && ends(line.to(), at, edges))) {
+        faults.add("open edge: " + line);
+      }
+    }
+  }
+
+  /** Whether another edge holds a line's end. */
+  private static boolean ends(DxfTags.Point end, int line, List<Edge> edges) {
+    return edges.stream().anyMatch(edge -> edge.entity() != line && edge.has(end));
   }
 
   private static List<Edge> edges(DxfTags file) {

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.Tolerance;
+import plycrag.layout.skin.Piece;
 import plycrag.wall.Wall;
 
 /**
@@ -25,13 +27,13 @@ final class ClearedEnds {
   private final List<Body> bodies = new ArrayList<>();
 
   /**
-   * A member as it stands in the room.
+   * A member, or part of a sheet, as it stands in the room.
    *
    * @param facet the number of its facet
-   * @param member it
+   * @param member it, if it is timber, which can be made shorter
    * @param solid its body
    */
-  private record Body(int facet, Member member, Solid solid) {}
+  private record Body(int facet, Optional<Member> member, Solid solid) {}
 
   private ClearedEnds(Wall wall, List<FramedFacet> frames) {
     this.thickness = wall.sheet().thickness();
@@ -39,6 +41,14 @@ final class ClearedEnds {
     for (int at = 0; at < frames.size(); at++) {
       for (Member member : frames.get(at).members()) {
         bodies.add(body(at, member));
+      }
+    }
+    for (int at = 0; at < frames.size(); at++) {
+      for (Piece piece : frames.get(at).pieces()) {
+        for (Solid part : piece.bodies(thickness)) {
+          Solid solid = part.mapped(frames.get(at).facet().plane()::toRoom);
+          bodies.add(new Body(at, Optional.empty(), solid));
+        }
       }
     }
   }
@@ -54,7 +64,7 @@ final class ClearedEnds {
 
   private Body body(int facet, Member member) {
     Solid solid = member.body(thickness).mapped(frames.get(facet).facet().plane()::toRoom);
-    return new Body(facet, member, solid);
+    return new Body(facet, Optional.of(member), solid);
   }
 
   private List<FramedFacet> cleared() {
@@ -63,7 +73,8 @@ final class ClearedEnds {
             IntStream.range(0, bodies.size()).boxed().toList(), at -> shadow(bodies.get(at)));
     for (int at = 0; at < bodies.size(); at++) {
       for (int other : index.near(shadow(bodies.get(at)), 0)) {
-        if (other > at && bodies.get(at).facet() != bodies.get(other).facet()) {
+        boolean isTimber = bodies.get(at).member().isPresent();
+        if (isTimber && other > at && bodies.get(at).facet() != bodies.get(other).facet()) {
           clear(at, other);
         }
       }
@@ -82,7 +93,10 @@ final class ClearedEnds {
         frame.footing(),
         frame.pieces(),
         frame.seams(),
-        bodies.stream().filter(body -> body.facet() == facet).map(Body::member).toList());
+        bodies.stream()
+            .filter(body -> body.facet() == facet)
+            .flatMap(body -> body.member().stream())
+            .toList());
   }
 
   private void clear(int one, int other) {
@@ -91,23 +105,42 @@ final class ClearedEnds {
       return;
     }
     for (int by = 1; by <= MOST; by++) {
-      for (int at : new int[] {one, other}) {
-        int against = at == one ? other : one;
-        Optional<Body> shorter = shorter(bodies.get(at), bodies.get(against), by);
-        if (shorter.isPresent()) {
-          bodies.set(at, shorter.get());
-          return;
-        }
+      if (isCleared(one, other, by) || isCleared(other, one, by) || areCleared(one, other, by)) {
+        return;
       }
     }
   }
 
+  private boolean isCleared(int at, int against, double by) {
+    Optional<Body> shorter = shorter(bodies.get(at), bodies.get(against), by);
+    shorter.ifPresent(body -> bodies.set(at, body));
+    return shorter.isPresent();
+  }
+
+  /** Both lose as much, where that is less than one would alone. */
+  private boolean areCleared(int one, int other, double by) {
+    for (Body body : shorter(bodies.get(one), by)) {
+      Optional<Body> against = shorter(bodies.get(other), body, by);
+      if (against.isPresent()) {
+        bodies.set(one, body);
+        bodies.set(other, against.get());
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A member with so much off either end, if that clears it of another. */
   private Optional<Body> shorter(Body body, Body other, double by) {
-    return List.of(false, true).stream()
-        .flatMap(high -> body.member().shorter(high, by).stream())
-        .map(member -> body(body.facet(), member))
+    return shorter(body, by).stream()
         .filter(one -> !one.solid().overlapsByMoreThan(Tolerance.TOUCH, other.solid()))
         .findFirst();
+  }
+
+  private List<Body> shorter(Body body, double by) {
+    return Stream.of(false, true)
+        .flatMap(high -> body.member().flatMap(member -> member.shorter(high, by)).stream())
+        .map(member -> body(body.facet(), member))
+        .toList();
   }
 }

@@ -1,6 +1,7 @@
 package plycrag.layout.frame;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -22,6 +23,9 @@ import plycrag.wall.Frame;
 final class EdgeStrips {
   /** Timber goes on so many breadths beyond a corner, for what it meets there to cut it. */
   private static final double REACH = 20;
+
+  /** The cosine of the angle up to which a corner turns that is blunt: 45°. */
+  private static final double BLUNT = 0.7071;
 
   private final Polygon outer;
   private final List<FoldCut> cuts;
@@ -106,23 +110,27 @@ final class EdgeStrips {
     double length = from.distance(to);
     double du = (to.x - from.x) / length;
     double dv = (to.y - from.y) / length;
+    LineString previous = edges.get((side + count - 1) % count);
+    LineString next = edges.get((side + 1) % count);
     Coordinate inside = new Coordinate(from.x - lie.inner() * dv, from.y + lie.inner() * du);
     Coordinate beyond = new Coordinate(to.x - lie.inner() * dv, to.y + lie.inner() * du);
     double before =
-        turnsLeft(edges.get((side + count - 1) % count), edge)
+        goesOn(previous, edge)
             ? Math.min(reach(from, -du, -dv, lie), reach(inside, -du, -dv, lie))
             : 0;
     double after =
-        turnsLeft(edge, edges.get((side + 1) % count))
-            ? Math.min(reach(to, du, dv, lie), reach(beyond, du, dv, lie))
-            : 0;
-    Coordinate low = new Coordinate(from.x - before * du, from.y - before * dv);
-    Coordinate high = new Coordinate(to.x + after * du, to.y + after * dv);
+        goesOn(edge, next) ? Math.min(reach(to, du, dv, lie), reach(beyond, du, dv, lie)) : 0;
+    double mitredBefore = mitre(previous, edge);
+    double mitredAfter = mitre(edge, next);
     List<Coordinate> corners = new ArrayList<>();
-    corners.add(new Coordinate(low.x - lie.from() * dv, low.y + lie.from() * du));
-    corners.add(new Coordinate(high.x - lie.from() * dv, high.y + lie.from() * du));
-    corners.add(new Coordinate(high.x - lie.inner() * dv, high.y + lie.inner() * du));
-    corners.add(new Coordinate(low.x - lie.inner() * dv, low.y + lie.inner() * du));
+    for (double inward : new double[] {lie.from(), lie.inner()}) {
+      double low = -before + inward * mitredBefore;
+      double high = length + after - inward * mitredAfter;
+      corners.add(new Coordinate(from.x + low * du - inward * dv, from.y + low * dv + inward * du));
+      corners.add(
+          new Coordinate(from.x + high * du - inward * dv, from.y + high * dv + inward * du));
+    }
+    Collections.swap(corners, 2, 3);
     Direction direction = Direction.of(edge);
     Direction across = direction.across();
     boolean outwardIsUp = dv * across.u() - du * across.v() > 0;
@@ -133,6 +141,32 @@ final class EdgeStrips {
         Shapes.polygon(corners),
         lie.depth(),
         outwardIsUp ? lie.slope() : -lie.slope() + 0.0);
+  }
+
+  /** Whether timber goes on beyond a corner: not where it is mitred or in a notch. */
+  private static boolean goesOn(LineString edge, LineString next) {
+    return turnsLeft(edge, next) && mitre(edge, next) == 0;
+  }
+
+  /**
+   * The tangent by which a strip is cut at a blunt corner with another that slants or runs up, each
+   * to half of it: neither could end against the long side of the other. 0 where it is not.
+   */
+  private static double mitre(LineString edge, LineString next) {
+    boolean isLevel = role(edge) == MemberRole.PLATE || role(next) == MemberRole.PLATE;
+    if (isLevel || !turnsLeft(edge, next)) {
+      return 0;
+    }
+    double along = dot(edge, next) / (edge.getLength() * next.getLength());
+    return along < BLUNT ? 0 : Math.sqrt((1 - along) / (1 + along));
+  }
+
+  private static double dot(LineString edge, LineString next) {
+    Coordinate a = edge.getCoordinateN(0);
+    Coordinate b = edge.getCoordinateN(1);
+    Coordinate c = next.getCoordinateN(0);
+    Coordinate d = next.getCoordinateN(1);
+    return (b.x - a.x) * (d.x - c.x) + (b.y - a.y) * (d.y - c.y);
   }
 
   /** How far timber may go on from its end before it is back on the facet, past a notch. */

@@ -1,6 +1,8 @@
 package plycrag.layout.frame;
 
+import java.util.Optional;
 import plycrag.geometry.Trig;
+import plycrag.layout.skin.FoldCuts;
 import plycrag.wall.Facet;
 import plycrag.wall.Frame;
 import plycrag.wall.Wall;
@@ -20,17 +22,23 @@ import plycrag.wall.Wall;
  *     stand in the floor
  * @param leastRaise the least height of the lower edge with which the plate can lie flush, mm
  * @param raiseForPlate the least height with room for a plate below the facet, mm
+ * @param narrows whether there is room for the plate below, but the facet's sides come together
+ *     before it, so that the frame ends above the floor
  */
-public record Footing(double plateLow, double packing, double leastRaise, double raiseForPlate) {
+public record Footing(
+    double plateLow, double packing, double leastRaise, double raiseForPlate, boolean narrows) {
 
   /** That of a facet which stands on another. */
-  static final Footing ON_FOLD = new Footing(0, 0, 0, 0);
+  static final Footing ON_FOLD = new Footing(0, 0, 0, 0, false);
 
   /**
    * A lowest facet that leans out further hangs: no frame is led down its slope to the floor (a
    * choice, no source), degrees.
    */
   private static final double HANGING = 60;
+
+  /** A frame that stands on the floor has room for so many studs side by side. */
+  private static final double STUDS = 2;
 
   /** Where the frame of a facet stands. */
   public static Footing of(Facet facet, Wall wall) {
@@ -43,13 +51,26 @@ public record Footing(double plateLow, double packing, double leastRaise, double
     double lift = behind * Trig.sin(facet.angle()) - wall.base();
     double cos = Trig.cos(facet.angle());
     double floor = wall.tape().snapUp(-(facet.raise() + lift) / cos);
-    boolean below = floor <= -frame.breadth();
+    boolean hasRoom = floor <= -frame.breadth();
+    boolean below = hasRoom && edge(facet, wall, floor).isPresent();
     double plateLow = below ? floor : 0;
     return new Footing(
         plateLow,
         facet.raise() + lift + plateLow * cos,
         Math.max(0, -lift),
-        frame.breadth() * cos - lift);
+        frame.breadth() * cos - lift,
+        hasRoom && !below);
+  }
+
+  /** The edge of the frame of a facet that stands so. */
+  GroundEdge edge(Facet facet, Wall wall) {
+    return isBelowFacet()
+        ? edge(facet, wall, plateLow).orElseThrow()
+        : GroundEdge.of(FoldCuts.of(facet, wall));
+  }
+
+  private static Optional<GroundEdge> edge(Facet facet, Wall wall, double low) {
+    return GroundEdge.downTo(low, STUDS * wall.frame().breadth(), FoldCuts.of(facet, wall));
   }
 
   /** Whether a lowest facet's frame ends at its lower edge, above the floor. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.skin.Fixity;
 import plycrag.layout.skin.LengthDivision;
@@ -61,7 +62,7 @@ final class FrameFill {
 
   /** A plate in lengths that are sold. */
   private void takePlate(WishedMember wished) {
-    Envelope box = wished.area().intersection(ground.area()).getEnvelopeInternal();
+    Envelope box = Shapes.shared(wished.area(), ground.area()).getEnvelopeInternal();
     LengthDivision.Span along = new LengthDivision.Span(box.getMinX(), box.getMaxX());
     for (LengthDivision.Span span : new PlatePlan(along, plan.studs(), stock).spans()) {
       ground.take(wished.part(span.low(), span.high()));

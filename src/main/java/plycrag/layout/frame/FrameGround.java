@@ -25,6 +25,9 @@ final class FrameGround {
   /** A member shorter or thinner than this is a rounding at both of its sides, mm. */
   private static final double LEAST = 2 * Tolerance.TOUCH;
 
+  /** Timber that is no broader than this on average is a shaving, and none (a choice), mm. */
+  private static final double SHAVING = 3;
+
   /** What is cut square off a tip so that it goes no further behind, mm. */
   private static final double BLUNT = 2;
 
@@ -153,7 +156,7 @@ final class FrameGround {
 
   private static List<Polygon> parts(Geometry rest, WishedMember wished) {
     return Shapes.areas(rest).stream()
-        .filter(part -> part.getArea() > LEAST * wished.direction().span(part).size())
+        .filter(part -> part.getArea() > SHAVING * part.getEnvelopeInternal().getDiameter())
         .filter(part -> wished.direction().span(part).size() > LEAST)
         .filter(part -> wished.direction().across().span(part).size() > LEAST)
         .sorted(Comparator.comparingDouble((Polygon part) -> wished.direction().span(part).low()))

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.skin.Axis;
 import plycrag.layout.skin.Backing;
 import plycrag.layout.skin.Fixity;
@@ -38,7 +39,7 @@ public final class Framing {
   private final List<Seam> inLine;
   private final Footing footing;
   private final FoldCuts cuts;
-  private final Polygon outer;
+  private final GroundEdge edge;
   private final Polygon area;
   private final EdgeStrips edges;
   private final Openings openings;
@@ -59,9 +60,9 @@ public final class Framing {
     this.footing = Footing.of(facet, wall);
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
-    this.outer = Shapes.moved(facet.boundary(), outward());
-    this.area = new OpeningsAtSides(facet, outward()).opened();
-    this.edges = new EdgeStrips(outer, cuts.sides(), frame);
+    this.edge = footing.edge(facet, wall);
+    this.area = new OpeningsAtSides(facet, outward()).opened(edge.outer());
+    this.edges = new EdgeStrips(edge.outer(), edge.cuts(), frame);
     this.openings = Openings.of(facet.cutouts(), frame, this::studs);
     this.rows = BlockingRows.of(backedRows(), plateMiddles(), across(), frame, tape);
   }
@@ -73,7 +74,7 @@ public final class Framing {
 
   /** The members of the frame: role by role, each in reading order. */
   public List<DraftMember> members(FramePlan plan) {
-    FrameGround ground = new FrameGround(area, FrameGround.sloping(outer, cuts.sides()));
+    FrameGround ground = new FrameGround(area, FrameGround.sloping(edge.outer(), edge.cuts()));
     new FrameFill(plan, edges, ground, stock, frame.longStuds()).fill();
     return Stream.of(MemberRole.values()).flatMap(role -> ofRole(role, ground)).toList();
   }
@@ -100,19 +101,25 @@ public final class Framing {
   }
 
   private StudPlan studs(List<StudPlan.Station> further) {
-    Envelope box = area.getEnvelopeInternal();
-    List<StudPlan.Station> stations = new ArrayList<>(edges.uprights());
-    stations.add(StudPlan.Station.end(box.getMinX()));
-    stations.add(StudPlan.Station.end(box.getMaxX()));
+    List<StudPlan.Station> stations = new ArrayList<>();
+    edges.uprights().stream().filter(this::isOnGround).forEach(stations::add);
+    stations.add(StudPlan.Station.end(across().low()));
+    stations.add(StudPlan.Station.end(across().high()));
     seams.stream()
         .filter(seam -> seam.axis() == Axis.UP)
         .forEach(seam -> stations.add(StudPlan.Station.seam(seam, frame)));
-    stations.addAll(further);
+    further.stream().filter(this::isOnGround).forEach(stations::add);
     inLine.stream()
         .flatMap(seam -> StudPlan.Station.inLine(seam, frame).stream())
         .filter(station -> station.isClear(stations, across()))
         .forEach(stations::add);
     return StudPlan.of(stations, frame, tape);
+  }
+
+  /** An opening may take a side of the facet, or reach beyond one: nothing stands there. */
+  private boolean isOnGround(StudPlan.Station station) {
+    return Tolerance.atLeast(station.place(), across().low())
+        && Tolerance.atMost(station.place(), across().high());
   }
 
   private LengthDivision.Span across() {
@@ -156,11 +163,17 @@ public final class Framing {
     return rows;
   }
 
+  /** From the middle of the lowest plate to that of the highest, or to a top without one. */
   private LengthDivision.Span plateMiddles() {
     Envelope box = area.getEnvelopeInternal();
+    boolean isLevel =
+        edges.plates().stream()
+            .anyMatch(plate -> plate.beside().high() > box.getMaxY() - Tolerance.TOUCH);
     return new LengthDivision.Span(
         box.getMinY() + cut(Fold.Place.BELOW).breadth(frame.breadth()) / 2,
-        box.getMaxY() - cut(Fold.Place.ABOVE).breadth(frame.breadth()) / 2);
+        isLevel
+            ? box.getMaxY() - cut(Fold.Place.ABOVE).breadth(frame.breadth()) / 2
+            : box.getMaxY());
   }
 
   private FoldCut cut(Fold.Place place) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Point;
 
 /**
@@ -42,12 +43,19 @@ public record AskedInserts(List<Insert> inserts, List<PatternOutcome> settings) 
               .map(one -> of(one.keepingMost(around)))
               .orElseGet(() -> of(area, own, around)));
     }
-    return areas.size() == 1 ? asked.get(0) : together(asked);
+    return areas.size() == 1 ? asked.get(0) : together(areas, asked);
   }
 
-  private static AskedInserts together(List<AskedInserts> parts) {
+  private static AskedInserts together(List<PatternArea> areas, List<AskedInserts> parts) {
     return new AskedInserts(
-        parts.stream().flatMap(part -> part.inserts().stream()).sorted(FROM_BELOW).toList(),
+        IntStream.range(0, parts.size())
+            .boxed()
+            .flatMap(
+                at ->
+                    parts.get(at).inserts().stream()
+                        .map(insert -> insert.countedIn(areas.get(at).words())))
+            .sorted(FROM_BELOW)
+            .toList(),
         parts.stream().flatMap(part -> part.settings().stream()).toList());
   }
 
@@ -78,7 +86,7 @@ public record AskedInserts(List<Insert> inserts, List<PatternOutcome> settings) 
     List<PatternOutcome.Move> moves = new ArrayList<>();
     List<Insert> inserts = new ArrayList<>();
     for (int at = 0; at < asked.size(); at++) {
-      inserts.add(new Insert("", places.get(at), 0, 0));
+      inserts.add(new Insert(places.get(at), 0, 0));
       if (!asked.get(at).equals(places.get(at))) {
         moves.add(new PatternOutcome.Move(asked.get(at), places.get(at)));
       }

@@ -14,6 +14,7 @@ import plycrag.layout.frame.MemberRole;
 import plycrag.layout.skin.Axis;
 import plycrag.layout.skin.Backing;
 import plycrag.layout.skin.Fixity;
+import plycrag.solve.setout.CrossingMember;
 import plycrag.wall.Wall;
 
 /** The members that run right across a facet beside its columns, or beside its rows. */
@@ -36,7 +37,7 @@ final class Crossings {
    * @param member where it is
    * @param isMovable whether it may move between those that are not
    */
-  record Crossing(plycrag.solve.setout.CrossingMember member, boolean isMovable) {}
+  record Crossing(CrossingMember member, boolean isMovable) {}
 
   /**
    * Ascending; the outermost are fixed.
@@ -52,10 +53,12 @@ final class Crossings {
     List<Crossing> crossings = new ArrayList<>(lines == Axis.UP ? studs() : levels());
     crossings.sort(Comparator.comparingDouble(crossing -> crossing.member().centre()));
     if (!crossings.isEmpty() && crossings.get(0).isMovable()) {
-      crossings.add(0, end(low(frameBox())));
+      CrossingMember first = crossings.get(0).member();
+      crossings.add(0, end(Math.min(low(frameBox()), first.centre() - first.halfBreadth())));
     }
     if (!crossings.isEmpty() && crossings.get(crossings.size() - 1).isMovable()) {
-      crossings.add(end(high(frameBox())));
+      CrossingMember last = crossings.get(crossings.size() - 1).member();
+      crossings.add(end(Math.max(high(frameBox()), last.centre() + last.halfBreadth())));
     }
     return crossings;
   }
@@ -79,9 +82,9 @@ final class Crossings {
     return crossings;
   }
 
-  /** Where a frame ends in a point or a slant. */
+  /** Where a frame ends in a point or a slant; what was planned beyond it found no ground. */
   private static Crossing end(double place) {
-    return new Crossing(new plycrag.solve.setout.CrossingMember("the end", place, 0), false);
+    return new Crossing(new CrossingMember("the end", place, 0), false);
   }
 
   private Envelope frameBox() {
@@ -123,7 +126,7 @@ final class Crossings {
   private Crossing crossing(String what, double low, double high, boolean isMovable) {
     double middle = (low + high) / 2;
     return new Crossing(
-        new plycrag.solve.setout.CrossingMember(
+        new CrossingMember(
             wall.tape().placed(what, middle), middle, Shapes.onGrid((high - low) / 2)),
         isMovable);
   }

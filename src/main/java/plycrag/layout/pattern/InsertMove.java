@@ -66,12 +66,12 @@ public final class InsertMove {
     return new InsertMove(isAcross ? Axis.ACROSS : Axis.UP, along < 0 ? -far : far);
   }
 
-  /** {@code move column 3 left by 40 mm}. */
+  /** {@code move column 3 of zone feet left by 40 mm}. */
   public String words(Insert insert, Tape tape) {
     if (insert.column() == 0) {
       return "move it " + way(distance) + " by " + amount(tape);
     }
-    String line = axis == Axis.ACROSS ? "column " + insert.column() : "row " + insert.row();
+    String line = axis == Axis.ACROSS ? insert.columnName() : insert.rowName();
     return "move " + line + " " + way(distance) + " by " + amount(tape);
   }
 

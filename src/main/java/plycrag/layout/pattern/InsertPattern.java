@@ -115,12 +115,16 @@ public final class InsertPattern {
 
   /**
    * Columns and rows evenly from setback to setback, as far apart across as up if that can be: so
-   * many columns, and then so many rows as come nearest to the inserts asked for.
+   * many columns, and then so many rows as come nearest to the inserts asked for. None where the
+   * setbacks leave no room.
    */
   private PatternLines dense() {
     double wanted = pattern.density().on(box.getArea(), sheet);
     double pitch = Math.sqrt(box.getArea() / wanted);
     double across = box.getWidth() - 2 * pattern.fit().setback();
+    if (Math.min(across, box.getHeight() - 2 * pattern.fit().setback()) < 0) {
+      return at(List.of(), row -> List.of());
+    }
     int columns = (int) Math.max(1, Math.round(across / pitch) + 1);
     int rows = (int) Math.max(1, Math.round(wanted / columns));
     return at(upward(rows), row -> even(columns));
@@ -131,6 +135,7 @@ public final class InsertPattern {
     double span = box.getWidth() - 2 * pattern.fit().setback();
     return parts(count)
         .map(part -> marking.snap(box.getMinX() + pattern.fit().setback() + part * span))
+        .distinct()
         .boxed()
         .toList();
   }
@@ -142,6 +147,7 @@ public final class InsertPattern {
     return parts(count)
         .map(part -> pattern.density().height(part))
         .map(height -> marking.snap(box.getMinY() + pattern.fit().setback() + height * span))
+        .distinct()
         .boxed()
         .toList();
   }

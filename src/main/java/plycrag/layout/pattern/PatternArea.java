@@ -88,6 +88,11 @@ public record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Poly
     return zone.map(Zone::name).orElse("");
   }
 
+  /** {@code zone feet}, {@code facet main}. */
+  String words() {
+    return zone.map(one -> "zone " + one.name()).orElse("facet " + facet.name());
+  }
+
   /** The smallest box around it, zones in it included. */
   Envelope box() {
     return zone.map(Zone::shape).orElse(facet.boundary()).getEnvelopeInternal();

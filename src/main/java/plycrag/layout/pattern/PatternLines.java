@@ -84,7 +84,6 @@ public record PatternLines(List<Double> columns, List<Double> rows, List<Cell> c
 
   private Insert insert(Cell cell) {
     return new Insert(
-        "",
         Shapes.point(columns.get(cell.column()), rows.get(cell.row())),
         cell.column() + 1,
         cell.row() + 1);

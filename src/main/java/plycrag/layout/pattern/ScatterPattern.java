@@ -37,7 +37,7 @@ public final class ScatterPattern {
     Spread spread = new Spread(fade, step, scattering.seed(), mirror(box));
     List<Insert> scattered = new ArrayList<>();
     for (Point place : Scatter.over(free, spread)) {
-      scattered.add(new Insert("", Shapes.point(place.getX(), place.getY()), 0, 0));
+      scattered.add(new Insert(Shapes.point(place.getX(), place.getY()), 0, 0));
     }
     return scattered;
   }

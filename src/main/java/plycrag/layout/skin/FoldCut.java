@@ -80,6 +80,16 @@ public record FoldCut(
     return sheetOrTimber(thickness, depth);
   }
 
+  /** Whether timber would follow the plane that halves the fold, were it mitred. */
+  public static boolean canRip(Fold fold) {
+    return Tolerance.atMost(fold.bevel(), STEEPEST_RIP);
+  }
+
+  /** How far faces may be turned toward each other for that, degrees. */
+  public static double greatestTurn() {
+    return 2 * STEEPEST_RIP;
+  }
+
   /** Whether timber follows the plane that halves the fold. */
   public boolean ripsTimber() {
     return mitred && Tolerance.atMost(bevel, STEEPEST_RIP);

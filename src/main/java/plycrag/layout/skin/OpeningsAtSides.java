@@ -30,8 +30,12 @@ public final class OpeningsAtSides {
   }
 
   /** The facet with its sides moved, without its openings; all of it if nothing is left. */
-  public Polygon opened() {
-    Polygon area = Shapes.moved(facet.boundary(), outward);
+  Polygon opened() {
+    return opened(Shapes.moved(facet.boundary(), outward));
+  }
+
+  /** The same of an area that goes as far beyond the facet. */
+  public Polygon opened(Polygon area) {
     Geometry rest = area;
     for (Cutout cutout : facet.cutouts()) {
       rest = Shapes.without(rest, Shapes.together(parts(cutout).toList()));

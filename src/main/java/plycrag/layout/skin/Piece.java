@@ -1,8 +1,11 @@
 package plycrag.layout.skin;
 
+import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Triangulation;
 
 /**
  * What is cut from one sheet. At a fold its edge may be bevelled, so that its two faces differ.
@@ -33,5 +36,20 @@ public record Piece(String mark, Polygon outline, Polygon back, Polygon blank) {
   /** What the two faces share: nothing that goes through the piece may leave it. */
   public Polygon core() {
     return isSquare() ? outline : Shapes.largest(Shapes.sharedAreas(outline, back));
+  }
+
+  /**
+   * Its body in the facet's (u, v, w), w behind the climbing face, in convex parts: whole if it is
+   * convex, else what its two faces share.
+   *
+   * @param thickness of the sheet, mm
+   */
+  public List<Solid> bodies(double thickness) {
+    if (Shapes.isConvex(outline) && Shapes.isConvex(back)) {
+      return List.of(Solid.joining(outline, 0, back, thickness));
+    }
+    return Triangulation.of(core()).stream()
+        .map(one -> Solid.between(one, 0, one, thickness))
+        .toList();
   }
 }

@@ -2,11 +2,14 @@ package plycrag.layout.standing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
+import plycrag.layout.support.PlacedMember;
 import plycrag.wall.Facet;
 import plycrag.wall.FacetAtAngle;
 import plycrag.wall.Swing;
@@ -29,9 +32,21 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
    * A part as a body; openings in it are not taken out.
    *
    * @param mark its name
+   * @param owner what a person calls what it belongs to: its facet, or itself by its role
+   * @param facet whose it is; empty for what holds facets up
    * @param solid where it is
    */
-  public record Body(String mark, Solid solid) {}
+  public record Body(String mark, String owner, Optional<FacetAtAngle> facet, Solid solid) {
+    static Body of(String mark, FacetAtAngle facet, Solid solid) {
+      return new Body(mark, "facet " + facet.facet().name(), Optional.of(facet), solid);
+    }
+
+    static Body of(PlacedMember placed) {
+      Member member = placed.member();
+      String owner = member.role().word() + " " + member.mark();
+      return new Body(member.mark(), owner, Optional.empty(), placed.body());
+    }
+  }
 
   /**
    * A run at an angle.
@@ -51,7 +66,7 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
     }
     layout.standing().stream()
         .filter(placed -> placed.run() == number)
-        .forEach(placed -> still.add(new Body(placed.member().mark(), placed.body())));
+        .forEach(placed -> still.add(Body.of(placed)));
     return new RunAtAngle(still, moving);
   }
 
@@ -73,13 +88,19 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
         facet.pieces().stream()
             .map(
                 piece ->
-                    new Body(
+                    Body.of(
                         piece.mark(),
+                        turnedFacet,
                         Solid.joining(piece.outline(), 0, piece.back(), thickness)
                             .mapped(turnedFacet::at)));
     Stream<Body> members =
         facet.members().stream()
-            .map(member -> new Body(member.mark(), member.body(thickness).mapped(turnedFacet::at)));
+            .map(
+                member ->
+                    Body.of(
+                        member.mark(),
+                        turnedFacet,
+                        member.body(thickness).mapped(turnedFacet::at)));
     return Stream.concat(pieces, members).toList();
   }
 

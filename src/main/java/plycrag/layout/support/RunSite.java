@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Direction;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
-import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.layout.frame.Footing;
 import plycrag.layout.frame.FramedFacet;
@@ -22,9 +22,9 @@ import plycrag.solve.support.SupportSite;
 import plycrag.wall.Facet;
 import plycrag.wall.Swing;
 import plycrag.wall.Wall;
+import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Kind;
-import plycrag.wall.room.Room.Ceiling;
 
 /** What one run of facets offers to a support. */
 final class RunSite {
@@ -161,11 +161,16 @@ final class RunSite {
   /** Height of the ceiling where it is lowest over the run's upper edge; 0 where it is not told. */
   double ceiling() {
     Ceiling ceiling = wall.room().ceiling();
-    BackEdge top = site.backs().get(site.backs().size() - 1);
-    double one = top.high().y();
-    double other = one - wall.frame().depth();
-    double slope = Trig.tan(ceiling.pitch());
-    return ceiling.height().orElse(0.0) + Math.min(one * slope, other * slope);
+    double front = site.backs().get(site.backs().size() - 1).high().y();
+    double left = top().plane().left();
+    return Stream.of(left, left + top().width())
+        .flatMap(
+            x ->
+                Stream.of(front, front - wall.frame().depth())
+                    .map(y -> floorAxes().toRoom(new Vector3(x, y, 0))))
+        .flatMap(place -> ceiling.at(place).stream())
+        .min(Double::compare)
+        .orElse(0.0);
   }
 
   /** Where a hinged run is held on the building. */
@@ -173,7 +178,7 @@ final class RunSite {
     return asked.hinge().anchorHeight().orElseGet(this::highest);
   }
 
-  /** How high the held place reaches at the steepest angle. */
+  /** How high the held place is at the angle at which it is highest. */
   private double highest() {
     Optional<Swing> swing = swing();
     return swing

@@ -38,6 +38,7 @@ public final class SupportPlan {
   private final List<Anchor> anchors = new ArrayList<>();
   private final List<Tether> tethers = new ArrayList<>();
   private final List<String> unheld = new ArrayList<>();
+  private final List<String> unmet = new ArrayList<>();
   private boolean sways;
   private double widestBay;
   private int lastJoint;
@@ -66,11 +67,19 @@ public final class SupportPlan {
       if (site.isBearing()) {
         add(number, site, frame(site));
       } else {
-        run.forEach(frame -> unheld.add(frame.facet().name()));
+        run.forEach(frame -> unmet.add(frame.facet().name()));
       }
     }
-    List<String> each = unheld.stream().distinct().toList();
-    return new WallSupport(asked.kind(), members, joints, anchors, tethers, each, sways, widestBay);
+    return new WallSupport(
+        asked.kind(),
+        members,
+        joints,
+        anchors,
+        tethers,
+        unheld.stream().distinct().toList(),
+        unmet.stream().distinct().toList(),
+        sways,
+        widestBay);
   }
 
   private SupportFrame frame(RunSite run) {
@@ -144,7 +153,7 @@ public final class SupportPlan {
     }
     Optional<Member> touched = run.touched(first, meeting.facet());
     touched.ifPresentOrElse(
-        member -> add(run.onto(meeting, member), first, member), () -> unheld.add(meeting.facet()));
+        member -> add(run.onto(meeting, member), first, member), () -> unmet.add(meeting.facet()));
   }
 
   private void add(Meeting meeting, PlacedMember first, Member second) {

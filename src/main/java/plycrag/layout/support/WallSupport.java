@@ -13,6 +13,8 @@ import plycrag.wall.room.GivenSupport;
  * @param anchors in the building, from the left
  * @param tethers of a hinged wall
  * @param unheld the facets whose upper edge this kind of support does not hold
+ * @param unmet facets without timber where the support ends on them: beside a point, or above an
+ *     edge that slants
  * @param sways whether what is to keep it from swaying along the wall has no room
  * @param widestBay the greatest distance between two neighbouring supports, mm
  */
@@ -23,6 +25,7 @@ public record WallSupport(
     List<Anchor> anchors,
     List<Tether> tethers,
     List<String> unheld,
+    List<String> unmet,
     boolean sways,
     double widestBay) {
 
@@ -33,5 +36,6 @@ public record WallSupport(
     anchors = List.copyOf(anchors);
     tethers = List.copyOf(tethers);
     unheld = List.copyOf(unheld);
+    unmet = List.copyOf(unmet);
   }
 }

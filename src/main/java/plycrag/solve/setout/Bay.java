@@ -1,7 +1,9 @@
 package plycrag.solve.setout;
 
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import plycrag.geometry.Tolerance;
 
 /**
  * Members that may move between two neighbouring fixed ones.
@@ -19,7 +21,9 @@ public record Bay(int after, double greatestSpacing, List<CrossingMember> member
    */
   public Bay {
     members = List.copyOf(members);
-    if (members.stream().map(CrossingMember::halfBreadth).distinct().count() != 1) {
+    DoubleSummaryStatistics halves =
+        members.stream().mapToDouble(CrossingMember::halfBreadth).summaryStatistics();
+    if (members.isEmpty() || halves.getMax() - halves.getMin() > Tolerance.OFF_GRID) {
       throw new IllegalArgumentException("a bay has members, and of one breadth: " + members);
     }
   }

@@ -32,10 +32,11 @@ public final class FixedTies {
   static void addLevel(
       SupportSite site, BackEdge back, double ledgerFace, SupportFrame.Draft draft) {
     double high = back.high().z();
+    List<Double> stations = site.stations(back);
     List<SupportTimber> ledgers =
-        site.ledgers(ledgerFace, high - site.depth(), high, site.breadth());
+        site.ledgers(stations, ledgerFace, high - site.depth(), high, site.breadth());
     ledgers.forEach(draft::add);
-    for (double x : site.stations(back)) {
+    for (double x : stations) {
       SupportTimber tie = draft.add(site.tie(x, ledgerFace, back, high));
       draft.add(
           Meeting.end(

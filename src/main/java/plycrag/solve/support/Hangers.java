@@ -3,6 +3,7 @@ package plycrag.solve.support;
 import java.util.List;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * Ledgers under the ceiling with a hanger to the frame at each station and level, and raking braces
@@ -43,16 +44,17 @@ public final class Hangers {
   }
 
   private void hang(BackEdge back) {
-    double front = back.high().y();
+    double front = front(back);
     double rear = front - site.depth();
     double under = ceiling - site.breadth();
     if (!back.takesUpright() || under - back.z(front) < SHORTEST) {
       draft.notHeld(back.facet());
       return;
     }
-    List<SupportTimber> ledgers = site.ledgers(front, under, ceiling, site.depth());
+    List<Double> stations = site.stations(back);
+    List<SupportTimber> ledgers = site.ledgers(stations, front, under, ceiling, site.depth());
     ledgers.forEach(draft::add);
-    for (double x : site.stations(back)) {
+    for (double x : stations) {
       SupportTimber hanger =
           draft.add(
               site.timber(
@@ -72,6 +74,17 @@ public final class Hangers {
           Meeting.frame(
               hanger, back.facet(), new SectionPlace(middle, back.z(middle)), site.depth()));
     }
+  }
+
+  /** On the upper edge, or behind that where a frame above it stands further back. */
+  private double front(BackEdge back) {
+    double front = back.high().y();
+    for (BackEdge above :
+        site.backs().subList(site.backs().indexOf(back) + 1, site.backs().size())) {
+      double hindmost = Math.min(above.low().y(), above.high().y());
+      front = Tolerance.isLess(hindmost, front - Tolerance.TOUCH) ? hindmost : front;
+    }
+    return front;
   }
 
   /** Braces at 45° from the floor up to the back of a fold. */

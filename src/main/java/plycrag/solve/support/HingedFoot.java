@@ -23,7 +23,8 @@ public final class HingedFoot {
       draft.notHeld(kick.facet());
     }
     double half = site.depth() / 2;
-    site.ledgers(ledgerFace, height - half, height + half, site.breadth()).forEach(draft::add);
+    site.ledgers(site.stations(), ledgerFace, height - half, height + half, site.breadth())
+        .forEach(draft::add);
     return draft.frame();
   }
 }

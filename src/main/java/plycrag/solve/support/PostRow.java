@@ -101,7 +101,7 @@ final class PostRow {
   private List<SupportTimber> beams() {
     double top = box().getMaxY();
     List<SupportTimber> beams =
-        site.along(TimberUse.BEAM, rear, top - site.depth(), top, site.breadth());
+        site.along(TimberUse.BEAM, site.stations(), rear, top - site.depth(), top, site.breadth());
     for (SupportTimber beam : beams) {
       draft.add(beam);
       for (int at = 0; at < posts.size(); at++) {

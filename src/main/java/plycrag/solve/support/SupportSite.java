@@ -149,21 +149,23 @@ public record SupportSite(
   }
 
   /**
-   * Level timber along the wall, from the first station to the last, in as few lengths as there
-   * are; where one ends and the next begins both bear on the middle of a station.
+   * Level timber along the wall, from the first of some stations to the last, in as few lengths as
+   * there are; where one ends and the next begins both bear on the middle of a station.
    *
+   * @param stations those that end on it, left sides, ascending, mm
    * @param y of its face toward the climber, mm
    * @param low its underside, mm
    * @param high its top, mm
    * @param depth how far it reaches behind that face, mm
    */
-  List<SupportTimber> ledgers(double y, double low, double high, double depth) {
-    return along(TimberUse.LEDGER, y, low, high, depth);
+  List<SupportTimber> ledgers(
+      List<Double> stations, double y, double low, double high, double depth) {
+    return along(TimberUse.LEDGER, stations, y, low, high, depth);
   }
 
   /** The same for any use. */
-  List<SupportTimber> along(TimberUse use, double y, double low, double high, double depth) {
-    List<Double> stations = stations();
+  List<SupportTimber> along(
+      TimberUse use, List<Double> stations, double y, double low, double high, double depth) {
     double end = stations.get(stations.size() - 1) + breadth();
     List<SupportTimber> timbers = new ArrayList<>();
     double from = stations.get(0);

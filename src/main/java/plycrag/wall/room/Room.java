@@ -2,6 +2,7 @@ package plycrag.wall.room;
 
 import java.util.List;
 import java.util.Optional;
+import plycrag.geometry.Trig;
 import plycrag.wall.buying.Section;
 
 /**
@@ -11,8 +12,7 @@ import plycrag.wall.buying.Section;
  * @param ceiling what is above
  * @param ways what everything has to be brought in through
  * @param noDrill whether nothing may be fixed to the building
- * @param floorFall how much lower the floor is at the wall's right end than at its left, mm; below
- *     zero it is higher
+ * @param floor what everything stands on
  * @param obstacles what stands in the room
  * @param mat what people fall on
  * @param handling what things weigh and who lifts them
@@ -22,7 +22,7 @@ public record Room(
     Ceiling ceiling,
     Ways ways,
     boolean noDrill,
-    double floorFall,
+    Floor floor,
     List<Obstacle> obstacles,
     Mat mat,
     Handling handling) {
@@ -41,14 +41,27 @@ public record Room(
   public record Sides(Optional<Double> left, Optional<Double> right, Optional<Double> front) {}
 
   /**
-   * What is above.
+   * What everything stands on.
    *
-   * @param height above the foot of the wall's face, mm
+   * @param fall how much lower it is at the wall's right end than at its left, mm; below zero it is
+   *     higher
    * @param pitch how it rises toward the climber, degrees; below zero it falls
-   * @param members what carries it
-   * @param joists where joists lie, if it is joists
    */
-  public record Ceiling(Optional<Double> height, double pitch, Members members, Joists joists) {}
+  public record Floor(double fall, double pitch) {
+    /** Whether it is as high everywhere. */
+    public boolean isLevel() {
+      return fall == 0 && pitch == 0;
+    }
+
+    /**
+     * The plane it lies in, as high as the foot of the wall's face where that is higher.
+     *
+     * @param width of the wall, mm
+     */
+    public RoomPlane plane(double width) {
+      return new RoomPlane(Math.min(0, fall), -fall / width, Trig.tan(pitch));
+    }
+  }
 
   /** What carries a ceiling. */
   public enum Members {

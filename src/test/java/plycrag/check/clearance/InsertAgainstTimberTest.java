@@ -1,5 +1,7 @@
 package plycrag.check.clearance;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import org.junit.jupiter.api.Test;
 import plycrag.check.Found;
 
@@ -80,4 +82,29 @@ class InsertAgainstTimberTest {
         .times(2)
         .suggests("move column 1 left by 40 mm, or stud ST2 right by 40 mm");
   }
+
+  /** Both patterns have a column 1: at 590 mm, and at 500 + 100 mm, in front of the stud at 600. */
+  @Test
+  void namesThePatternWhoseColumnIsMeant() {
+    String zone =
+        """
+        [[zone]]
+        name = "feet"
+        left = 500
+        low = 200
+        width = 300
+        height = 300
+        pattern = "lines"
+        columns = [100]
+        rows = [100]
+        """;
+    Found found = Found.by("insert-timber", Found.bay("590", "900", zone)).times(2);
+    found
+        .between("main 60/30", "ST2")
+        .suggests(MOVE.formatted("zone feet", "left", 40, "right", 40));
+    assertThat(found.findings().get(1).suggestion())
+        .isEqualTo(MOVE.formatted("facet main", "left", 30, "right", 30));
+  }
+
+  private static final String MOVE = "move column 1 of %s %s by %d mm, or stud ST2 %s by %d mm";
 }

@@ -1,5 +1,7 @@
 package plycrag.check.making;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import org.junit.jupiter.api.Test;
 import plycrag.check.Found;
 
@@ -92,6 +94,34 @@ class BracketFitsTest {
         .suggests(
             "mitre what meets at the fold ([wall] fold-edges), so that bolts go through both; or fill"
                 + " the gap with a wedge of timber cut to it, and bolt through both and the wedge");
+    Found.by("bracket-fits", square.replace("square", "mitred")).isNothing();
+  }
+
+  /** A corner of 90° is mitred by default, and timber is not ripped that far. */
+  @Test
+  void doesNotAskForAMitreThatIsThere() {
+    String corner =
+        """
+        [[facet]]
+        name = "one"
+        width = 1200
+        length = 1200
+        [[facet]]
+        name = "two"
+        beside = "one"
+        turn = %s
+        width = 1200
+        length = 1200
+        [frame]
+        section = [90, 45]
+        """;
+    Found.by("bracket-fits", corner.formatted("90"))
+        .suggests(
+            "let facets one and two turn toward each other by at most 60° (it is 90°), where mitred"
+                + " timber lies back to back and takes bolts; or fill the gap with a wedge of timber"
+                + " cut to it, and bolt through both and the wedge");
+    assertThat(Found.by("bracket-fits", corner.formatted("60")).findings())
+        .noneMatch(finding -> finding.sentence().contains("at the fold"));
   }
 
   /** 6 × 3 mm = 18 deep and 5 before the far side are more than 20. */

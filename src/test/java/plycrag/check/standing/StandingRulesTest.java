@@ -176,7 +176,7 @@ class StandingRulesTest {
         .times(1)
         .isError(true)
         .measured(-100, 0)
-        .says("the wall is 100 mm too high for the ceiling at 0°")
+        .says("facet main is 100 mm too high for the ceiling")
         .suggests("facet main fits with a length of 1900 mm up the slope ([[facet]] length)");
     Found.by("room-fits", wall + "2000").isNothing();
   }
@@ -253,7 +253,7 @@ class StandingRulesTest {
     Found.by("room-fits", corner + "front = 1400\n")
         .times(1)
         .isError(true)
-        .says("the wall reaches 100 mm through what ends the room on its front");
+        .says("facet two reaches 100 mm through what ends the room on the front");
     Found.by("room-fits", corner + "front = 1500\n").isNothing();
   }
 

@@ -140,6 +140,41 @@ class WallModelTest {
     assertThat(node(file, "mat 1").mesh().volume()).isCloseTo(1.6 * 2.5 * 0.25, within(1e-6));
   }
 
+  /**
+   * Rafters at 45° from 1000 mm, 500 mm behind, meet a ceiling of 2500 mm 1000 mm out, and 400 mm
+   * less of it at the right end, where it is 400 mm lower.
+   */
+  @Test
+  void raftersEndWhereTheCeilingIsLower() {
+    String room =
+        """
+        [[facet]]
+        width = 1200
+        length = 1300
+        [room]
+        left = 0
+        right = 0
+        front = 4000
+        ceiling = 2500
+        knee-wall = 1000
+        knee-wall-behind = 500
+        rafter-pitch = 45
+        ceiling-pitch-across = %s
+        """;
+    String falls = Double.toString(-Math.toDegrees(Math.atan(1.0 / 3)));
+    GlbFile file = file(Walls.judged(room.formatted(falls)));
+    assertThat(file.nodes("room"))
+        .extracting(Node::name)
+        .containsExactly(
+            "floor", "ceiling", "rafters", "knee wall", "room left", "room right", "room front");
+    assertThat(node(file, "rafters").mesh().volume())
+        .isCloseTo(1.2 * (1.5 + 1.1) / 2 * 0.05, within(1e-6));
+    assertThat(node(file, "ceiling").mesh().volume())
+        .isCloseTo(1.2 * (3 + 3.4) / 2 * 0.05, within(1e-6));
+    assertThat(node(file, "knee wall").mesh().corners().mapToDouble(Space::y).max().orElseThrow())
+        .isCloseTo(1, within(1e-6));
+  }
+
   private static double most(GlbFile file, String name) {
     return most(node(file, name));
   }

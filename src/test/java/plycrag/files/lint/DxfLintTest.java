@@ -82,6 +82,7 @@ class DxfLintTest {
         "11 4|21 4!11 1|21 1.005!no length",
         "8 OUTLINE_THROUGH|70 1!8 OUTLINE_THROUGH|70 0!open outline",
         "0 LINE|8 0!0 LINE|8 OUTLINE_THROUGH!open outline",
+        "0 LINE|8 0!0 LINE|8 EDGE_THROUGH!open edge",
         "0 SEQEND!0 VERTEX|8 0|10 0|20 0|0 SEQEND!first vertex repeated",
       })
   void finds(String good, String bad, String fault) {
@@ -107,6 +108,19 @@ class DxfLintTest {
     assertThat(GOOD_2000).contains(good);
     assertThat(DxfLint.faults(tags(GOOD_2000.replace(good, bad))))
         .anyMatch(found -> found.contains(fault));
+  }
+
+  /** From (3, 0) on the lower side of the outline to (0, 3) on its left one. */
+  @Test
+  void takesAnEdgeThatClosesOnAnOutline() {
+    String edge = "0 LINE|8 EDGE_THROUGH|10 3|20 0|11 0|21 3";
+    String layer = "0 LAYER|2 EDGE_THROUGH|70 0|62 7|6 CONTINUOUS\n";
+    String good =
+        GOOD.replace("0 LINE|8 0|10 1|20 1|11 4|21 4", edge)
+            .replace("0 LAYER|2 OUTLINE", layer + "0 LAYER|2 OUTLINE");
+    assertThat(DxfLint.faults(tags(good))).isEmpty();
+    assertThat(DxfLint.faults(tags(good.replace("11 0|21 3", "11 0.1|21 3"))))
+        .anyMatch(found -> found.contains("open edge"));
   }
 
   @Test

@@ -224,6 +224,7 @@ class WallSupportTest {
   private static void assertSound(String toml) {
     Layout layout = Walls.laidOut(toml);
     assertThat(layout.support().orElseThrow().unheld()).as(toml).isEmpty();
+    assertThat(layout.support().orElseThrow().unmet()).as(toml).isEmpty();
     assertClosed(layout);
     Found.by("members-overlap", layout).isNothing();
   }
@@ -286,5 +287,6 @@ class WallSupportTest {
         pitch-across = %d
         """;
     assertThat(support(wall.formatted(width, pitch)).unheld()).isEmpty();
+    assertThat(support(wall.formatted(width, pitch)).unmet()).isEmpty();
   }
 }

@@ -41,6 +41,17 @@ class LevelTiesTest {
     assertThat(frame.sways()).isFalse();
   }
 
+  /** Studs at 0 and 600 hold the upper facet, those at 700 and 1200 the one below it. */
+  @Test
+  void aLevelWithStationsOfItsOwnHasALedgerThatReachesThem() {
+    BackEdge aside = new BackEdge("kick", 0, KICK.low(), KICK.high(), List.of(700.0, 1200.0));
+    SupportFrame frame = FixedTies.of(site(TWO, 600, aside, MAIN), 200);
+    assertThat(timbers(frame, TimberUse.LEDGER))
+        .extracting(Sections::side)
+        .containsExactly(
+            "700 200, 1240 200, 1240 300, 700 300", "0 2200, 640 2200, 640 2300, 0 2300");
+  }
+
   /** 100 deep: the second level lies on the first's 300 if it is at 400, not at 399. */
   @Test
   void aLevelNeedsRoomAboveTheOneBelow() {

@@ -77,10 +77,14 @@ class SupportSiteTest {
     assertThat(site(FIVE, 800, back("low", 37, -7, 0, 0, 300), LEANING).hindmost()).isEqualTo(-7);
   }
 
+  private static List<SupportTimber> ledgers(SupportSite site) {
+    return site.ledgers(site.stations(), -50, 200, 300, 40);
+  }
+
   /** 1600 and a breadth are 1640 in one length, exactly. */
   @Test
   void levelTimberIsOneLengthWhereThatIsLongEnough() {
-    assertThat(onFive(400, 1640).ledgers(-50, 200, 300, 40))
+    assertThat(ledgers(onFive(400, 1640)))
         .extracting(Sections::side)
         .containsExactly("0 200, 1640 200, 1640 300, 0 300");
   }
@@ -88,14 +92,14 @@ class SupportSiteTest {
   /** The last middle within 1220 is that of the station at 1200; what is left is 420. */
   @Test
   void lengthsMeetOnTheMiddleOfTheLastStationTheyReach() {
-    List<SupportTimber> two = onFive(400, 1220).ledgers(-50, 200, 300, 40);
+    List<SupportTimber> two = ledgers(onFive(400, 1220));
     assertThat(two)
         .extracting(Sections::side)
         .containsExactly(
             "0 200, 1220 200, 1220 300, 0 300", "1220 200, 1640 200, 1640 300, 1220 300");
     assertThat(two).allMatch(timber -> timber.use() == TimberUse.LEDGER && timber.depth() == 40);
     // 1219 reach 820 only, and from there the end
-    assertThat(onFive(400, 1219).ledgers(-50, 200, 300, 40))
+    assertThat(ledgers(onFive(400, 1219)))
         .extracting(Sections::side)
         .containsExactly("0 200, 820 200, 820 300, 0 300", "820 200, 1640 200, 1640 300, 820 300");
   }
@@ -103,7 +107,7 @@ class SupportSiteTest {
   /** 500 reach one station further each time: 420, 820, 1220, and from there the end. */
   @Test
   void everyLengthReachesFromWhereItBegins() {
-    assertThat(onFive(400, 500).ledgers(-50, 200, 300, 40))
+    assertThat(ledgers(onFive(400, 500)))
         .extracting(timber -> timber.outline().getEnvelopeInternal().getMaxX())
         .containsExactly(420.0, 820.0, 1220.0, 1640.0);
   }
@@ -113,7 +117,7 @@ class SupportSiteTest {
   void noLengthEndsOnTheStationWhereItBegins() {
     SupportSite far =
         site(new SupportSite.Section(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
-    assertThat(far.ledgers(-50, 200, 300, 40))
+    assertThat(ledgers(far))
         .extracting(Sections::side)
         .containsExactly("0 200, 1040 200, 1040 300, 0 300");
   }
@@ -122,7 +126,7 @@ class SupportSiteTest {
   @Test
   void aStationEndsOnTheLedgerInFrontOfItsLeftSide() {
     SupportSite site = onFive(400, 1220);
-    List<SupportTimber> two = site.ledgers(-50, 200, 300, 40);
+    List<SupportTimber> two = ledgers(site);
     assertThat(site.under(1200, two)).isSameAs(two.get(0));
     assertThat(site.under(1220, two)).isSameAs(two.get(1));
     assertThat(site.under(1600, two)).isSameAs(two.get(1));
