@@ -27,6 +27,7 @@ class OneToleranceTest {
           Map.entry("Shapes", "how many sides a circle's polygon gets"),
           Map.entry("Descent", "how far programs round the ends of a way"),
           Map.entry("Laps", "how round a hole is cut by short moves"),
+          Map.entry("Scene", "colours, from 0 to 1"),
           Map.entry("Accuracy", "what programs are promised to keep"),
           Map.entry("Coincidence", "what drawings promise; formats know no geometry"),
           Map.entry("DxfOverlaps", "what drawings promise, apart from who writes them"),

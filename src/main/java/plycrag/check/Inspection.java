@@ -37,6 +37,7 @@ import plycrag.check.making.PinsFit;
 import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.ScrewSold;
+import plycrag.check.making.SheetsSaved;
 import plycrag.check.making.WithinTravel;
 import plycrag.check.making.ZonesFit;
 import plycrag.check.rule.Rule;
@@ -97,6 +98,7 @@ public final class Inspection {
           new PeopleSafe(),
           new InsertsReachable(),
           new InsertsFit(),
+          new SheetsSaved(),
           new InsertLeftOut());
 
   private static final List<Rule> RULES = all();

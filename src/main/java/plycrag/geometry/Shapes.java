@@ -2,6 +2,7 @@ package plycrag.geometry;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
@@ -102,6 +104,32 @@ public final class Shapes {
   /** A polygon through corners that keep their order and their numbers, the first not repeated. */
   public static Polygon ring(List<Coordinate> corners) {
     return FACTORY.createPolygon(closed(corners));
+  }
+
+  /**
+   * The image of what lies left of a mirror, to the right of it; its ring begins at its lowest
+   * corner, of those at the leftmost.
+   *
+   * @param about the sum of a place across and of its image, mm
+   */
+  public static Polygon mirrored(Polygon area, double about) {
+    List<Coordinate> corners = new ArrayList<>();
+    Coordinate[] ring = area.getExteriorRing().getCoordinates();
+    for (int at = ring.length - 1; at > 0; at--) {
+      corners.add(at(about - ring[at].x, ring[at].y));
+    }
+    Coordinate lowest =
+        Collections.min(
+            corners,
+            Comparator.comparingDouble((Coordinate corner) -> corner.y)
+                .thenComparingDouble(corner -> corner.x));
+    Collections.rotate(corners, -corners.indexOf(lowest));
+    return ring(corners);
+  }
+
+  /** The same of any geometry. */
+  public static Geometry mirrored(Geometry geometry, double about) {
+    return new AffineTransformation(-1, 0, about, 0, 1, 0).transform(geometry);
   }
 
   /** The openings in an area. */

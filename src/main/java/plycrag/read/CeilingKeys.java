@@ -38,7 +38,7 @@ final class CeilingKeys {
           "How steeply the ceiling rises to the right along the wall; below zero it falls.");
   static final Parameter<Double> KNEE_WALL =
       new Parameter<>(
-          "knee-wall",
+          "knee-wall-height",
           LengthKind.length(0, 10_000),
           DefaultValue.derived("none: there is no such wall"),
           "Height of a low wall behind, on which rafters stand that rise toward the climber, up to"
@@ -54,7 +54,7 @@ final class CeilingKeys {
       new Parameter<>(
           "rafter-pitch",
           new NumberKind(new Range(1, 80), "degrees"),
-          DefaultValue.derived("none: it is needed beside knee-wall"),
+          DefaultValue.derived("none: it is needed beside knee-wall-height"),
           "How steeply the rafters over that low wall rise toward the climber.");
   static final Parameter<Members> MEMBERS =
       new Parameter<>(
@@ -115,7 +115,7 @@ final class CeilingKeys {
       faults.add(
           room.key(KNEE_WALL),
           room.place(KNEE_WALL),
-          "a knee-wall stands without rafter-pitch",
+          "a knee-wall-height stands without rafter-pitch",
           "how steeply the rafters over it rise is needed");
     }
     for (Parameter<Double> key : List.of(KNEE_WALL_BEHIND, RAFTER_PITCH)) {
@@ -123,8 +123,8 @@ final class CeilingKeys {
         faults.add(
             room.key(key),
             room.place(key),
-            key.key() + " stands without a knee-wall",
-            "it is allowed beside knee-wall alone");
+            key.key() + " stands without a knee-wall-height",
+            "it is allowed beside knee-wall-height alone");
       }
     }
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import plycrag.units.Tape;
 import plycrag.wall.GivenWall;
 import plycrag.wall.InsertPosition;
+import plycrag.wall.MirroredWall;
 import plycrag.wall.Profile;
 import plycrag.wall.Wall;
 import plycrag.wall.Zone;
@@ -20,13 +21,15 @@ public final class WallMaker {
   public static Wall of(Parameters parameters, List<InsertPosition> positions) {
     GivenWall given = parameters.wall();
     Parameters.Making making = parameters.making();
-    return new Wall(
-        given.name(),
-        face(parameters, positions),
-        parameters.sheeting(),
-        parameters.framework(),
-        new Wall.Workshop(new Tape(given.unit()), making.nesting(), making.machine()),
-        new Wall.Surroundings(given.behind(), parameters.support(), parameters.room()));
+    Wall drawn =
+        new Wall(
+            given.name(),
+            face(parameters, positions),
+            parameters.sheeting(),
+            parameters.framework(),
+            new Wall.Workshop(new Tape(given.unit()), making.nesting(), making.machine()),
+            new Wall.Surroundings(given.behind(), parameters.support(), parameters.room()));
+    return given.mirrored() ? MirroredWall.of(drawn) : drawn;
   }
 
   private static Wall.Face face(Parameters parameters, List<InsertPosition> positions) {
@@ -35,6 +38,7 @@ public final class WallMaker {
         parameters.wall().foldEdges(),
         parameters.inserts(),
         parameters.zones().stream().map(Zone::of).toList(),
-        positions);
+        positions,
+        false);
   }
 }

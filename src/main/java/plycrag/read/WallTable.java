@@ -2,6 +2,7 @@ package plycrag.read;
 
 import java.util.List;
 import plycrag.read.schema.DefaultValue;
+import plycrag.read.schema.FlagKind;
 import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.TableSpec;
@@ -53,12 +54,22 @@ final class WallTable {
           DefaultValue.word(Behind.WALK_IN),
           "What reaches the back of the finished wall: a person, an arm, or nothing.");
 
+  static final Parameter<Boolean> MIRRORED =
+      new Parameter<>(
+          "mirrored",
+          new FlagKind(),
+          DefaultValue.flag(false),
+          "Whether all that this file and its list of positions tell is built the other way round,"
+              + " left for right: facets, openings, zones, given columns and places, what stands in"
+              + " the room. What is set out from the left begins on the right then, grids a setback"
+              + " from there; marks are read from the new left.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "wall",
           false,
           "The wall as a whole.",
-          List.of(NAME, UNIT, WIDTH, RAISE, FOLD_EDGES, BEHIND),
+          List.of(NAME, UNIT, WIDTH, RAISE, FOLD_EDGES, BEHIND, MIRRORED),
           List.of());
 
   private WallTable() {}
@@ -69,6 +80,7 @@ final class WallTable {
         values.get(UNIT),
         values.get(RAISE),
         values.get(FOLD_EDGES),
-        values.get(BEHIND));
+        values.get(BEHIND),
+        values.get(MIRRORED));
   }
 }

@@ -10,9 +10,15 @@ import plycrag.units.LengthUnit;
  * @param raise height of the lowest facet's lower edge above the floor, vertical, mm
  * @param foldEdges how what meets at a fold is cut
  * @param behind what reaches the back of the finished wall
+ * @param mirrored whether it is built the other way round, left for right
  */
 public record GivenWall(
-    String name, LengthUnit unit, double raise, FoldEdges foldEdges, Behind behind) {
+    String name,
+    LengthUnit unit,
+    double raise,
+    FoldEdges foldEdges,
+    Behind behind,
+    boolean mirrored) {
 
   /** What reaches the back of a finished wall. */
   public enum Behind {

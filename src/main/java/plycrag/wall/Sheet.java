@@ -33,6 +33,14 @@ public record Sheet(double length, double width, double thickness, Laying laying
    */
   public record Seams(double gap, double leastWidth, double drift) {}
 
+  /** The same with whole sheets beginning on the other side, where a side is told. */
+  Sheet mirrored() {
+    Laying image =
+        new Laying(
+            laying.lay(), laying.bond(), laying.start().map(Start::mirrored), laying.grain());
+    return new Sheet(length, width, thickness, image, seams);
+  }
+
   /** How the seams across the long side of the sheets stand to those of the next row. */
   public enum Bond {
     /** On one line. */
@@ -55,6 +63,16 @@ public record Sheet(double length, double width, double thickness, Laying laying
     /** Whether whole sheets begin on the left. */
     public boolean isLeft() {
       return this == LOWER_LEFT || this == UPPER_LEFT;
+    }
+
+    /** The corner on the other side. */
+    public Start mirrored() {
+      return switch (this) {
+        case LOWER_LEFT -> LOWER_RIGHT;
+        case LOWER_RIGHT -> LOWER_LEFT;
+        case UPPER_LEFT -> UPPER_RIGHT;
+        case UPPER_RIGHT -> UPPER_LEFT;
+      };
     }
 
     /** Whether they begin below. */

@@ -3,6 +3,7 @@ package plycrag.wall;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Trig;
 import plycrag.units.Tape;
 import plycrag.wall.GivenWall.Behind;
@@ -45,13 +46,16 @@ public record Wall(
    * @param inserts the pattern and the inserts
    * @param zones parts of facets with patterns of their own
    * @param positions where inserts are, for the pattern file
+   * @param mirrored whether it is the image of what was told: what begins on the left there begins
+   *     on the right
    */
   public record Face(
       List<Facet> facets,
       FoldEdges foldEdges,
       Inserts inserts,
       List<Zone> zones,
-      List<InsertPosition> positions) {
+      List<InsertPosition> positions,
+      boolean mirrored) {
 
     /** Copies the lists. */
     public Face {
@@ -129,7 +133,21 @@ public record Wall(
 
   /** The floor, as high as the foot of the first wall's face where that is higher. */
   public RoomPlane floor() {
-    return room().floor().plane(facets().get(0).width());
+    return room().floor().plane(frontWidth());
+  }
+
+  /** How wide the first wall is along its foot, mm: the one whose axes are the room's. */
+  public double frontWidth() {
+    return facets().stream()
+        .filter(facet -> facet.plane().floorAxes().equals(FloorAxes.FIRST))
+        .findFirst()
+        .orElseThrow()
+        .width();
+  }
+
+  /** Whether what begins on the left elsewhere begins on the right. */
+  public boolean isMirrored() {
+    return face.mirrored();
   }
 
   /** The stock sheets and how they are laid. */

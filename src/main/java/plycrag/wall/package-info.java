@@ -18,6 +18,12 @@
  * each other and are bolted like those of any fold, so that cuts, joints and drawings need nothing
  * new; a rule says where.
  *
+ * <p>A wall that is told to be mirrored is made as it is told and then turned left for right as a
+ * value ({@link plycrag.wall.MirroredWall}), once, so that nothing after this room knows both; it
+ * only says that what is set out from the left begins on the right ({@code Wall.isMirrored}), which
+ * pieces, studs and patterns ask. Where a facet's sides lie on the marking grid, its layout is the
+ * image of the other's to the last hole.
+ *
  * <p>Leaves out: any place of a piece, member or hole, which is the business of {@code layout}; how
  * a file is written. Sees {@code geometry}, {@code catalog}, {@code prices} and the rooms of {@code
  * wall}.

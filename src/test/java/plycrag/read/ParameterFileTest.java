@@ -65,7 +65,7 @@ class ParameterFileTest {
             width = 2400
             """);
     assertThat(read.wall())
-        .isEqualTo(new GivenWall("River bay", LengthUnit.MM, 300, MITRED, WALK_IN));
+        .isEqualTo(new GivenWall("River bay", LengthUnit.MM, 300, MITRED, WALK_IN, false));
     assertThat(read.facets()).containsExactly(rectangle("main", 30, 2400, 2400));
   }
 
@@ -92,7 +92,7 @@ class ParameterFileTest {
   void defaultsOfMillimetreFiles() {
     Parameters read = good(FACET);
     assertThat(read.wall())
-        .isEqualTo(new GivenWall("oar store", LengthUnit.MM, 0, MITRED, WALK_IN));
+        .isEqualTo(new GivenWall("oar store", LengthUnit.MM, 0, MITRED, WALK_IN, false));
     assertThat(read.facets()).containsExactly(rectangle("main", 0, 2400, 2400));
     assertThat(read.sheet())
         .isEqualTo(

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 
 /** What a refusal must say: which part is at fault, and what would mend it. */
 final class TrueWords {
-  private static final String ERROR = "error: ";
+  private static final String ERROR = ": error: ";
 
   /** A mark, or what a user's file calls a thing. */
   private static final Pattern PART =
@@ -20,11 +20,12 @@ final class TrueWords {
 
   /** The refusals of a check that lack something. */
   static List<String> lacking(String told) {
-    return told.lines().filter(line -> line.startsWith(ERROR) && !isWhole(line)).toList();
+    return told.lines().filter(line -> line.contains(ERROR) && !isWhole(line)).toList();
   }
 
   private static boolean isWhole(String line) {
-    String words = line.substring(line.indexOf(": ", ERROR.length()) + 2);
+    String told = line.substring(line.indexOf(ERROR) + ERROR.length());
+    String words = told.substring(told.indexOf(": ") + 2);
     Optional<String> sentence = Stream.of(words.split("; ", 2)).findFirst();
     return words.contains("; ") && sentence.filter(one -> PART.matcher(one).find()).isPresent();
   }

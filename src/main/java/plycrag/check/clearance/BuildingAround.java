@@ -14,7 +14,7 @@ final class BuildingAround {
 
   BuildingAround(Layout layout) {
     this.room = layout.wall().room();
-    this.width = layout.facets().get(0).facet().width();
+    this.width = layout.wall().frontWidth();
   }
 
   /** What of the room a way meets, in words; nothing that is not told. */

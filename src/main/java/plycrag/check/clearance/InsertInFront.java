@@ -135,8 +135,9 @@ public final class InsertInFront implements Rule {
   private static Optional<Finding> low(At at, Layout layout, Report report) {
     Room.Mat mat = layout.wall().room().mat();
     double top = mat.thickness().orElse(0.0);
-    double lowest = Math.min(at.out(0).z(), at.out(HAND).z());
-    if (lowest >= top) {
+    double lowest = at.out(HAND).z();
+    boolean isUnderMats = at.out(0).z() < top; // of which another rule tells
+    if (isUnderMats || lowest >= top) {
       return Optional.empty();
     }
     String what = top > 0 ? "the mats" : "the floor";

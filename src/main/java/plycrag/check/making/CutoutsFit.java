@@ -83,7 +83,7 @@ public final class CutoutsFit implements Rule {
         facet.cutouts().get(0),
         0,
         "the cutouts of facet " + facet.name() + " do not leave it in one part",
-        "leave a strip of at least " + tape.text(tape.snapUp(100)) + ", or make two facets of it",
+        "leave a strip of at least " + tape.text(tape.snapUp(100)) + " beside or between them",
         report);
   }
 

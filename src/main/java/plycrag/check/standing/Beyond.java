@@ -14,8 +14,9 @@ import plycrag.layout.standing.RunAtAngle.Body;
  *
  * @param body that does
  * @param by how far, mm
+ * @param at where in the room
  */
-record Beyond(Body body, double by) {
+record Beyond(Body body, double by, Vector3 at) {
 
   /**
    * Of some bodies; empty if none goes beyond.
@@ -24,15 +25,12 @@ record Beyond(Body body, double by) {
    */
   static Optional<Beyond> furthest(List<Body> bodies, ToDoubleFunction<Vector3> over) {
     return bodies.stream()
-        .map(body -> new Beyond(body, reach(body, over)))
+        .flatMap(body -> corners(body).map(at -> new Beyond(body, over.applyAsDouble(at), at)))
         .filter(beyond -> beyond.by() > Tolerance.TOUCH)
         .max(Comparator.comparingDouble(Beyond::by));
   }
 
-  private static double reach(Body body, ToDoubleFunction<Vector3> over) {
-    return Stream.concat(body.solid().near().stream(), body.solid().far().stream())
-        .mapToDouble(over)
-        .max()
-        .orElse(0);
+  private static Stream<Vector3> corners(Body body) {
+    return Stream.concat(body.solid().near().stream(), body.solid().far().stream());
   }
 }

@@ -77,7 +77,7 @@ public final class FallSpace implements Rule {
   /** Whatever ends the room in front of a run, seen square to it. */
   private void ends(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
-    double width = layout.runs().get(0).get(0).facet().width();
+    double width = layout.wall().frontWidth();
     List<Double> nearest = new ArrayList<>();
     sides
         .front()

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Point;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
+import plycrag.finding.Measure;
 import plycrag.finding.Place;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
@@ -66,6 +67,9 @@ public final class PeopleSafe implements Rule {
       findings.add(
           new WholeWall(name(), Severity.WARNING)
               .finding(
+                  facet.name(),
+                  "",
+                  new Measure(gap, HEAD),
                   "the gap of "
                       + tape.text(gap)
                       + " under the lower edge of facet "

@@ -57,18 +57,14 @@ public final class RoomFits implements Rule {
   private void ceiling(
       Layout layout, List<FacetLayout> run, RunAtAngle atAngle, List<Finding> findings) {
     Ceiling ceiling = layout.wall().room().ceiling();
-    under(layout, run, "the ceiling", ceiling.plane()).judge(atAngle, report(), findings);
-    under(layout, run, "the rafters", ceiling.rafters()).judge(atAngle, report(), findings);
+    new UnderCeiling(layout, run, "the ceiling", ceiling.plane())
+        .judge(atAngle, report(), findings);
+    new UnderCeiling(layout, run, "the rafters", ceiling.rafters())
+        .judge(atAngle, report(), findings);
   }
 
   private WholeWall report() {
     return new WholeWall(name(), Severity.ERROR);
-  }
-
-  private static UnderCeiling under(
-      Layout layout, List<FacetLayout> run, String what, Optional<RoomPlane> plane) {
-    return new UnderCeiling(
-        layout, run, what, at -> plane.map(one -> one.heightOver(at)).orElse(-1.0));
   }
 
   /** A low wall behind is stood before, not in. */
@@ -140,7 +136,7 @@ public final class RoomFits implements Rule {
 
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
-    double width = layout.runs().get(0).get(0).facet().width();
+    double width = layout.wall().frontWidth();
     side(layout, atAngle, new Side("left", sides.left(), at -> -at.x()), findings);
     Optional<Double> right = sides.right().map(room -> room + width);
     side(layout, atAngle, new Side("right", right, Vector3::x), findings);

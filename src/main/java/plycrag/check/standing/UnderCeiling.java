@@ -17,25 +17,28 @@ import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 import plycrag.wall.FacetAtAngle;
+import plycrag.wall.room.RoomPlane;
 
 /** What of a run is too high for the ceiling: a facet, or what holds it. */
 final class UnderCeiling {
   private final Layout layout;
   private final List<FacetLayout> run;
   private final String what;
+  private final boolean isLevel;
   private final ToDoubleFunction<Vector3> over;
 
   /**
    * A run under a ceiling.
    *
    * @param what the ceiling in words
-   * @param over how far a place in the room lies above it, mm
+   * @param plane where it is; nothing is too high where that is not told
    */
-  UnderCeiling(Layout layout, List<FacetLayout> run, String what, ToDoubleFunction<Vector3> over) {
+  UnderCeiling(Layout layout, List<FacetLayout> run, String what, Optional<RoomPlane> plane) {
     this.layout = layout;
     this.run = run;
     this.what = what;
-    this.over = over;
+    this.isLevel = plane.filter(one -> !one.isLevel()).isEmpty();
+    this.over = at -> plane.map(one -> one.heightOver(at)).orElse(-1.0);
   }
 
   /** What is too high with the run as it stands at one of its angles. */
@@ -68,8 +71,18 @@ final class UnderCeiling {
             + tape.text(tape.snapUp(beyond.by()))
             + " too high for "
             + what
-            + angle,
+            + angle
+            + (isLevel ? "" : ", " + place(beyond.at())),
         cure);
+  }
+
+  /** Where a place is, seen from above. */
+  private String place(Vector3 at) {
+    Tape tape = layout.wall().tape();
+    return tape.text(tape.snap(at.x()))
+        + " from the wall's left and "
+        + tape.text(Math.abs(tape.snap(at.y())))
+        + (at.y() < 0 ? " behind its foot" : " out from its foot");
   }
 
   private String facetCure(Beyond beyond) {

@@ -117,7 +117,7 @@ final class ModelSurroundings {
   }
 
   private double right() {
-    double width = layout.facets().get(0).facet().width();
+    double width = layout.wall().frontWidth();
     return room.sides().right().map(told -> width + told).orElse(ground.getMaxX());
   }
 

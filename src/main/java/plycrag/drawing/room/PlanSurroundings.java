@@ -79,7 +79,7 @@ final class PlanSurroundings {
 
   /** The face of the low wall that rafters stand on, as long as the first wall is wide. */
   private Optional<List<Xy>> kneeWall() {
-    double width = layout.facets().get(0).facet().width();
+    double width = layout.wall().frontWidth();
     return layout
         .wall()
         .room()

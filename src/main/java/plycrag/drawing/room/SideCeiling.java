@@ -52,7 +52,7 @@ final class SideCeiling {
   /** Where a section is taken: one place where all are the same. */
   private List<Double> ends() {
     boolean same = ceiling.plane().map(RoomPlane::right).orElse(0.0) == 0;
-    return same ? List.of(0.0) : List.of(0.0, wall.facets().get(0).width());
+    return same ? List.of(0.0) : List.of(0.0, wall.frontWidth());
   }
 
   private Optional<KneeWall> kneeWall() {

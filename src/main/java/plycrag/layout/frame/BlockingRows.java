@@ -108,7 +108,7 @@ public record BlockingRows(List<Row> rows) {
     for (int next = 1; next < fixed.size(); next++) {
       double from = fixed.get(next - 1);
       double to = fixed.get(next);
-      for (double middle : new EvenSpacing(from, to, most, tape).middles(from, to)) {
+      for (double middle : new EvenSpacing(from, to, most, tape, false).middles(from, to)) {
         rows.add(free(middle, frame));
       }
     }

@@ -14,18 +14,22 @@ final class EvenSpacing {
   private final double high;
   private final double most;
   private final Tape tape;
+  private final boolean fromHigh;
 
   /**
    * @param low where the even division begins, mm
    * @param high where it ends, mm
    * @param most greatest distance between neighbours, mm
    * @param tape what it is set out with
+   * @param fromHigh whether it is set out from the high end, so that halves lie nearer to the low
+   *     one
    */
-  EvenSpacing(double low, double high, double most, Tape tape) {
+  EvenSpacing(double low, double high, double most, Tape tape, boolean fromHigh) {
     this.low = low;
     this.high = high;
     this.most = most;
     this.tape = tape;
+    this.fromHigh = fromHigh;
   }
 
   /**
@@ -47,9 +51,14 @@ final class EvenSpacing {
   private List<Double> divided(int bays) {
     List<Double> middles = new ArrayList<>();
     for (int bay = 1; bay < bays; bay++) {
-      middles.add(tape.snap(low + (high - low) * bay / bays));
+      middles.add(snapped(low + (high - low) * bay / bays));
     }
     return middles;
+  }
+
+  private double snapped(double place) {
+    double about = tape.snapUp(low + high);
+    return fromHigh ? about - tape.snap(about - place) : tape.snap(place);
   }
 
   private static double widest(double before, List<Double> middles, double after) {

@@ -45,6 +45,7 @@ public final class Framing {
   private final Openings openings;
   private final BlockingRows rows;
   private final Tape tape;
+  private final boolean fromRight;
 
   /**
    * The frame of a facet.
@@ -60,6 +61,7 @@ public final class Framing {
     this.footing = Footing.of(facet, wall);
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
+    this.fromRight = wall.isMirrored();
     this.edge = footing.edge(facet, wall);
     this.area = new OpeningsAtSides(facet, outward()).opened(edge.outer());
     this.edges = new EdgeStrips(edge.outer(), edge.cuts(), frame);
@@ -113,7 +115,7 @@ public final class Framing {
         .flatMap(seam -> StudPlan.Station.inLine(seam, frame).stream())
         .filter(station -> station.isClear(stations, across()))
         .forEach(stations::add);
-    return StudPlan.of(stations, frame, tape);
+    return StudPlan.of(stations, frame, tape, fromRight);
   }
 
   /** An opening may take a side of the facet, or reach beyond one: nothing stands there. */

@@ -135,13 +135,20 @@ public record StudPlan(List<Stud> studs) {
     studs = List.copyOf(studs);
   }
 
-  /** The studs at stations and between them. */
-  static StudPlan of(List<Station> stations, Frame frame, Tape tape) {
+  /** The studs at stations and between them, set out from the left or from the right. */
+  static StudPlan of(List<Station> stations, Frame frame, Tape tape, boolean fromRight) {
     List<Station> ordered = distinct(stations);
     List<Stud> studs = new ArrayList<>();
     for (int at = 0; at < ordered.size(); at++) {
       if (at > 0) {
-        addBetween(ordered.get(at - 1), ordered.get(at), frame, tape, studs);
+        EvenSpacing spacing =
+            new EvenSpacing(
+                ordered.get(at - 1).place(),
+                ordered.get(at).place(),
+                frame.studSpacing(),
+                tape,
+                fromRight);
+        addBetween(ordered.get(at - 1), ordered.get(at), frame, spacing, studs);
       }
       studs.addAll(ordered.get(at).studs());
     }
@@ -184,8 +191,7 @@ public record StudPlan(List<Stud> studs) {
 
   /** As few as keep the spacing once their middles lie on the marking grid. */
   private static void addBetween(
-      Station from, Station to, Frame frame, Tape tape, List<Stud> studs) {
-    EvenSpacing spacing = new EvenSpacing(from.place(), to.place(), frame.studSpacing(), tape);
+      Station from, Station to, Frame frame, EvenSpacing spacing, List<Stud> studs) {
     for (double middle : spacing.middles(from.last(), to.first())) {
       studs.add(free(middle, frame));
     }

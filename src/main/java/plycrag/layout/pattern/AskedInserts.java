@@ -14,7 +14,8 @@ import org.locationtech.jts.geom.Point;
  * @param settings how they came to their places: the facet's own, then zone by zone
  */
 public record AskedInserts(List<Insert> inserts, List<PatternOutcome> settings) {
-  private static final Comparator<Insert> FROM_BELOW =
+  /** In the order of reading. */
+  static final Comparator<Insert> FROM_BELOW =
       Comparator.comparingDouble((Insert insert) -> insert.centre().getY())
           .thenComparingDouble(insert -> insert.centre().getX());
 

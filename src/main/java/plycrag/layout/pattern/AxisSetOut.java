@@ -39,7 +39,9 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
     Result result =
         axis.isMirrored()
             ? new MirroredSetOut(task, axis.extent(), tape).best(mode)
-            : SetOut.of(task, mode);
+            : axis.isFromRight()
+                ? new ImageSetOut(task, axis.extent(), tape).best(mode)
+                : SetOut.of(task, mode);
     double shift = mode == Mode.SHIFT && !axis.isMirrored() ? shift(result) : 0;
     List<Double> places =
         result.lines().stream()

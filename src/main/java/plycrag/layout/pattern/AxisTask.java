@@ -58,6 +58,11 @@ record AxisTask(
     return lines == Axis.UP && area.pattern().fit().symmetry() == Symmetry.LEFT_RIGHT;
   }
 
+  /** Whether, of what is as good, that further to the right is chosen. */
+  boolean isFromRight() {
+    return lines == Axis.UP && area.wall().isMirrored();
+  }
+
   /** The facet's size across the lines, mm. */
   double extent() {
     return lines.other().size(area.facet().boundary().getEnvelopeInternal());

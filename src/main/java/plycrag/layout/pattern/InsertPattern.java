@@ -2,6 +2,7 @@ package plycrag.layout.pattern;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
@@ -20,6 +21,7 @@ public final class InsertPattern {
   private final Pattern pattern;
   private final Envelope box;
   private final Tape tape;
+  private final boolean isMirrored;
 
   /** The area of a stock sheet, mm². */
   private final double sheet;
@@ -30,11 +32,44 @@ public final class InsertPattern {
     this.sheet = wall.sheet().length() * wall.sheet().width();
     this.box = area.box();
     this.tape = wall.tape();
+    this.isMirrored = wall.isMirrored();
   }
 
   /** The lines and the places on them where a hole is asked for. */
   public static PatternLines of(PatternArea area) {
-    return new InsertPattern(area).lines().where(hole -> area.asksFor(hole.centre()));
+    return new InsertPattern(area).set().where(hole -> area.asksFor(hole.centre()));
+  }
+
+  private PatternLines set() {
+    PatternLines lines = lines();
+    return isMirrored ? mirrored(lines) : lines;
+  }
+
+  /** The same lines from the right. */
+  private PatternLines mirrored(PatternLines lines) {
+    List<Double> columns = new ArrayList<>();
+    lines.columns().forEach(column -> columns.add(0, image(column)));
+    List<PatternLines.Cell> cells = new ArrayList<>();
+    lines
+        .cells()
+        .forEach(
+            cell ->
+                cells.add(new PatternLines.Cell(columns.size() - 1 - cell.column(), cell.row())));
+    cells.sort(
+        Comparator.comparingInt(PatternLines.Cell::row)
+            .thenComparingInt(PatternLines.Cell::column));
+    return new PatternLines(columns, lines.rows(), cells);
+  }
+
+  /** On the marking grid, between the setbacks where the column is. */
+  private double image(double column) {
+    double place = box.getMinX() + box.getMaxX() - column;
+    double snapped = tape.snap(place);
+    double setback = pattern.fit().setback();
+    boolean isWithin = Tolerance.atLeast(column, box.getMinX() + setback);
+    return isWithin && Tolerance.isMore(snapped, box.getMaxX() - setback)
+        ? tape.snapDown(place)
+        : snapped;
   }
 
   private PatternLines lines() {

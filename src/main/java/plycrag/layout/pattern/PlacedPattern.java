@@ -48,7 +48,8 @@ final class PlacedPattern {
     int least = blocked(asked);
     double step = step();
     for (int steps = 1; least > 0 && steps * step <= greatestMove(); steps++) {
-      for (double shift : List.of(-steps * step, steps * step)) {
+      double first = axis == Axis.ACROSS && area.wall().isMirrored() ? steps : -steps;
+      for (double shift : List.of(first * step, -first * step)) {
         List<Point> moved = asked.stream().map(place -> moved(place, axis, shift)).toList();
         int blocked = blocked(moved);
         if (blocked < least) {
@@ -128,7 +129,8 @@ final class PlacedPattern {
     for (int across = -most; across <= most; across++) {
       for (int up = -most; up <= most; up++) {
         if (across * across + up * up <= most * most) {
-          offsets.add(Shapes.point(across * step, up * step));
+          offsets.add(
+              Shapes.point((area.wall().isMirrored() ? -across : across) * step, up * step));
         }
       }
     }

@@ -36,10 +36,27 @@ public final class ScatterPattern {
     double step = area.wall().tape().unit().markingGrid();
     Spread spread = new Spread(fade, step, scattering.seed(), mirror(box));
     List<Insert> scattered = new ArrayList<>();
-    for (Point place : Scatter.over(free, spread)) {
-      scattered.add(new Insert(Shapes.point(place.getX(), place.getY()), 0, 0));
+    if (!area.wall().isMirrored()) {
+      Scatter.over(free, spread).forEach(place -> scattered.add(insert(place.getX(), place)));
+      return scattered;
     }
+    double about = area.wall().tape().snapUp(box.getMinX() + box.getMaxX());
+    Spread image =
+        new Spread(
+            fade,
+            step,
+            scattering.seed(),
+            mirror(box).isPresent()
+                ? OptionalDouble.of(about - box.centre().getX())
+                : OptionalDouble.empty());
+    Scatter.over(Shapes.mirrored(free, about), image)
+        .forEach(place -> scattered.add(insert(about - place.getX(), place)));
+    scattered.sort(AskedInserts.FROM_BELOW);
     return scattered;
+  }
+
+  private static Insert insert(double across, Point place) {
+    return new Insert(Shapes.point(across, place.getY()), 0, 0);
   }
 
   private OptionalDouble mirror(Envelope box) {

@@ -16,6 +16,7 @@ import plycrag.layout.sheets.MachinedHole.Kind;
 import plycrag.layout.sheets.MachinedHole.Marks;
 import plycrag.layout.sheets.MachinedHole.OnSheet;
 import plycrag.layout.skin.Piece;
+import plycrag.layout.skin.Skin;
 import plycrag.solve.nest.Blank;
 import plycrag.solve.nest.LaidBlank;
 import plycrag.solve.nest.NestTask;
@@ -60,6 +61,19 @@ public final class SheetPlan {
       plan.add(facets.get(at), lays.get(at));
     }
     return Nesting.of(plan.task()).stream().map(plan::laid).toList();
+  }
+
+  /** How many sheets the pieces of a wall take. */
+  public static int count(Wall wall, List<Skin> skins) {
+    SheetPlan plan = new SheetPlan(wall);
+    int pieces = 0;
+    for (Skin skin : skins) {
+      for (Piece piece : skin.numberedFrom(pieces + 1).pieces()) {
+        plan.blanks.add(new Blank(piece.mark(), piece.blank(), skin.lay() == Lay.ACROSS));
+      }
+      pieces += skin.pieces().size();
+    }
+    return Nesting.of(plan.task()).size();
   }
 
   private void add(FacetLayout facet, Lay lay) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
@@ -42,7 +43,7 @@ public record Skin(Lay lay, List<Piece> pieces, List<Seam> seams) {
     Tiler tiler = new Tiler(FoldCuts.of(facet, wall), places, wall);
     List<Skin> skins = new ArrayList<>();
     for (Lay lay : sheet.laying().lay().map(List::of).orElse(List.of(Lay.values()))) {
-      for (Start start : sheet.laying().start().map(List::of).orElse(List.of(Start.values()))) {
+      for (Start start : sheet.laying().start().map(List::of).orElseGet(() -> starts(wall))) {
         skins.add(tiler.laid(lay, start));
       }
     }
@@ -53,6 +54,13 @@ public record Skin(Lay lay, List<Piece> pieces, List<Seam> seams) {
                 .thenComparing(one -> one.pieces.size())
                 .thenComparing(one -> -one.whole(sheet)))
         .orElseThrow();
+  }
+
+  /** All corners, those of the side first on which things are set out. */
+  private static List<Start> starts(Wall wall) {
+    return Stream.of(Start.values())
+        .map(start -> wall.isMirrored() ? start.mirrored() : start)
+        .toList();
   }
 
   /** The same with its pieces numbered from another number. */

@@ -7,6 +7,7 @@ import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.wall.room.Room.Joists;
 import plycrag.wall.room.Room.Members;
+import plycrag.wall.room.Room.Run;
 
 /**
  * What is above: a ceiling, rafters that rise from a low wall behind, or both, the lower of which
@@ -41,6 +42,22 @@ public record Ceiling(
    * @param pitch how steeply they rise, degrees
    */
   public record KneeWall(double height, double behind, double pitch) {}
+
+  /**
+   * The image of what is above in a mirror through the middle of a wall.
+   *
+   * @param width of the wall, mm
+   */
+  Ceiling mirrored(double width) {
+    boolean isAcross = joists.run() == Run.OUT;
+    double first = isAcross ? width - joists.first() : joists.first();
+    return new Ceiling(
+        plane().map(plane -> plane.at(width, 0)),
+        new Pitch(pitch.out(), 0 - pitch.right()),
+        kneeWall,
+        members,
+        new Joists(joists.section(), joists.span(), joists.spacing(), first, joists.run()));
+  }
 
   /** The ceiling, if its height is told. */
   public Optional<RoomPlane> plane() {

@@ -24,6 +24,18 @@ public record GivenSupport(
     Fixing fixing,
     Hinge hinge) {
 
+  /**
+   * The same behind the image of a wall.
+   *
+   * @param width of that wall, mm
+   */
+  public GivenSupport mirrored(double width) {
+    Fixing image =
+        new Fixing(
+            fixing.base(), fixing.spacing(), width - fixing.firstStud(), fixing.studSpacing());
+    return new GivenSupport(kind, bay, behind, front, bracing, image, hinge);
+  }
+
   /** How a wall is held up. */
   public enum Kind {
     /** By ties to a building's wall behind it. */

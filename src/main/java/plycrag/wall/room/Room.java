@@ -32,6 +32,23 @@ public record Room(
   }
 
   /**
+   * The image of the room in a mirror through the middle of a wall.
+   *
+   * @param width of the wall, mm
+   */
+  public Room mirrored(double width) {
+    return new Room(
+        new Sides(/* left= */ sides.right(), /* right= */ sides.left(), sides.front()),
+        ceiling.mirrored(width),
+        ways,
+        noDrill,
+        new Floor(0 - floor.fall(), floor.pitch()),
+        obstacles.stream().map(obstacle -> obstacle.mirrored(width)).toList(),
+        mat,
+        handling);
+  }
+
+  /**
    * How far the room reaches.
    *
    * @param left from the wall's left edge to the left, mm
@@ -120,6 +137,11 @@ public record Room(
    * @param size how far it goes from there
    */
   public record Obstacle(String name, Corner corner, Size size) {
+
+    private Obstacle mirrored(double wall) {
+      Corner image = new Corner(wall - corner.left() - size.width(), corner.out(), corner.low());
+      return new Obstacle(name, image, size);
+    }
 
     /**
      * The corner of such a box that is leftmost, nearest to the wall and lowest.

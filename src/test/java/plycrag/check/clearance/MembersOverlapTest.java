@@ -75,4 +75,87 @@ class MembersOverlapTest {
                 + " ST6");
     Found.by("members-overlap", door.formatted(1311)).isNothing();
   }
+
+  private static final String CORNER =
+      """
+      [[facet]]
+      name = "a"
+      width = 1200
+      length = 2400
+      [[facet]]
+      name = "b"
+      beside = "a"
+      turn = -60
+      outline = [[0, 0], [1800, 0], [1800, 2400], [%d, 2400]]
+      """;
+
+  /** Behind an outside corner frames crowd, and nothing trims one that only begins at it. */
+  @Test
+  void namesTheFacetThatDoesNotRunUpToItsCorner() {
+    Found.by("members-overlap", CORNER.formatted(300))
+        .times(2)
+        .isError(true)
+        .suggests(
+            "the frames of facets a and b reach into each other; let the outline of facet b run up"
+                + " to their corner ([[facet]] outline)");
+    Found.by("members-overlap", CORNER.formatted(0)).isNothing();
+  }
+
+  private static final String NICHE =
+      """
+      [[facet]]
+      name = "a"
+      width = 1200
+      length = 2000
+      [[facet]]
+      name = "b"
+      beside = "a"
+      width = %d
+      length = 2000
+      [[facet]]
+      name = "c"
+      beside = "b"
+      width = 1200
+      angle = 30
+      length = 2000
+      """;
+
+  @Test
+  void namesFacetsThatStandTooNearWithAnotherBetweenThem() {
+    Found narrow = Found.by("members-overlap", NICHE.formatted(600)).isError(true);
+    narrow.suggests(
+        "the frames of facets a and c reach into each other; make what stands between them wider by"
+            + " at least 344 mm ([[facet]] width)");
+    Found.by("members-overlap", NICHE.formatted(1000)).isNothing();
+  }
+
+  private static final String POSTS =
+      """
+      [wall]
+      raise = 200
+      [[facet]]
+      name = "left"
+      angle = 15
+      width = 2400
+      length = 2200
+      [[facet]]
+      name = "right"
+      beside = "left"
+      turn = %d
+      angle = 15
+      outline = [[0, 0], [1800, 0], [1200, 2200], [0, 2200]]
+      [support]
+      kind = "freestanding"
+      """;
+
+  @Test
+  void supportsOfTwoWallsThatMeetBehindTheirCornerAreTold() {
+    Found.by("members-overlap", POSTS.formatted(-45))
+        .isError(true)
+        .suggests(
+            "what holds up the walls of facets left and right reaches into each other behind their"
+                + " corner; let them turn less ([[facet]] turn), or set it at another distance behind"
+                + " them ([support] behind)");
+    Found.by("members-overlap", POSTS.formatted(-20)).isNothing();
+  }
 }

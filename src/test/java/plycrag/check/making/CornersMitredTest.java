@@ -31,6 +31,24 @@ class CornersMitredTest {
     Found.by("corner-saw", PAIR.formatted(0, 90, 0, 500)).isNothing();
   }
 
+  /** Square to a plumb wall, whatever the other leans, is 90° and no rounding more. */
+  @Test
+  void passesAtARightAngleOnALean() {
+    String niche =
+        """
+        [[facet]]
+        name = "port"
+        [[facet]]
+        name = "end"
+        beside = "port"
+        [[facet]]
+        name = "starboard"
+        beside = "end"
+        angle = 30
+        """;
+    Found.by("corner-saw", niche).isNothing();
+  }
+
   /** The cosine of the angle is sin(-15°) sin 30°: 97.4°. */
   @Test
   void findsWallsThatNoSawCouldMitre() {

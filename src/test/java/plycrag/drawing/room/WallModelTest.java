@@ -64,6 +64,17 @@ class WallModelTest {
     assertThat(Handedness.faults(nodes.stream().map(Node::mirrored).toList(), map)).isNotEmpty();
   }
 
+  /** Nor is one that is told to be built the other way round: map and model turn together. */
+  @Test
+  void theImageOfAWallHoldsItsHandednessToo() {
+    CheckedLayout wall =
+        Walls.judged(ASYMMETRIC.replace("raise = 100", "raise = 100\nmirrored = true"));
+    List<Node> nodes = file(wall).nodes();
+    String map = FeatureMapWriter.write(LayoutMap.of(wall));
+    assertThat(Handedness.faults(nodes, map)).isEmpty();
+    assertThat(Handedness.faults(nodes.stream().map(Node::mirrored).toList(), map)).isNotEmpty();
+  }
+
   /**
    * Two facets that lean 30° apart. The lower sheet is 1000 mm high in front and 18 · tan 15° more
    * behind, so that its upper edge ends in the plane that halves the fold.
@@ -156,7 +167,7 @@ class WallModelTest {
         right = 0
         front = 4000
         ceiling = 2500
-        knee-wall = 1000
+        knee-wall-height = 1000
         knee-wall-behind = 500
         rafter-pitch = 45
         ceiling-pitch-across = %s
