@@ -3,53 +3,13 @@ package plycrag.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.Collection;
-import java.util.Collections;
-import java.util.IdentityHashMap;
-import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-import plycrag.TestFiles;
 import plycrag.Walls;
-import plycrag.check.CheckedLayout;
 import plycrag.document.Book;
-import plycrag.document.Drawing;
 import plycrag.drawing.Portfolio;
 import plycrag.drawing.pen.ViewKind;
-import plycrag.prices.PriceList;
-import plycrag.stock.ShoppingList;
-import plycrag.stock.StickPlan;
 
 class FiguresTest {
-
-  static List<Path> samples() {
-    return TestFiles.samples();
-  }
-
-  /** Whoever has no screen in the garage needs them all; none is drawn again for the book. */
-  @ParameterizedTest
-  @MethodSource("samples")
-  void theBookShowsTheVeryDrawingsOfThePrintedSet(Path sample) {
-    CheckedLayout checked = Walls.judged(sample);
-    StickPlan plan = Walls.sticks(sample);
-    Portfolio portfolio = Walls.portfolio(sample);
-    ShoppingList shopping =
-        ShoppingList.of(
-            checked, plan, Walls.parameters(TestFiles.read(sample)).buying(), PriceList.empty());
-    List<Drawing> figures =
-        BuildBook.of(checked, plan, shopping, portfolio).sections().stream()
-            .flatMap(section -> section.blocks().stream())
-            .filter(Book.Figure.class::isInstance)
-            .map(block -> ((Book.Figure) block).drawing())
-            .toList();
-    List<Drawing> pages =
-        portfolio.views().stream().flatMap(view -> view.pages().stream()).toList();
-    assertThat(figures).hasSameSizeAs(pages);
-    assertThat(same(figures).containsAll(pages)).isTrue();
-  }
-
   /** A view that no chapter asks for is shown at the book's end all the same. */
   @Test
   void whatHasNoPlaceOfItsOwnIsNotLost() {
@@ -64,11 +24,5 @@ class FiguresTest {
         .extracting(Book.Figure::caption)
         .contains("Elevation: main.", "Framing elevation: main.", "Section: main.")
         .doesNotContain("Plan.");
-  }
-
-  private static Set<Drawing> same(Collection<Drawing> drawings) {
-    Set<Drawing> same = Collections.newSetFromMap(new IdentityHashMap<>());
-    same.addAll(drawings);
-    return same;
   }
 }

@@ -3,6 +3,7 @@ package plycrag.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import plycrag.TestFiles;
 import plycrag.Walls;
@@ -17,7 +18,12 @@ class PartLabelsTest {
   private static final CheckedLayout WALL =
       Walls.judged(TestFiles.text("must-fail/layout/top-row-in-plate.toml"));
 
-  private final LabelSheet sheet = PartLabels.of(WALL, StickPlan.of(WALL, PriceList.empty()));
+  private LabelSheet sheet;
+
+  @BeforeEach
+  void makeTheLabels() {
+    sheet = PartLabels.of(WALL, StickPlan.of(WALL, PriceList.empty()));
+  }
 
   private Label label(String mark) {
     List<Label> found = sheet.labels().stream().filter(label -> label.mark().equals(mark)).toList();

@@ -3,9 +3,8 @@ package plycrag.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
@@ -20,7 +19,6 @@ import plycrag.stock.StickPlan;
  * The whole book of a kick of 300 and a facet of 1500 that leans out 30°, on two posts 600 behind;
  * not raised, so that its frame stands in the rails, 90 mm deep.
  */
-@TestInstance(Lifecycle.PER_CLASS)
 class StandingBookTest {
   private static final String TEXT =
       """
@@ -47,8 +45,12 @@ class StandingBookTest {
       when-blocked = "nudge"
       """;
 
-  /** Made for this instance, so that whoever changes the program between two runs is noticed. */
-  private final List<Block> made = blocks(TEXT);
+  private List<Block> made;
+
+  @BeforeEach
+  void makeTheBook() {
+    made = blocks(TEXT);
+  }
 
   private static List<Block> blocks(String toml) {
     CheckedLayout wall = Walls.judged(toml);

@@ -68,6 +68,16 @@ class FixedListsTest {
                     && row.endsWith("|timber|45 x 90 x 2400 mm"));
   }
 
+  /** 2 · 1.2 · 1.2 · 0.018 = 0.05184 m³ and 3 · 2.4 · 0.045 · 0.09 = 0.02916. */
+  @Test
+  void equalOnesTakeTheRoomOfAll() {
+    PriceList none = PriceList.empty();
+    assertThat(ShoppingList.of(WALL, StickPlan.of(WALL, none), BUYING, none).lines())
+        .filteredOn(line -> line.volume() > 0)
+        .extracting(line -> Math.round(line.volume() * 1e5))
+        .startsWith(5184L, 2916L);
+  }
+
   /** Both are bored at 300, 300 of their own. */
   @Test
   void sheetsThatAreMadeAlikeAreTold() {

@@ -40,6 +40,29 @@ class StandingListsTest {
           pattern = "none"
           """);
 
+  /** All of its one sheet becomes its piece, which leaves nothing for its gussets. */
+  private static final CheckedLayout WHOLE =
+      Walls.judged(
+          """
+          [wall]
+          width = 1200
+          raise = 200
+          [[facet]]
+          angle = 30
+          length = 1500
+          [sheet]
+          length = 1500
+          width = 1200
+          [frame]
+          section = [45, 90]
+          stud-spacing = 600
+          [support]
+          kind = "freestanding"
+          behind = 600
+          [inserts]
+          pattern = "none"
+          """);
+
   private static List<String> rows(Table table) {
     return table.rows().stream()
         .map(row -> String.join("|", row.stream().map(Cell::text).toList()))
@@ -83,6 +106,31 @@ class StandingListsTest {
     for (String along : cells[14].split(" ", -1)) {
       assertThat(Double.parseDouble(along)).isBetween(15.0, length - 15);
     }
+  }
+
+  /** Two of 191 by 91 mm are 0.0348 m², beside each other with 3 mm for the cut. */
+  @Test
+  void gussetsThatNoOffcutTakesComeFromAFurtherSheet() {
+    assertThat(rows(SheetList.of(WHOLE)))
+        .endsWith(
+            "||gusset||GU1||0|0|0|191|91|gusset over TI1, ST1, from a further sheet",
+            "||gusset||GU2||194|0|0|191|91|gusset over TI2, ST3, from a further sheet");
+    PriceList none = PriceList.empty();
+    MaterialWishes buying = Walls.parameters("[[facet]]\n").buying();
+    assertThat(rows(ShoppingList.of(WHOLE, StickPlan.of(WHOLE, none), buying, none).table()))
+        .anyMatch(
+            row ->
+                row.startsWith("sheets|plywood for what no offcut takes|1500 x 1200 mm|1|")
+                    && row.contains("|for 0.03 m² in all; a smaller panel"));
+  }
+
+  /** A rail and the lower plate, at either post. */
+  @Test
+  void steelThatNobodySellsIsWantedAllTheSame() {
+    assertThat(new HardwareNeeds(WHOLE.layout(), Environment.INDOORS).needs())
+        .filteredOn(need -> need.note().endsWith("; none of the catalogue fits"))
+        .extracting(need -> need.what() + " " + need.size() + need.amount().all())
+        .containsExactly("angle bracket 2");
   }
 
   /**

@@ -53,6 +53,19 @@ class StickMeasureTest {
     assertThat(measure.millimetres(10_001)).isCloseTo(1000.1, within(1e-9));
   }
 
+  /**
+   * 3000 less two ends of 5.01 are 2989.98, in tenths 29 900; but the ends take 51 each of 30 000,
+   * which leaves 29 898.
+   */
+  @Test
+  void theLongestMemberIsNoLongerThanWhatItsStickHas() {
+    StickMeasure measure = measure(LengthUnit.MM, 2.31, 5.01);
+    assertThat(measure.isYielded(stud(2989.98))).isTrue();
+    assertThat(measure.length(stud(2989.98))).isEqualTo(29_898);
+    assertThat(measure.length(stud(2989.75))).isEqualTo(29_898);
+    assertThat(measure.length(stud(2989.7))).isEqualTo(29_897);
+  }
+
   /** 25.4 mm are 128; a tenth of a millimetre more is 128.5, which is 129. */
   @Test
   void hundredAndTwentyEighthsOfAnInch() {
