@@ -228,8 +228,14 @@ class MirroredWallTest {
   @Test
   void listedPlacesAreMirroredToo() {
     String listed =
-        "[[facet]]\nname = \"main\"\nwidth = 2000\n"
-            + "[inserts]\npattern = \"file\"\npositions = \"holes.csv\"\n";
+        """
+        [[facet]]
+        name = "main"
+        width = 2000
+        [inserts]
+        pattern = "file"
+        positions = "holes.csv"
+        """;
     List<InsertPosition> positions = List.of(new InsertPosition("main", 350, 700));
     Wall image = WallMaker.of(Walls.parameters(file(listed, true)), positions);
     assertThat(image.positions()).containsExactly(new InsertPosition("main", 1650, 700));
