@@ -28,6 +28,7 @@ class OneToleranceTest {
           Map.entry("Descent", "how far programs round the ends of a way"),
           Map.entry("Laps", "how round a hole is cut by short moves"),
           Map.entry("Scene", "colours, from 0 to 1"),
+          Map.entry("SheetsSaved", "what part of its size nobody misses of a facet"),
           Map.entry("Accuracy", "what programs are promised to keep"),
           Map.entry("Coincidence", "what drawings promise; formats know no geometry"),
           Map.entry("DxfOverlaps", "what drawings promise, apart from who writes them"),

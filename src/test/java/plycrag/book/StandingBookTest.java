@@ -134,10 +134,11 @@ class StandingBookTest {
   void findingsAreNumbered() {
     List<String> findings = rows("Findings");
     assertThat(findings.get(0))
-        .startsWith("1|error|kick|PL1 overlaps RA1 by 45 mm.|Raise the wall");
+        .startsWith(
+            "1|error|kick|PL1 overlaps RA1 by 45 mm (4 times: PL1, ST1, ST3).|Raise the wall");
     assertThat(findings)
         .contains(
-            "5|error||The frame stands on the rails under the posts, and would stand 90 mm deep in"
+            "2|error||The frame stands on the rails under the posts, and would stand 90 mm deep in"
                 + " them.|Raise the wall by at least 90 mm ([wall] raise).");
     assertThat(words(made))
         .anyMatch(text -> text.startsWith("7 findings forbid making this wall."));

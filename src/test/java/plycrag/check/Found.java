@@ -86,6 +86,12 @@ public record Found(List<Finding> findings) {
     return this;
   }
 
+  /** Asserts that nothing found forbids making the wall. */
+  public Found hasNoError() {
+    assertThat(findings).noneMatch(Finding::isError);
+    return this;
+  }
+
   /** Asserts the marks of the first finding. */
   public Found between(String first, String second) {
     assertThat(head().first()).isEqualTo(first);

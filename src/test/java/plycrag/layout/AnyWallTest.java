@@ -33,6 +33,9 @@ import plycrag.wall.Sheet;
 
 /** What holds for every wall that can be asked for, by arithmetic in whole micrometres. */
 class AnyWallTest {
+  /** Between two studs nobody cuts a shorter block, µm. */
+  private static final long FILLER = 12_000;
+
   /** A rectangle, µm. */
   private record Box(long left, long low, long right, long high) {
     static Box of(Envelope box) {
@@ -305,7 +308,7 @@ class AnyWallTest {
     }
   }
 
-  /** How far along an edge the members that touch it leave no gap. */
+  /** How far along an edge the members that touch it leave no gap for which a block is cut. */
   private static long coveredTo(
       Span edge, List<Box> members, Function<Box, Boolean> touches, Function<Box, Span> along) {
     List<Span> spans =
@@ -316,7 +319,7 @@ class AnyWallTest {
             .toList();
     long covered = edge.low();
     for (Span span : spans) {
-      if (span.holds(covered)) {
+      if (span.low() - FILLER < covered && covered <= span.high()) {
         covered = span.high();
       }
     }

@@ -31,7 +31,7 @@ class AnyFileTest {
   @Test
   @Tag("conformance")
   void manyFilesAreBuilt() {
-    build(100);
+    build(30);
   }
 
   private void check(int count) {

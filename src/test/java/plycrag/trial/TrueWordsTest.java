@@ -11,17 +11,18 @@ class TrueWordsTest {
     assertThat(
             TrueWords.lacking(
                 """
-                error: rule: ST1 overlaps PL2 by 4 mm; move it
-                error: rule: facet main is too short; make it longer
-                note: rule: nothing
+                wall.toml: error: rule: ST1 overlaps PL2 by 4 mm; move it
+                wall.toml: error: rule: facet main is too short; make it longer
+                wall.toml: note: rule: nothing
                 """))
         .isEmpty();
   }
 
   @Test
   void aRefusalWithoutEitherIsFound() {
-    assertThat(TrueWords.lacking("error: rule: ST1 overlaps PL2 by 4 mm\n")).hasSize(1);
-    assertThat(TrueWords.lacking("error: rule: something is too large; make it smaller\n"))
+    assertThat(TrueWords.lacking("wall.toml: error: rule: ST1 overlaps PL2 by 4 mm\n")).hasSize(1);
+    assertThat(
+            TrueWords.lacking("wall.toml: error: rule: something is too large; make it smaller\n"))
         .hasSize(1);
   }
 }

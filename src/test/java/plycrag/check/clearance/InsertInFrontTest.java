@@ -64,7 +64,6 @@ class InsertInFrontTest {
         .times(1)
         .isError(true)
         .between("port 30/50", "starboard")
-        .at(300, 500)
         .says(
             "port 30/50 has facet starboard nearer before it than a hold and a hand need; 150 mm"
                 + " must remain");

@@ -13,6 +13,7 @@ import plycrag.FaceTexts;
 import plycrag.Walls;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
+import plycrag.finding.Severity;
 import plycrag.layout.skin.Seam;
 
 /** Walls of several facets with an opening wherever their users have one. */
@@ -24,7 +25,7 @@ class SheetFaceTest {
 
   @Property(tries = 80)
   void nothingOverlapsAndEveryEdgeIsBacked(@ForAll("faces") String toml) {
-    assertThat(Inspection.of(Walls.laidOut(toml)).findings())
+    assertThat(Inspection.of(Walls.laidOut(toml)).findings(Severity.ERROR))
         .extracting(Finding::rule)
         .doesNotContain("members-overlap", "seam-backing");
   }
@@ -73,7 +74,7 @@ class SheetFaceTest {
         [inserts]
         pattern = "none"
         """;
-    assertThat(Inspection.of(Walls.laidOut(toml)).findings())
+    assertThat(Inspection.of(Walls.laidOut(toml)).findings(Severity.ERROR))
         .extracting(Finding::rule)
         .doesNotContain("seam-backing");
   }
