@@ -9,8 +9,10 @@
  *
  * <p>Guarantees: every facet has an outline in its own (u, v), u to the right as seen from the
  * front, v up the slope, its lowest and its leftmost place at 0; walls that meet in a corner are
- * cut off in the line where their planes meet ({@link plycrag.wall.Corner}), and what meets is a
- * {@link plycrag.wall.Fold} on any side. The room's x runs to the climber's right, y toward the
+ * cut off along the line in which their faces meet, which turns wherever one of them folds ({@link
+ * plycrag.wall.Corner}, {@link plycrag.wall.FacetSide}); where one ends lower, the other goes
+ * straight up. What meets is a {@link plycrag.wall.Fold} on any side, several on one side where the
+ * other wall folds, and both facets have it ({@link plycrag.wall.BoundedFacet}). The room's x runs to the climber's right, y toward the
  * climber, z up: left-handed. A hinged wall has one shape and knows what turns it ({@link
  * plycrag.wall.Swing}, {@link plycrag.wall.FacetAtAngle}).
  *

@@ -8,10 +8,11 @@
  * <p>Guarantees: distances are measured between the things themselves, a flange's rim and a
  * member's side, not between their centres, and count below zero where they overlap. A barrel ends
  * inside the sheet, in a recess too ({@link plycrag.check.clearance.BarrelAgainstThickness}).
- * Neighbours are found in an R-tree, so that cost grows about as the number of things. At a rim
- * that square timber cannot follow, as much of an edge as the sheet is thick counts as backed
- * ({@link plycrag.check.clearance.SeamBacked}).
+ * Neighbours are found in an R-tree, so that cost grows about as the number of things. Near a
+ * sheet's corner, as far as the sheet is thick counts as backed ({@link
+ * plycrag.check.clearance.SeamBacked}). What lies before and behind a facet is judged in the room,
+ * against the sheets of all others ({@link plycrag.check.clearance.Faces}).
  *
- * <p>Leaves out: strength, and places beside the facet. Sees {@code check.rule} and the layout.
+ * <p>Leaves out: strength, and what the wall as a whole does in its room. Sees {@code check.rule} and the layout.
  */
 package plycrag.check.clearance;
