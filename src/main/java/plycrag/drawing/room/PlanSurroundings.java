@@ -30,8 +30,12 @@ import plycrag.wall.room.Room.Obstacle;
  * into.
  */
 final class PlanSurroundings {
+  /** Where words of a zone are tried, in parts of its breadth and of its depth. */
+  private static final List<Double> PARTS = List.of(0.5, 0.75, 0.25, 0.9, 0.1);
+
   private final Layout layout;
   private final List<Polygon> mats;
+  private final List<Envelope> words = new ArrayList<>();
 
   PlanSurroundings(CheckedLayout checked) {
     this.layout = checked.layout();
@@ -102,15 +106,39 @@ final class PlanSurroundings {
     sketch.closed(Layers.SETBACK, corners);
     marks.keepOffWay(corners);
     Tape tape = layout.wall().tape();
-    Xy middle =
-        new Xy(
-            (corners.get(0).x() + corners.get(2).x()) / 2,
-            (corners.get(0).y() + corners.get(2).y()) / 2);
     String text = "clear to fall: " + tape.text(fall(run).clear());
+    List<Shape.Label> labels =
+        PARTS.stream()
+            .flatMap(out -> PARTS.stream().map(along -> place(corners, along, out)))
+            .map(place -> written(text, place))
+            .toList();
     Shape.Label label =
-        new Shape.Label(Layers.TEXT, middle, text, Sketch.SMALL, TextAnchor.MIDDLE, 0);
+        labels.stream().filter(one -> isFree(one, sketch)).findFirst().orElse(labels.get(0));
     sketch.label(label);
+    words.add(Inked.box(label, sketch.scale()));
     marks.keepOff(Inked.box(label, sketch.scale()));
+  }
+
+  private static Shape.Label written(String text, Xy place) {
+    return new Shape.Label(Layers.TEXT, place, text, Sketch.SMALL, TextAnchor.MIDDLE, 0);
+  }
+
+  /** Whether words are clear of those before: zones lie over each other in corners. */
+  private boolean isFree(Shape.Label label, Sketch sketch) {
+    Envelope box = Inked.box(label, sketch.scale());
+    return words.stream().noneMatch(box::intersects);
+  }
+
+  /** A place in a zone, part of the way along it and from the face to its end. */
+  private static Xy place(List<Xy> corners, double along, double out) {
+    return between(
+        between(corners.get(0), corners.get(1), along),
+        between(corners.get(3), corners.get(2), along),
+        out);
+  }
+
+  private static Xy between(Xy one, Xy other, double part) {
+    return new Xy(one.x() + part * (other.x() - one.x()), one.y() + part * (other.y() - one.y()));
   }
 
   private FallZone fall(List<FacetLayout> run) {
