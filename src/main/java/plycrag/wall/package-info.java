@@ -12,9 +12,9 @@
  * cut off along the line in which their faces meet, which turns wherever one of them folds ({@link
  * plycrag.wall.Corner}, {@link plycrag.wall.FacetSide}); where one ends lower, the other goes
  * straight up. What meets is a {@link plycrag.wall.Fold} on any side, several on one side where the
- * other wall folds, and both facets have it ({@link plycrag.wall.BoundedFacet}). The room's x runs to the climber's right, y toward the
- * climber, z up: left-handed. A hinged wall has one shape and knows what turns it ({@link
- * plycrag.wall.Swing}, {@link plycrag.wall.FacetAtAngle}).
+ * other wall folds, and both facets have it ({@link plycrag.wall.BoundedFacet}). The room's x runs
+ * to the climber's right, y toward the climber, z up: left-handed. A hinged wall has one shape and
+ * knows what turns it ({@link plycrag.wall.Swing}, {@link plycrag.wall.FacetAtAngle}).
  *
  * <p>A frame is split for transport by telling two facets of one angle: their plates lie flat on
  * each other and are bolted like those of any fold, so that cuts, joints and drawings need nothing

@@ -13,6 +13,7 @@
  * plycrag.check.clearance.SeamBacked}). What lies before and behind a facet is judged in the room,
  * against the sheets of all others ({@link plycrag.check.clearance.Faces}).
  *
- * <p>Leaves out: strength, and what the wall as a whole does in its room. Sees {@code check.rule} and the layout.
+ * <p>Leaves out: strength, and what the wall as a whole does in its room. Sees {@code check.rule}
+ * and the layout.
  */
 package plycrag.check.clearance;

@@ -16,8 +16,8 @@
  *       plycrag.layout.frame.EndCut}).
  *   <li>What is longer than is sold is spliced ({@link plycrag.layout.frame.PlatePlan}, {@link
  *       plycrag.layout.frame.Splices}).
- *   <li>Where walls meet in a corner, what still reaches into timber or sheets of a facet that it has
- *       no plane in common with is made shorter ({@link plycrag.layout.frame.ClearedEnds}).
+ *   <li>Where walls meet in a corner, what still reaches into timber or sheets of a facet that it
+ *       has no plane in common with is made shorter ({@link plycrag.layout.frame.ClearedEnds}).
  *   <li>Joints, where footprints touch and across folds ({@link plycrag.layout.frame.JointFinder}).
  * </ol>
  *
