@@ -3,11 +3,11 @@ package plycrag.check.clearance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
-import plycrag.finding.Severity;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
@@ -40,13 +40,15 @@ public final class InsertInFront implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     Faces faces = new Faces(layout);
+    BuildingAround building = new BuildingAround(layout);
     List<Finding> findings = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(NAME, facet.facet().name(), layout.wall().tape());
       for (Insert insert : facet.inserts()) {
         At at = new At(facet.facet(), insert, layout.wall().inserts().bolt().reach());
-        hidden(at, faces, report)
-            .or(() -> built(at, layout, report))
+        behind(at, faces, report)
+            .or(() -> before(at, faces, report))
+            .or(() -> built(at, building, report))
             .or(() -> low(at, layout, report))
             .ifPresent(findings::add);
       }
@@ -73,39 +75,46 @@ public final class InsertInFront implements Rule {
     }
   }
 
-  private static Optional<Finding> hidden(At at, Faces faces, Report report) {
+  /** Where another facet stands before it, or is reached from behind. */
+  private static Optional<Finding> behind(At at, Faces faces, Report report) {
     String own = at.facet().name();
-    Optional<String> hiding = faces.hiding(own, at.out(1));
-    if (hiding.isPresent()) {
-      return Optional.of(
-          error(
-              at,
-              hiding.get(),
-              "lies behind facet " + hiding.get() + ", where nobody gets",
-              report));
-    }
-    Optional<String> before =
-        faces.met(own, at.out(0), at.out(HAND)).or(() -> faces.hiding(own, at.out(HAND)));
-    if (before.isPresent()) {
-      return Optional.of(
-          error(
-              at,
-              before.get(),
-              "has facet " + before.get() + " nearer before it than a hold and a hand need",
-              report));
-    }
+    Measure none = new Measure(0, 0);
     return faces
-        .met(own, at.out(-1), at.out(-at.bolt()))
+        .hiding(own, at.out(1))
         .map(
-            behind ->
-                error(at, behind, "has its bolt reach into the sheets of facet " + behind, report));
+            other ->
+                error(
+                    at, other, none, "lies behind facet " + other + ", where nobody gets", report))
+        .or(
+            () ->
+                faces
+                    .met(own, at.out(-1), at.out(-at.bolt()))
+                    .map(
+                        other ->
+                            error(
+                                at,
+                                other,
+                                none,
+                                "has its bolt reach into the sheets of facet " + other,
+                                report)));
   }
 
-  private static Finding error(At at, String facet, String sentence, Report report) {
+  private static Optional<Finding> before(At at, Faces faces, Report report) {
+    Function<Vector3, Optional<String>> met =
+        to ->
+            faces
+                .met(at.facet().name(), at.out(0), to)
+                .or(() -> faces.hiding(at.facet().name(), to));
+    return met.apply(at.out(HAND))
+        .map(other -> error(at, other, free(at, met), before("facet " + other), report));
+  }
+
+  private static Finding error(
+      At at, String facet, Measure measure, String sentence, Report report) {
     return report.error(
         at.thing(),
         facet,
-        new Measure(0, HAND),
+        measure,
         at.insert().mark() + " " + sentence,
         "make facet "
             + at.facet().name()
@@ -114,19 +123,29 @@ public final class InsertInFront implements Rule {
             + " stand further off or lean less");
   }
 
-  private static Optional<Finding> built(At at, Layout layout, Report report) {
-    return new BuildingAround(layout)
-        .met(at.out(0), at.out(HAND))
+  private static String before(String what) {
+    return "has " + what + " nearer before it than a hold and a hand need";
+  }
+
+  /** How far nothing is before an insert, to a millimetre below. */
+  private static Measure free(At at, Function<Vector3, Optional<String>> met) {
+    double free = 0;
+    while (free < HAND && met.apply(at.out(free + 1)).isEmpty()) {
+      free++;
+    }
+    return new Measure(free, HAND);
+  }
+
+  private static Optional<Finding> built(At at, BuildingAround building, Report report) {
+    Function<Vector3, Optional<String>> met = to -> building.met(at.out(0), to);
+    return met.apply(at.out(HAND))
         .map(
             part ->
                 report.error(
                     at.thing(),
                     part,
-                    new Measure(0, HAND),
-                    at.insert().mark()
-                        + " has "
-                        + part
-                        + " nearer before it than a hold and a hand need",
+                    free(at, met),
+                    at.insert().mark() + " " + before(part),
                     "end the pattern further from "
                         + part
                         + " ([[zone]]), or make the wall lower"));
@@ -141,23 +160,13 @@ public final class InsertInFront implements Rule {
       return Optional.empty();
     }
     String what = top > 0 ? "the mats" : "the floor";
-    Finding error =
-        report.error(
+    return Optional.of(
+        report.warning(
             at.thing(),
             what,
             new Measure(lowest - top, 0),
             at.insert().mark() + " has no room for a hold and a hand above " + what,
             "raise the wall ([wall] raise), or begin the pattern higher ([inserts] setback or a"
-                + " [[zone]])");
-    return Optional.of(
-        new Finding(
-            error.rule(),
-            Severity.WARNING,
-            error.place(),
-            error.first(),
-            error.second(),
-            error.measure(),
-            error.sentence(),
-            error.suggestion()));
+                + " [[zone]])"));
   }
 }

@@ -19,9 +19,9 @@ record Overlap(StandingMember one, StandingMember other, double depth) {
 
   /** Of two members; empty if they do not, or touch. */
   static Optional<Overlap> of(StandingMember one, StandingMember other) {
-    double depth = one.solid().overlap(other.solid());
-    return Optional.of(new Overlap(one, other, depth))
-        .filter(overlap -> overlap.depth() > Tolerance.TOUCH);
+    return one.solid().overlapsByMoreThan(Tolerance.TOUCH, other.solid())
+        ? Optional.of(new Overlap(one, other, one.solid().overlap(other.solid())))
+        : Optional.empty();
   }
 
   /** How far the other one would have to move some way to be clear, mm. */
@@ -31,7 +31,7 @@ record Overlap(StandingMember one, StandingMember other, double depth) {
     for (int at = 0; at < HALVINGS; at++) {
       double middle = (low + high) / 2;
       Solid moved = other.solid().mapped(corner -> corner.plus(way.times(middle)));
-      if (one.solid().overlap(moved) > Tolerance.TOUCH) {
+      if (one.solid().overlapsByMoreThan(Tolerance.TOUCH, moved)) {
         low = middle;
       } else {
         high = middle;

@@ -32,7 +32,7 @@ public final class SeamBacked implements Rule {
   /** An edge nearer to an opening's than this is one of its own, mm. */
   private static final double BESIDE = 0.1;
 
-  /** What is longer is no corner, at which timber is cut short for other timber, mm. */
+  /** What is longer is no corner, at which timber is cut short for other timber, mm (a choice). */
   private static final double CORNER = 100;
 
   @Override

@@ -52,7 +52,7 @@ public final class SheetsPierced implements Rule {
         Solid body = member.body(thickness).mapped(facet.facet().plane()::toRoom);
         index.near(body.elevation(), 0).stream()
             .filter(part -> !part.facet().equals(facet.facet().name()))
-            .filter(part -> part.solid().overlap(body) > PLAY)
+            .filter(part -> part.solid().overlapsByMoreThan(PLAY, body))
             .map(part -> finding(member, part, part.solid().overlap(body), report))
             .findFirst()
             .ifPresent(findings::add);

@@ -19,7 +19,10 @@ import plycrag.wall.Wall;
  * then cut square before the other.
  */
 final class ClearedEnds {
-  /** Nobody takes a longer end off a member for a corner; a rule tells of the overlap, mm. */
+  /**
+   * Nobody takes a longer end off a member for a corner; a rule tells of the overlap, mm (a
+   * choice).
+   */
   private static final int MOST = 60;
 
   private final double thickness;
@@ -100,8 +103,10 @@ final class ClearedEnds {
   }
 
   private void clear(int one, int other) {
-    double overlap = bodies.get(one).solid().overlap(bodies.get(other).solid());
-    if (overlap <= Tolerance.TOUCH || overlap > MOST) {
+    Solid solid = bodies.get(one).solid();
+    Solid against = bodies.get(other).solid();
+    if (!solid.overlapsByMoreThan(Tolerance.TOUCH, against)
+        || solid.overlapsByMoreThan(MOST, against)) {
       return;
     }
     for (int by = 1; by <= MOST; by++) {

@@ -64,6 +64,7 @@ class InsertInFrontTest {
         .times(1)
         .isError(true)
         .between("port 30/50", "starboard")
+        .measured(111, 150)
         .says(
             "port 30/50 has facet starboard nearer before it than a hold and a hand need; 150 mm"
                 + " must remain");
@@ -94,7 +95,8 @@ class InsertInFrontTest {
   /**
    * A slab that leans back by 15° points up: 850 mm up it is 1221.0 mm high and 220.0 mm back, 150
    * mm before that 1259.9 mm high and 75.1 mm back. There the ceiling is 75.1 · tan 15° = 20.1 mm
-   * higher than over the foot.
+   * higher than over the foot. Insert and ceiling near each other by 2 · sin 15° for each mm out,
+   * and meet 76.9 / 0.5176 = 148.6 mm before the face.
    */
   @Test
   void findsACeilingBeforeASlab() {
@@ -104,6 +106,7 @@ class InsertInFrontTest {
     Found.by("insert-front", slab.formatted(400, "") + "1239")
         .times(1)
         .between("main 30/85", "the ceiling")
+        .measured(148, 150)
         .isError(true);
     Found.by("insert-front", slab.formatted(400, "") + "1241").isNothing();
   }
