@@ -17,6 +17,7 @@ import plycrag.finding.FindingGroup;
 import plycrag.layout.frame.EndCut;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.sheets.CoverStrip;
+import plycrag.layout.joints.Gusset;
 import plycrag.layout.sheets.LaidGusset;
 import plycrag.layout.sheets.LaidPiece;
 import plycrag.layout.sheets.LaidSheet;
@@ -183,8 +184,11 @@ final class Listings {
     if (hardware.kind() == JointHardware.Kind.OTHERS) {
       return "nothing of its own: held through " + String.join(", ", hardware.others());
     }
-    if (hardware.gusset().isPresent()) {
-      return "gusset " + hardware.gusset().get().mark() + " of plywood";
+    if (!hardware.gussets().isEmpty()) {
+      List<String> marks = hardware.gussets().stream().map(Gusset::mark).toList();
+      return (marks.size() > 1 ? "gussets " : "gusset ")
+          + String.join(" and ", marks)
+          + " of plywood";
     }
     String what = hardware.count() + " × " + hardware.kind().word();
     return hardware

@@ -21,11 +21,11 @@ import plycrag.wall.JointFasteners;
  * @param kind of hardware
  * @param count how many of it; of a gusset over several joints, 0 for all but the first
  * @param steel which bracket, strap or hinge; empty for others, and where the catalogue has none
- * @param gusset which; empty for others
+ * @param gussets which; none for others
  * @param others the marks of the members beside it that hold it, if it takes nothing itself
  */
 public record JointHardware(
-    Kind kind, int count, Optional<SteelFit> steel, Optional<Gusset> gusset, List<String> others) {
+    Kind kind, int count, Optional<SteelFit> steel, List<Gusset> gussets, List<String> others) {
   /** The kinds there are. */
   public enum Kind {
     /** A bracket with its screws. */
@@ -56,7 +56,7 @@ public record JointHardware(
   }
 
   private JointHardware(Kind kind, int count, Optional<SteelFit> steel) {
-    this(kind, count, steel, Optional.empty(), List.of());
+    this(kind, count, steel, List.of(), List.of());
   }
 
   /** Whether it is something that the catalogue of brackets, straps and hinges would have. */
@@ -66,15 +66,16 @@ public record JointHardware(
 
   /** The hardware of a joint. */
   public static JointHardware of(Joint joint, Layout layout) {
-    Optional<Gusset> gusset = layout.fixings().gussetOf(joint);
+    List<Gusset> gussets = layout.fixings().gussetsOf(joint);
     List<String> others = layout.fixings().othersOf(joint);
-    if (gusset.isPresent()) {
-      int count = gusset.get().joints().get(0).equals(joint.mark()) ? 1 : 0;
-      return new JointHardware(Kind.GUSSET, count, Optional.empty(), gusset, others);
+    if (!gussets.isEmpty()) {
+      boolean isFirst = gussets.get(0).joints().get(0).equals(joint.mark());
+      int count = isFirst ? gussets.size() : 0;
+      return new JointHardware(Kind.GUSSET, count, Optional.empty(), gussets, others);
     }
     return others.isEmpty()
         ? ofMetal(joint, layout)
-        : new JointHardware(Kind.OTHERS, 0, Optional.empty(), gusset, others);
+        : new JointHardware(Kind.OTHERS, 0, Optional.empty(), gussets, others);
   }
 
   private static JointHardware ofMetal(Joint joint, Layout layout) {

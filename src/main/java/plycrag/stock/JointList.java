@@ -83,9 +83,10 @@ public final class JointList {
     return row;
   }
 
-  /** The mark of the gusset, or the marks of the members beside it. */
+  /** The marks of the gussets, or of the members beside it. */
   private static String heldBy(JointHardware hardware) {
-    return hardware.gusset().map(Gusset::mark).orElse(String.join(" ", hardware.others()));
+    List<String> gussets = hardware.gussets().stream().map(Gusset::mark).toList();
+    return String.join(" ", gussets.isEmpty() ? hardware.others() : gussets);
   }
 
   /** Diameter, length, penetration of the second member and pilot hole, where they are known. */
@@ -109,7 +110,7 @@ public final class JointList {
         yield screw(screw.screws().diameter(), screw.screws().length(), bite);
       }
       case GUSSET -> {
-        GussetFit fit = hardware.gusset().orElseThrow().fit();
+        GussetFit fit = hardware.gussets().get(0).fit();
         double bite = fit.screwLength() - wall.sheet().thickness();
         yield screw(fit.diameter(), fit.screwLength(), bite);
       }

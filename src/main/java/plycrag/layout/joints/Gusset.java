@@ -59,6 +59,10 @@ public record Gusset(String mark, List<String> joints, Side side, GussetFit fit)
     joints = List.copyOf(joints);
   }
 
+  Gusset withMark(String other) {
+    return new Gusset(other, joints, side, fit);
+  }
+
   /** The marks of the members under it. */
   public List<String> members() {
     return List.copyOf(fit.timbers().keySet());

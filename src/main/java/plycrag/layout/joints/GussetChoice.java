@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.Set;
 import java.util.stream.Stream;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
@@ -14,6 +14,7 @@ import plycrag.layout.frame.Joint;
 import plycrag.solve.fixing.GussetFit;
 import plycrag.solve.fixing.GussetPlan;
 import plycrag.solve.fixing.MemberPair;
+import plycrag.solve.fixing.RoomAround;
 import plycrag.solve.fixing.TimberBody;
 
 /**
@@ -24,17 +25,28 @@ final class GussetChoice {
   private final GussetPlan plan;
   private final Map<String, TimberBody> members = new LinkedHashMap<>();
   private final GussetRoom room;
+  private final boolean isPaired;
 
-  /** Joints that one gusset holds. */
-  private record Node(List<Joint> joints, GussetFit fit) {
+  /** Joints that one gusset holds, or one on either side. */
+  private record Node(List<Joint> joints, List<GussetFit> fits) {
     boolean sharesMember(Joint joint) {
-      return fit.timbers().containsKey(joint.first()) || fit.timbers().containsKey(joint.second());
+      Set<String> under = fits.get(0).timbers().keySet();
+      return under.contains(joint.first()) || under.contains(joint.second());
+    }
+
+    boolean meets(Node other) {
+      return fits.stream().anyMatch(one -> other.fits.stream().anyMatch(one::meets));
     }
   }
 
-  GussetChoice(GussetPlan plan, List<TimberBody> bodies, GussetRoom room) {
+  /**
+   * @param bodies of all timber
+   * @param isPaired whether one lies on either side of what they hold
+   */
+  GussetChoice(GussetPlan plan, List<TimberBody> bodies, GussetRoom room, boolean isPaired) {
     this.plan = plan;
     this.room = room;
+    this.isPaired = isPaired;
     bodies.forEach(body -> members.put(body.mark(), body));
   }
 
@@ -51,9 +63,7 @@ final class GussetChoice {
     while (joined) {
       joined = join(nodes);
     }
-    return IntStream.range(0, nodes.size())
-        .mapToObj(at -> gusset("GU" + (at + 1), nodes.get(at)))
-        .toList();
+    return nodes.stream().flatMap(this::gussets).toList();
   }
 
   /** Where members of others stand in the way of its own, a joint may share their gusset. */
@@ -72,12 +82,17 @@ final class GussetChoice {
     return Stream.concat(node.joints().stream(), Stream.of(joint)).toList();
   }
 
-  private Gusset gusset(String mark, Node node) {
+  /** Without a mark yet. */
+  private Stream<Gusset> gussets(Node node) {
     List<String> joints = node.joints().stream().map(Joint::mark).toList();
-    Solid body = node.fit().body();
-    FloorAxes axes = room.floorAxes(node.fit().timbers().keySet());
-    Vector3 way = axes.fromRoom(body.far().get(0)).minus(axes.fromRoom(body.near().get(0)));
-    return new Gusset(mark, joints, Gusset.Side.of(way), node.fit());
+    return node.fits().stream().map(fit -> new Gusset("", joints, side(fit), fit));
+  }
+
+  private Gusset.Side side(GussetFit fit) {
+    Solid body = fit.body();
+    FloorAxes axes = room.floorAxes(fit.timbers().keySet());
+    return Gusset.Side.of(
+        axes.fromRoom(body.far().get(0)).minus(axes.fromRoom(body.near().get(0))));
   }
 
   /**
@@ -90,7 +105,7 @@ final class GussetChoice {
       for (int later = at + 1; later < nodes.size(); later++) {
         Node one = nodes.get(at);
         Node other = nodes.get(later);
-        if (one.fit().meets(other.fit())) {
+        if (one.meets(other)) {
           nodes.remove(later);
           nodes.set(at, node(both(one, other)).orElse(one));
           return true;
@@ -111,6 +126,9 @@ final class GussetChoice {
             .toList();
     List<TimberBody> under =
         meets.stream().flatMap(meet -> Stream.of(meet.first(), meet.second())).toList();
-    return plan.over(meets, box -> room.taken(box, under)).map(fit -> new Node(joints, fit));
+    RoomAround around = room.without(under);
+    Optional<List<GussetFit>> fits =
+        isPaired ? plan.onBothSides(meets, around) : plan.over(meets, around).map(List::of);
+    return fits.map(found -> new Node(joints, found));
   }
 }

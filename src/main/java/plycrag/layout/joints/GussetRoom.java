@@ -15,6 +15,7 @@ import plycrag.geometry.SpatialIndex;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
+import plycrag.solve.fixing.RoomAround;
 import plycrag.solve.fixing.TimberBody;
 import plycrag.wall.Clearances;
 import plycrag.wall.Facet;
@@ -32,6 +33,7 @@ final class GussetRoom {
   private final List<FacetLayout> facets;
   private final SpatialIndex<TimberBody> timber;
   private final SpatialIndex<Solid> bodies;
+  private final SpatialIndex<Solid> inserts;
   private final List<Solid> building = new ArrayList<>();
 
   /**
@@ -44,8 +46,11 @@ final class GussetRoom {
     this.timber = new SpatialIndex<>(members, TimberBody::box);
     this.bodies =
         new SpatialIndex<>(
-            Stream.concat(facets.stream().flatMap(facet -> bodies(facet, wall)), steel).toList(),
+            Stream.concat(facets.stream().flatMap(facet -> sheets(facet, wall)), steel).toList(),
             Solid::elevation);
+    this.inserts =
+        new SpatialIndex<>(
+            facets.stream().flatMap(facet -> inserts(facet, wall)).toList(), Solid::elevation);
     building.add(slab(new Span(-FAR, FAR), new Span(-FAR, 0)));
     wall.support()
         .filter(asked -> asked.kind() == Kind.FIXED || asked.kind() == Kind.HINGED)
@@ -63,8 +68,15 @@ final class GussetRoom {
         .floorAxes();
   }
 
-  /** What reaches into a box, seen along the room's y; some members left out. */
-  List<Solid> taken(Envelope near, List<TimberBody> without) {
+  /** What is around a gusset over some members. */
+  RoomAround without(List<TimberBody> members) {
+    return new RoomAround(
+        box ->
+            Stream.concat(taken(box, members).stream(), inserts.near(box, 0).stream()).toList(),
+        box -> taken(box, members));
+  }
+
+  private List<Solid> taken(Envelope near, List<TimberBody> without) {
     List<Solid> taken = new ArrayList<>(building);
     timber.near(near, 0).stream()
         .filter(body -> !without.contains(body))
@@ -74,15 +86,19 @@ final class GussetRoom {
     return taken;
   }
 
-  /** A facet's sheets and the zones of its inserts. */
-  private static Stream<Solid> bodies(FacetLayout facet, Wall wall) {
+  private static Stream<Solid> sheets(FacetLayout facet, Wall wall) {
     double thickness = wall.sheet().thickness();
-    Stream<Solid> sheets =
-        facet.pieces().stream()
-            .map(piece -> Solid.joining(piece.outline(), 0, piece.back(), thickness));
-    Stream<Solid> inserts =
-        facet.inserts().stream().map(insert -> zone(insert.centre(), thickness, wall));
-    return Stream.concat(sheets, inserts).map(body -> body.mapped(facet.facet().plane()::toRoom));
+    return facet.pieces().stream()
+        .map(piece -> Solid.joining(piece.outline(), 0, piece.back(), thickness))
+        .map(body -> body.mapped(facet.facet().plane()::toRoom));
+  }
+
+  /** The zones of a facet's inserts. */
+  private static Stream<Solid> inserts(FacetLayout facet, Wall wall) {
+    double thickness = wall.sheet().thickness();
+    return facet.inserts().stream()
+        .map(insert -> zone(insert.centre(), thickness, wall))
+        .map(body -> body.mapped(facet.facet().plane()::toRoom));
   }
 
   /** Square, around what timber keeps out of behind an insert. */

@@ -34,20 +34,39 @@ record AxisSetOut(Axis lines, Task task, Result result, List<Double> places, Lis
   }
 
   static AxisSetOut of(AxisTask axis, List<Double> wanted, WhenBlocked whenBlocked, Tape tape) {
-    Task task = axis.task(wanted);
+    Task task = axis.task(wanted, 0);
     Mode mode = mode(whenBlocked);
-    Result result =
-        axis.isMirrored()
-            ? new MirroredSetOut(task, axis.extent(), tape).best(mode)
-            : axis.isFromRight()
-                ? new ImageSetOut(task, axis.extent(), tape).best(mode)
-                : SetOut.of(task, mode);
+    Result least = best(axis, task, mode, tape);
+    Result result = axis.besideMembers() > 0 ? roomy(axis, wanted, least, mode, tape) : least;
     double shift = mode == Mode.SHIFT && !axis.isMirrored() ? shift(result) : 0;
     List<Double> places =
         result.lines().stream()
             .map(line -> tape.snap(line.place().orElse(line.line().wanted() + shift)))
             .toList();
     return new AxisSetOut(axis.lines(), task, result, places, axis.movable());
+  }
+
+  private static Result best(AxisTask axis, Task task, Mode mode, Tape tape) {
+    return axis.isMirrored()
+        ? new MirroredSetOut(task, axis.extent(), tape).best(mode)
+        : axis.isFromRight()
+            ? new ImageSetOut(task, axis.extent(), tape).best(mode)
+            : SetOut.of(task, mode);
+  }
+
+  /** With room beside the members, if that costs neither a line nor a move nor a member. */
+  private static Result roomy(
+      AxisTask axis, List<Double> wanted, Result least, Mode mode, Tape tape) {
+    Result roomy = best(axis, axis.task(wanted, axis.besideMembers()), mode, tape);
+    if (!roomy.isAsGoodAs(least)) {
+      return least;
+    }
+    List<SetLine> lines = new ArrayList<>();
+    for (int at = 0; at < roomy.lines().size(); at++) {
+      SetLine line = roomy.lines().get(at);
+      lines.add(new SetLine(line.line(), line.place(), least.lines().get(at).blockers()));
+    }
+    return new Result(lines, roomy.bays(), roomy.cost());
   }
 
   private static Mode mode(WhenBlocked whenBlocked) {

@@ -30,8 +30,12 @@ record AxisTask(
     keepouts = List.copyOf(keepouts);
   }
 
-  /** The task for lines at given places, ascending, mm. */
-  Task task(List<Double> wanted) {
+  /**
+   * The task for lines at given places, ascending, mm.
+   *
+   * @param beside what is left beside members more than there must be, mm
+   */
+  Task task(List<Double> wanted, double beside) {
     List<AskedLine> named = new ArrayList<>();
     for (int at = 0; at < wanted.size(); at++) {
       named.add(new AskedLine((lines == Axis.UP ? "column " : "row ") + (at + 1), wanted.get(at)));
@@ -50,7 +54,7 @@ record AxisTask(
         fixed.add(crossing.member());
       }
     }
-    return new Task(named, keepouts, fixed, bays, limits());
+    return new Task(named, keepouts, fixed, bays, limits(beside));
   }
 
   /** Whether the lines are to mirror each other. */
@@ -76,11 +80,18 @@ record AxisTask(
         .toList();
   }
 
-  private Limits limits() {
+  /** Where a support may end on a stud, room for plywood on either side of it; else 0; mm. */
+  double besideMembers() {
+    return lines == Axis.UP && area.wall().support().isPresent()
+        ? area.wall().sheet().thickness()
+        : 0;
+  }
+
+  private Limits limits(double beside) {
     Wall wall = area.wall();
     return new Limits(
         wall.tape().unit().markingGrid(),
-        ClearOfTimber.reach(wall),
+        ClearOfTimber.reach(wall) + beside,
         toLine(area.pattern()),
         wall.inserts().blocked().greatestMove());
   }

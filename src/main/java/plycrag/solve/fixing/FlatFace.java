@@ -45,17 +45,28 @@ record FlatFace(List<FacePlace> corners, FacePlace grain) {
    * @param end along the grain, mm
    */
   FlatFace kept(FlatFace area, double side, double end) {
+    return kept(area, outward -> asked(outward, side, end));
+  }
+
+  /**
+   * The part of an area that keeps off each of its edges.
+   *
+   * @param off how far, mm, by the way out of this face at an edge, of length one
+   */
+  FlatFace kept(FlatFace area, ToDoubleFunction<FacePlace> off) {
     FlatFace rest = area;
     for (int at = 0; at < corners.size(); at++) {
       FacePlace from = corners.get(at);
       FacePlace way = corners.get((at + 1) % corners.size()).minus(from);
       if (way.length() > Tolerance.VANISHING) {
-        double off = asked(way, side, end);
         double turn = turn();
+        double asked = off.applyAsDouble(outward(way));
         rest =
             rest.where(
                 spot ->
-                    turn * way.cross(spot.minus(from)) / way.length() - off + Tolerance.VANISHING);
+                    turn * way.cross(spot.minus(from)) / way.length()
+                        - asked
+                        + Tolerance.VANISHING);
       }
     }
     return rest;
@@ -69,16 +80,21 @@ record FlatFace(List<FacePlace> corners, FacePlace grain) {
       FacePlace way = corners.get((at + 1) % corners.size()).minus(from);
       if (way.length() > Tolerance.VANISHING) {
         double inside = turn() * way.cross(spot.minus(from)) / way.length();
-        least = Math.min(least, inside - asked(way, side, end));
+        least = Math.min(least, inside - asked(outward(way), side, end));
       }
     }
     return least;
   }
 
-  private double asked(FacePlace way, double side, double end) {
-    double sine = Math.abs(way.cross(grain)) / way.length();
-    double cosine = Math.abs(way.dot(grain)) / way.length();
-    return Math.max(end * sine, side * cosine);
+  /** Square to an edge, away from the face, of length one. */
+  private FacePlace outward(FacePlace way) {
+    double turned = turn() / way.length();
+    return new FacePlace(turned * way.across(), -turned * way.along());
+  }
+
+  /** What slants is as much of an end as its outward way runs with the grain. */
+  private double asked(FacePlace outward, double side, double end) {
+    return Math.max(end * Math.abs(outward.dot(grain)), side * Math.abs(outward.cross(grain)));
   }
 
   /** 1 if the corners run counter-clockwise, else -1. */

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
@@ -53,29 +52,44 @@ final class GussetDraft {
     this.high = high;
   }
 
+  /**
+   * The rectangle around all screws, with those of one side.
+   *
+   * @param straight the member along and across which its sides run
+   * @param screws that are driven through it
+   * @param all of both sides, on the plane of this one
+   */
   static GussetDraft of(
       GussetTimber straight,
       Vector3 outward,
       Map<GussetTimber, List<Vector3>> screws,
+      Map<GussetTimber, List<Vector3>> all,
       double diameter,
       Tape tape) {
     FlatAxes axes = straight.axes().upright();
+    Map<GussetTimber, List<FacePlace>> around = onGrid(all, axes, tape);
+    Vector3 along = axes.along();
+    Vector3 across = axes.across();
+    FacePlace low =
+        new FacePlace(
+            tape.snapDown(least(around, FacePlace::along, along, diameter)),
+            tape.snapDown(least(around, FacePlace::across, across, diameter)));
+    FacePlace high =
+        new FacePlace(
+            tape.snapUp(-least(around, spot -> -spot.along(), along, diameter)),
+            tape.snapUp(-least(around, spot -> -spot.across(), across, diameter)));
+    return new GussetDraft(
+        straight.body().mark(), axes, outward, onGrid(screws, axes, tape), low, high);
+  }
+
+  private static Map<GussetTimber, List<FacePlace>> onGrid(
+      Map<GussetTimber, List<Vector3>> screws, FlatAxes axes, Tape tape) {
     Map<GussetTimber, List<FacePlace>> onGrid = new LinkedHashMap<>();
     screws.forEach(
         (timber, places) ->
             onGrid.put(
                 timber, places.stream().map(place -> snapped(axes.spot(place), tape)).toList()));
-    Vector3 along = axes.along();
-    Vector3 across = axes.across();
-    FacePlace low =
-        new FacePlace(
-            tape.snapDown(least(onGrid, FacePlace::along, along, diameter)),
-            tape.snapDown(least(onGrid, FacePlace::across, across, diameter)));
-    FacePlace high =
-        new FacePlace(
-            tape.snapUp(-least(onGrid, spot -> -spot.along(), along, diameter)),
-            tape.snapUp(-least(onGrid, spot -> -spot.across(), across, diameter)));
-    return new GussetDraft(straight.body().mark(), axes, outward, onGrid, low, high);
+    return onGrid;
   }
 
   private static FacePlace snapped(FacePlace spot, Tape tape) {
@@ -109,19 +123,17 @@ final class GussetDraft {
     return high.minus(low);
   }
 
-  /**
-   * Whether neither it nor a driver at its screws reaches into a body.
-   *
-   * @param taken the bodies that reach into a box seen along the room's y
-   */
-  boolean isClear(double thickness, Function<Envelope, List<Solid>> taken) {
-    Stream<Solid> drivers =
-        screws.values().stream().flatMap(List::stream).map(spot -> driver(spot, thickness));
-    return Stream.concat(Stream.of(body(thickness)), drivers)
-        .noneMatch(
-            one ->
-                taken.apply(one.elevation()).stream()
-                    .anyMatch(other -> one.overlapsByMoreThan(Tolerance.MARKED, other)));
+  /** Whether neither it nor a driver at its screws reaches into what is around. */
+  boolean isClear(double thickness, RoomAround room) {
+    return isClear(body(thickness), room.forGood())
+        && screws.values().stream()
+            .flatMap(List::stream)
+            .allMatch(spot -> isClear(driver(spot, thickness), room.inTheMaking()));
+  }
+
+  private static boolean isClear(Solid one, Function<Envelope, List<Solid>> taken) {
+    return taken.apply(one.elevation()).stream()
+        .noneMatch(other -> one.overlapsByMoreThan(Tolerance.MARKED, other));
   }
 
   private Solid body(double thickness) {

@@ -6,10 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Envelope;
-import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.units.Tape;
 
@@ -24,10 +21,10 @@ import plycrag.units.Tape;
  */
 public final class GussetPlan {
   /** Screws through plywood, the thickest first (common practice, no source), mm. */
-  public static final List<Double> METRIC = List.of(5.0, 4.5, 4.0);
+  public static final List<Double> METRIC = List.of(5.0, 4.5, 4.0, 3.5);
 
-  /** The same where screws have numbers: 10 and 8 (ASME B18.6.1), mm. */
-  public static final List<Double> NUMBERED = List.of(4.826, 4.1656);
+  /** The same where screws have numbers: 10, 8 and 6 (ASME B18.6.1), mm. */
+  public static final List<Double> NUMBERED = List.of(4.826, 4.1656, 3.5052);
 
   /** A side longer than this is a sheet's rather than a gusset's (a choice), mm. */
   public static final double LARGEST = 600;
@@ -52,7 +49,7 @@ public final class GussetPlan {
    * @param thickness of the plywood, mm
    * @param largest a side of it may be, mm
    * @param each how many screws go into each member
-   * @param diameters of the screws that may be taken, the thickest first, mm
+   * @param diameters of the screws that may be room, the thickest first, mm
    * @param deep how deep a screw must go in, in diameters
    * @param farSide what must remain before the far side, mm
    * @param reached how deep the screws of the sheets end behind these, mm
@@ -80,22 +77,68 @@ public final class GussetPlan {
   /**
    * The gusset over all members that meet.
    *
-   * @param taken the bodies that reach into a box seen along the room's y, which it and a driver
-   *     must keep out of
+   * @param room what it and a driver must keep out of
    */
-  public Optional<GussetFit> over(List<MemberPair> meets, Function<Envelope, List<Solid>> taken) {
-    List<TimberBody> bodies =
-        meets.stream().flatMap(meet -> Stream.of(meet.first(), meet.second())).distinct().toList();
+  public Optional<GussetFit> over(List<MemberPair> meets, RoomAround room) {
+    List<TimberBody> bodies = bodies(meets);
     for (double diameter : diameters) {
       for (TimberFace plane : bodies.get(0).sides()) {
         Optional<GussetFit> fit =
-            timbers(bodies, plane, meets).flatMap(all -> fit(all, plane, diameter, taken));
+            timbers(bodies, plane, meets).flatMap(all -> fit(all, plane, diameter, room));
         if (fit.isPresent()) {
           return fit;
         }
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * The two gussets over all members that meet, alike and opposite each other, so that no force is
+   * out of the members' plane. Their screws take turns, one from this side and the next from the
+   * other, and keep the distances of screws of one side.
+   *
+   * @param room what they and a driver must keep out of
+   */
+  public Optional<List<GussetFit>> onBothSides(
+      List<MemberPair> meets, RoomAround room) {
+    List<TimberBody> bodies = bodies(meets);
+    for (double diameter : diameters) {
+      for (TimberFace plane : bodies.get(0).sides()) {
+        Optional<List<GussetFit>> fit =
+            GussetSides.of(plane, one -> timbers(bodies, one, meets), bodies.get(0))
+                .flatMap(sides -> fit(sides, diameter, room));
+        if (fit.isPresent()) {
+          return fit;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<List<GussetFit>> fit(
+      GussetSides sides, double diameter, RoomAround room) {
+    double least = thickness + deep * diameter;
+    return choices(sides.near(), diameter, 2 * each).stream()
+        .flatMap(screws -> sides.drafts(screws, diameter, tape))
+        .sorted(Comparator.comparingDouble(pair -> pair.get(0).area()))
+        .filter(pair -> pair.get(0).longest() <= largest)
+        .filter(pair -> pair.stream().allMatch(draft -> draft.isClear(thickness, room)))
+        .map(
+            pair ->
+                pair.stream()
+                    .flatMap(
+                        draft -> draft.fit(thickness, diameter, least, thickness - farSide).stream())
+                    .toList())
+        .filter(pair -> pair.size() == 2)
+        .findFirst();
+  }
+
+  private static List<TimberBody> bodies(List<MemberPair> meets) {
+    return meets.stream()
+        .flatMap(meet -> Stream.of(meet.first(), meet.second()))
+        .distinct()
+        .toList();
   }
 
   /** The members as they lie under a plane; empty if one has no side in it. */
@@ -133,28 +176,30 @@ public final class GussetPlan {
       List<GussetTimber> timbers,
       TimberFace plane,
       double diameter,
-      Function<Envelope, List<Solid>> taken) {
+      RoomAround room) {
     double least = thickness + deep * diameter;
-    return choices(timbers, diameter).stream()
+    return choices(timbers, diameter, each).stream()
         .flatMap(
             screws ->
                 timbers.stream()
-                    .map(one -> GussetDraft.of(one, plane.outward(), screws, diameter, tape)))
+                    .map(
+                        one ->
+                            GussetDraft.of(one, plane.outward(), screws, screws, diameter, tape)))
         .sorted(Comparator.comparingDouble(GussetDraft::area))
         .filter(draft -> draft.longest() <= largest)
-        .filter(draft -> draft.isClear(thickness, taken))
+        .filter(draft -> draft.isClear(thickness, room))
         .flatMap(draft -> draft.fit(thickness, diameter, least, thickness - farSide).stream())
         .findFirst();
   }
 
   /** Every way to set out the screws of all members. */
   private List<Map<GussetTimber, List<Vector3>>> choices(
-      List<GussetTimber> timbers, double diameter) {
+      List<GussetTimber> timbers, double diameter, int count) {
     double play = tape.unit().markingGrid();
     List<Map<GussetTimber, List<Vector3>>> choices = List.of(Map.of());
     for (GussetTimber timber : timbers) {
       List<Map<GussetTimber, List<Vector3>>> longer = new ArrayList<>();
-      for (List<Vector3> screws : timber.choices(diameter, each, play)) {
+      for (List<Vector3> screws : timber.choices(diameter, count, play)) {
         choices.forEach(before -> longer.add(with(before, timber, screws)));
       }
       choices = longer;

@@ -14,7 +14,8 @@ import plycrag.geometry.Vector3;
  * @param body the member
  * @param face as it lies flat in its own axes
  * @param axes its own
- * @param forces the ways of what it hands on or takes, of length one
+ * @param forces the ways in which screws pull it when members draw apart, of length one; what
+ *     pushes goes from timber to timber
  * @param behind how deep the screws of the sheets end behind these, mm
  */
 record GussetTimber(
@@ -38,7 +39,7 @@ record GussetTimber(
     List<Vector3> forces =
         meets.stream()
             .filter(meet -> meet.first().equals(body) || meet.second().equals(body))
-            .map(meet -> meet.first().way())
+            .map(meet -> meet.pullOn(body))
             .toList();
     boolean besideSheets = body.sheeted() && Math.abs(face.outward().dot(body.away())) < SQUARE;
     return new GussetTimber(
@@ -60,8 +61,7 @@ record GussetTimber(
     double sine = most(axes.across());
     double cosine = most(axes.along());
     ScrewDistances distances = new ScrewDistances(diameter, true);
-    FlatFace kept =
-        face.kept(face, distances.loadedEdge(sine) + play, distances.loadedEnd(cosine) + play);
+    FlatFace kept = face.kept(face, outward -> off(outward, cosine, distances) + play);
     FlatFace free = behind > 0 ? kept.where(spot -> depth(spot) - behind - diameter) : kept;
     double pitch = PANEL_ON_TIMBER * distances.alongGrain(cosine) + 2 * play;
     double gauge = PANEL_ON_TIMBER * distances.acrossGrain(sine) + 2 * play;
@@ -73,6 +73,19 @@ record GussetTimber(
       }
     }
     return choices;
+  }
+
+  /** From an edge of its face: the more, the more a force across the grain points at it. */
+  private double off(FacePlace outward, double cosine, ScrewDistances distances) {
+    double pulled =
+        forces.stream()
+            .mapToDouble(force -> Math.signum(outward.across()) * force.dot(axes.across()))
+            .max()
+            .orElseThrow();
+    double side = distances.loadedEdge(Math.max(0, Math.min(1, pulled)));
+    return Math.max(
+        distances.loadedEnd(cosine) * Math.abs(outward.along()),
+        side * Math.abs(outward.across()));
   }
 
   /** The greatest part of what it hands on or takes that runs along a way. */
@@ -116,8 +129,13 @@ record GussetTimber(
     return stretch.most(FacePlace::along) - stretch.least(FacePlace::along);
   }
 
+  /** The corners of its face in the room. */
+  Stream<Vector3> onPlane() {
+    return face.corners().stream().map(axes::place);
+  }
+
   /** The corners of its face in other axes on the same plane. */
   Stream<FacePlace> seen(FlatAxes other) {
-    return face.corners().stream().map(axes::place).map(other::spot);
+    return onPlane().map(other::spot);
   }
 }

@@ -15,4 +15,9 @@ public record Result(List<SetLine> lines, List<List<Double>> bays, Cost cost) {
     lines = List.copyOf(lines);
     bays = bays.stream().map(List::copyOf).toList();
   }
+
+  /** Whether neither is better. */
+  public boolean isAsGoodAs(Result other) {
+    return cost.compareTo(other.cost) == 0;
+  }
 }
