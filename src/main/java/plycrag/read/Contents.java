@@ -100,7 +100,7 @@ final class Contents {
             machine(screws),
             buying,
             OutputTable.record(in(OutputTable.TABLE))),
-        new Site(SupportTable.record(in(SupportTable.TABLE)), RoomTable.record(this)));
+        new Site(SupportTable.record(in(SupportTable.TABLE), frame), RoomTable.record(this)));
   }
 
   private GivenFace face(double wallWidth, Sheet sheet) {

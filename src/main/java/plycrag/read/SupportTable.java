@@ -8,10 +8,14 @@ import plycrag.read.schema.NumberKind;
 import plycrag.read.schema.NumberListKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.Range;
+import plycrag.read.schema.SectionKind;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
 import plycrag.read.text.Faults;
+import plycrag.units.LengthUnit;
+import plycrag.wall.Frame;
+import plycrag.wall.buying.Section;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Across;
 import plycrag.wall.room.GivenSupport.Base;
@@ -21,9 +25,14 @@ import plycrag.wall.room.GivenSupport.Hinge;
 import plycrag.wall.room.GivenSupport.Hold;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
+import plycrag.wall.room.GivenSupport.Timber;
 
 /** The keys of {@code [support]}. */
 final class SupportTable {
+  private static final LengthKind DEPTH = LengthKind.length(40, 300);
+  private static final double LEDGER_OFF_MM = 90;
+  private static final double LEDGER_OFF_IN = 3.5 * 25.4;
+
   static final Parameter<Kind> KIND =
       new Parameter<>(
           "kind",
@@ -122,6 +131,37 @@ final class SupportTable {
           DefaultValue.derived("near its upper edge"),
           "Where a hinged facet is held, from its lower edge up the slope.");
 
+  static final Parameter<Double> RAIL =
+      new Parameter<>(
+          "rail-depth",
+          DEPTH,
+          DefaultValue.length("140 mm", "5.5 in"),
+          "How high base rails lie on the floor; they are as thick as the frame's timber.");
+  static final Parameter<Double> POST =
+      new Parameter<>(
+          "post-depth",
+          DEPTH,
+          DefaultValue.derived("as deep as the frame"),
+          "How deep posts are; they are as thick as the frame's timber.");
+  static final Parameter<Double> TIE =
+      new Parameter<>(
+          "tie-depth",
+          DEPTH,
+          DefaultValue.derived("as deep as the frame"),
+          "How deep ties and hangers are; they are as thick as the frame's timber.");
+  static final Parameter<Double> BRACE =
+      new Parameter<>(
+          "brace-depth",
+          DEPTH,
+          DefaultValue.derived("as deep as the frame"),
+          "How deep braces and knee braces are; they are as thick as the frame's timber.");
+  static final Parameter<Section> LEDGER =
+      new Parameter<>(
+          "ledger-section",
+          new SectionKind(LengthKind.length(35, 300)),
+          DefaultValue.derived("90 mm (3.5 in) off the building, as high as ties are deep"),
+          "Timber of ledgers: how far it stands off the building or the ceiling, and its other side.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "support",
@@ -142,7 +182,12 @@ final class SupportTable {
               HOLD,
               ANGLES,
               ANCHOR_HEIGHT,
-              ATTACH),
+              ATTACH,
+              RAIL,
+              POST,
+              TIE,
+              BRACE,
+              LEDGER),
           List.of());
 
   private SupportTable() {}
@@ -173,12 +218,27 @@ final class SupportTable {
     }
   }
 
-  /** The record, if there is a support. */
-  static Optional<GivenSupport> record(Values values) {
-    return values.given(KIND).map(kind -> record(kind, values));
+  /**
+   * The record, if there is a support.
+   *
+   * @param frame as deep as which its timber is where nothing else is told
+   */
+  static Optional<GivenSupport> record(Values values, Frame frame) {
+    return values.given(KIND).map(kind -> record(kind, values, frame));
   }
 
-  private static GivenSupport record(Kind kind, Values values) {
+  private static Timber timber(Values values, Frame frame) {
+    double tie = values.given(TIE).orElse(frame.depth());
+    double off = values.unit() == LengthUnit.MM ? LEDGER_OFF_MM : LEDGER_OFF_IN;
+    return new Timber(
+        values.get(RAIL),
+        values.given(POST).orElse(frame.depth()),
+        tie,
+        values.given(BRACE).orElse(frame.depth()),
+        values.given(LEDGER).orElse(new Section(off, tie)));
+  }
+
+  private static GivenSupport record(Kind kind, Values values, Frame frame) {
     Lateral usual = kind == Kind.FREESTANDING ? Lateral.BRACES : Lateral.SHEETS;
     return new GivenSupport(
         kind,
@@ -195,6 +255,7 @@ final class SupportTable {
             values.get(HOLD),
             values.given(ANGLES).orElse(List.of()).stream().sorted().distinct().toList(),
             values.given(ANCHOR_HEIGHT),
-            values.given(ATTACH)));
+            values.given(ATTACH)),
+        timber(values, frame));
   }
 }

@@ -57,9 +57,22 @@ final class RunSite {
             floorAxes(),
             held().stream().map(this::back).toList(),
             studsInLine(),
-            new SupportSite.Section(wall.frame().breadth(), wall.frame().depth()),
+            timber(),
             asked.bay(),
             wall.stock().longestMember());
+  }
+
+  private SupportSite.Timber timber() {
+    GivenSupport.Timber timber = asked.timber();
+    return new SupportSite.Timber(
+        wall.frame().breadth(),
+        wall.frame().depth(),
+        timber.rail(),
+        timber.post(),
+        timber.tie(),
+        timber.brace(),
+        timber.ledger().breadth(),
+        timber.ledger().depth());
   }
 
   SupportSite site() {

@@ -19,7 +19,7 @@ import plycrag.geometry.Tolerance;
  * @param axes where the run stands
  * @param backs the backs of its facets' frames, from the floor up
  * @param studs left sides of the studs that may bear, x of the run, ascending, mm
- * @param section breadth along the wall and depth across it, mm
+ * @param timber how thick and how deep it is
  * @param bay the greatest distance between stations, mm
  * @param longest a timber may be, mm
  */
@@ -27,7 +27,7 @@ public record SupportSite(
     FloorAxes axes,
     List<BackEdge> backs,
     List<Double> studs,
-    Section section,
+    Timber timber,
     double bay,
     double longest) {
   /** What is less out of line bears all the same, mm. */
@@ -43,19 +43,34 @@ public record SupportSite(
   }
 
   /**
-   * The section of the timber.
+   * How thick and how deep timber is, mm.
    *
-   * @param breadth mm
-   * @param depth mm
+   * @param breadth along the wall, of all but ledgers
+   * @param frame depth of the frame
+   * @param rail how high rails are
+   * @param post depth of posts
+   * @param tie depth of ties and hangers
+   * @param brace depth of braces and knee braces
+   * @param ledger how far ledgers stand off the building
+   * @param ledgerDepth their other side
    */
-  public record Section(double breadth, double depth) {}
+  public record Timber(
+      double breadth,
+      double frame,
+      double rail,
+      double post,
+      double tie,
+      double brace,
+      double ledger,
+      double ledgerDepth) {}
 
   double breadth() {
-    return section.breadth();
+    return timber.breadth();
   }
 
+  /** Of the frame, mm. */
   double depth() {
-    return section.depth();
+    return timber.frame();
   }
 
   /**
@@ -202,7 +217,7 @@ public record SupportSite(
 
   /** A level timber of a station that ends flat on the back of a frame. */
   SupportTimber tie(double x, double from, BackEdge back, double high) {
-    double low = high - depth();
+    double low = high - timber.tie();
     return timber(
         TimberUse.TIE,
         x,
@@ -216,7 +231,7 @@ public record SupportSite(
 
   /** Where such a tie meets the frame. */
   Meeting onFrame(SupportTimber tie, BackEdge back, double high) {
-    double middle = high - depth() / 2;
-    return Meeting.frame(tie, back.facet(), new SectionPlace(back.y(middle), middle), depth());
+    double middle = high - timber.tie() / 2;
+    return Meeting.frame(tie, back.facet(), new SectionPlace(back.y(middle), middle), timber.tie());
   }
 }

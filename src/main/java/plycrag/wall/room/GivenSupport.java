@@ -2,6 +2,7 @@ package plycrag.wall.room;
 
 import java.util.List;
 import java.util.Optional;
+import plycrag.wall.buying.Section;
 
 /**
  * What holds the face up.
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param bracing what keeps it from swaying
  * @param fixing what ledgers are fixed to
  * @param hinge how a hinged facet moves and is held
+ * @param timber what it is made of
  */
 public record GivenSupport(
     Kind kind,
@@ -22,7 +24,8 @@ public record GivenSupport(
     Optional<Double> front,
     Bracing bracing,
     Fixing fixing,
-    Hinge hinge) {
+    Hinge hinge,
+    Timber timber) {
 
   /**
    * The same behind the image of a wall.
@@ -33,7 +36,7 @@ public record GivenSupport(
     Fixing image =
         new Fixing(
             fixing.base(), fixing.spacing(), width - fixing.firstStud(), fixing.studSpacing());
-    return new GivenSupport(kind, bay, behind, front, bracing, image, hinge);
+    return new GivenSupport(kind, bay, behind, front, bracing, image, hinge, timber);
   }
 
   /** How a wall is held up. */
@@ -100,6 +103,18 @@ public record GivenSupport(
    * @param studSpacing from stud to stud of the building, mm
    */
   public record Fixing(Optional<Base> base, double spacing, double firstStud, double studSpacing) {}
+
+  /**
+   * How deep its timber is in the section across the wall, mm. All but ledgers is as thick as the
+   * frame's, so that plywood lies flush over where it meets the frame.
+   *
+   * @param rail on the floor
+   * @param post upright
+   * @param tie of ties and hangers
+   * @param brace of braces and knee braces
+   * @param ledger how far it stands off the building, and its other side
+   */
+  public record Timber(double rail, double post, double tie, double brace, Section ledger) {}
 
   /** What holds a hinged facet at its angle. */
   public enum Hold {
