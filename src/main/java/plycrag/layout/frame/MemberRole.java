@@ -53,6 +53,11 @@ public enum MemberRole {
     return letters;
   }
 
+  /** Whether it runs along the wall from station to station of a support. */
+  public boolean runsAlong() {
+    return this == LEDGER || this == BEAM || this == SILL;
+  }
+
   /** Whether it runs up the slope. */
   public boolean isUpright() {
     return this == STUD || this == TRIMMER;

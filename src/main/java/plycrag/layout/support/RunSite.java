@@ -62,7 +62,8 @@ final class RunSite {
             studs.inLine(held()),
             timber(),
             asked.bay(),
-            wall.stock().longestMember());
+            wall.stock().longestMember(),
+            wall.tape());
   }
 
   private SupportSite.Timber timber() {

@@ -12,6 +12,7 @@ import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
+import plycrag.units.Tape;
 
 /**
  * What a support is set for.
@@ -22,6 +23,7 @@ import plycrag.geometry.Tolerance;
  * @param timber how thick and how deep it is
  * @param bay the greatest distance between stations, mm
  * @param longest a timber may be, mm
+ * @param tape on whose marking grid what is level lies
  */
 public record SupportSite(
     FloorAxes axes,
@@ -29,7 +31,8 @@ public record SupportSite(
     List<Double> studs,
     Timber timber,
     double bay,
-    double longest) {
+    double longest,
+    Tape tape) {
   /** What is less out of line bears all the same, mm. */
   private static final double IN_LINE = 1;
 
@@ -150,7 +153,7 @@ public record SupportSite(
   double level(BackEdge back) {
     double tie = timber.tie() * back.length() / back.rise();
     double down = Math.min(breadth() + UNDER_PLATE + tie / 2, back.length() / 2);
-    return back.high().z() - down * back.rise() / back.length() + timber.tie() / 2;
+    return tape.snapDown(back.high().z() - down * back.rise() / back.length() + timber.tie() / 2);
   }
 
   /** Where something upright that ends on a frame has its front, y in mm. */
