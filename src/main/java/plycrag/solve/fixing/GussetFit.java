@@ -2,7 +2,10 @@ package plycrag.solve.fixing;
 
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.algorithm.CGAlgorithms3D;
+import org.locationtech.jts.geom.Coordinate;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Vector3;
 
 /**
  * A rectangle of plywood over members that lie flush, with its screws.
@@ -30,13 +33,51 @@ public record GussetFit(
   /** Two gussets stay this far apart, mm. */
   private static final double APART = 1;
 
+  /** Screws that cross in timber stay apart as rows of them do (EN 1995-1-1 Table 8.2), diameters. */
+  private static final double ROWS = 3;
+
   /** Copies the screws. */
   public GussetFit {
     screws = List.copyOf(screws);
   }
 
-  /** Whether two would lie in each other's way, or their screws might meet. */
+  /** Whether two would lie in each other's way, or their screws come too near each other. */
   public boolean meets(GussetFit other) {
-    return taken.overlapsByMoreThan(-APART, other.taken);
+    return taken.overlapsByMoreThan(-APART, other.taken)
+        && (body.overlapsByMoreThan(-APART, other.body) || comesNear(other));
+  }
+
+  private boolean comesNear(GussetFit other) {
+    double apart = ROWS * Math.max(diameter, other.diameter);
+    return screws.stream()
+        .map(this::inTimber)
+        .anyMatch(
+            one ->
+                other.screws.stream()
+                    .map(other::inTimber)
+                    .anyMatch(another -> one.distance(another) < apart));
+  }
+
+  /** From where a screw enters the timber to its point, in the room. */
+  private Segment inTimber(GussetScrew screw) {
+    Vector3 corner = body.near().get(0);
+    Vector3 right = body.near().get(1).minus(corner).unit();
+    Vector3 up = body.near().get(3).minus(corner).unit();
+    Vector3 through = body.far().get(0).minus(corner);
+    Vector3 from =
+        corner.plus(right.times(screw.spot().along())).plus(up.times(screw.spot().across()));
+    double bite = screwLength - through.length();
+    return new Segment(from, from.minus(through.unit().times(bite)));
+  }
+
+  private record Segment(Vector3 from, Vector3 to) {
+    double distance(Segment other) {
+      return CGAlgorithms3D.distanceSegmentSegment(
+          at(from), at(to), at(other.from), at(other.to));
+    }
+
+    private static Coordinate at(Vector3 place) {
+      return new Coordinate(place.x(), place.y(), place.z());
+    }
   }
 }
