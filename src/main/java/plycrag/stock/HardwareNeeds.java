@@ -2,12 +2,15 @@ package plycrag.stock;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.layout.Layout;
+import plycrag.layout.frame.MemberRole;
 import plycrag.layout.support.Anchor;
+import plycrag.layout.support.PlacedMember;
 import plycrag.layout.support.WallSupport;
 import plycrag.prices.Article;
 import plycrag.stock.Need.Amount;
@@ -172,15 +175,33 @@ final class HardwareNeeds {
     if (layout.support().isPresent()) {
       WallSupport support = layout.support().get();
       for (Anchor.Into into : Anchor.Into.values()) {
-        long count = support.anchors().stream().filter(one -> one.into() == into).count();
-        String what =
-            "anchor into " + into.words() + ", for timber of " + tape.size(wall.frame().breadth());
-        addPieces(what, "", Math.toIntExact(count), Sourcing.of(Article.ANCHOR));
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        support.anchors().stream()
+            .filter(one -> one.into() == into)
+            .forEach(anchor -> counts.merge(tape.size(through(anchor)), 1, Integer::sum));
+        counts.forEach(
+            (timber, count) -> {
+              String what = "anchor into " + into.words() + ", for timber of " + timber;
+              addPieces(what, "", count, Sourcing.of(Article.ANCHOR));
+            });
       }
       int tethers = support.tethers().size();
       String what = "strut, strap, chain or rope with its fittings, half of them backups";
       addPieces(what, "", tethers, Sourcing.of(Article.TETHER));
     }
+  }
+
+  /** How thick the timber is that an anchor goes through; all but ledgers is as the frame's, mm. */
+  private double through(Anchor anchor) {
+    return layout.standing().stream()
+        .map(PlacedMember::member)
+        .filter(member -> member.mark().equals(anchor.member()))
+        .filter(member -> member.role() == MemberRole.LEDGER)
+        .mapToDouble(
+            ledger ->
+                anchor.into() == Anchor.Into.JOIST ? ledger.box().getHeight() : ledger.depth())
+        .findFirst()
+        .orElse(wall.frame().breadth());
   }
 
   private void addPieces(String what, String size, int count, Sourcing sourcing) {
