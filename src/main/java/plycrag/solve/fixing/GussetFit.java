@@ -2,7 +2,9 @@ package plycrag.solve.fixing;
 
 import java.util.List;
 import java.util.Map;
+import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Vector3;
 
 /**
  * A rectangle of plywood over members that lie flush, with its screws.
@@ -33,6 +35,20 @@ public record GussetFit(
   /** Copies the screws. */
   public GussetFit {
     screws = List.copyOf(screws);
+  }
+
+  /** Its screws from under their heads, in their order. */
+  public List<Rod> rods() {
+    Vector3 corner = body.near().get(0);
+    Vector3 along = body.near().get(1).minus(corner).unit();
+    Vector3 across = body.near().get(3).minus(corner).unit();
+    Vector3 through = body.far().get(0).minus(corner);
+    Vector3 inward = through.unit().times(-1);
+    return screws.stream()
+        .map(GussetScrew::spot)
+        .map(spot -> along.times(spot.along()).plus(across.times(spot.across())))
+        .map(spot -> new Rod(corner.plus(through).plus(spot), inward, screwLength, diameter))
+        .toList();
   }
 
   /** Whether two would lie in each other's way, or their screws might meet. */
