@@ -43,6 +43,7 @@ import plycrag.stock.Costs;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
 import plycrag.stock.GussetList;
+import plycrag.stock.HardwareList;
 import plycrag.stock.JobFigures;
 import plycrag.stock.JointList;
 import plycrag.stock.SawList;
@@ -178,6 +179,7 @@ public final class Deliverable {
     addList("lists/cut-list.csv", CutList.of(checked).table(shopping.grade()));
     addList("lists/saw-list.csv", SawList.of(checked).table());
     addList("lists/joints.csv", JointList.of(checked));
+    addList("lists/hardware.csv", HardwareList.of(checked));
     if (!checked.layout().offcuts().gussets().isEmpty()) {
       addList("lists/gussets.csv", GussetList.of(checked));
     }

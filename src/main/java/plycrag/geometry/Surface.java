@@ -38,6 +38,21 @@ public record Surface(List<Triangle> triangles) {
   }
 
   /**
+   * That of a body by its outlines one after the other, as a turned part or a bent strip has them.
+   *
+   * @param rings with as many corners each, in the same order round; the first and the last one are
+   *     flat and seen whole from their first corner
+   */
+  public static Surface through(List<List<Vector3>> rings) {
+    List<Triangle> triangles = new ArrayList<>(fan(rings.get(0)));
+    fan(rings.get(rings.size() - 1)).forEach(one -> triangles.add(one.turned()));
+    for (int at = 1; at < rings.size(); at++) {
+      triangles.addAll(band(new Solid(rings.get(at - 1), rings.get(at))));
+    }
+    return new Surface(triangles);
+  }
+
+  /**
    * That of a body between two outlines on parallel planes, as (u, v, w), openings in them taken
    * out. Their corners need not match. Where an opening in one has none that meets it in the other,
    * as where a slanting edge runs out through it, the body goes straight on from each outline to

@@ -8,6 +8,7 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.Member;
 import plycrag.layout.joints.Fixings;
+import plycrag.layout.joints.Hardware;
 import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.Screw;
 import plycrag.layout.screws.ScrewPoint;
@@ -31,6 +32,7 @@ import plycrag.wall.Wall;
  * @param faces of the sheets that a machine works on, sheet by sheet in the order of the work
  * @param offcuts what is cut from that which the sheets leave over
  * @param fixings what holds each joint
+ * @param hardware every piece of it in its place: joint by joint, then gussets, anchors and tethers
  */
 public record Layout(
     Wall wall,
@@ -39,12 +41,14 @@ public record Layout(
     List<LaidSheet> sheets,
     List<WorkedFace> faces,
     OffcutParts offcuts,
-    Fixings fixings) {
+    Fixings fixings,
+    List<Hardware> hardware) {
   /** Copies the lists. */
   public Layout {
     facets = List.copyOf(facets);
     sheets = List.copyOf(sheets);
     faces = List.copyOf(faces);
+    hardware = List.copyOf(hardware);
   }
 
   /** The facets, those that stand on each other together, from left to right. */

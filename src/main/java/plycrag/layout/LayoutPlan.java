@@ -17,6 +17,7 @@ import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.JointFinder;
 import plycrag.layout.frame.MemberNumbers;
 import plycrag.layout.joints.Fixings;
+import plycrag.layout.joints.HardwarePlan;
 import plycrag.layout.pattern.AreaSetOut;
 import plycrag.layout.pattern.AskedInserts;
 import plycrag.layout.pattern.Hindrance;
@@ -104,7 +105,8 @@ public final class LayoutPlan {
         sheets,
         sheets.stream().flatMap(sheet -> WorkedFace.of(wall, sheet).stream()).toList(),
         OffcutParts.of(wall, sheets, fixings.gussets()),
-        fixings);
+        fixings,
+        HardwarePlan.of(wall, facets, support, fixings));
   }
 
   private static List<Skin> skins(Wall wall) {

@@ -134,10 +134,10 @@ final class HardwareNeeds {
     Double[] sides =
         piece.fit().map(fit -> SteelSize.sides(fit.steel())).orElseGet(() -> new Double[0]);
     switch (piece.kind()) {
-      case BRACKET -> addPieces("angle bracket", size, count, Sourcing.of(Article.BRACKET, sides));
-      case STRAP -> addPieces("perforated strap", size, count, Sourcing.of(Article.STRAP, sides));
+      case BRACKET -> addPieces(HardwareWords.BRACKET, size, count, Sourcing.of(Article.BRACKET, sides));
+      case STRAP -> addPieces(HardwareWords.STRAP, size, count, Sourcing.of(Article.STRAP, sides));
       default ->
-          addPieces("hinge, for the whole load", size, count, Sourcing.of(Article.HINGE, sides));
+          addPieces(HardwareWords.HINGE, size, count, Sourcing.of(Article.HINGE, sides));
     }
     if (size.isEmpty()) {
       int last = needs.size() - 1;
@@ -156,14 +156,14 @@ final class HardwareNeeds {
             .length()
             .map(sold -> tape.text(sold) + " under the head; ")
             .orElse("at least " + tape.text(tape.snapUp(needed.least())) + " under the head; ");
-    String bolt = "bolt through " + tape.size(needed.grip()) + " of timber";
+    String bolt = HardwareWords.bolt(needed, tape);
     addPieces(bolt, size, bolts, Sourcing.of(Article.BOLT, diameter));
     int last = needs.size() - 1;
     needs.set(last, needs.get(last).noting(length + coating));
     addPieces("washer for timber", size, 2 * bolts, Sourcing.of(Article.WASHER, diameter));
     addPieces("nut", size, bolts, Sourcing.of(Article.NUT, diameter));
     addPieces(
-        "structural screw, member to member",
+        HardwareWords.SCREW,
         size(joints.screws().diameter(), joints.screws().length()),
         counts.getOrDefault(JointHardware.Kind.SCREW, 0),
         Sourcing.of(Article.JOINT_SCREW, joints.screws().diameter(), joints.screws().length()));
@@ -178,30 +178,14 @@ final class HardwareNeeds {
         Map<String, Integer> counts = new LinkedHashMap<>();
         support.anchors().stream()
             .filter(one -> one.into() == into)
-            .forEach(anchor -> counts.merge(tape.size(through(anchor)), 1, Integer::sum));
+            .forEach(
+                anchor -> counts.merge(HardwareWords.anchor(anchor, layout), 1, Integer::sum));
         counts.forEach(
-            (timber, count) -> {
-              String what = "anchor into " + into.words() + ", for timber of " + timber;
-              addPieces(what, "", count, Sourcing.of(Article.ANCHOR));
-            });
+            (what, count) -> addPieces(what, "", count, Sourcing.of(Article.ANCHOR)));
       }
       int tethers = support.tethers().size();
-      String what = "strut, strap, chain or rope with its fittings, half of them backups";
-      addPieces(what, "", tethers, Sourcing.of(Article.TETHER));
+      addPieces(HardwareWords.TETHER, "", tethers, Sourcing.of(Article.TETHER));
     }
-  }
-
-  /** How thick the timber is that an anchor goes through; all but ledgers is as the frame's, mm. */
-  private double through(Anchor anchor) {
-    return layout.standing().stream()
-        .map(PlacedMember::member)
-        .filter(member -> member.mark().equals(anchor.member()))
-        .filter(member -> member.role() == MemberRole.LEDGER)
-        .mapToDouble(
-            ledger ->
-                anchor.into() == Anchor.Into.JOIST ? ledger.box().getHeight() : ledger.depth())
-        .findFirst()
-        .orElse(wall.frame().breadth());
   }
 
   private void addPieces(String what, String size, int count, Sourcing sourcing) {

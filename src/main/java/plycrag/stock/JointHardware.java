@@ -105,7 +105,7 @@ public record JointHardware(
             .steelOf(joint)
             .filter(one -> one.fit().filter(fit -> fit.steel().shape() == Shape.STRAP).isPresent());
     return choice
-        .map(one -> steel(Kind.STRAP, one.faces(), joint, layout))
+        .map(one -> steel(Kind.STRAP, one.count(), joint, layout))
         .orElseGet(() -> steel(Kind.BRACKET, 1, joint, layout));
   }
 

@@ -33,13 +33,19 @@ public final class SteelSize {
 
   /** The same with its unit, the bend if it is none as sold, and the screws in it. */
   public static String words(SteelFit fit, Tape tape) {
+    return piece(fit) + ", " + screws(fit, tape);
+  }
+
+  /** The same without its screws. */
+  static String piece(SteelFit fit) {
     boolean bent = fit.steel().shape() == Shape.ANGLE && fit.angle() != SQUARE;
     String bend = bent ? ", bent to " + Decimal.of(fit.angle(), 0) + "°" : "";
-    return millimetres(fit.steel())
-        + " mm"
-        + bend
-        + ", "
-        + fit.screws()
+    return millimetres(fit.steel()) + " mm" + bend;
+  }
+
+  /** Its screws. */
+  static String screws(SteelFit fit, Tape tape) {
+    return fit.screws()
         + " screws of "
         + tape.bareSize(fit.diameter())
         + " x "

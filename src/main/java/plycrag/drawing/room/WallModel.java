@@ -18,21 +18,19 @@ import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
-import plycrag.layout.joints.Gusset;
+import plycrag.layout.joints.Hardware;
 import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.Screw;
 import plycrag.layout.skin.Piece;
-import plycrag.layout.support.Anchor;
 import plycrag.layout.support.PlacedMember;
-import plycrag.layout.support.Tether;
-import plycrag.layout.support.WallSupport;
 
 /**
  * The whole wall in space, for other programs: every part as it is built, bevels and openings in
  * it, but no bored holes; a hinged wall at the angle that it is laid out at.
  *
- * <p>Inserts, screws, anchors and what holds a hinged wall have a place alone. Brackets, straps and
- * strips of cover have none: which side of the timber they lie on is left to whoever builds.
+ * <p>Inserts, screws through sheets and what holds a hinged wall have a place alone, and so have the
+ * screws of brackets, straps, hinges and gussets; anchors have a body as far as they are in timber.
+ * Strips of cover have none.
  */
 public final class WallModel {
   private final Layout layout;
@@ -108,22 +106,17 @@ public final class WallModel {
       Scene.Form body = SceneBody.of(Surface.of(placed.body()));
       add(placed.member().mark(), Kind.SUPPORT, Optional.empty(), body);
     }
-    for (Gusset gusset : layout.fixings().gussets()) {
-      Scene.Form body = SceneBody.of(Surface.of(gusset.fit().body()));
-      add(gusset.mark(), Kind.HARDWARE, Optional.empty(), body);
-    }
-    layout.support().ifPresent(this::addFixings);
+    layout.hardware().forEach(this::addHardware);
   }
 
-  private void addFixings(WallSupport support) {
-    for (Anchor anchor : support.anchors()) {
-      Spot place = Spot.plain(SceneBody.place(anchor.place()));
-      add(anchor.mark(), Kind.HARDWARE, Optional.empty(), place);
-    }
-    for (Tether tether : support.tethers()) {
-      Spot place = Spot.plain(SceneBody.place(tether.anchor()));
-      add(tether.mark(), Kind.HARDWARE, Optional.empty(), place);
-    }
+  private void addHardware(Hardware piece) {
+    Scene.Form form =
+        piece
+            .form()
+            .surface()
+            .<Scene.Form>map(SceneBody::of)
+            .orElseGet(() -> Spot.plain(SceneBody.place(piece.place())));
+    add(piece.mark(), Kind.HARDWARE, Optional.empty(), form);
   }
 
   private void addSurroundings() {

@@ -6,17 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Joint;
-import plycrag.layout.frame.Member;
-import plycrag.layout.support.PlacedMember;
 import plycrag.layout.support.WallSupport;
 import plycrag.solve.fixing.GussetPlan;
+import plycrag.solve.fixing.LapScrews;
 import plycrag.solve.fixing.SteelChoice;
 import plycrag.solve.fixing.TimberBody;
 import plycrag.units.LengthUnit;
@@ -27,6 +25,7 @@ import plycrag.wall.Wall;
 final class FixingPlan {
   private final Wall wall;
   private final List<FacetLayout> facets;
+  private final Optional<WallSupport> support;
   private final List<TimberBody> bodies;
   private final List<Joint> framed;
   private final List<Joint> supporting;
@@ -35,7 +34,8 @@ final class FixingPlan {
   FixingPlan(Wall wall, List<FacetLayout> facets, Optional<WallSupport> support) {
     this.wall = wall;
     this.facets = facets;
-    this.bodies = bodies(wall, facets, support);
+    this.support = support;
+    this.bodies = TimberBodies.of(wall, facets, support);
     this.framed = facets.stream().flatMap(facet -> facet.joints().stream()).toList();
     this.supporting = support.map(WallSupport::joints).orElse(List.of());
     this.joints = Stream.concat(framed.stream(), supporting.stream()).toList();
@@ -45,13 +45,78 @@ final class FixingPlan {
     Fixings paired = Fixings.NONE.with(pairs());
     List<TimberBody> around = new ArrayList<>(bodies);
     paired.gussets().forEach(gusset -> around.add(body(gusset)));
-    JointFixing finder = new JointFixing(wall, around);
+    JointFixing finder = new JointFixing(wall, facets, around);
     List<Joint> single =
         joints.stream().filter(joint -> paired.gussetsOf(joint).isEmpty()).toList();
+    Fixings steel =
+        new Fixings(Map.of(), steel(single, finder, paired), Map.of(), paired.gussets());
     Fixings alone =
-        new Fixings(
-            each(joints, finder::through), each(single, finder::steel), Map.of(), paired.gussets());
+        new Fixings(through(finder, steel), steel.steel(), Map.of(), paired.gussets());
     return withGussets(withOthers(alone));
+  }
+
+  /**
+   * The steel of joints, first each by itself among what is there for certain; where two are in
+   * each other's way, the later one looks again.
+   */
+  private Map<String, SteelChoice> steel(List<Joint> single, JointFixing finder, Fixings before) {
+    FastenerRoom certain = new FastenerRoom(fasteners(before));
+    Map<String, SteelChoice> alone =
+        each(single, joint -> finder.steel(joint, certain::isFree));
+    FastenerRoom chosen = new FastenerRoom(Stream.of());
+    Map<String, SteelChoice> steel = new LinkedHashMap<>();
+    for (Joint joint : single) {
+      SteelChoice choice = alone.get(joint.mark());
+      if (choice != null && !choice.places().stream().allMatch(chosen::isFree)) {
+        choice =
+            finder
+                .steel(joint, place -> certain.isFree(place) && chosen.isFree(place))
+                .orElseThrow();
+      }
+      if (choice != null) {
+        steel.put(joint.mark(), choice);
+        choice.places().forEach(place -> place.bodies().forEach(chosen::add));
+      }
+    }
+    return steel;
+  }
+
+  /** Screws and bolts find room along the timber: they come after the steel, which does not. */
+  private Map<String, LapScrews> through(JointFixing finder, Fixings before) {
+    FastenerRoom taken = new FastenerRoom(fasteners(before));
+    Map<String, LapScrews> through = new LinkedHashMap<>();
+    for (Joint joint : joints) {
+      finder.through(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
+      new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of()))
+          .of(joint)
+          .forEach(taken::add);
+    }
+    return through;
+  }
+
+  /** All that is in the sheets, in the timber and on it by now. */
+  private Stream<Solid> fasteners(Fixings fixings) {
+    JointBodies jointBodies = new JointBodies(wall, fixings);
+    AnchorBolts anchorBolts = new AnchorBolts(wall, support, bodies);
+    return Stream.of(
+            facets.stream()
+                .flatMap(
+                    facet ->
+                        Stream.concat(
+                            SheetFasteners.screws(wall, facet),
+                            SheetFasteners.inserts(wall, facet)))
+                .map(TakenRoom::body),
+            joints.stream().flatMap(jointBodies::of),
+            support.stream()
+                .flatMap(one -> one.anchors().stream())
+                .flatMap(anchor -> anchorBolts.of(anchor).bodies().stream()),
+            fixings.gussets().stream()
+                .flatMap(
+                    gusset ->
+                        Stream.concat(
+                            Stream.of(gusset.fit().body()),
+                            gusset.fit().rods().stream().map(Rod::body))))
+        .flatMap(all -> all);
   }
 
   /**
@@ -64,7 +129,8 @@ final class FixingPlan {
     if (ends.isEmpty()) {
       return List.of();
     }
-    GussetRoom room = new GussetRoom(wall, facets, bodies, Stream.of());
+    FastenerRoom fasteners = new FastenerRoom(fasteners(Fixings.NONE));
+    GussetRoom room = new GussetRoom(wall, facets, bodies, Stream.of(), fasteners);
     return new GussetChoice(gussetPlan(), bodies, room, true).of(ends);
   }
 
@@ -93,9 +159,13 @@ final class FixingPlan {
   }
 
   private GussetRoom room(Fixings fixings) {
-    Stream<Solid> steel = fixings.steel().values().stream().flatMap(one -> one.taken().stream());
+    Stream<Solid> steel =
+        fixings.steel().values().stream()
+            .flatMap(one -> one.places().stream())
+            .flatMap(place -> place.legs().stream());
     Stream<Solid> plywood = fixings.gussets().stream().map(one -> one.fit().taken());
-    return new GussetRoom(wall, facets, bodies, Stream.concat(steel, plywood));
+    FastenerRoom fasteners = new FastenerRoom(fasteners(fixings));
+    return new GussetRoom(wall, facets, bodies, Stream.concat(steel, plywood), fasteners);
   }
 
   private GussetPlan gussetPlan() {
@@ -121,28 +191,5 @@ final class FixingPlan {
       found.get(at).ifPresent(one -> byMark.put(mark, one));
     }
     return byMark;
-  }
-
-  private static List<TimberBody> bodies(
-      Wall wall, List<FacetLayout> facets, Optional<WallSupport> support) {
-    List<TimberBody> bodies = new ArrayList<>();
-    for (FacetLayout facet : facets) {
-      FacetPlane plane = facet.facet().plane();
-      for (Member member : facet.members()) {
-        bodies.add(body(member, wall.sheet().thickness(), plane::toRoom, true));
-      }
-    }
-    for (PlacedMember placed : support.map(WallSupport::members).orElse(List.of())) {
-      bodies.add(body(placed.member(), 0, placed.plane()::toRoom, false));
-    }
-    return bodies;
-  }
-
-  private static TimberBody body(
-      Member member, double behind, UnaryOperator<Vector3> toRoom, boolean sheeted) {
-    Vector3 way = new Vector3(member.direction().u(), member.direction().v(), 0);
-    Vector3 inRoom = toRoom.apply(way).minus(toRoom.apply(new Vector3(0, 0, 0)));
-    return new TimberBody(
-        member.mark(), member.body(behind).mapped(toRoom), inRoom.unit(), sheeted);
   }
 }

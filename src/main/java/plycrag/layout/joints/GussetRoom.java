@@ -32,15 +32,23 @@ final class GussetRoom {
   private final SpatialIndex<TimberBody> timber;
   private final SpatialIndex<Solid> bodies;
   private final SpatialIndex<Solid> inserts;
+  private final FastenerRoom fasteners;
   private final List<Solid> building = new ArrayList<>();
 
   /**
    * Gathers what is there.
    *
-   * @param steel of brackets that can lie nowhere else
+   * @param steel of brackets, and gussets that are there
+   * @param fasteners what gussets' screws keep off
    */
-  GussetRoom(Wall wall, List<FacetLayout> facets, List<TimberBody> members, Stream<Solid> steel) {
+  GussetRoom(
+      Wall wall,
+      List<FacetLayout> facets,
+      List<TimberBody> members,
+      Stream<Solid> steel,
+      FastenerRoom fasteners) {
     this.facets = facets;
+    this.fasteners = fasteners;
     this.timber = new SpatialIndex<>(members, TimberBody::box);
     this.bodies =
         new SpatialIndex<>(
@@ -75,7 +83,8 @@ final class GussetRoom {
     return new RoomAround(
         box ->
             Stream.concat(taken(box, members).stream(), inserts.near(box, 0).stream()).toList(),
-        box -> isMadeApart ? List.of() : taken(box, members));
+        box -> isMadeApart ? List.of() : taken(box, members),
+        fasteners::near);
   }
 
   private List<Solid> taken(Envelope near, List<TimberBody> without) {

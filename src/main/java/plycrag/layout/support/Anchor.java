@@ -5,7 +5,7 @@ import plycrag.geometry.Vector3;
 /**
  * What fixes a member to the building.
  *
- * @param mark {@code A1}, {@code A2}, …
+ * @param mark {@code AN1}, {@code AN2}, …
  * @param member the mark of what it holds
  * @param into what it goes into
  * @param place its middle on the building's face, in the room

@@ -46,14 +46,14 @@ final class Anchorage {
     List<Anchor> anchors = new ArrayList<>();
     for (PlacedMember placed : members) {
       for (Vector3 place : places(placed)) {
-        String mark = "A" + (before + anchors.size() + 1);
+        String mark = "AN" + (before + anchors.size() + 1);
         anchors.add(new Anchor(mark, placed.member().mark(), into(placed), place));
       }
     }
     if (asked.kind() != Kind.FREESTANDING) {
       for (PlacedMember plate : run.feet()) {
         for (double along : evenly(plate.member().box())) {
-          String mark = "A" + (before + anchors.size() + 1);
+          String mark = "AN" + (before + anchors.size() + 1);
           double middle = plate.member().depth() / 2;
           double low = plate.member().box().getMinY();
           Vector3 place = plate.plane().toRoom(new Vector3(along, low, middle));

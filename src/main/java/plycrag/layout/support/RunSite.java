@@ -210,7 +210,7 @@ final class RunSite {
       double half = wall.frame().breadth() / 2;
       double left = top().plane().left();
       for (double stud : List.of(bearing.get(0), bearing.get(bearing.size() - 1))) {
-        String mark = "T" + (before / 2 + tethers.size() / 2 + 1);
+        String mark = "TE" + (before / 2 + tethers.size() / 2 + 1);
         double inward = tethers.isEmpty() ? APART : -APART;
         Vector3 high = anchor(stud + half, anchorHeight());
         Vector3 beside = anchor(stud + half + inward, anchorHeight());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.algorithm.CGAlgorithms3D;
 import org.locationtech.jts.geom.Coordinate;
+import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 
@@ -41,6 +42,20 @@ public record GussetFit(
     screws = List.copyOf(screws);
   }
 
+  /** Its screws from under their heads, in their order. */
+  public List<Rod> rods() {
+    Vector3 corner = body.near().get(0);
+    Vector3 along = body.near().get(1).minus(corner).unit();
+    Vector3 across = body.near().get(3).minus(corner).unit();
+    Vector3 through = body.far().get(0).minus(corner);
+    Vector3 inward = through.unit().times(-1);
+    return screws.stream()
+        .map(GussetScrew::spot)
+        .map(spot -> along.times(spot.along()).plus(across.times(spot.across())))
+        .map(spot -> new Rod(corner.plus(through).plus(spot), inward, screwLength, diameter))
+        .toList();
+  }
+
   /** Whether two would lie in each other's way, or their screws come too near each other. */
   public boolean meets(GussetFit other) {
     return taken.overlapsByMoreThan(-APART, other.taken)
@@ -49,35 +64,17 @@ public record GussetFit(
 
   private boolean comesNear(GussetFit other) {
     double apart = ROWS * Math.max(diameter, other.diameter);
-    return screws.stream()
-        .map(this::inTimber)
-        .anyMatch(
-            one ->
-                other.screws.stream()
-                    .map(other::inTimber)
-                    .anyMatch(another -> one.distance(another) < apart));
+    return rods().stream()
+        .anyMatch(one -> other.rods().stream().anyMatch(another -> apart(one, another) < apart));
   }
 
-  /** From where a screw enters the timber to its point, in the room. */
-  private Segment inTimber(GussetScrew screw) {
-    Vector3 corner = body.near().get(0);
-    Vector3 right = body.near().get(1).minus(corner).unit();
-    Vector3 up = body.near().get(3).minus(corner).unit();
-    Vector3 through = body.far().get(0).minus(corner);
-    Vector3 from =
-        corner.plus(right.times(screw.spot().along())).plus(up.times(screw.spot().across()));
-    double bite = screwLength - through.length();
-    return new Segment(from, from.minus(through.unit().times(bite)));
+  /** How far the axes of two screws are apart where they come nearest, mm. */
+  private static double apart(Rod one, Rod other) {
+    return CGAlgorithms3D.distanceSegmentSegment(
+        at(one.from()), at(one.end()), at(other.from()), at(other.end()));
   }
 
-  private record Segment(Vector3 from, Vector3 to) {
-    double distance(Segment other) {
-      return CGAlgorithms3D.distanceSegmentSegment(
-          at(from), at(to), at(other.from), at(other.to));
-    }
-
-    private static Coordinate at(Vector3 place) {
-      return new Coordinate(place.x(), place.y(), place.z());
-    }
+  private static Coordinate at(Vector3 place) {
+    return new Coordinate(place.x(), place.y(), place.z());
   }
 }

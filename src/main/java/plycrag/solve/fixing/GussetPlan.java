@@ -136,7 +136,7 @@ public final class GussetPlan {
                     .flatMap(
                         draft -> draft.fit(thickness, diameter, least, thickness - farSide).stream())
                     .toList())
-        .filter(pair -> pair.size() == 2)
+        .filter(pair -> pair.size() == 2 && pair.stream().allMatch(room::isFree))
         .findFirst();
   }
 
@@ -195,6 +195,7 @@ public final class GussetPlan {
         .filter(draft -> draft.longest() <= largest)
         .filter(draft -> draft.isClear(thickness, room))
         .flatMap(draft -> draft.fit(thickness, diameter, least, thickness - farSide).stream())
+        .filter(room::isFree)
         .findFirst();
   }
 

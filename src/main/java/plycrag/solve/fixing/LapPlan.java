@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Solid;
 import plycrag.geometry.Tolerance;
 import plycrag.units.Tape;
 
@@ -47,7 +48,21 @@ public final class LapPlan {
 
   /** The screws; empty where the two do not lie beside each other. */
   public Optional<LapScrews> of(TimberBody first, TimberBody second, List<TimberBody> others) {
-    return Lap.of(first, second).map(lap -> screws(new HeadRoom(lap, first, second, others)));
+    return of(first, second, others, List.of());
+  }
+
+  /**
+   * The same among other fasteners.
+   *
+   * @param fasteners what is in all timber and on it already
+   */
+  public Optional<LapScrews> of(
+      TimberBody first,
+      TimberBody second,
+      List<TimberBody> others,
+      List<Solid> fasteners) {
+    return Lap.of(first, second)
+        .map(lap -> screws(new HeadRoom(lap, first, second, others, fasteners)));
   }
 
   private LapScrews screws(HeadRoom heads) {
@@ -62,7 +77,7 @@ public final class LapPlan {
       LapPlan plan = new LapPlan(kind, thinner, greatest, reached, tape);
       thickest = plan.setOut(heads).holds() ? thinner : 0;
     }
-    return new LapScrews(found.spots(), false, found.asked(), thickest);
+    return new LapScrews(found.spots(), false, found.asked(), thickest, found.lines());
   }
 
   private LapScrews.Asked asked(Lap lap) {
@@ -94,7 +109,14 @@ public final class LapPlan {
         hasRoom
             && spots.stream().allMatch(spot -> isInside(spot, lap, asked))
             && areApart(spots, lap);
-    return new LapScrews(spots, holds, asked, holds ? diameter : 0);
+    List<ThroughLine> lines =
+        spots.stream().map(spot -> heads.line(spot, washer())).toList();
+    return new LapScrews(spots, holds, asked, holds ? diameter : 0, lines);
+  }
+
+  /** How broad what bears on the outer sides is; a screw's head is sunk. */
+  private double washer() {
+    return kind == ThroughFastener.BOLT ? 2 * kind.head() * diameter : 0;
   }
 
   private static boolean isInside(FacePlace spot, Lap lap, LapScrews.Asked asked) {
@@ -135,7 +157,7 @@ public final class LapPlan {
     double inset = hasRoom ? 0 : (to - from) / 4;
     double first = tape.snapUp(from + inset);
     double last = tape.snapDown(to - inset);
-    List<Span> taken = heads.taken(line, kind.head() * diameter, kind == ThroughFastener.BOLT);
+    List<Span> taken = heads.taken(line, kind, diameter);
     double on = line;
     return new EvenPlaces(first, last, greatest, tape)
         .clearOf(taken).stream().map(place -> new FacePlace(place, on)).toList();

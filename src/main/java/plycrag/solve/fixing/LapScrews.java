@@ -10,12 +10,19 @@ import java.util.List;
  * @param holds whether all distances hold
  * @param asked what must remain
  * @param thickest the greatest diameter of which they would hold, mm; 0 if that is none
+ * @param lines where they go through both, each at the spot of the same number
  */
-public record LapScrews(List<FacePlace> spots, boolean holds, Asked asked, double thickest) {
+public record LapScrews(
+    List<FacePlace> spots,
+    boolean holds,
+    Asked asked,
+    double thickest,
+    List<ThroughLine> lines) {
 
   /** Copies the places. */
   public LapScrews {
     spots = List.copyOf(spots);
+    lines = List.copyOf(lines);
   }
 
   /**

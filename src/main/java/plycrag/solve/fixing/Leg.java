@@ -97,7 +97,11 @@ record Leg(
 
   /** How much timber a screw at a place on the face finds, mm. */
   double timber(FacePlace spot) {
-    Vector3 place = origin.plus(along.times(spot.along())).plus(across.times(spot.across()));
-    return body.through(place, face.outward().times(-1));
+    return body.through(at(spot), face.outward().times(-1));
+  }
+
+  /** A place on the face, in the room. */
+  Vector3 at(FacePlace spot) {
+    return origin.plus(along.times(spot.along())).plus(across.times(spot.across()));
   }
 }

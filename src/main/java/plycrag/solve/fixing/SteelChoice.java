@@ -2,26 +2,29 @@ package plycrag.solve.fixing;
 
 import java.util.List;
 import java.util.Optional;
-import plycrag.geometry.Solid;
 
 /**
  * What of the catalogue holds a joint.
  *
  * @param fit empty if nothing does
- * @param faces on how many sides of the timber it can lie; 1 or 2
+ * @param places where each piece of it lies; none if nothing does, and of what only its breadth is
+ *     known
  * @param room what there is room for; empty where no two faces take a leg each
- * @param taken where its legs lie in the room if they can lie nowhere else; else nothing
  * @param closed the angle of the widest corner where all are too sharp for a bracket, degrees
  */
 public record SteelChoice(
     Optional<SteelFit> fit,
-    int faces,
+    List<SteelPlace> places,
     Optional<Room> room,
-    List<Solid> taken,
     Optional<Double> closed) {
-  /** Copies the bodies. */
+  /** Copies the places. */
   public SteelChoice {
-    taken = List.copyOf(taken);
+    places = List.copyOf(places);
+  }
+
+  /** How many pieces of it; 1 at least. */
+  public int count() {
+    return Math.max(1, places.size());
   }
 
   /**

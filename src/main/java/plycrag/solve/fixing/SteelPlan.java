@@ -3,6 +3,8 @@ package plycrag.solve.fixing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plycrag.catalog.FlatSteel;
@@ -11,7 +13,6 @@ import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.catalog.SteelCatalog;
-import plycrag.geometry.Solid;
 import plycrag.geometry.Tolerance;
 
 /**
@@ -50,6 +51,7 @@ public final class SteelPlan {
   private final boolean inches;
   private final double deep;
   private final double farSide;
+  private final Predicate<SteelPlace> isFree;
 
   /**
    * @param shape what is wanted
@@ -57,70 +59,115 @@ public final class SteelPlan {
    * @param inches whether screws have numbers
    * @param deep how deep a screw must go in, in diameters
    * @param farSide what must remain before the far side, mm
+   * @param isFree whether nothing but timber is where a piece or its screws would be
    */
-  public SteelPlan(Shape shape, int screws, boolean inches, double deep, double farSide) {
+  public SteelPlan(
+      Shape shape,
+      int screws,
+      boolean inches,
+      double deep,
+      double farSide,
+      Predicate<SteelPlace> isFree) {
     this.shape = shape;
     this.screws = screws;
     this.inches = inches;
     this.deep = deep;
     this.farSide = farSide;
+    this.isFree = isFree;
   }
 
-  /** Where a member ends on another. */
+  /** One where a member ends on another. */
   public SteelChoice onCorner(TimberBody first, TimberBody second, List<TimberBody> others) {
-    return choose(SteelSeat.corners(first, second, others));
-  }
-
-  /** Where two members lie along each other and only their edges come near. */
-  public SteelChoice onEdges(TimberBody first, TimberBody second, List<TimberBody> others) {
-    return choose(SteelSeat.edges(first, second, others));
-  }
-
-  /** Where two members meet end to end. */
-  public SteelChoice onFlush(TimberBody first, TimberBody second, List<TimberBody> others) {
-    return choose(SteelSeat.flush(first, second, others));
+    return choose(SteelSeat.corners(first, second, others), search()::one);
   }
 
   /**
-   * A hinge, whose leaves lie across the timber: by its breadth alone.
+   * So many, evenly apart, where two members lie along each other and only their edges come near.
+   */
+  public SteelChoice onEdges(
+      TimberBody first, TimberBody second, List<TimberBody> others, int count) {
+    return choose(
+        SteelSeat.edges(first, second, others), (steel, seats) -> search().row(steel, seats, count));
+  }
+
+  /** One where two members meet end to end. */
+  public SteelChoice onFlush(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(SteelSeat.flush(first, second, others), search()::one);
+  }
+
+  /** The same on two sides; their screws pass each other. */
+  public SteelChoice onBothSides(TimberBody first, TimberBody second, List<TimberBody> others) {
+    return choose(SteelSeat.flush(first, second, others), search()::pair);
+  }
+
+  /**
+   * Hinges, whose leaves lie across the timber: by its breadth alone.
    *
+   * @param crease on which they lie
+   * @param count how many, evenly apart
    * @param breadth mm
    * @param timber that the screws find, mm
    * @param between the steel and the timber, mm
    */
-  public SteelChoice onBreadth(double breadth, double timber, double between) {
-    Optional<SteelFit> fit =
-        SteelCatalog.of(shape).stream()
-            .filter(steel -> Tolerance.atMost(steel.legs().length(), breadth))
-            .flatMap(steel -> fit(steel, timber, between, SQUARE).stream())
-            .findFirst();
-    return new SteelChoice(fit, 1, Optional.empty(), List.of(), Optional.empty());
+  public SteelChoice onCrease(
+      Crease crease,
+      TimberBody first,
+      TimberBody second,
+      int count,
+      double breadth,
+      double timber,
+      double between) {
+    for (FlatSteel steel : SteelCatalog.of(shape)) {
+      Optional<SteelFit> fit =
+          Tolerance.atMost(steel.legs().length(), breadth)
+              ? fit(steel, timber, between, SQUARE)
+              : Optional.empty();
+      List<SteelSearch.Placed> row =
+          fit.map(
+                  one ->
+                      new SteelSearch(isFree, (any, seat) -> fit)
+                          .row(steel, List.of(crease.seat(first, second, breadth)), count))
+              .orElse(List.of());
+      if (!row.isEmpty()) {
+        return chosen(row);
+      }
+    }
+    return new SteelChoice(Optional.empty(), List.of(), Optional.empty(), Optional.empty());
   }
 
-  private SteelChoice choose(List<SteelSeat> all) {
+  private SteelSearch search() {
+    return new SteelSearch(isFree, this::fit);
+  }
+
+  private SteelChoice choose(
+      List<SteelSeat> all, BiFunction<FlatSteel, List<SteelSeat>, List<SteelSearch.Placed>> find) {
     List<SteelSeat> seats =
         all.stream()
             .filter(seat -> shape != Shape.ANGLE || isBent(seat, CLOSED, OPEN))
             .sorted(Comparator.comparingDouble(seat -> Math.abs(seat.angle() - SQUARE)))
             .toList();
-    Optional<SteelFit> fit =
-        SteelCatalog.of(shape).stream()
-            .filter(this::isEnough)
-            .flatMap(steel -> seats.stream().flatMap(seat -> fit(steel, seat).stream()))
-            .findFirst();
-    Optional<SteelChoice.Room> room =
-        fit.isPresent()
-            ? Optional.empty()
-            : seats.stream()
-                .map(this::room)
-                .max(Comparator.comparingDouble(one -> Math.min(one.leg(), 10 * one.diameter())));
-    List<SteelSeat> free =
-        seats.stream()
-            .filter(seat -> fit.isPresent() && fit(fit.get().steel(), seat).isPresent())
-            .limit(2)
-            .toList();
-    List<Solid> taken = free.size() == 1 ? free.get(0).taken(fit.orElseThrow().steel()) : List.of();
-    return new SteelChoice(fit, Math.max(1, free.size()), room, taken, closed(all));
+    return SteelCatalog.of(shape).stream()
+        .filter(this::isEnough)
+        .map(steel -> find.apply(steel, seats))
+        .filter(placed -> !placed.isEmpty())
+        .findFirst()
+        .map(SteelPlan::chosen)
+        .orElseGet(
+            () -> new SteelChoice(Optional.empty(), List.of(), widest(seats), closed(all)));
+  }
+
+  private static SteelChoice chosen(List<SteelSearch.Placed> placed) {
+    return new SteelChoice(
+        Optional.of(placed.get(0).fit()),
+        placed.stream().map(SteelSearch.Placed::place).toList(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private Optional<SteelChoice.Room> widest(List<SteelSeat> seats) {
+    return seats.stream()
+        .map(this::room)
+        .max(Comparator.comparingDouble(one -> Math.min(one.leg(), 10 * one.diameter())));
   }
 
   private Optional<Double> closed(List<SteelSeat> all) {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import plycrag.catalog.FlatSteel;
-import plycrag.geometry.Solid;
+import plycrag.geometry.Rod;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 
@@ -37,6 +39,9 @@ record SteelSeat(Leg one, Leg other, double low, double high) {
 
   /** Under a flat strap the timber may begin as late, where no screw is yet, mm. */
   private static final double SLANT = 40;
+
+  /** Where the middle is taken a piece is moved aside by this at a time, mm. */
+  private static final double STEP = 5;
 
   /** Faces nearer than this lie in one plane, mm. */
   private static final double FLUSH = 1;
@@ -161,11 +166,91 @@ record SteelSeat(Leg one, Leg other, double low, double high) {
         one.room(middle() - half, middle() + half), other.room(middle() - half, middle() + half));
   }
 
-  /** Where the legs of a piece lie, with the heads of its screws. */
-  List<Solid> taken(FlatSteel steel) {
-    double half = steel.legs().width() / 2;
-    return Stream.of(one, other)
-        .map(leg -> leg.taken(middle() - half, middle() + half, steel.legs().length()))
+  /** The same, no broader than a piece that lies so far from its middle, mm. */
+  SteelSeat narrowed(double width, double off) {
+    double at = middle() + off;
+    return new SteelSeat(one, other, at - width / 2, at + width / 2);
+  }
+
+  /** The places for a piece of a width, from the middle outward, as far as there is room. */
+  Stream<SteelSeat> steps(double width) {
+    return steps(width, 0, (breadth() - width) / 2);
+  }
+
+  /**
+   * The same around another place than the middle.
+   *
+   * @param off that place, from the middle, mm
+   * @param furthest from there, mm
+   */
+  Stream<SteelSeat> steps(double width, double off, double furthest) {
+    int steps = (int) Tolerance.wholeDown(Math.max(0, furthest) / STEP);
+    return IntStream.rangeClosed(0, 2 * steps)
+        .mapToDouble(at -> at % 2 == 0 ? -at / 2 * STEP : (at + 1) / 2 * STEP)
+        .map(step -> off + step)
+        .filter(at -> Tolerance.atMost(Math.abs(at) + width / 2, breadth() / 2))
+        .mapToObj(at -> narrowed(width, at));
+  }
+
+  /** Where a piece lies that is as broad as this. */
+  SteelPlace place(SteelFit fit) {
+    FlatSteel steel = fit.steel();
+    double thickness = steel.legs().thickness();
+    double length = steel.legs().length();
+    int inOne = (fit.screws() + 1) / 2;
+    Vector3 out = one.face().outward().plus(other.face().outward());
+    return new SteelPlace(
+        one.at(new FacePlace(0, middle())),
+        out.unit(),
+        outline(low, length, thickness),
+        outline(high, length, thickness),
+        Stream.of(one, other).map(leg -> leg.taken(low, high, length)).toList(),
+        Stream.concat(
+                screws(one, fit, inOne).stream(),
+                screws(other, fit, fit.screws() - inOne).stream())
+            .toList());
+  }
+
+  private List<Vector3> outline(double at, double length, double thickness) {
+    Vector3 corner = one.at(new FacePlace(0, at));
+    Vector3 first = one.face().outward();
+    Vector3 second = other.face().outward();
+    Vector3 inner = first.plus(second).times(thickness / (1 + first.dot(second)));
+    Vector3 end = corner.plus(one.along().times(length));
+    Vector3 far = corner.plus(other.along().times(length));
+    return List.of(
+        corner,
+        end,
+        end.plus(first.times(thickness)),
+        corner.plus(inner),
+        far.plus(second.times(thickness)),
+        far);
+  }
+
+  private List<Rod> screws(Leg leg, SteelFit fit, int count) {
+    Vector3 outward = leg.face().outward();
+    Vector3 onSteel = outward.times(fit.steel().legs().thickness());
+    return holes(fit.steel(), count).stream()
+        .map(hole -> leg.at(hole).plus(onSteel))
+        .map(head -> new Rod(head, outward.times(-1), fit.length(), fit.diameter()))
+        .toList();
+  }
+
+  /** The holes of a leg that are used, from the line outward; those of a hinge lie along it. */
+  private List<FacePlace> holes(FlatSteel steel, int count) {
+    FlatSteel.Holes holes = steel.holes();
+    if (steel.shape() == FlatSteel.Shape.HINGE) {
+      return IntStream.range(0, count)
+          .mapToObj(at -> new FacePlace(holes.first(), low + (at + 0.5) / count * breadth()))
+          .toList();
+    }
+    double half = holes.gauge() / 2;
+    return IntStream.range(0, count)
+        .mapToObj(
+            at ->
+                new FacePlace(
+                    holes.first() + at / holes.lines() * holes.pitch(),
+                    middle() + (at % 2 == 0 ? -half : half)))
         .toList();
   }
 

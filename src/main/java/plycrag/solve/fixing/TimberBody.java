@@ -122,7 +122,7 @@ public final class TimberBody {
   }
 
   /** How much timber a straight way through it from a place on its surface meets, mm. */
-  double through(Vector3 from, Vector3 inward) {
+  public double through(Vector3 from, Vector3 inward) {
     double through = Double.POSITIVE_INFINITY;
     for (TimberFace face : faces) {
       double facing = face.outward().dot(inward);
