@@ -33,7 +33,8 @@ final class JointPlaces {
                 + " screws go into the holes nearest to the bend, half of them in each leg, and"
                 + " take pilot holes. A strap lies flat over both, its middle on the line between them, as"
                 + " many screws in each; where two are listed, one lies on either side. Screws stay"
-                + " out of end grain. A bracket or strap of another make"
+                + " out of end grain, but for those through a plate into a stud where nothing else"
+                + " finds room: they keep it in its place, and nothing hangs on them. A bracket or strap of another make"
                 + " does as well if its legs, its holes and its screws are of the same size."));
     if (!rows.isEmpty()) {
       List<String> columns = List.of("First", "Second", "Along / across the first", "Across from");
@@ -70,8 +71,8 @@ final class JointPlaces {
             .map(spot -> tape.reading(spot.along()) + " / " + tape.reading(spot.across()))
             .collect(Collectors.joining(", "));
     return List.of(
-        Cell.of(joint.first()),
-        Cell.of(joint.second()),
+        Cell.of(joint.through()),
+        Cell.of(joint.into()),
         Cell.of(places + " " + tape.unit().word()),
         Cell.of(from(onSheets)));
   }

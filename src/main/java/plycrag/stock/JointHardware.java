@@ -82,7 +82,10 @@ public record JointHardware(
     JointFasteners joints = layout.wall().joints();
     int each = along(joint.length(), joints.bolts().spacing());
     return switch (joint.kind()) {
-      case END -> onEnd(joint, layout);
+      case END ->
+          layout.fixings().throughOf(joint).isPresent()
+              ? through(Kind.SCREW, joints.screws().spacing(), joint, layout)
+              : onEnd(joint, layout);
       case SPLICE -> steel(Kind.STRAP, 1, joint, layout);
       case STUD_SPLICE -> steel(Kind.STRAP, 2, joint, layout);
       case SIDE -> through(Kind.SCREW, joints.screws().spacing(), joint, layout);

@@ -49,6 +49,16 @@ public record Joint(
     return kind == Kind.END || kind == Kind.SPLICE || kind == Kind.STUD_SPLICE;
   }
 
+  /** The member that screws go through, and along which their places are read. */
+  public String through() {
+    return kind == Kind.END ? second : first;
+  }
+
+  /** The one that they go into. */
+  public String into() {
+    return kind == Kind.END ? first : second;
+  }
+
   /** The same joint under another mark. */
   Joint withMark(String other) {
     return new Joint(other, kind, first, second, place, length);

@@ -36,7 +36,8 @@ final class FastenerRoom {
     return place.bodies().stream().allMatch(this::isFree);
   }
 
-  private boolean isFree(Solid body) {
+  /** Whether nothing is there. */
+  boolean isFree(Solid body) {
     return near(body.elevation()).stream()
         .noneMatch(other -> body.overlapsByMoreThan(-SteelPlace.APART, other));
   }

@@ -52,7 +52,22 @@ final class FixingPlan {
         new Fixings(Map.of(), steel(single, finder, paired), Map.of(), paired.gussets());
     Fixings alone =
         new Fixings(through(finder, steel), steel.steel(), Map.of(), paired.gussets());
-    return withGussets(withOthers(alone));
+    return withEnds(finder, withGussets(withOthers(alone)));
+  }
+
+  /** What nothing else finds room to hold, and a plate lies over. */
+  private Fixings withEnds(JointFixing finder, Fixings fixings) {
+    FastenerRoom taken = new FastenerRoom(fasteners(fixings));
+    Map<String, LapScrews> through = new LinkedHashMap<>(fixings.through());
+    for (Joint joint : framed) {
+      if (joint.kind() == Joint.Kind.END && fixings.isUnheld(joint)) {
+        finder.intoEnd(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
+        new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of()))
+            .of(joint)
+            .forEach(taken::add);
+      }
+    }
+    return new Fixings(through, fixings.steel(), fixings.others(), fixings.gussets());
   }
 
   /**

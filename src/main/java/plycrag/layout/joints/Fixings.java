@@ -37,7 +37,10 @@ public record Fixings(
     gussets = List.copyOf(gussets);
   }
 
-  /** The screws between members side by side, or the bolts across a fold; empty for others. */
+  /**
+   * The screws between members side by side or through one into the other's end, or the bolts across
+   * a fold; empty for others.
+   */
   public Optional<LapScrews> throughOf(Joint joint) {
     return Optional.ofNullable(through.get(joint.mark()));
   }
@@ -59,7 +62,10 @@ public record Fixings(
 
   /** Whether it would take a bracket, a strap or a hinge, and nothing holds it. */
   public boolean isUnheld(Joint joint) {
-    return isWithoutSteel(joint) && othersOf(joint).isEmpty() && gussetsOf(joint).isEmpty();
+    return isWithoutSteel(joint)
+        && othersOf(joint).isEmpty()
+        && gussetsOf(joint).isEmpty()
+        && throughOf(joint).isEmpty();
   }
 
   private boolean isWithoutSteel(Joint joint) {

@@ -30,9 +30,10 @@ final class JointBodies {
         : List.of();
   }
 
-  /** The screws between members side by side; none for others. */
+  /** The screws between members side by side, or into an end; none for others. */
   List<Rod> screws(Joint joint) {
-    return joint.kind() == Joint.Kind.SIDE ? lines(joint).map(this::screw).toList() : List.of();
+    boolean isScrewed = joint.kind() == Joint.Kind.SIDE || joint.kind() == Joint.Kind.END;
+    return isScrewed ? lines(joint).map(this::screw).toList() : List.of();
   }
 
   private Stream<ThroughLine> lines(Joint joint) {

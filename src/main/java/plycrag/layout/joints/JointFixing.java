@@ -11,11 +11,13 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.catalog.FlatSteel.Shape;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.SpatialIndex;
+import plycrag.geometry.Rod;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Joint;
 import plycrag.solve.fixing.Crease;
+import plycrag.solve.fixing.EndScrews;
 import plycrag.solve.fixing.LapPlan;
 import plycrag.solve.fixing.LapScrews;
 import plycrag.solve.fixing.SteelChoice;
@@ -88,13 +90,28 @@ final class JointFixing {
         2, (int) Tolerance.wholeUp(joint.length() / joints.bolts().spacing()) + 1);
   }
 
+  /** Where a plate lies over a stud's end, screws through it, clear of what is there already. */
+  Optional<LapScrews> intoEnd(Joint joint, FastenerRoom taken) {
+    double length = joints.screws().length();
+    return new EndScrews(joints.screws().diameter(), reached(), wall.tape())
+        .of(
+            second(joint),
+            first(joint),
+            line ->
+                taken.isFree(
+                    new Rod(line.from(), line.way(), length, joints.screws().diameter()).body()));
+  }
+
+  private double reached() {
+    return wall.screws().length() - wall.sheet().thickness();
+  }
+
   private LapPlan screws() {
-    double reached = wall.screws().length() - wall.sheet().thickness();
     return new LapPlan(
         ThroughFastener.SCREW,
         joints.screws().diameter(),
         joints.screws().spacing(),
-        reached,
+        reached(),
         wall.tape());
   }
 

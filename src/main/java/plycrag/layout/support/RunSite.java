@@ -196,6 +196,17 @@ final class RunSite {
         .toList();
   }
 
+  /** What of the lowest frame stands on a plate, from the left, in the facet. */
+  List<Envelope> uprights(Envelope plate) {
+    return run.get(0).members().stream()
+        .filter(member -> member.role().isUpright())
+        .map(Member::box)
+        .filter(box -> Math.abs(box.getMinY() - plate.getMaxY()) < FLUSH)
+        .filter(box -> box.getMaxX() > plate.getMinX() && box.getMinX() < plate.getMaxX())
+        .sorted(Comparator.comparingDouble(Envelope::getMinX))
+        .toList();
+  }
+
   /** The face of the building's wall, y of the run. */
   double buildingFace() {
     return site.hindmost() - asked.behind();

@@ -42,6 +42,11 @@ record Lap(
         .findFirst();
   }
 
+  /** The one where two faces meet that face each other. */
+  static Lap over(TimberBody first, TimberFace one, TimberFace other) {
+    return new Pair(one, other).lap(first);
+  }
+
   private record Pair(TimberFace one, TimberFace other) {
     double apart() {
       return Math.abs(one.distance() + other.distance());

@@ -12,6 +12,9 @@ public final class TimberBody {
   /** A face whose normal leans less than this toward the grain is a side, not an end. */
   private static final double LEAN = 0.1;
 
+  /** An end that leans more takes no screws (a choice): 25° from square. */
+  private static final double END = 0.906;
+
   private final String mark;
   private final Solid solid;
   private final Vector3 way;
@@ -63,6 +66,11 @@ public final class TimberBody {
   /** The sides along the grain that no sheet lies on. */
   List<TimberFace> sides() {
     return sides;
+  }
+
+  /** What is square to the grain, or nearly so. */
+  List<TimberFace> ends() {
+    return faces.stream().filter(face -> Math.abs(face.outward().dot(way)) > END).toList();
   }
 
   private Stream<TimberFace> faces(int skipped) {

@@ -100,7 +100,7 @@ public final class Hangers {
     }
     double upperFoot = back.y(high) - high;
     double lowerFoot = back.y(low) - low;
-    for (double x : site.stations(back)) {
+    for (double x : site.innerStations(back)) {
       SupportTimber brace =
           draft.add(
               site.timber(

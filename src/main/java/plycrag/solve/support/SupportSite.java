@@ -99,6 +99,15 @@ public record SupportSite(
     return inLine || back.studs().isEmpty() ? stations : evenly(back.studs());
   }
 
+  /**
+   * Where something meets a frame too low for plywood and for what holds its plates: within the
+   * outer studs, at whose plates' ends nothing else has room.
+   */
+  List<Double> innerStations(BackEdge back) {
+    List<Double> all = back.studs();
+    return all.size() < 4 ? stations(back) : evenly(all.subList(1, all.size() - 1));
+  }
+
   /** The widest bay between stations of the run or of one of its facets, mm. */
   public double widestBay() {
     return Stream.concat(Stream.of(stations()), backs.stream().map(this::stations))
@@ -158,7 +167,7 @@ public record SupportSite(
 
   /** Where something upright that ends on a frame has its front, y in mm. */
   double upright(BackEdge back) {
-    double under = Math.min(breadth() + UNDER_PLATE, back.length() / 2);
+    double under = Math.min(breadth() + 2 * UNDER_PLATE, back.length() / 2);
     return back.high().y() - under * back.run() / back.length();
   }
 
