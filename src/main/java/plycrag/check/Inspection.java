@@ -48,6 +48,7 @@ import plycrag.check.standing.RoomFits;
 import plycrag.check.standing.StandsFirm;
 import plycrag.check.standing.StandsUp;
 import plycrag.check.standing.SupportHolds;
+import plycrag.check.standing.SupportJoints;
 import plycrag.check.standing.SwingClear;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
@@ -89,6 +90,7 @@ public final class Inspection {
           new KeepOutsKept(),
           new WithinTravel(),
           new SupportHolds(),
+          new SupportJoints(),
           new StandsFirm(),
           new SwingClear(),
           new RoomFits(),

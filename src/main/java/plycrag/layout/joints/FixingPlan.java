@@ -42,16 +42,16 @@ final class FixingPlan {
   }
 
   Fixings fixings() {
-    Fixings paired = Fixings.NONE.with(pairs());
+    Fixings paired = paired();
     List<TimberBody> around = new ArrayList<>(bodies);
     paired.gussets().forEach(gusset -> around.add(body(gusset)));
     JointFixing finder = new JointFixing(wall, facets, around);
     List<Joint> single =
         joints.stream().filter(joint -> paired.gussetsOf(joint).isEmpty()).toList();
     Fixings steel =
-        new Fixings(Map.of(), steel(single, finder, paired), Map.of(), paired.gussets());
+        new Fixings(Map.of(), steel(single, finder, paired), Map.of(), paired.gussets(), paired.narrow());
     Fixings alone =
-        new Fixings(through(finder, steel), steel.steel(), Map.of(), paired.gussets());
+        new Fixings(through(finder, steel), steel.steel(), Map.of(), paired.gussets(), paired.narrow());
     return withEnds(finder, withGussets(withOthers(alone)));
   }
 
@@ -62,12 +62,13 @@ final class FixingPlan {
     for (Joint joint : framed) {
       if (joint.kind() == Joint.Kind.END && fixings.isUnheld(joint)) {
         finder.intoEnd(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
-        new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of()))
+        new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of(), List.of()))
             .of(joint)
             .forEach(taken::add);
       }
     }
-    return new Fixings(through, fixings.steel(), fixings.others(), fixings.gussets());
+    return new Fixings(
+        through, fixings.steel(), fixings.others(), fixings.gussets(), fixings.narrow());
   }
 
   /**
@@ -102,7 +103,7 @@ final class FixingPlan {
     Map<String, LapScrews> through = new LinkedHashMap<>();
     for (Joint joint : joints) {
       finder.through(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
-      new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of()))
+      new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of(), List.of()))
           .of(joint)
           .forEach(taken::add);
     }
@@ -138,15 +139,22 @@ final class FixingPlan {
    * What a support hands on at an end it hands on through plywood on both sides, or it would bend
    * what it ends on. They come first, since nothing else can take their place.
    */
-  private List<Gusset> pairs() {
+  private Fixings paired() {
     List<Joint> ends =
         supporting.stream().filter(joint -> joint.kind() == Joint.Kind.END).toList();
     if (ends.isEmpty()) {
-      return List.of();
+      return Fixings.NONE;
     }
     FastenerRoom fasteners = new FastenerRoom(fasteners(Fixings.NONE));
     GussetRoom room = new GussetRoom(wall, facets, bodies, Stream.of(), fasteners);
-    return new GussetChoice(gussetPlan(), bodies, room, true).of(ends);
+    GussetChoice choice = new GussetChoice(gussetPlan(), bodies, room, true);
+    Fixings found = Fixings.NONE.with(choice.of(ends));
+    List<String> narrow =
+        ends.stream()
+            .filter(joint -> !found.isPaired(joint) && !choice.hasTimber(joint))
+            .map(Joint::mark)
+            .toList();
+    return new Fixings(Map.of(), Map.of(), Map.of(), found.gussets(), narrow);
   }
 
   /** As what stands in the way of others. */
@@ -162,7 +170,8 @@ final class FixingPlan {
     joints.stream()
         .filter(fixings::isUnheld)
         .forEach(joint -> found.put(joint.mark(), hold.of(joint)));
-    return new Fixings(fixings.through(), fixings.steel(), found, fixings.gussets());
+    return new Fixings(
+        fixings.through(), fixings.steel(), found, fixings.gussets(), fixings.narrow());
   }
 
   private Fixings withGussets(Fixings fixings) {

@@ -21,13 +21,15 @@ import plycrag.wall.Wall;
  * @param steel by the mark of the joint
  * @param others the marks of members beside a joint that hold it, by its mark
  * @param gussets in the order of their joints
+ * @param narrow the marks of joints whose timber takes no plywood on both sides, whatever is around
  */
 public record Fixings(
     Map<String, LapScrews> through,
     Map<String, SteelChoice> steel,
     Map<String, List<String>> others,
-    List<Gusset> gussets) {
-  static final Fixings NONE = new Fixings(Map.of(), Map.of(), Map.of(), List.of());
+    List<Gusset> gussets,
+    List<String> narrow) {
+  static final Fixings NONE = new Fixings(Map.of(), Map.of(), Map.of(), List.of(), List.of());
 
   /** Keeps the order of the joints. */
   public Fixings {
@@ -35,6 +37,7 @@ public record Fixings(
     steel = new LinkedHashMap<>(steel);
     others = new LinkedHashMap<>(others);
     gussets = List.copyOf(gussets);
+    narrow = List.copyOf(narrow);
   }
 
   /**
@@ -53,6 +56,11 @@ public record Fixings(
   /** The gussets that hold a joint, two where one lies on either side; none for most. */
   public List<Gusset> gussetsOf(Joint joint) {
     return gussets.stream().filter(one -> one.joints().contains(joint.mark())).toList();
+  }
+
+  /** Whether plywood on either side holds it. */
+  public boolean isPaired(Joint joint) {
+    return gussetsOf(joint).size() > 1;
   }
 
   /** The marks of the members beside a joint that hold it; none where none do or need to. */
@@ -78,7 +86,7 @@ public record Fixings(
     for (Gusset one : further) {
       all.add(one.withMark("GU" + (all.size() + 1)));
     }
-    return new Fixings(through, steel, others, all);
+    return new Fixings(through, steel, others, all, narrow);
   }
 
   /**

@@ -66,6 +66,12 @@ final class GussetChoice {
     return nodes.stream().flatMap(this::gussets).toList();
   }
 
+  /** Whether a joint's timber takes plywood on both sides, were nothing around. */
+  boolean hasTimber(Joint joint) {
+    MemberPair meet = new MemberPair(members.get(joint.first()), members.get(joint.second()));
+    return plan.onBothSides(List.of(meet), RoomAround.EMPTY).isPresent();
+  }
+
   /** Where members of others stand in the way of its own, a joint may share their gusset. */
   private void addTo(List<Node> nodes, Joint joint) {
     for (int at = 0; at < nodes.size(); at++) {

@@ -18,6 +18,9 @@ public record RoomAround(
     Function<Envelope, List<Solid>> inTheMaking,
     Function<Envelope, List<Solid>> inTimber) {
 
+  /** Nothing. */
+  public static final RoomAround EMPTY = new RoomAround(box -> List.of(), box -> List.of());
+
   /** The same where nothing is in the timber yet. */
   public RoomAround(
       Function<Envelope, List<Solid>> forGood, Function<Envelope, List<Solid>> inTheMaking) {
