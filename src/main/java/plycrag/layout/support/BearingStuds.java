@@ -2,8 +2,11 @@ package plycrag.layout.support;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
@@ -14,6 +17,12 @@ import plycrag.wall.Wall;
 /** The studs at which a support may stand: left sides, x of the run, ascending, mm. */
 final class BearingStuds {
   private static final double FLUSH = 1;
+
+  /** Half of how far up a stud plywood on its side reaches (a choice), mm. */
+  private static final double HALF = 60;
+
+  /** As much lower than wished something may meet a frame (a choice), mm. */
+  private static final double LOWEST = 350;
 
   private final Wall wall;
   private final double bay;
@@ -55,8 +64,7 @@ final class BearingStuds {
   /** Whether plywood on its sides keeps clear of the inserts of all facets. */
   private boolean hasRoom(double stud, List<FacetLayout> held) {
     double middle = stud + wall.frame().breadth() / 2;
-    double asked =
-        wall.frame().breadth() / 2 + wall.sheet().thickness() + wall.insertToTimber() - FLUSH;
+    double asked = beside();
     return held.stream()
         .allMatch(
             facet ->
@@ -64,6 +72,49 @@ final class BearingStuds {
                     .map(Insert::centre)
                     .mapToDouble(centre -> facet.facet().plane().left() + centre.getX())
                     .allMatch(x -> Math.abs(x - middle) >= asked));
+  }
+
+  /**
+   * How much lower than wished something meets a facet between the inserts that are beside its
+   * stations' studs; 0 where none is near, or where there is no room between them.
+   *
+   * @param down from the frame's upper end to where its middle is wished, mm
+   */
+  double lower(FacetLayout facet, List<Double> stations, double down) {
+    double wished = top(facet) - down;
+    double near = wall.insertToTimber() + HALF;
+    List<Double> taken =
+        facet.inserts().stream()
+            .map(Insert::centre)
+            .filter(centre -> stations.stream().anyMatch(stud -> isBeside(facet, centre, stud)))
+            .map(Point::getY)
+            .toList();
+    return Stream.concat(Stream.of(wished), taken.stream().map(v -> v - near - Tolerance.TOUCH))
+        .filter(v -> v <= wished && v >= wished - LOWEST)
+        .filter(v -> taken.stream().allMatch(other -> Math.abs(other - v) >= near))
+        .max(Double::compare)
+        .map(v -> wished - v)
+        .orElse(0.0);
+  }
+
+  private static double top(FacetLayout facet) {
+    return facet.members().stream()
+        .mapToDouble(member -> member.far().getEnvelopeInternal().getMaxY())
+        .max()
+        .orElse(0);
+  }
+
+  private boolean isBeside(FacetLayout facet, Point centre, double stud) {
+    double x = facet.facet().plane().left() + centre.getX();
+    return Math.abs(x - stud - wall.frame().breadth() / 2) < beside();
+  }
+
+  /** From the middle of a stud to an insert's centre that leaves room for plywood on it, mm. */
+  private double beside() {
+    return wall.frame().breadth() / 2
+        + wall.sheet().thickness()
+        + wall.insertToTimber()
+        - FLUSH;
   }
 
   /** Whether some of the studs reach as far as all of them, none further than a bay from the next. */

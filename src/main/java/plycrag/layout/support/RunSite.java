@@ -55,7 +55,7 @@ final class RunSite {
     this.asked = asked;
     this.run = run;
     this.studs = new BearingStuds(wall, asked.bay());
-    this.site =
+    SupportSite wished =
         new SupportSite(
             floorAxes(),
             held().stream().map(this::back).toList(),
@@ -64,6 +64,12 @@ final class RunSite {
             asked.bay(),
             wall.stock().longestMember(),
             wall.tape());
+    List<BackEdge> backs = new ArrayList<>();
+    for (int at = 0; at < wished.backs().size(); at++) {
+      double lower = studs.lower(held().get(at), wished.stations(), wished.wishedDown());
+      backs.add(wished.backs().get(at).lowered(lower));
+    }
+    this.site = wished.with(backs);
   }
 
   private SupportSite.Timber timber() {
@@ -111,7 +117,8 @@ final class RunSite {
         frame.facet().angle(),
         new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
         new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())),
-        studs.of(facet));
+        studs.of(facet),
+        0);
   }
 
   /** How far toward the climber the face reaches, y of the run, mm. */

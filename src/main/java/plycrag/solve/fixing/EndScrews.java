@@ -15,6 +15,12 @@ import plycrag.units.Tape;
  * 8.7.2, from memory).
  */
 public final class EndScrews {
+  /**
+   * From an end of what they go through, predrilled (common practice, no source), in diameters: what
+   * only keeps another in its place does not split it.
+   */
+  private static final double FROM_END = 5;
+
   private static final double OPPOSITE = -0.999;
   private static final double TOUCH = 0.5;
 
@@ -62,7 +68,7 @@ public final class EndScrews {
   private Optional<LapScrews> screws(Lap lap, TimberBody through) {
     ScrewDistances distances = new ScrewDistances(diameter, true);
     double side = distances.loadedEdge(0);
-    double end = distances.loadedEnd(0);
+    double end = FROM_END * diameter;
     FlatFace free =
         lap.second().kept(lap.first().kept(lap.first(), side, end), outward -> side);
     double low = Math.max(free.least(FacePlace::across), reached + diameter);

@@ -10,9 +10,16 @@ import java.util.List;
  * @param low its lower end
  * @param high its upper end
  * @param studs left sides of its studs that may bear, x of the run, ascending, mm
+ * @param lower so much further down than it might be, along it, something ends on it, since inserts
+ *     are in the way there, mm
  */
 public record BackEdge(
-    String facet, double angle, SectionPlace low, SectionPlace high, List<Double> studs) {
+    String facet,
+    double angle,
+    SectionPlace low,
+    SectionPlace high,
+    List<Double> studs,
+    double lower) {
   /** What leans further has no back that something level can end on (a choice, no source). */
   private static final double STEEPEST = 60;
 
@@ -22,6 +29,11 @@ public record BackEdge(
   /** Copies the studs. */
   public BackEdge {
     studs = List.copyOf(studs);
+  }
+
+  /** The same where something ends on it further down. */
+  public BackEdge lowered(double by) {
+    return new BackEdge(facet, angle, low, high, studs, by);
   }
 
   /** How far it runs toward the climber, mm. */

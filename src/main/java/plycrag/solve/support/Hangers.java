@@ -92,8 +92,9 @@ public final class Hangers {
   /** Braces at 45° from the floor up to the back of a fold. */
   static void addFloorBraces(SupportSite site, BackEdge back, SupportFrame.Draft draft) {
     double lean = back.y(1) - back.y(0);
-    double high = site.level(back);
-    double low = high - site.timber().brace() * Math.sqrt(2) / (1 - lean);
+    double half = site.timber().brace() * Math.sqrt(2) / (1 - lean) / 2;
+    double high = site.level(back) - site.timber().tie() / 2 + half;
+    double low = high - 2 * half;
     if (lean >= 1 || low < 0) {
       draft.notHeld(back.facet());
       return;

@@ -54,21 +54,27 @@ final class PostRow {
     along(TimberUse.SILL, low);
     int last = posts.size() - 1;
     if (last > 0) {
-      braceBay(0, false);
-    }
-    if (last > 1) {
-      braceBay(last - 1, true);
+      Diagonal first = braceBay(0, false, 0);
+      if (last > 1) {
+        boolean meet = last == 2;
+        braceBay(last - 1, true, meet ? first.highLength() + Freestanding.ROOM : 0);
+      }
     }
   }
 
-  private void braceBay(int bay, boolean falls) {
+  /**
+   * Over one bay.
+   *
+   * @param lower how much lower its upper end lies than it could, mm
+   */
+  private Diagonal braceBay(int bay, boolean falls, double lower) {
     SupportTimber left = posts.get(bay);
     SupportTimber right = posts.get(bay + 1);
     Envelope post = box();
     double from = site.stations().get(bay);
     double to = site.stations().get(bay + 1) + site.breadth();
     SectionPlace low = new SectionPlace(from, post.getMinY() + site.depth());
-    SectionPlace high = new SectionPlace(to, post.getMaxY() - site.depth());
+    SectionPlace high = new SectionPlace(to, post.getMaxY() - site.depth() - lower);
     Diagonal rising = Diagonal.withUprightEnds(low, high, site.timber().brace());
     Diagonal diagonal = falls ? rising.mirroredAt((from + to) / 2) : rising;
     SupportTimber brace = draft.add(flat(TimberUse.BRACE, rear, diagonal));
@@ -76,6 +82,7 @@ final class PostRow {
     SupportTimber atTop = falls ? left : right;
     draft.add(Meeting.lap(brace, atFoot, diagonal.lowEnd(), site.timber().brace()));
     draft.add(Meeting.lap(brace, atTop, diagonal.highEnd(), site.timber().brace()));
+    return diagonal;
   }
 
   private Envelope box() {

@@ -37,7 +37,7 @@ public record SupportSite(
   private static final double IN_LINE = 1;
 
   /** So far below a plate reaches what holds it to a stud (a choice), mm. */
-  private static final double UNDER_PLATE = 75;
+  private static final double UNDER_PLATE = 120;
 
   /** They leave less than a thousandth of a millimetre of any bay. */
   private static final int HALVINGS = 24;
@@ -108,6 +108,11 @@ public record SupportSite(
     return all.size() < 4 ? stations(back) : evenly(all.subList(1, all.size() - 1));
   }
 
+  /** The same with other backs. */
+  public SupportSite with(List<BackEdge> others) {
+    return new SupportSite(axes, others, studs, timber, bay, longest, tape);
+  }
+
   /** The widest bay between stations of the run or of one of its facets, mm. */
   public double widestBay() {
     return Stream.concat(Stream.of(stations()), backs.stream().map(this::stations))
@@ -160,14 +165,18 @@ public record SupportSite(
    * or in the middle of a frame too low for that.
    */
   double level(BackEdge back) {
-    double tie = timber.tie() * back.length() / back.rise();
-    double down = Math.min(breadth() + UNDER_PLATE + tie / 2, back.length() / 2);
+    double down = Math.min(wishedDown() + back.lower(), back.length() / 2);
     return tape.snapDown(back.high().z() - down * back.rise() / back.length() + timber.tie() / 2);
+  }
+
+  /** How far below a frame's upper end, along its back, the middle of a tie is where it may be. */
+  public double wishedDown() {
+    return breadth() + UNDER_PLATE + timber.tie() / 2;
   }
 
   /** Where something upright that ends on a frame has its front, y in mm. */
   double upright(BackEdge back) {
-    double under = Math.min(breadth() + 2 * UNDER_PLATE, back.length() / 2);
+    double under = Math.min(breadth() + UNDER_PLATE + back.lower(), back.length() / 2);
     return back.high().y() - under * back.run() / back.length();
   }
 
