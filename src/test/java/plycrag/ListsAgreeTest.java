@@ -28,8 +28,10 @@ import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.Member;
 import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.Screw;
+import plycrag.layout.support.PlacedMember;
 import plycrag.solve.fixing.FacePlace;
 import plycrag.solve.fixing.SteelChoice;
+import plycrag.wall.buying.Section;
 
 /** The lists of every sample against its layout and each other, counted from their texts alone. */
 class ListsAgreeTest {
@@ -91,6 +93,26 @@ class ListsAgreeTest {
     assertThat(planned).containsExactlyInAnyOrderElementsOf(lengths.keySet());
   }
 
+  /** Both lists name one section for a member, and what it measures across its grain lies in it. */
+  @ParameterizedTest
+  @MethodSource("samples")
+  void everyMemberIsCutFromTimberThatHoldsIt(Path sample) {
+    Map<String, String> sections = new TreeMap<>();
+    for (CSVRecord row : list(sample, "cut-list.csv")) {
+      for (String mark : row.get("mark").split(" ", -1)) {
+        sections.put(mark, row.get("section"));
+      }
+    }
+    for (CSVRecord row : list(sample, "cutting-plan.csv")) {
+      assertThat(row.get("section")).as(row.get("mark")).isEqualTo(sections.get(row.get("mark")));
+    }
+    for (PlacedMember placed : layout(sample).standing()) {
+      String[] sides = sections.get(placed.member().mark()).split("x", -1);
+      Section timber = new Section(Double.parseDouble(sides[0]), Double.parseDouble(sides[1]));
+      assertThat(timber.holds(placed.section())).as(placed.member().mark()).isTrue();
+    }
+  }
+
   @ParameterizedTest
   @MethodSource("samples")
   void sticksHoldTheirPiecesAndAreBought(Path sample) {
@@ -98,25 +120,49 @@ class ListsAgreeTest {
     Map<String, List<CSVRecord>> sticks =
         list(sample, "cutting-plan.csv").stream()
             .collect(groupingBy(row -> row.get("stick"), TreeMap::new, toList()));
-    Map<Long, Long> lengths = new TreeMap<>();
+    Map<String, Long> lengths = new TreeMap<>();
     for (List<CSVRecord> pieces : sticks.values()) {
       double end = -kerf;
       pieces.sort(Comparator.comparingDouble(row -> number(row, "offset_mm")));
       for (CSVRecord piece : pieces) {
+        assertThat(piece.get("section")).isEqualTo(pieces.get(0).get("section"));
         assertThat(number(piece, "offset_mm")).isGreaterThanOrEqualTo(end + kerf - 1e-3);
         end = number(piece, "offset_mm") + number(piece, "length_mm");
       }
       double length = number(pieces.get(0), "stock_length_mm");
       assertThat(end).isLessThanOrEqualTo(length + 1e-3);
-      lengths.merge(Math.round(length), 1L, Long::sum);
+      String section = pieces.get(0).get("section").replace("x", " x ") + " mm";
+      lengths.merge(sides(section) + " " + Math.round(length), 1L, Long::sum);
     }
-    Map<Long, Long> bought = new TreeMap<>();
+    Map<String, Long> bought = new TreeMap<>();
     for (CSVRecord row : list(sample, "shopping.csv")) {
       if (row.get("group").equals("timber")) {
-        bought.put(millimetres(row.get("size")), Long.valueOf(row.get("quantity")));
+        String section = row.get("article").replaceAll("structural timber, | actual.*", "");
+        bought.put(
+            sides(section) + " " + millimetres(row.get("size")), Long.valueOf(row.get("quantity")));
       }
     }
     assertThat(bought).isEqualTo(lengths);
+  }
+
+  /** The sides of a section to a millimetre, the smaller first. */
+  private static List<Long> sides(String section) {
+    double unit = section.endsWith(" in") ? INCH : 1;
+    return Pattern.compile(" x ")
+        .splitAsStream(section.substring(0, section.lastIndexOf(' ')))
+        .map(side -> Math.round(fractions(side) * unit))
+        .sorted()
+        .toList();
+  }
+
+  /** {@code 1 1/2} is one and a half. */
+  private static double fractions(String number) {
+    double sum = 0;
+    for (String part : number.split(" ", -1)) {
+      String[] over = part.split("/", -1);
+      sum += Double.parseDouble(over[0]) / (over.length > 1 ? Double.parseDouble(over[1]) : 1);
+    }
+    return sum;
   }
 
   private static long millimetres(String size) {

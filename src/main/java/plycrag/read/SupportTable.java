@@ -35,7 +35,7 @@ final class SupportTable {
   private static final LengthKind DEPTH = LengthKind.length(40, 300);
   private static final Set<Kind> ON_WALL = Set.of(Kind.FIXED, Kind.HINGED);
   private static final double LEDGER_OFF_MM = 90;
-  private static final double LEDGER_OFF_IN = 3.5 * 25.4;
+  private static final double LEDGER_OFF_IN = 88.9;
 
   static final Parameter<Kind> KIND =
       new Parameter<>(

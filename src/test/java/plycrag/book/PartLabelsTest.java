@@ -82,4 +82,24 @@ class PartLabelsTest {
     assertThat(pieces.get(3).neighbours())
         .endsWith("Seen from the front: left of it P3, below it P2.");
   }
+
+  /** A rail is 140 deep under studs of 45 x 90. */
+  @Test
+  void aMemberOfTheSupportTellsItsOwnSection() {
+    CheckedLayout wall =
+        Walls.judged(
+            """
+            [[facet]]
+            angle = 20
+            width = 1200
+            length = 1500
+            [support]
+            kind = "freestanding"
+            """);
+    assertThat(PartLabels.of(wall, StickPlan.of(wall, PriceList.empty())).labels())
+        .filteredOn(label -> List.of("RA1", "PO1", "ST1").contains(label.mark()))
+        .extracting(label -> label.what().replaceFirst(", [^,]* long", ""))
+        .containsExactlyInAnyOrder(
+            "base rail, 45 x 140 mm", "post, 45 x 90 mm", "stud, 45 x 90 mm");
+  }
 }

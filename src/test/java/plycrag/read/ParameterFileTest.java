@@ -26,12 +26,14 @@ import plycrag.wall.Pattern;
 import plycrag.wall.Scattering;
 import plycrag.wall.Screws;
 import plycrag.wall.Sheet;
+import plycrag.wall.buying.Section;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.MachineLimits;
 import plycrag.wall.machine.Pins;
 import plycrag.wall.machine.Routing;
 import plycrag.wall.machine.SpeedRange;
+import plycrag.wall.room.GivenSupport.Timber;
 
 class ParameterFileTest {
   private static final String FACET = "[[facet]]\n";
@@ -127,6 +129,37 @@ class ParameterFileTest {
                 new Clearances.ScrewPoint(27, 5)));
     assertThat(read.output().dxf()).isEqualTo(Output.DxfVersion.R2000);
     assertThat(read.output().paper()).isEqualTo(Output.Paper.A4);
+  }
+
+  /** Rails of 140 mm or 5.5 in; else as deep as the frame, and ledgers 90 mm or 3.5 in off. */
+  @Test
+  void timberOfASupportFollowsTheFrame() {
+    String support = FACET + "[support]\nkind = \"freestanding\"\n";
+    assertThat(timber(support + "[frame]\nsection = [45, 120]\n"))
+        .isEqualTo(new Timber(140, 120, 120, 120, new Section(90, 120)));
+    assertThat(timber("[wall]\nunit = \"in\"\n" + support))
+        .isEqualTo(new Timber(139.7, 88.9, 88.9, 88.9, new Section(88.9, 88.9)));
+    assertThat(timber(support + "tie-depth = 70\n"))
+        .isEqualTo(new Timber(140, 90, 70, 90, new Section(90, 70)));
+  }
+
+  /** Hung ledgers lie flat: ties are not held against their other side. */
+  @Test
+  void timberOfASupportIsAsTold() {
+    String told =
+        """
+        rail-depth = 90
+        post-depth = 120
+        tie-depth = 100
+        brace-depth = 70
+        ledger-section = [60, 80]
+        """;
+    assertThat(timber(FACET + "[support]\nkind = \"hung\"\n" + told))
+        .isEqualTo(new Timber(90, 120, 100, 70, new Section(60, 80)));
+  }
+
+  private static Timber timber(String toml) {
+    return good(toml).support().orElseThrow().timber();
   }
 
   @Test

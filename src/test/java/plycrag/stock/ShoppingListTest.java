@@ -2,6 +2,7 @@ package plycrag.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -240,5 +241,45 @@ class ShoppingListTest {
     String text = CsvWriter.write(list(wall, PriceList.empty()).table());
     assertThat(text).contains(",'=1+1;", ",\"'@SUM(1);");
     assertThat(List.of(text.split("[,\n]", -1))).noneMatch(cell -> cell.matches("\"?[=+@-].*"));
+  }
+
+  /** Each section stands on lines of its own, weighed and named to price lists by its own size. */
+  @Test
+  void everySectionIsBoughtByItself() {
+    ShoppingList list = list(StandingWall.TOML, available("timber,45 x 140 mm,metre,7,EUR,\n"));
+    List<ShoppingLine> timber =
+        list.lines().stream().filter(line -> line.need().group().equals("timber")).toList();
+    assertThat(timber)
+        .extracting(line -> line.need().what())
+        .contains("structural timber, 45 x 90 mm actual", "structural timber, 45 x 140 mm actual");
+    for (ShoppingLine line : timber) {
+      boolean isRail = line.need().what().contains("140");
+      double metres =
+          line.need().sourcing().length() / 1000 * line.need().amount().all().doubleValue();
+      double kilograms = metres * 0.045 * (isRail ? 0.14 : 0.09) * 420;
+      assertThat(line.mass().orElseThrow()).isCloseTo(kilograms, within(1e-6));
+      assertThat(line.isPriceMissing()).isEqualTo(!isRail);
+      assertThat(line.need().note()).endsWith(isRail ? "lengths would change" : "holes would move");
+    }
+    assertThat(list.table().rows().stream().map(row -> row.get(15).text()))
+        .anyMatch(size -> size.startsWith("45 x 140 x "))
+        .anyMatch(size -> size.startsWith("45 x 90 x "));
+  }
+
+  /** Two rails of more than half a stick, of which there is one; the frame has enough. */
+  @Test
+  void whatIsShortIsToldOfItsSection() {
+    CheckedLayout wall = Walls.judged(StandingWall.TOML + "[stock]\nlengths = [3000]\n");
+    PriceList one = available("timber,45x140x3000mm,piece,5,EUR,1\ntimber,45x90mm,metre,3,EUR,\n");
+    assertThat(Shortage.of(wall, one))
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.sentence())
+                  .isEqualTo(
+                      "the price list has too few sticks of 45x140 mm: 1 stick is short, 1 of"
+                          + " 3000 mm, for RA2");
+              assertThat(finding.suggestion()).doesNotContain("at-hand");
+            });
   }
 }

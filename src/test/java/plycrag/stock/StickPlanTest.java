@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -23,6 +24,7 @@ import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.skin.Fixity;
 import plycrag.prices.PriceList;
+import plycrag.read.lists.PriceFile;
 import plycrag.solve.cutting.CuttingTask;
 import plycrag.units.LengthUnit;
 import plycrag.wall.buying.Section;
@@ -117,5 +119,51 @@ class StickPlanTest {
     assertThat(plan.table().rows().get(0).stream().map(Cell::text))
         .startsWith("45x90", "1")
         .endsWith("0");
+  }
+
+  /**
+   * Two rails of 45 x 140 under a frame of 45 x 90. Three sticks of 6000 at hand are of the frame's
+   * section: rails are bought all the same. Sticks are numbered through.
+   */
+  @Test
+  void everySectionHasAPlanOfItsOwn() {
+    CheckedLayout wall =
+        Walls.judged(StandingWall.TOML + "[stock]\nat-hand = [6000, 6000, 6000]\n");
+    StickPlan plan = StickPlan.of(wall, PriceList.empty());
+    assertThat(plan.sections()).extracting(SectionPlan::name).containsExactly("45x90", "45x140");
+    assertThat(plan.isMixed()).isTrue();
+    SectionPlan frame = plan.sections().get(0);
+    SectionPlan rails = plan.sections().get(1);
+    assertThat(frame.sticks().stream().filter(Stick::isAtHand)).isNotEmpty();
+    assertThat(rails.sticks()).isNotEmpty().noneMatch(Stick::isAtHand);
+    assertThat(
+            rails.sticks().stream()
+                .flatMap(stick -> stick.cuts().stream())
+                .map(cut -> cut.member().mark()))
+        .containsExactlyInAnyOrder("RA1", "RA2");
+    assertThat(plan.sticks())
+        .extracting(Stick::number)
+        .containsExactlyElementsOf(IntStream.rangeClosed(1, plan.sticks().size()).boxed().toList());
+    assertThat(plan.table().rows())
+        .filteredOn(row -> row.get(0).text().equals("45x140"))
+        .extracting(row -> row.get(3).text())
+        .containsExactlyInAnyOrder("RA1", "RA2");
+    double frames = frame.sticks().stream().mapToDouble(Stick::length).sum() * 45 * 90;
+    double deep = rails.sticks().stream().mapToDouble(Stick::length).sum() * 45 * 140;
+    assertThat(plan.waste())
+        .isCloseTo((frames * frame.waste() + deep * rails.waste()) / (frames + deep), within(1e-9));
+  }
+
+  /** The rails at 7 a metre are counted by cost, the frame without a price by length. */
+  @Test
+  void everySectionIsPricedByItself() {
+    CheckedLayout wall = Walls.judged(StandingWall.TOML);
+    String list = "article,size,unit,price,currency\ntimber,45x140mm,metre,7,EUR\n";
+    PriceList prices = PriceFile.read("prices.csv", TestFiles.bytes(list)).value().orElseThrow();
+    StickPlan plan = StickPlan.of(wall, prices);
+    assertThat(plan.sections().get(0).outlay()).isInstanceOf(Outlay.OfLength.class);
+    SectionPlan rails = plan.sections().get(1);
+    assertThat(((Outlay.OfMoney) rails.outlay()).cost().doubleValue())
+        .isCloseTo(rails.boughtLength() / 1000 * 7, within(0.005));
   }
 }

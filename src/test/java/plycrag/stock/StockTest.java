@@ -1,6 +1,7 @@
 package plycrag.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,15 @@ class StockTest {
     assertThat(texts(CutList.of(WALL).table("C24").rows().get(1)))
         .containsExactly(
             "ST1 ST2 ST3", "stud", "45x90", "2655", "0", "0", "3", "main", "0", "0", "C24");
+  }
+
+  /** Rails are 140 deep; posts and the frame are of 45 x 90. */
+  @Test
+  void theCutListTellsEachMembersSection() {
+    assertThat(CutList.of(Walls.judged(StandingWall.TOML)).rows())
+        .extracting(CutList.Row::role, CutList.Row::section)
+        .contains(tuple("stud", "45x90"), tuple("post", "45x90"), tuple("base rail", "45x140"))
+        .doesNotContain(tuple("base rail", "45x90"));
   }
 
   @Test

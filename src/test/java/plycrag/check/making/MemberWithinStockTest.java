@@ -1,7 +1,10 @@
 package plycrag.check.making;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import org.junit.jupiter.api.Test;
 import plycrag.check.Found;
+import plycrag.finding.Severity;
 
 /** Studs of 1110 mm, and plates that may be joined over the stud at 600 mm. */
 class MemberWithinStockTest {
@@ -42,5 +45,37 @@ class MemberWithinStockTest {
             "member-stock",
             Found.BAY + "long-studs = \"spliced\"\n[stock]\nlengths = [600, 1000]\n")
         .isNothing();
+  }
+
+  /** Posts under an upper edge at 4 m, of timber that is sold to 3 m; studs are spliced. */
+  @Test
+  void findsPostsLongerThanStock() {
+    String wall =
+        """
+        [[facet]]
+        width = 1200
+        length = 4000
+        [frame]
+        long-studs = "spliced"
+        [support]
+        kind = "freestanding"
+        lateral = "none"
+        """;
+    Found.by("member-stock", wall).isNothing();
+    Found found = Found.by("member-stock", wall + "[stock]\nlengths = [2400, 3000]\n");
+    assertThat(found.findings())
+        .anySatisfy(
+            finding -> {
+              assertThat(finding.sentence())
+                  .matches(
+                      "post PO1 is [0-9.]+ mm long, and the longest that a bought stick yields is"
+                          + " 3000 mm");
+              assertThat(finding.suggestion())
+                  .isEqualTo(
+                      "hold the wall nearer to it ([support]), or state a longer length under"
+                          + " [stock]");
+              assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+            })
+        .noneMatch(finding -> finding.sentence().startsWith("stud"));
   }
 }

@@ -88,4 +88,35 @@ class BroughtInTest {
         """;
     Found.by("brought-in", half + half + room).isNothing();
   }
+
+  /**
+   * Rails of 3000 mm round a corner of 1000 by 1000 mm, 2000 mm high. Held steeply, a bar of 45 by
+   * 90 mm passes with √(2648.4² + 1910²) = 3265.3 mm, one of 45 by 300 with √(2438.4² + 1700²) =
+   * 2972.5 mm.
+   */
+  @Test
+  void deepRailsNeedMoreRoomThanStuds() {
+    String wall =
+        """
+        [[facet]]
+        angle = 0
+        length = 1000
+        width = 1200
+        [room]
+        door-width = 1000
+        door-height = 2000
+        door-passage = 1000
+        [stock]
+        lengths = [3200]
+        [support]
+        kind = "freestanding"
+        behind = 2500
+        front = 400
+        """;
+    Found.by("brought-in", wall + "rail-depth = 90\n").isNothing();
+    Found.by("brought-in", wall + "rail-depth = 300\n")
+        .times(1)
+        .isError(false)
+        .says("RA1 is 3098 mm long and does not pass the narrowest door");
+  }
 }

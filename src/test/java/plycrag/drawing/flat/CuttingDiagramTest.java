@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Envelope;
@@ -27,6 +29,8 @@ class CuttingDiagramTest {
   private static final double WIDTH = 210 - 20 - 10 - 6;
 
   private static final double HEIGHT = 297 - 20 - 50 - 6;
+
+  private static final Pattern PLAIN = Pattern.compile("Stick [0-9]+: [0-9]+ mm");
 
   static List<Path> samples() {
     return TestFiles.samples();
@@ -75,6 +79,25 @@ class CuttingDiagramTest {
             .hasSize(1);
       }
     }
+  }
+
+  /** Where all are of one, a note says it once. */
+  @Test
+  void sticksOfSeveralSectionsSayTheirs() {
+    String frame = "[[facet]]\nangle = 20\nwidth = 1200\nlength = 1500\n";
+    assertThat(headings(Walls.judged(frame))).isNotEmpty().allMatch(PLAIN.asMatchPredicate());
+    assertThat(headings(Walls.judged(frame + "[support]\nkind = \"freestanding\"\n")))
+        .anyMatch(text -> text.matches("Stick [0-9]+ of 45x90: [0-9]+ mm"))
+        .anyMatch(text -> text.matches("Stick [0-9]+ of 45x140: [0-9]+ mm"))
+        .noneMatch(PLAIN.asMatchPredicate());
+  }
+
+  private static List<String> headings(CheckedLayout checked) {
+    StickPlan plan = plan(checked);
+    return labels(CuttingDiagram.of(checked, plan, plan.sticks()))
+        .map(Shape.Label::text)
+        .filter(text -> text.startsWith("Stick "))
+        .toList();
   }
 
   private static Stream<Shape.Label> labels(Drawing drawing) {
