@@ -106,7 +106,7 @@ record Diagonal(
     List<SectionPlace> round = List.of(over.get(0), over.get(3), over.get(2), over.get(1));
     return new Diagonal(
         round,
-        Direction.of(Shapes.line(0, 0, -direction.u(), direction.v())),
+        new Direction(-direction.u(), direction.v()),
         endsOnPost,
         new SectionPlace(2 * middle - lowEnd.y(), lowEnd.z()),
         lowLength,
