@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Point;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
@@ -19,7 +20,10 @@ final class BearingStuds {
   private static final double FLUSH = 1;
 
   /** Half of how far up a stud plywood on its side reaches (a choice), mm. */
-  private static final double HALF = 60;
+  private static final double HALF = 75;
+
+  /** What ends on the sides of studs. */
+  private static final List<MemberRole> BETWEEN = List.of(MemberRole.BLOCKING, MemberRole.HEADER);
 
   /** As much lower than wished something may meet a frame (a choice), mm. */
   private static final double LOWEST = 350;
@@ -61,11 +65,12 @@ final class BearingStuds {
     return studs.stream().anyMatch(one -> Math.abs(one - stud) < FLUSH);
   }
 
-  /** Whether plywood on its sides keeps clear of the inserts of all facets. */
+  /** Whether plywood on its sides keeps clear of the inserts and the uprights of all facets. */
   private boolean hasRoom(double stud, List<FacetLayout> held) {
     double middle = stud + wall.frame().breadth() / 2;
     double asked = beside();
-    return held.stream()
+    return held.stream().allMatch(facet -> standsAlone(facet, middle))
+        && held.stream()
         .allMatch(
             facet ->
                 facet.inserts().stream()
@@ -74,27 +79,52 @@ final class BearingStuds {
                     .allMatch(x -> Math.abs(x - middle) >= asked));
   }
 
+  /** Whether no other upright is so near a stud that plywood finds no room between them. */
+  private boolean standsAlone(FacetLayout facet, double middle) {
+    double near = wall.frame().breadth() + wall.sheet().thickness();
+    return facet.members().stream()
+        .filter(member -> member.role().isUpright())
+        .map(Member::box)
+        .mapToDouble(
+            box -> Math.abs(facet.facet().plane().left() + box.centre().x - middle))
+        .allMatch(away -> away < FLUSH || away >= near);
+  }
+
   /**
-   * How much lower than wished something meets a facet between the inserts that are beside its
-   * stations' studs; 0 where none is near, or where there is no room between them.
+   * How much lower than wished something meets a facet between the inserts and the blocking that are
+   * beside its stations' studs; 0 where none is near, or where there is no room between them.
    *
    * @param down from the frame's upper end to where its middle is wished, mm
    */
   double lower(FacetLayout facet, List<Double> stations, double down) {
     double wished = top(facet) - down;
-    double near = wall.insertToTimber() + HALF;
-    List<Double> taken =
-        facet.inserts().stream()
-            .map(Insert::centre)
-            .filter(centre -> stations.stream().anyMatch(stud -> isBeside(facet, centre, stud)))
-            .map(Point::getY)
-            .toList();
-    return Stream.concat(Stream.of(wished), taken.stream().map(v -> v - near - Tolerance.TOUCH))
+    List<Span> taken = stations.stream().flatMap(stud -> beside(facet, stud)).toList();
+    return Stream.concat(
+            Stream.of(wished), taken.stream().map(span -> span.low() - Tolerance.TOUCH))
         .filter(v -> v <= wished && v >= wished - LOWEST)
-        .filter(v -> taken.stream().allMatch(other -> Math.abs(other - v) >= near))
+        .filter(v -> taken.stream().noneMatch(span -> span.low() < v && v < span.high()))
         .max(Double::compare)
         .map(v -> wished - v)
         .orElse(0.0);
+  }
+
+  /** Where on a stud the middle of plywood may not lie, v in mm. */
+  private Stream<Span> beside(FacetLayout facet, double stud) {
+    double near = wall.insertToTimber() + HALF;
+    Stream<Span> inserts =
+        facet.inserts().stream()
+            .map(Insert::centre)
+            .filter(centre -> isBeside(facet, centre, stud))
+            .map(centre -> new Span(centre.getY() - near, centre.getY() + near));
+    double left = stud - facet.facet().plane().left() - wall.sheet().thickness();
+    double right = left + wall.frame().breadth() + 2 * wall.sheet().thickness();
+    Stream<Span> blocking =
+        facet.members().stream()
+            .filter(member -> BETWEEN.contains(member.role()))
+            .map(Member::box)
+            .filter(box -> box.getMinX() < right && box.getMaxX() > left)
+            .map(box -> new Span(box.getMinY() - HALF, box.getMaxY() + HALF));
+    return Stream.concat(inserts, blocking);
   }
 
   private static double top(FacetLayout facet) {
