@@ -56,8 +56,7 @@ final class PostRow {
     if (last > 0) {
       Diagonal first = braceBay(0, false, 0);
       if (last > 1) {
-        boolean meet = last == 2;
-        braceBay(last - 1, true, meet ? first.highLength() + Freestanding.ROOM : 0);
+        braceBay(last - 1, true, last == 2 ? under(first) : 0);
       }
     }
   }
@@ -138,6 +137,12 @@ final class PostRow {
       }
     }
     return beams;
+  }
+
+  /** How much lower another that leans against a brace on one post lies, mm. */
+  private double under(Diagonal brace) {
+    double slope = Math.abs(brace.direction().v() / brace.direction().u());
+    return brace.highLength() + 2 * site.breadth() * slope + Freestanding.ROOM;
   }
 
   private static Envelope reach(SupportTimber beam) {
