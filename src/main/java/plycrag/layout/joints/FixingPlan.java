@@ -48,11 +48,31 @@ final class FixingPlan {
     JointFixing finder = new JointFixing(wall, facets, around);
     List<Joint> single =
         joints.stream().filter(joint -> paired.gussetsOf(joint).isEmpty()).toList();
-    Fixings steel =
-        new Fixings(Map.of(), steel(single, finder, paired), Map.of(), paired.gussets());
-    Fixings alone =
-        new Fixings(through(finder, steel), steel.steel(), Map.of(), paired.gussets());
-    return withGussets(withOthers(alone));
+    Fixings alone = after(paired, single, finder);
+    Fixings first = after(paired.having(crowded(alone, paired, finder)), single, finder);
+    return withGussets(withOthers(first));
+  }
+
+  /** Steel, then what goes through both members, among what is there before. */
+  private Fixings after(Fixings before, List<Joint> single, JointFixing finder) {
+    Fixings steel = before.with(steel(single, finder, before));
+    return steel.having(through(finder, steel));
+  }
+
+  /**
+   * What goes through both members where it has no room beside the steel, as it lies before that:
+   * members side by side have nothing else to hold them.
+   */
+  private Map<String, LapScrews> crowded(Fixings all, Fixings before, JointFixing finder) {
+    Map<String, LapScrews> found = new LinkedHashMap<>();
+    through(finder, before)
+        .forEach(
+            (mark, screws) -> {
+              if (!all.through().get(mark).holds()) {
+                found.put(mark, screws);
+              }
+            });
+    return found;
   }
 
   /**
@@ -86,10 +106,16 @@ final class FixingPlan {
     FastenerRoom taken = new FastenerRoom(fasteners(before));
     Map<String, LapScrews> through = new LinkedHashMap<>();
     for (Joint joint : joints) {
-      finder.through(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
-      new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of()))
-          .of(joint)
-          .forEach(taken::add);
+      Optional<LapScrews> found = before.throughOf(joint);
+      if (found.isEmpty()) {
+        found = finder.through(joint, taken);
+        found.ifPresent(
+            screws ->
+                new JointBodies(wall, Fixings.NONE.having(Map.of(joint.mark(), screws)))
+                    .of(joint)
+                    .forEach(taken::add));
+      }
+      found.ifPresent(screws -> through.put(joint.mark(), screws));
     }
     return through;
   }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 
 /**
@@ -51,6 +52,22 @@ record HeadRoom(
         .mapToDouble(place -> through.through(place, way))
         .max()
         .orElseThrow();
+  }
+
+  /** Whether no other fastener is where something would go through both at a spot. */
+  boolean isFree(FacePlace spot, ThroughFastener kind, double diameter) {
+    double head = 2 * kind.head() * diameter;
+    ThroughLine line = line(spot, head);
+    Vector3 end = line.from().plus(line.way().times(line.grip()));
+    return Stream.of(
+            new Rod(line.from(), line.way(), line.grip(), diameter + SteelPlace.APART),
+            new Rod(line.from(), line.way().times(-1), HIGH, head),
+            new Rod(end, line.way(), kind == ThroughFastener.BOLT ? HIGH : 0, head))
+        .map(Rod::body)
+        .noneMatch(
+            body ->
+                fasteners.stream()
+                    .anyMatch(other -> body.overlapsByMoreThan(Tolerance.TOUCH, other)));
   }
 
   /**
