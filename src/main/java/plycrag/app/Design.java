@@ -52,7 +52,7 @@ public sealed interface Design {
     PriceList list = prices.value().orElseThrow();
     CheckedLayout checked =
         Inspection.of(LayoutPlan.of(WallMaker.of(parameters, positions.value().orElseThrow())));
-    List<Finding> lacking = Shortage.of(checked, list).stream().toList();
+    List<Finding> lacking = Shortage.of(checked, list);
     return new Judged(
         Inspection.noting(checked, lacking), parameters.buying(), list, parameters.output());
   }

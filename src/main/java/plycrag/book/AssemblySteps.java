@@ -27,6 +27,10 @@ final class AssemblySteps {
               + " where it stays, each member held until it is fixed: "
               + marks;
       case RAISE -> "Tilt up the frame of facet " + step.facet() + ", and prop it";
+      case SIDE_FRAME ->
+          "Join a side frame flat on the floor, with its gussets on both sides where no stud is"
+              + " under them; stand it, and prop it: "
+              + marks;
       case SUPPORT -> support(step.role().orElseThrow()) + ": " + marks;
       case HOLD -> "Fix what holds facet " + step.facet() + ", the backups first: " + marks;
       case SHEETS -> "Screw the sheets on to facet " + step.facet() + ": " + marks;
@@ -41,6 +45,7 @@ final class AssemblySteps {
       case TIE -> "Fit the ties";
       case HANGER -> "Fit the hangers";
       case BEAM -> "Screw the beam to the backs of the posts";
+      case SILL -> "Screw the sill to the feet of the posts";
       case KNEE -> "Fit the knee braces";
       default -> "Fit the braces";
     };

@@ -12,6 +12,7 @@ import plycrag.document.LabelSheet;
 import plycrag.document.LabelSheet.Label;
 import plycrag.drawing.pen.TitleLines;
 import plycrag.layout.Layout;
+import plycrag.layout.MemberSections;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.Member;
@@ -24,7 +25,7 @@ import plycrag.solve.fixing.FacePlace;
 import plycrag.stock.Stick;
 import plycrag.stock.StickPlan;
 import plycrag.units.Tape;
-import plycrag.wall.Frame;
+import plycrag.wall.buying.Section;
 
 /**
  * A label for every part: its mark, its size, where it belongs what it is fixed to and what lies
@@ -33,6 +34,7 @@ import plycrag.wall.Frame;
 public final class PartLabels {
   private final CheckedLayout checked;
   private final Layout layout;
+  private final MemberSections sections;
   private final Tape tape;
   private final Map<String, Set<String>> neighbours = new LinkedHashMap<>();
   private final Map<String, String> sources = new LinkedHashMap<>();
@@ -40,6 +42,7 @@ public final class PartLabels {
   private PartLabels(CheckedLayout checked, StickPlan plan) {
     this.checked = checked;
     this.layout = checked.layout();
+    this.sections = layout.sections();
     this.tape = layout.wall().tape();
     for (Joint joint : layout.joints()) {
       meet(joint.first(), joint.second());
@@ -84,13 +87,13 @@ public final class PartLabels {
   }
 
   private Label label(Member member, String where) {
-    Frame frame = layout.wall().frame();
+    Section section = sections.of(member);
     String what =
         member.role().word()
             + ", "
-            + tape.bareSize(frame.breadth())
+            + tape.bareSize(section.breadth())
             + " x "
-            + tape.size(frame.depth())
+            + tape.size(section.depth())
             + ", "
             + tape.text(member.length())
             + " long";

@@ -7,6 +7,7 @@ import plycrag.document.Book.Block;
 import plycrag.document.Book.Paragraph;
 import plycrag.drawing.pen.ViewKind;
 import plycrag.stock.Outlay;
+import plycrag.stock.SectionPlan;
 import plycrag.stock.StickPlan;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
@@ -28,9 +29,9 @@ final class Sawing {
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(Cautions.timber());
-    if (!plan.sticks().isEmpty()) {
-      blocks.add(new Paragraph(told()));
-    }
+    plan.sections().stream()
+        .filter(sticks -> !sticks.sticks().isEmpty())
+        .forEach(sticks -> blocks.add(new Paragraph(heading(sticks) + told(sticks))));
     blocks.addAll(
         figures.of(
             ViewKind.CUTTING_PLAN,
@@ -39,27 +40,31 @@ final class Sawing {
     return blocks;
   }
 
-  private String told() {
+  private String heading(SectionPlan sticks) {
+    return plan.isMixed() ? "Timber of " + sticks.name() + " mm. " : "";
+  }
+
+  private String told(SectionPlan sticks) {
     Tape tape = checked.layout().wall().tape();
-    long bought = plan.sticks().stream().filter(stick -> !stick.isAtHand()).count();
-    long atHand = plan.sticks().size() - bought;
+    long bought = sticks.sticks().stream().filter(stick -> !stick.isAtHand()).count();
+    long atHand = sticks.sticks().size() - bought;
     return "The plan buys "
         + sticks(bought)
         + ", "
-        + tape.text(plan.boughtLength())
+        + tape.text(sticks.boughtLength())
         + " in all"
-        + (plan.lacking().isEmpty()
+        + (sticks.lacking().isEmpty()
             ? ""
-            : ", of which " + sticks(plan.lacking().size()) + " must be found elsewhere")
+            : ", of which " + sticks(sticks.lacking().size()) + " must be found elsewhere")
         + (atHand > 0 ? ", and uses " + sticks(atHand) + " at hand" : "")
         + ". "
-        + Decimal.of(plan.waste() * 100, 1)
+        + Decimal.of(sticks.waste() * 100, 1)
         + " % of the sticks is waste, saw cuts included. "
-        + proof(tape);
+        + proof(sticks.outlay(), tape);
   }
 
-  private String proof(Tape tape) {
-    if (plan.outlay() instanceof Outlay.OfMoney money) {
+  private static String proof(Outlay outlay, Tape tape) {
+    if (outlay instanceof Outlay.OfMoney money) {
       String cost = money.currency() + " " + Decimal.money(money.cost());
       return money.isLeast()
           ? "The sticks cost " + cost + ", and no plan costs less."
@@ -69,7 +74,7 @@ final class Sawing {
               + Decimal.money(money.least())
               + "; whether one costs less than this is open.";
     }
-    Outlay.OfLength length = (Outlay.OfLength) plan.outlay();
+    Outlay.OfLength length = (Outlay.OfLength) outlay;
     return length.isLeast()
         ? "It is counted by length bought. No plan buys less: the bound is the same length."
         : "It is counted by length bought. No plan buys less than "

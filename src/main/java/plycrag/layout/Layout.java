@@ -64,6 +64,11 @@ public record Layout(
         .toList();
   }
 
+  /** The section of the timber that each of them is cut from. */
+  public MemberSections sections() {
+    return new MemberSections(this);
+  }
+
   /** All joints, facet by facet, those of the support last. */
   public List<Joint> joints() {
     return Stream.concat(

@@ -96,7 +96,7 @@ public final class LayoutPlan {
     List<Lay> lays = skins.stream().map(Skin::lay).toList();
     int last = joints.stream().mapToInt(List::size).sum();
     List<LaidSheet> sheets = SheetPlan.of(wall, facets, lays);
-    Optional<WallSupport> support = SupportPlan.of(wall, frames, last);
+    Optional<WallSupport> support = SupportPlan.of(wall, facets, last);
     Fixings fixings = Fixings.of(wall, facets, support);
     return new Layout(
         wall,

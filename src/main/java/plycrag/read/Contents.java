@@ -64,6 +64,7 @@ final class Contents {
     if (context.unit().isPresent()) {
       RecessKeys.checkDepth(in(InsertTable.TABLE), in(SheetTable.TABLE), context.faults());
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
+      SupportTable.checkLedger(in(SupportTable.TABLE), in(FrameTable.TABLE), context.faults());
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
     }
     if (context.faults().sorted().isEmpty()) {

@@ -26,7 +26,7 @@ final class StockTable {
           new LengthListKind(LengthKind.length(300, 20_000), 50),
           DefaultValue.lengths(
               "2400 3000 3600 4200 4800 5400 6000 mm", "96 120 144 168 192 240 in"),
-          "The lengths in which the merchant sells the framing timber.");
+          "The lengths in which the merchant sells the framing timber, whatever its section.");
   static final Parameter<Double> KERF =
       new Parameter<>(
           "kerf",
@@ -51,8 +51,8 @@ final class StockTable {
           "at-hand",
           LengthListKind.inAnyOrder(LengthKind.length(100, 20_000), 200),
           DefaultValue.derived("none"),
-          "The sticks of that timber that are at hand, one number each; they are used before any"
-              + " is bought.");
+          "The sticks of the frame's section that are at hand, one number each; they are used before"
+              + " any is bought.");
 
   static final Parameter<String> PRICES =
       new Parameter<>(

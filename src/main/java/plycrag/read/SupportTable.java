@@ -2,6 +2,8 @@ package plycrag.read;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import plycrag.geometry.Tolerance;
 import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.NumberKind;
@@ -13,6 +15,7 @@ import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
 import plycrag.read.text.Faults;
+import plycrag.units.Decimal;
 import plycrag.units.LengthUnit;
 import plycrag.wall.Frame;
 import plycrag.wall.buying.Section;
@@ -30,6 +33,7 @@ import plycrag.wall.room.GivenSupport.Timber;
 /** The keys of {@code [support]}. */
 final class SupportTable {
   private static final LengthKind DEPTH = LengthKind.length(40, 300);
+  private static final Set<Kind> ON_WALL = Set.of(Kind.FIXED, Kind.HINGED);
   private static final double LEDGER_OFF_MM = 90;
   private static final double LEDGER_OFF_IN = 3.5 * 25.4;
 
@@ -207,8 +211,7 @@ final class SupportTable {
                       KIND.kind().allowed(List.of(values.unit())) + " is allowed"));
       return;
     }
-    boolean leans =
-        values.given(KIND).filter(kind -> kind == Kind.FIXED || kind == Kind.HINGED).isPresent();
+    boolean leans = values.given(KIND).filter(ON_WALL::contains).isPresent();
     if (leans && !values.isGiven(FIXED_TO)) {
       faults.add(
           values.key(FIXED_TO),
@@ -216,6 +219,36 @@ final class SupportTable {
           "what the building's wall is made of is not told",
           FIXED_TO.kind().allowed(List.of(values.unit())) + " is allowed");
     }
+  }
+
+  /**
+   * Reports a ledger on a building's wall over which ties would stand out.
+   *
+   * @param frame the keys of the frame, as deep as which ties are where nothing else is told
+   */
+  static void checkLedger(Values values, Values frame, Faults faults) {
+    boolean onWall = values.given(KIND).filter(ON_WALL::contains).isPresent();
+    if (!onWall || !values.isSound(TIE) || !frame.isSound(FrameTable.SECTION)) {
+      return;
+    }
+    double tie = values.given(TIE).orElse(frame.get(FrameTable.SECTION).depth());
+    values
+        .given(LEDGER)
+        .filter(ledger -> Tolerance.isLess(ledger.depth(), tie))
+        .ifPresent(
+            ledger ->
+                faults.add(
+                    values.key(LEDGER),
+                    values.place(LEDGER),
+                    "ties are deeper than their ledger is high, "
+                        + length(tie, values)
+                        + " and "
+                        + length(ledger.depth(), values),
+                    "a second length of at least " + length(tie, values) + " is allowed"));
+  }
+
+  private static String length(double millimetres, Values values) {
+    return Decimal.of(millimetres / values.unit().millimetres(), 4) + " " + values.unit().word();
   }
 
   /**

@@ -8,14 +8,16 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
+import plycrag.layout.MemberSections;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.EndCut;
 import plycrag.layout.frame.Member;
 import plycrag.layout.support.PlacedMember;
 import plycrag.units.Decimal;
+import plycrag.wall.buying.Section;
 
 /**
- * Every stick of the frame; equal ones share a row.
+ * Every stick of the frame and of what holds it up; equal ones share a row.
  *
  * @param rows plates, studs, blocking, facet by facet
  */
@@ -57,15 +59,20 @@ public record CutList(List<Row> rows) {
       EndCut highEnd,
       String facet) {}
 
-  private record Kind(String role, String length, List<String> ends, String facet) {
-    static Kind of(Member member, String facet) {
+  private record Kind(String role, String section, String length, List<String> ends, String facet) {
+    static Kind of(Member member, Section section, String facet) {
       List<String> ends =
           List.of(
               Decimal.of(member.lowEnd().tilt(), 2),
               Decimal.of(member.highEnd().tilt(), 2),
               Decimal.of(member.lowEnd().mitre(), 2),
               Decimal.of(member.highEnd().mitre(), 2));
-      return new Kind(member.role().word(), Decimal.of(member.length(), 1), ends, facet);
+      return new Kind(
+          member.role().word(),
+          SectionName.name(section),
+          Decimal.of(member.length(), 1),
+          ends,
+          facet);
     }
   }
 
@@ -77,18 +84,18 @@ public record CutList(List<Row> rows) {
   /** The sticks of a layout. */
   public static CutList of(CheckedLayout checked) {
     Layout layout = checked.layout();
+    MemberSections sections = layout.sections();
     Map<Kind, List<Member>> kinds = new LinkedHashMap<>();
     for (FacetLayout facet : layout.facets()) {
       for (Member member : facet.members()) {
-        Kind kind = Kind.of(member, facet.facet().name());
+        Kind kind = Kind.of(member, sections.of(member), facet.facet().name());
         kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(member);
       }
     }
     for (PlacedMember placed : layout.standing()) {
-      Kind kind = Kind.of(placed.member(), SUPPORT);
+      Kind kind = Kind.of(placed.member(), sections.of(placed.member()), SUPPORT);
       kinds.computeIfAbsent(kind, unseen -> new ArrayList<>()).add(placed.member());
     }
-    String section = SectionName.name(layout.wall().frame());
     List<Row> rows = new ArrayList<>();
     kinds.forEach(
         (kind, members) ->
@@ -96,7 +103,7 @@ public record CutList(List<Row> rows) {
                 new Row(
                     members.stream().map(Member::mark).toList(),
                     kind.role(),
-                    section,
+                    kind.section(),
                     members.get(0).length(),
                     members.get(0).lowEnd(),
                     members.get(0).highEnd(),

@@ -6,6 +6,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.geometry.Vector3;
+import plycrag.layout.Layout;
 import plycrag.layout.joints.Hardware;
 import plycrag.layout.joints.Hardware.Anchored;
 import plycrag.layout.joints.Hardware.Bolted;
@@ -41,17 +42,17 @@ public final class HardwareList {
   /** A row a piece, in the room's axes. */
   public static Table of(CheckedLayout checked) {
     List<List<Cell>> rows = new ArrayList<>();
-    Wall wall = checked.layout().wall();
-    checked.layout().hardware().forEach(piece -> rows.add(row(piece, wall)));
+    Layout layout = checked.layout();
+    layout.hardware().forEach(piece -> rows.add(row(piece, layout)));
     return new Table("Hardware in its place", COLUMNS, rows);
   }
 
-  private static List<Cell> row(Hardware piece, Wall wall) {
+  private static List<Cell> row(Hardware piece, Layout layout) {
     Vector3 place = piece.place();
     Vector3 way = piece.way();
     return List.of(
         Cell.marks(List.of(piece.mark())),
-        Cell.of(article(piece, wall)),
+        Cell.of(article(piece, layout)),
         Cell.of(String.join(" ", piece.joints())),
         Cell.of(String.join(" ", piece.members())),
         Cell.number(place.x(), 2),
@@ -60,11 +61,12 @@ public final class HardwareList {
         Cell.number(way.x(), DIRECTION),
         Cell.number(way.y(), DIRECTION),
         Cell.number(way.z(), DIRECTION),
-        Cell.of(fasteners(piece, wall.tape())));
+        Cell.of(fasteners(piece, layout.wall().tape())));
   }
 
   /** As the shopping list names it, with its size; what is cut at home as the list of that does. */
-  private static String article(Hardware piece, Wall wall) {
+  private static String article(Hardware piece, Layout layout) {
+    Wall wall = layout.wall();
     Tape tape = wall.tape();
     JointFasteners joints = wall.joints();
     if (piece.form() instanceof Steel steel) {
@@ -90,7 +92,7 @@ public final class HardwareList {
           + tape.size(fit.size().across());
     }
     if (piece.form() instanceof Anchored anchored) {
-      return HardwareWords.anchor(anchored.anchor().into(), wall);
+      return HardwareWords.anchor(anchored.anchor(), layout);
     }
     return HardwareWords.TETHER;
   }

@@ -2,12 +2,15 @@ package plycrag.stock;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.layout.Layout;
+import plycrag.layout.frame.MemberRole;
 import plycrag.layout.support.Anchor;
+import plycrag.layout.support.PlacedMember;
 import plycrag.layout.support.WallSupport;
 import plycrag.prices.Article;
 import plycrag.stock.Need.Amount;
@@ -172,9 +175,13 @@ final class HardwareNeeds {
     if (layout.support().isPresent()) {
       WallSupport support = layout.support().get();
       for (Anchor.Into into : Anchor.Into.values()) {
-        long count = support.anchors().stream().filter(one -> one.into() == into).count();
-        String what = HardwareWords.anchor(into, wall);
-        addPieces(what, "", Math.toIntExact(count), Sourcing.of(Article.ANCHOR));
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        support.anchors().stream()
+            .filter(one -> one.into() == into)
+            .forEach(
+                anchor -> counts.merge(HardwareWords.anchor(anchor, layout), 1, Integer::sum));
+        counts.forEach(
+            (what, count) -> addPieces(what, "", count, Sourcing.of(Article.ANCHOR)));
       }
       int tethers = support.tethers().size();
       addPieces(HardwareWords.TETHER, "", tethers, Sourcing.of(Article.TETHER));

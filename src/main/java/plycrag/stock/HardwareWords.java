@@ -1,8 +1,10 @@
 package plycrag.stock;
 
+import plycrag.layout.Layout;
+import plycrag.layout.frame.MemberRole;
 import plycrag.layout.support.Anchor;
+import plycrag.layout.support.PlacedMember;
 import plycrag.units.Tape;
-import plycrag.wall.Wall;
 
 /** What hardware is called in the shopping list and wherever a piece of it stands. */
 final class HardwareWords {
@@ -19,10 +21,21 @@ final class HardwareWords {
     return "bolt through " + tape.size(size.grip()) + " of timber";
   }
 
-  static String anchor(Anchor.Into into, Wall wall) {
+  /** All but ledgers is as thick as the frame's timber. */
+  static String anchor(Anchor anchor, Layout layout) {
+    double timber =
+        layout.standing().stream()
+            .map(PlacedMember::member)
+            .filter(member -> member.mark().equals(anchor.member()))
+            .filter(member -> member.role() == MemberRole.LEDGER)
+            .mapToDouble(
+                ledger ->
+                    anchor.into() == Anchor.Into.JOIST ? ledger.box().getHeight() : ledger.depth())
+            .findFirst()
+            .orElse(layout.wall().frame().breadth());
     return "anchor into "
-        + into.words()
+        + anchor.into().words()
         + ", for timber of "
-        + wall.tape().size(wall.frame().breadth());
+        + layout.wall().tape().size(timber);
   }
 }

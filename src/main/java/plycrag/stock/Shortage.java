@@ -11,6 +11,7 @@ import plycrag.finding.Severity;
 import plycrag.prices.PriceList;
 import plycrag.units.Count;
 import plycrag.units.Tape;
+import plycrag.wall.Wall;
 
 /** Tells where the price list has too few sticks for a wall. */
 public final class Shortage {
@@ -19,35 +20,37 @@ public final class Shortage {
 
   private Shortage() {}
 
-  /** What is short, in one finding; none if there is enough or the list counts nothing. */
-  public static Optional<Finding> of(CheckedLayout checked, PriceList prices) {
+  /** What is short, a finding a section; none if there is enough or the list counts nothing. */
+  public static List<Finding> of(CheckedLayout checked, PriceList prices) {
     if (prices.offers().stream().allMatch(offer -> offer.available().isEmpty())) {
-      return Optional.empty();
+      return List.of();
     }
-    StickPlan plan = StickPlan.of(checked, prices);
-    return plan.lacking().isEmpty()
-        ? Optional.empty()
-        : Optional.of(finding(plan, checked.layout().wall().tape()));
+    return StickPlan.of(checked, prices).sections().stream()
+        .filter(plan -> !plan.lacking().isEmpty())
+        .map(plan -> finding(plan, checked.layout().wall()))
+        .toList();
   }
 
-  private static Finding finding(StickPlan plan, Tape tape) {
+  private static Finding finding(SectionPlan plan, Wall wall) {
+    boolean ofFrame = plan.section().equals(wall.frame().section());
     List<Stick> lacking = plan.lacking();
     String sentence =
         "the price list has too few sticks of "
-            + plan.section()
+            + plan.name()
             + " mm: "
             + Count.of(lacking.size(), "stick")
             + (lacking.size() == 1 ? " is" : " are")
             + " short, "
-            + lengths(lacking, tape)
+            + lengths(lacking, wall.tape())
             + ", for "
             + lacking.stream()
                 .flatMap(stick -> stick.cuts().stream())
                 .map(cut -> cut.member().mark())
                 .collect(Collectors.joining(" "));
     String suggestion =
-        "find them elsewhere, or add a length to [stock] lengths or at-hand; the cutting plan marks"
-            + " them as lacking";
+        "find them elsewhere, or add a length to [stock] lengths"
+            + (ofFrame ? " or at-hand" : "")
+            + "; the cutting plan marks them as lacking";
     return new Finding(
         RULE,
         Severity.WARNING,

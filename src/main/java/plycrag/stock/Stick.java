@@ -7,11 +7,12 @@ import plycrag.layout.frame.Member;
  * A stick with what is cut from it.
  *
  * @param number from 1, in the order of cutting
+ * @param section the smaller side first, mm
  * @param length as sold or as it is at hand, mm
  * @param source where it comes from
  * @param cuts from its left end on, the longest first
  */
-public record Stick(int number, double length, Source source, List<Cut> cuts) {
+public record Stick(int number, String section, double length, Source source, List<Cut> cuts) {
 
   /** Where a stick comes from. */
   public enum Source {
@@ -26,6 +27,11 @@ public record Stick(int number, double length, Source source, List<Cut> cuts) {
   /** Copies the cuts. */
   public Stick {
     cuts = List.copyOf(cuts);
+  }
+
+  /** The same, so many sticks later in the order of cutting. */
+  Stick after(int others) {
+    return new Stick(number + others, section, length, source, cuts);
   }
 
   /** Whether it need not be bought. */

@@ -11,10 +11,17 @@ import plycrag.solve.cutting.CuttingPlan;
 
 /** Gives the pieces of a plan their members, in reading order. */
 final class StickFiller {
+  private final String section;
   private final StickMeasure measure;
   private final TreeMap<Long, Deque<Member>> waiting = new TreeMap<>();
 
-  StickFiller(StickMeasure measure, List<Member> members) {
+  /**
+   * Begins with the first stick.
+   *
+   * @param section of the members, the smaller side first, mm
+   */
+  StickFiller(String section, StickMeasure measure, List<Member> members) {
+    this.section = section;
     this.measure = measure;
     for (Member member : members) {
       waiting.computeIfAbsent(measure.length(member), unseen -> new ArrayDeque<>()).add(member);
@@ -51,6 +58,6 @@ final class StickFiller {
       offset += member.length() + measure.stock().kerf();
     }
     int stock = cut.stock();
-    return new Stick(number, measure.stockLength(stock), measure.source(stock), cuts);
+    return new Stick(number, section, measure.stockLength(stock), measure.source(stock), cuts);
   }
 }

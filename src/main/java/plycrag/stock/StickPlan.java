@@ -1,100 +1,81 @@
 package plycrag.stock;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.layout.Layout;
 import plycrag.layout.frame.Member;
 import plycrag.prices.PriceList;
-import plycrag.solve.cutting.CuttingPlan;
-import plycrag.solve.cutting.ScarceCutting;
+import plycrag.wall.buying.Section;
+import plycrag.wall.buying.TimberStock;
 
 /**
- * The sticks of a wall and what is cut from them: at the least cost or, where prices are missing,
- * with the least length bought; then with the least waste. Of what merchants have only so many no
- * more is taken while the rest will do; what still lacks is planned with and told.
+ * The sticks of a wall and what is cut from them, section by section: at the least cost or, where
+ * prices are missing, with the least length bought; then with the least waste. Of what merchants
+ * have only so many no more is taken while the rest will do; what still lacks is planned with and
+ * told. Sticks at hand are of the frame's section.
  *
- * @param section of all of them, the smaller side first, mm
- * @param sticks in the order of cutting
- * @param tooLong members that no stick yields
- * @param outlay what it spends, and what no plan falls below
+ * @param sections a plan for each, the frame's first; their sticks are numbered through
  */
-public record StickPlan(String section, List<Stick> sticks, List<Member> tooLong, Outlay outlay) {
-  private static final long STEPS = 1_000_000_000;
+public record StickPlan(List<SectionPlan> sections) {
   private static final List<String> COLUMNS =
       List.of("section", "stick", "stock_length_mm", "mark", "length_mm", "offset_mm");
 
-  /** Copies the lists. */
+  /** Copies the plans. */
   public StickPlan {
-    sticks = List.copyOf(sticks);
-    tooLong = List.copyOf(tooLong);
+    sections = List.copyOf(sections);
   }
 
   /** The plan for all members of a layout, by the prices of the lengths that are sold. */
   public static StickPlan of(CheckedLayout checked, PriceList prices) {
     Layout layout = checked.layout();
-    StickMeasure measure =
-        new StickMeasure(
-            layout.wall().tape().unit(), layout.wall().stock(), StickPrices.of(layout, prices));
-    return of(SectionName.name(layout.wall().frame()), layout.members(), measure);
-  }
-
-  static StickPlan of(String section, List<Member> members, StickMeasure measure) {
-    List<Member> yielded = members.stream().filter(measure::isYielded).toList();
-    List<Member> tooLong = members.stream().filter(member -> !measure.isYielded(member)).toList();
-    CuttingPlan found = ScarceCutting.plan(measure.task(yielded), measure.sold(), STEPS);
-    List<Stick> sticks = new StickFiller(measure, yielded).sticks(found);
-    return new StickPlan(section, sticks, tooLong, outlay(found, sticks, measure));
-  }
-
-  private static Outlay outlay(CuttingPlan plan, List<Stick> sticks, StickMeasure measure) {
-    if (measure.prices().isKnown()) {
-      return new Outlay.OfMoney(
-          BigDecimal.valueOf(plan.cost(), 2),
-          BigDecimal.valueOf(plan.costBound(), 2),
-          measure.prices().currency());
+    List<SectionPlan> plans = new ArrayList<>();
+    int sticks = 0;
+    for (Map.Entry<Section, List<Member>> group : layout.sections().members().entrySet()) {
+      TimberStock stock =
+          plans.isEmpty() ? layout.wall().stock() : layout.wall().stock().withNothingAtHand();
+      StickPrices sold = StickPrices.of(group.getKey(), stock, prices);
+      StickMeasure measure = new StickMeasure(layout.wall().tape().unit(), stock, sold);
+      SectionPlan plan = SectionPlan.of(group.getKey(), group.getValue(), measure).after(sticks);
+      plans.add(plan);
+      sticks += plan.sticks().size();
     }
-    double bought = boughtLength(sticks);
-    return new Outlay.OfLength(
-        bought, bought - measure.millimetres(plan.cost() - plan.costBound()));
+    return new StickPlan(plans);
   }
 
-  /** Those that no merchant of the price list has any more. */
-  public List<Stick> lacking() {
-    return sticks.stream().filter(Stick::isLacking).toList();
+  /** All of them, in the order of cutting. */
+  public List<Stick> sticks() {
+    return sections.stream().flatMap(plan -> plan.sticks().stream()).toList();
   }
 
-  /** Of all bought sticks, those lacking among them, mm. */
-  public double boughtLength() {
-    return boughtLength(sticks);
+  /** Whether they are of more than one section. */
+  public boolean isMixed() {
+    return sections.size() > 1;
   }
 
-  private static double boughtLength(List<Stick> sticks) {
-    return sticks.stream().filter(stick -> !stick.isAtHand()).mapToDouble(Stick::length).sum();
-  }
-
-  /** What becomes no member, kerfs and trimmed ends counted, in parts of all sticks' length. */
+  /** What becomes no member, kerfs and trimmed ends counted, in parts of all sticks' volume. */
   public double waste() {
-    double whole = sticks.stream().mapToDouble(Stick::length).sum();
-    double used =
-        sticks.stream()
-            .flatMap(stick -> stick.cuts().stream())
-            .mapToDouble(cut -> cut.member().length())
-            .sum();
-    return whole > 0 ? (whole - used) / whole : 0;
+    double whole = 0;
+    double wasted = 0;
+    for (SectionPlan plan : sections) {
+      double length = plan.sticks().stream().mapToDouble(Stick::length).sum();
+      whole += length * plan.section().area();
+      wasted += length * plan.section().area() * plan.waste();
+    }
+    return whole > 0 ? wasted / whole : 0;
   }
 
   /** The plan for a spreadsheet: a row a piece. */
   public Table table() {
     List<List<Cell>> rows = new ArrayList<>();
-    for (Stick stick : sticks) {
+    for (Stick stick : sticks()) {
       for (Stick.Cut cut : stick.cuts()) {
         rows.add(
             List.of(
-                Cell.of(section),
+                Cell.of(stick.section()),
                 Cell.of(stick.number()),
                 Cell.mm(stick.length()),
                 Cell.of(cut.member().mark()),

@@ -4,12 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import plycrag.layout.Layout;
 import plycrag.prices.Article;
 import plycrag.prices.Offer;
 import plycrag.prices.PriceList;
 import plycrag.solve.cutting.CuttingTask;
-import plycrag.wall.Frame;
+import plycrag.wall.buying.Section;
+import plycrag.wall.buying.TimberStock;
 
 /**
  * What each length of timber costs with tax, and how many sticks of it there are.
@@ -33,12 +33,12 @@ record StickPrices(String currency, List<List<Tier>> lengths) {
     lengths = lengths.stream().map(List::copyOf).toList();
   }
 
-  static StickPrices of(Layout layout, PriceList prices) {
-    Frame frame = layout.wall().frame();
+  /** The prices of a section in the lengths that can be carried home. */
+  static StickPrices of(Section section, TimberStock stock, PriceList prices) {
     List<List<Tier>> priced = new ArrayList<>();
     List<List<Tier>> unpriced = new ArrayList<>();
-    for (double length : layout.wall().stock().carried()) {
-      List<Double> size = List.of(frame.breadth(), frame.depth(), length);
+    for (double length : stock.carried()) {
+      List<Double> size = List.of(section.breadth(), section.depth(), length);
       ScarceOffer offers = ScarceOffer.of(prices.of(Article.TIMBER, size));
       priced.add(tiers(offers, length));
       unpriced.add(List.of(offers.others().isEmpty() ? limited(offers) : OPEN));

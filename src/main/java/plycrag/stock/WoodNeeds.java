@@ -19,14 +19,15 @@ import plycrag.solve.nest.SheetKind;
 import plycrag.stock.Need.Amount;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
-import plycrag.wall.Frame;
 import plycrag.wall.buying.MaterialWishes;
 import plycrag.wall.buying.MaterialWishes.SheetWish;
 import plycrag.wall.buying.MaterialWishes.TimberWish;
+import plycrag.wall.buying.Section;
 
 /** The sheets and sticks of a wall. */
 final class WoodNeeds {
   private static final double SQUARE_METRE = 1e6;
+  private static final String AT_HAND = ", at hand";
 
   private final Layout layout;
   private final StickPlan plan;
@@ -47,7 +48,7 @@ final class WoodNeeds {
     addSheets();
     addCoverStrips();
     addGussets();
-    addTimber();
+    plan.sections().forEach(this::addTimber);
     return needs;
   }
 
@@ -65,7 +66,7 @@ final class WoodNeeds {
     String what = "structural plywood, " + tape.size(thickness) + " thick as measured";
     String size = size(kind.length(), kind.width());
     if (kind.isAtHand()) {
-      add("sheets", what + ", at hand", size, count, Sourcing.atHand(), "");
+      add("sheets", what + AT_HAND, size, count, Sourcing.atHand(), "");
       return;
     }
     Sourcing sourcing =
@@ -144,37 +145,39 @@ final class WoodNeeds {
     }
   }
 
-  private void addTimber() {
+  private void addTimber(SectionPlan sticks) {
+    Section section = sticks.section();
     Map<Double, Integer> bought = new TreeMap<>();
     Map<Double, Integer> atHand = new TreeMap<>();
-    for (Stick stick : plan.sticks()) {
+    for (Stick stick : sticks.sticks()) {
       (stick.isAtHand() ? atHand : bought).merge(stick.length(), 1, Integer::sum);
     }
-    bought.forEach((length, count) -> addSticks("", length, count, timber(length)));
-    atHand.forEach((length, count) -> addSticks(", at hand", length, count, Sourcing.atHand()));
-    for (Member member : plan.tooLong()) {
-      addSticks(", longer than is sold", member.length(), 1, timber(member.length()));
+    bought.forEach((length, count) -> addSticks(section, "", length, count));
+    atHand.forEach((length, count) -> addSticks(section, AT_HAND, length, count));
+    for (Member member : sticks.tooLong()) {
+      addSticks(section, ", longer than is sold", member.length(), 1);
     }
   }
 
-  private Sourcing timber(double length) {
-    Frame frame = layout.wall().frame();
-    return Sourcing.of(Article.TIMBER, frame.breadth(), frame.depth(), length)
-        .weighing(UnitMass.timber(frame.breadth(), frame.depth(), length));
+  private static Sourcing timber(Section section, double length) {
+    return Sourcing.of(Article.TIMBER, section.breadth(), section.depth(), length)
+        .weighing(UnitMass.timber(section.breadth(), section.depth(), length));
   }
 
-  private void addSticks(String which, double length, int count, Sourcing sourcing) {
-    Frame frame = layout.wall().frame();
+  private void addSticks(Section section, String which, double length, int count) {
     TimberWish wish = buying.timber();
-    String section = size(frame.breadth(), frame.depth());
+    boolean ofFrame = section.equals(layout.wall().frame().section());
     String note =
         wish.grade()
             + "; "
             + wish.treatment()
             + "; "
             + wish.dryness()
-            + "; no other section without building anew: holes would move";
-    String what = "structural timber, " + section + " actual" + which;
+            + "; no other section without building anew: "
+            + (ofFrame ? "holes would move" : "lengths would change");
+    String size = size(section.breadth(), section.depth());
+    String what = "structural timber, " + size + " actual" + which;
+    Sourcing sourcing = which.equals(AT_HAND) ? Sourcing.atHand() : timber(section, length);
     add("timber", what, tape.size(length), count, sourcing, note);
   }
 

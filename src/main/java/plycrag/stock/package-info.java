@@ -7,8 +7,8 @@
  * <ol>
  *   <li>What is needed, article by article, with a size as lengths ({@link plycrag.stock.Need}):
  *       wood, hardware, finish.
- *   <li>How sticks are cut: lengths as whole numbers for {@code solve.cutting}, whose plan gets its
- *       members back ({@link plycrag.stock.StickPlan}).
+ *   <li>How sticks are cut, section by section: lengths as whole numbers for {@code solve.cutting},
+ *       whose plan gets its members back ({@link plycrag.stock.StickPlan}).
  *   <li>What is bought for a need: the cheapest packs that hold it ({@link
  *       plycrag.stock.ShoppingList}), with costs and masses ({@link plycrag.stock.Costs}, {@link
  *       plycrag.stock.JobFigures}).

@@ -1,6 +1,7 @@
 package plycrag.wall;
 
 import java.util.Optional;
+import plycrag.wall.buying.Section;
 
 /**
  * The framing behind the sheets.
@@ -22,6 +23,11 @@ public record Frame(
     EdgeStuds edgeStuds,
     LongStuds longStuds,
     Optional<Double> blockingSpacing) {
+
+  /** Of its timber. */
+  public Section section() {
+    return new Section(breadth, depth);
+  }
 
   /** How many studs stand at each side of a facet. */
   public enum EdgeStuds {

@@ -227,9 +227,19 @@ public record Wall(
     return sheet().thickness();
   }
 
+  /** From an insert's centre to timber behind, whose sides are square to the sheet, mm. */
+  public double insertToTimber() {
+    return Math.max(
+        inserts().body().flange() / 2 + clearance().flange().toTimber(),
+        inserts().bolt().zone() / 2 + clearance().boltToTimber());
+  }
+
   /** How high the rails are that the frame stands on, mm; 0 where it stands on the floor. */
   public double base() {
-    return support().filter(GivenSupport::hasPosts).isPresent() ? frame().depth() : 0;
+    return support()
+        .filter(GivenSupport::hasPosts)
+        .map(posts -> posts.timber().rail())
+        .orElse(0.0);
   }
 
   /** The zones of a facet, in their order. */

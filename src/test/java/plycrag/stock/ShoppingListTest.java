@@ -132,7 +132,7 @@ class ShoppingListTest {
             "timber,45 x 90 x 3000 mm,piece,,5,EUR,,\ntimber,45 x 90 x 6000 mm,piece,,16,EUR,,\n");
     StickPlan plan = StickPlan.of(checked, cheap);
     assertThat(plan.sticks()).hasSize(5).allMatch(stick -> stick.length() == 3000);
-    assertThat(plan.outlay())
+    assertThat(plan.sections().get(0).outlay())
         .isEqualTo(new Outlay.OfMoney(new BigDecimal("25.00"), new BigDecimal("25.00"), "EUR"));
     assertThat(line(list(wall, cheap), "structural timber").cost())
         .contains(new BigDecimal("25.00"));
@@ -149,10 +149,10 @@ class ShoppingListTest {
         available("timber,45x90x3000mm,piece,5,EUR,2\ntimber,45x90x6000mm,piece,16,EUR,\n");
     StickPlan plan = StickPlan.of(Walls.judged(wall), two);
     assertThat(plan.sticks()).extracting(Stick::length).containsExactly(6000.0, 3000.0, 3000.0);
-    assertThat(plan.lacking()).isEmpty();
-    assertThat(plan.outlay())
+    assertThat(plan.sections().get(0).lacking()).isEmpty();
+    assertThat(plan.sections().get(0).outlay())
         .isEqualTo(new Outlay.OfMoney(new BigDecimal("26.00"), new BigDecimal("26.00"), "EUR"));
-    assertThat(Shortage.of(Walls.judged(wall), two)).isEqualTo(Optional.empty());
+    assertThat(Shortage.of(Walls.judged(wall), two)).isEmpty();
   }
 
   private static PriceList available(String rows) {
@@ -167,8 +167,8 @@ class ShoppingListTest {
     PriceList three = available("timber,45x90x3000mm,piece,5,EUR,3\n");
     StickPlan plan = StickPlan.of(Walls.judged(wall), three);
     assertThat(plan.sticks()).extracting(Stick::source).hasSize(5).endsWith(Stick.Source.LACKING);
-    assertThat(plan.lacking()).hasSize(2);
-    Finding finding = Shortage.of(Walls.judged(wall), three).orElseThrow();
+    assertThat(plan.sections().get(0).lacking()).hasSize(2);
+    Finding finding = Shortage.of(Walls.judged(wall), three).get(0);
     assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(finding.sentence())
         .startsWith("the price list has too few sticks of 45x90 mm: 2 sticks are short, 2 of 3000");
@@ -185,7 +185,7 @@ class ShoppingListTest {
   void scarceSticksAreTakenFirstAndTheRestByTheMetre() {
     String wall = WALL + "\n[stock]\nlengths = [3000]\n";
     PriceList both = available("timber,45x90x3000mm,piece,5,EUR,2\ntimber,45x90 mm,metre,2,EUR,\n");
-    assertThat(StickPlan.of(Walls.judged(wall), both).outlay())
+    assertThat(StickPlan.of(Walls.judged(wall), both).sections().get(0).outlay())
         .isEqualTo(new Outlay.OfMoney(new BigDecimal("28.00"), new BigDecimal("28.00"), "EUR"));
     assertThat(
             list(wall, both).lines().stream().filter(line -> line.need().group().equals("timber")))

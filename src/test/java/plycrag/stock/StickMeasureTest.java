@@ -16,10 +16,13 @@ import plycrag.layout.frame.MemberRole;
 import plycrag.layout.skin.Fixity;
 import plycrag.solve.cutting.CuttingTask;
 import plycrag.units.LengthUnit;
+import plycrag.wall.buying.Section;
 import plycrag.wall.buying.TimberStock;
 
 /** What is cut is rounded up, what it is cut from down: tenths of a millimetre or 1/128 in. */
 class StickMeasureTest {
+  private static final Section SECTION = new Section(45, 90);
+
   /** Any number of either length, without a price. */
   private static final StickPrices NONE =
       new StickPrices(
@@ -110,7 +113,7 @@ class StickMeasureTest {
   void whatIsAtHandIsCutFirstAndNotBought() {
     StickMeasure measure = measure(LengthUnit.MM, 3, 0, 1800);
     List<Member> studs = List.of(stud(800), stud(1700), stud(2300));
-    StickPlan plan = StickPlan.of("45x90", studs, measure);
+    SectionPlan plan = SectionPlan.of(SECTION, studs, measure);
     assertThat(plan.sticks()).extracting(Stick::length).containsExactly(1800.0, 2400.0, 2400.0);
     assertThat(plan.sticks()).extracting(Stick::isAtHand).containsExactly(true, false, false);
     assertThat(plan.sticks()).extracting(Stick::number).containsExactly(1, 2, 3);
@@ -126,8 +129,8 @@ class StickMeasureTest {
   /** 3000 less two trims of 10 hold 1500, a kerf of 3 and 1400, 77 are left; 2400 do not. */
   @Test
   void theLongestIsCutFirstBehindTheTrim() {
-    StickPlan plan =
-        StickPlan.of("45x90", List.of(stud(1400), stud(1500)), measure(LengthUnit.MM, 3, 10));
+    SectionPlan plan =
+        SectionPlan.of(SECTION, List.of(stud(1400), stud(1500)), measure(LengthUnit.MM, 3, 10));
     assertThat(plan.sticks()).hasSize(1);
     assertThat(plan.sticks().get(0).cuts())
         .extracting(Stick.Cut::offset, Stick.Cut::end)

@@ -25,6 +25,7 @@ import plycrag.layout.skin.Fixity;
 import plycrag.prices.PriceList;
 import plycrag.solve.cutting.CuttingTask;
 import plycrag.units.LengthUnit;
+import plycrag.wall.buying.Section;
 import plycrag.wall.buying.TimberStock;
 
 class StickPlanTest {
@@ -42,11 +43,11 @@ class StickPlanTest {
     return members;
   }
 
-  private static StickPlan plan(List<Member> members, TimberStock stock, LengthUnit unit) {
+  private static SectionPlan plan(List<Member> members, TimberStock stock, LengthUnit unit) {
     StickPrices.Tier open = new StickPrices.Tier(0, CuttingTask.Stock.UNLIMITED);
     StickPrices none =
         new StickPrices("", Collections.nCopies(stock.carried().size(), List.of(open)));
-    return StickPlan.of("45x90", members, new StickMeasure(unit, stock, none));
+    return SectionPlan.of(new Section(45, 90), members, new StickMeasure(unit, stock, none));
   }
 
   /**
@@ -58,7 +59,7 @@ class StickPlanTest {
     List<Member> members = WALL.layout().members();
     assertThat(members.stream().map(Member::length).sorted())
         .containsExactly(532.5, 532.5, 1200.0, 1200.0, 2655.0, 2655.0, 2655.0);
-    StickPlan plan =
+    SectionPlan plan =
         plan(members, new TimberStock(List.of(4500.0), 3, 0, 20_000, List.of()), LengthUnit.MM);
     assertThat(plan.sticks()).hasSize(3).allMatch(stick -> stick.length() == 4500);
     assertThat(plan.outlay().isLeast()).isTrue();
@@ -76,7 +77,7 @@ class StickPlanTest {
     TimberStock stock =
         new TimberStock(List.of(2400.0, 3600.0, 5400.0, 6000.0), kerf, trim, 5400, atHand);
     List<Member> members = studs(lengths);
-    StickPlan plan = plan(members, stock, inches ? LengthUnit.IN : LengthUnit.MM);
+    SectionPlan plan = plan(members, stock, inches ? LengthUnit.IN : LengthUnit.MM);
     assertThat(
             plan.sticks().stream().flatMap(stick -> stick.cuts().stream()).map(Stick.Cut::member))
         .containsExactlyInAnyOrderElementsOf(members);
@@ -102,7 +103,7 @@ class StickPlanTest {
   @Test
   void usesWhatIsAtHandFirst() {
     TimberStock stock = new TimberStock(List.of(2400.0), 3, 0, 20_000, List.of(5000.0, 2000.0));
-    StickPlan plan = plan(studs(List.of(1900.0, 1900.0, 1900.0)), stock, LengthUnit.MM);
+    SectionPlan plan = plan(studs(List.of(1900.0, 1900.0, 1900.0)), stock, LengthUnit.MM);
     assertThat(plan.boughtLength()).isZero();
     assertThat(plan.sticks().stream().map(Stick::length)).containsExactly(5000.0, 2000.0);
   }

@@ -17,7 +17,7 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.units.Tape;
-import plycrag.wall.Frame;
+import plycrag.wall.buying.Section;
 import plycrag.wall.room.Room.BringIn;
 import plycrag.wall.room.Room.Ways;
 
@@ -82,24 +82,37 @@ public final class BroughtIn implements Rule {
         });
   }
 
-  /** The longest member decides; where it passes, the longest stick that may be bought is told. */
+  /** What of a section passes, and the longest member cut from it. */
+  private record Sticks(double passing, Member longest) {
+    double over() {
+      return longest.length() - passing;
+    }
+  }
+
+  /**
+   * The member that is too long by most decides; where it passes, the longest stick that may be
+   * bought is told.
+   */
   private void sticks(Layout layout, String what, Opening way, List<Finding> findings) {
-    Frame frame = layout.wall().frame();
-    double breadth = Math.min(frame.breadth(), frame.depth());
-    double passing = way.longestStick(breadth, Math.max(frame.breadth(), frame.depth()));
+    List<Sticks> all = new ArrayList<>();
+    layout
+        .sections()
+        .members()
+        .forEach((section, members) -> all.addAll(sticks(way, section, members)));
+    double passing =
+        all.stream().mapToDouble(Sticks::passing).min().orElse(Double.POSITIVE_INFINITY);
     double bought = layout.wall().stock().longestMember();
-    Optional<Member> longest =
-        layout.members().stream().max(Comparator.comparingDouble(Member::length));
-    double cut = longest.map(Member::length).orElse(0.0);
     Tape tape = layout.wall().tape();
     String most = tape.text(tape.snapDown(Math.min(passing, bought)));
-    if (cut > passing + Tolerance.TOUCH) {
+    Optional<Sticks> worst = all.stream().max(Comparator.comparingDouble(Sticks::over));
+    if (worst.filter(one -> one.over() > Tolerance.TOUCH).isPresent()) {
+      Member longest = worst.get().longest();
       findings.add(
           warning(
-              passing - cut,
-              longest.orElseThrow().mark()
+              -worst.get().over(),
+              longest.mark()
                   + " is "
-                  + tape.text(tape.snapUp(cut))
+                  + tape.text(tape.snapUp(longest.length()))
                   + " long and does not pass the narrowest "
                   + what,
               "let no stick be longer than "
@@ -113,6 +126,15 @@ public final class BroughtIn implements Rule {
                   "saw longer ones before they are brought in, or buy none ([stock]"
                       + " carry-length)"));
     }
+  }
+
+  private static List<Sticks> sticks(Opening way, Section section, List<Member> members) {
+    double passing = way.longestStick(section.smaller(), section.greater());
+    return members.stream()
+        .max(Comparator.comparingDouble(Member::length))
+        .map(longest -> new Sticks(passing, longest))
+        .stream()
+        .toList();
   }
 
   private void frame(Layout layout, FacetLayout facet, Named opening, List<Finding> findings) {

@@ -117,18 +117,22 @@ public final class CuttingDiagram {
     double base = 0;
     double width = reach;
     for (Stick stick : sticks) {
-      draw(stick, base - sketch.paper(STEP));
+      draw(stick, plan.isMixed(), base - sketch.paper(STEP));
       base -= sketch.paper(room(stick));
     }
     List<String> notes =
         List.of(
-            "Section " + plan.section() + " mm. Lengths in " + tape.unit().plural() + ".",
+            section(plan) + " Lengths in " + tape.unit().plural() + ".",
             "Cut from the left, one piece after the other. Hatched: offcut, with its length.");
     double unused = sketch.paper(RunningDimensions.ROOM - 3);
     double left = Math.min(unused, width / 2);
     double low = Math.min(base + unused, -sketch.paper(1));
     Extent view = new Extent(left, low, Math.max(width + sketch.paper(BESIDE), reach), 0);
     return new ViewPage(view, false).finish(checked, sketch, title(plan), notes);
+  }
+
+  private static String section(StickPlan plan) {
+    return plan.isMixed() ? "Sections in mm." : "Section " + plan.sections().get(0).name() + " mm.";
   }
 
   private String title(StickPlan plan) {
@@ -139,10 +143,11 @@ public final class CuttingDiagram {
         + (whole ? "" : first == last ? ", stick " + first : ", sticks " + first + " to " + last);
   }
 
-  private void draw(Stick stick, double base) {
+  private void draw(Stick stick, boolean saysSection, double base) {
     String heading =
         "Stick "
             + stick.number()
+            + (saysSection ? " of " + stick.section() : "")
             + ": "
             + tape.text(stick.length())
             + (stick.isAtHand() ? ", at hand" : "")

@@ -127,7 +127,7 @@ final class SideSurroundings {
 
   private void drawTimber(Sketch sketch, PlacedMember placed) {
     List<Xy> corners = corners(profile(placed));
-    boolean cut = placed.member().role() == MemberRole.LEDGER;
+    boolean cut = placed.member().role().runsAlong();
     if (cut) {
       sketch.area(Layers.TINT, corners, Fill.TIMBER);
     }

@@ -13,7 +13,7 @@ final class StationReadings {
   static void addHeights(StationTimber timber, List<Double> heights) {
     Envelope box = timber.profile().getEnvelopeInternal();
     switch (timber.role()) {
-      case BRACE, KNEE -> corners(timber).forEach(corner -> heights.add(corner.y));
+      case BRACE, KNEE, HEEL -> corners(timber).forEach(corner -> heights.add(corner.y));
       case POST, HANGER -> heights.addAll(List.of(box.getMinY(), box.getMaxY()));
       default -> heights.add(box.getMinY());
     }
@@ -23,7 +23,7 @@ final class StationReadings {
   static void addWays(StationTimber timber, double datum, List<Double> ways) {
     Envelope box = timber.profile().getEnvelopeInternal();
     switch (timber.role()) {
-      case BRACE, KNEE -> corners(timber).forEach(corner -> ways.add(corner.x - datum));
+      case BRACE, KNEE, HEEL -> corners(timber).forEach(corner -> ways.add(corner.x - datum));
       case RAIL -> ways.addAll(List.of(box.getMinX() - datum, box.getMaxX() - datum));
       default -> ways.add(box.getMinX() - datum);
     }

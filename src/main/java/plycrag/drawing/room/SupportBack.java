@@ -176,14 +176,14 @@ public final class SupportBack {
       corners.addAll(body.far());
       boolean slants = StationTimber.isAcross(placed, body);
       MemberRole role = placed.member().role();
-      if (slants || role == MemberRole.LEDGER || role == MemberRole.BEAM) {
+      if (slants || role.runsAlong()) {
         corners.forEach(corner -> across.add(corner.x() - left));
       } else {
         across.add(corners.stream().mapToDouble(Vector3::x).min().orElse(left) - left);
       }
       if (slants) {
         corners.forEach(corner -> up.add(corner.z()));
-      } else if (role == MemberRole.BEAM) {
+      } else if (role == MemberRole.BEAM || role == MemberRole.SILL) {
         up.add(corners.stream().mapToDouble(Vector3::z).min().orElse(0));
       }
     }

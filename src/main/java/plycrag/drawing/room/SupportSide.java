@@ -115,7 +115,7 @@ public final class SupportSide {
   private void drawTimber(StationTimber timber) {
     List<Xy> corners =
         Sketch.vertices(timber.profile().getExteriorRing(), new FacetFrame(false, 0));
-    if (timber.role() == MemberRole.LEDGER || timber.role() == MemberRole.BEAM) {
+    if (timber.role().runsAlong()) {
       sketch.area(Layers.TINT, corners, Fill.TIMBER);
     }
     sketch.closed(Layers.OUTLINE, corners);

@@ -20,6 +20,10 @@ public enum MemberRole {
   TIE("tie", "TI"),
   /** Lies on the floor under the frame and a post. */
   RAIL("base rail", "RA"),
+  /** Stands on a base rail behind a stud and along it, cut level at its foot. */
+  HEEL("heel", "HE"),
+  /** Runs level along the feet of posts. */
+  SILL("sill", "SL"),
   /** Slants between members of the support. */
   BRACE("brace", "BC"),
   /** Slants over the corner between a post and what is level. */
@@ -47,6 +51,11 @@ public enum MemberRole {
   /** What its marks begin with. */
   public String letters() {
     return letters;
+  }
+
+  /** Whether it runs along the wall from station to station of a support. */
+  public boolean runsAlong() {
+    return this == LEDGER || this == BEAM || this == SILL;
   }
 
   /** Whether it runs up the slope. */

@@ -96,7 +96,8 @@ final class GussetChoice {
   }
 
   /**
-   * Makes one of the first two that would meet, or drops the later one where none holds all.
+   * Makes one of the first two that would meet; where none holds all, sets one or both out with
+   * thinner screws, or drops the later one.
    *
    * @return whether there were two
    */
@@ -107,7 +108,10 @@ final class GussetChoice {
         Node other = nodes.get(later);
         if (one.meets(other)) {
           nodes.remove(later);
-          nodes.set(at, node(both(one, other)).orElse(one));
+          Optional<Node> both = node(both(one, other));
+          List<Node> apart = both.map(List::of).orElseGet(() -> apart(one, other));
+          nodes.set(at, apart.get(0));
+          nodes.addAll(later, apart.subList(1, apart.size()));
           return true;
         }
       }
@@ -115,11 +119,44 @@ final class GussetChoice {
     return false;
   }
 
+  /** Two that do not meet, with the thickest screws that do so; the first alone if none do. */
+  private List<Node> apart(Node one, Node other) {
+    List<Node> ones = thinner(one);
+    List<Node> others = thinner(other);
+    for (int thinner = 1; thinner < ones.size() + others.size(); thinner++) {
+      for (int first = 0; first <= thinner; first++) {
+        int second = thinner - first;
+        if (first < ones.size()
+            && second < others.size()
+            && !ones.get(first).meets(others.get(second))) {
+          return List.of(ones.get(first), others.get(second));
+        }
+      }
+    }
+    return List.of(one);
+  }
+
+  /** A node with thinner and thinner screws. */
+  private List<Node> thinner(Node node) {
+    List<Node> thinner = new ArrayList<>();
+    Optional<Node> next = Optional.of(node);
+    while (next.isPresent()) {
+      thinner.add(next.get());
+      double diameter = next.get().fits().get(0).diameter();
+      next = node(node.joints(), plan.thinner(diameter));
+    }
+    return thinner;
+  }
+
   private static List<Joint> both(Node one, Node other) {
     return Stream.concat(one.joints().stream(), other.joints().stream()).toList();
   }
 
   private Optional<Node> node(List<Joint> joints) {
+    return node(joints, plan);
+  }
+
+  private Optional<Node> node(List<Joint> joints, GussetPlan with) {
     List<MemberPair> meets =
         joints.stream()
             .map(joint -> new MemberPair(members.get(joint.first()), members.get(joint.second())))
@@ -128,7 +165,7 @@ final class GussetChoice {
         meets.stream().flatMap(meet -> Stream.of(meet.first(), meet.second())).toList();
     RoomAround around = room.without(under);
     Optional<List<GussetFit>> fits =
-        isPaired ? plan.onBothSides(meets, around) : plan.over(meets, around).map(List::of);
+        isPaired ? with.onBothSides(meets, around) : with.over(meets, around).map(List::of);
     return fits.map(found -> new Node(joints, found));
   }
 }

@@ -17,9 +17,7 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.solve.fixing.RoomAround;
 import plycrag.solve.fixing.TimberBody;
-import plycrag.wall.Clearances;
 import plycrag.wall.Facet;
-import plycrag.wall.Inserts;
 import plycrag.wall.Wall;
 import plycrag.wall.room.GivenSupport.Kind;
 
@@ -76,12 +74,16 @@ final class GussetRoom {
         .floorAxes();
   }
 
-  /** What is around a gusset over some members. */
+  /**
+   * What is around a gusset over some members. Those of a support alone are screwed together on the
+   * floor, before anything else is near.
+   */
   RoomAround without(List<TimberBody> members) {
+    boolean isMadeApart = members.stream().noneMatch(TimberBody::sheeted);
     return new RoomAround(
         box ->
             Stream.concat(taken(box, members).stream(), inserts.near(box, 0).stream()).toList(),
-        box -> taken(box, members),
+        box -> isMadeApart ? List.of() : taken(box, members),
         fasteners::near);
   }
 
@@ -112,15 +114,10 @@ final class GussetRoom {
 
   /** Square, around what timber keeps out of behind an insert. */
   private static Solid zone(Point centre, double thickness, Wall wall) {
-    Inserts insert = wall.inserts();
-    Clearances clearance = wall.clearance();
     Envelope box = new Envelope(centre.getCoordinate());
-    box.expandBy(
-        Math.max(
-            insert.body().flange() / 2 + clearance.flange().toTimber(),
-            insert.bolt().zone() / 2 + clearance.boltToTimber()));
+    box.expandBy(wall.insertToTimber());
     Polygon area = Shapes.rectangle(box);
-    return Solid.between(area, thickness, area, thickness + insert.bolt().reach());
+    return Solid.between(area, thickness, area, thickness + wall.inserts().bolt().reach());
   }
 
   /** The building's wall behind each run. */

@@ -91,7 +91,7 @@ record AxisTask(
     Wall wall = area.wall();
     return new Limits(
         wall.tape().unit().markingGrid(),
-        ClearOfTimber.reach(wall) + beside,
+        wall.insertToTimber() + beside,
         toLine(area.pattern()),
         wall.inserts().blocked().greatestMove());
   }

@@ -28,15 +28,6 @@ record ClearOfTimber() implements Hindrance {
     return "Every insert's flange, and the space its bolt may reach, is clear of the timber behind.";
   }
 
-  /** From a centre to timber that is as wide behind as in front, mm. */
-  static double reach(Wall wall) {
-    Inserts insert = wall.inserts();
-    Clearances clearance = wall.clearance();
-    return Math.max(
-        InsertPart.FLANGE.radius(insert) + clearance.flange().toTimber(),
-        InsertPart.BOLT_ZONE.radius(insert) + clearance.boltToTimber());
-  }
-
   @Override
   public Keeping in(InsertSite site) {
     List<Avoided> things = new ArrayList<>();

@@ -10,7 +10,8 @@ import plycrag.layout.frame.MemberRole;
  * The order in which a wall is put together.
  *
  * <p>Frames are built first, flat on the floor unless there is no height to tilt them up. Then, run
- * by run: what lies on the floor or the building; the facets from the floor up, and after each what
+ * by run: what lies on the floor or the building, or side frames, which are made flat and stood, and
+ * what ties them together; the facets from the floor up, and after each what
  * of the support meets only what stands already; last the sheets from the floor up. So nothing is
  * set before what it stands on or ends on.
  *
@@ -30,6 +31,8 @@ public record Assembly(List<Step> steps) {
     BUILD_IN_PLACE,
     /** A frame that was built flat is brought to where it stays. */
     RAISE,
+    /** Members of a support in one plane are joined flat on the floor, and stood. */
+    SIDE_FRAME,
     /** Members of the support are set. */
     SUPPORT,
     /** What holds a hinged facet is fixed. */
@@ -54,6 +57,10 @@ public record Assembly(List<Step> steps) {
 
     static Step ofFacet(Task task, FacetLayout facet, List<String> marks) {
       return new Step(task, facet.facet().name(), Optional.empty(), marks);
+    }
+
+    static Step ofSideFrame(List<String> marks) {
+      return new Step(Task.SIDE_FRAME, "", Optional.empty(), marks);
     }
 
     static Step ofSupport(MemberRole role, List<String> marks) {

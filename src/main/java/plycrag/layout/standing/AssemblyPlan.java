@@ -3,12 +3,16 @@ package plycrag.layout.standing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import plycrag.geometry.FacetPlane;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.skin.Piece;
 import plycrag.layout.standing.Assembly.Step;
@@ -28,6 +32,7 @@ final class AssemblyPlan {
           MemberRole.TIE,
           MemberRole.HANGER,
           MemberRole.BEAM,
+          MemberRole.SILL,
           MemberRole.BRACE,
           MemberRole.KNEE);
 
@@ -55,16 +60,15 @@ final class AssemblyPlan {
   }
 
   private void addRun(int run) {
+    addSideFrames(run);
     for (MemberRole role : GROUND) {
       add(role, members(run, role));
     }
+    addAllReady(run);
     List<FacetLayout> facets = layout.runs().get(run);
     for (FacetLayout facet : facets) {
       addFrame(facet);
-      boolean more = true;
-      while (more) {
-        more = addReady(run);
-      }
+      addAllReady(run);
     }
     List<String> tethers =
         layout.support().stream()
@@ -73,6 +77,32 @@ final class AssemblyPlan {
             .toList();
     if (!tethers.isEmpty()) {
       steps.add(Step.ofFacet(Task.HOLD, facets.get(facets.size() - 1), tethers));
+    }
+  }
+
+  /** What lies in one plane with a post. */
+  private void addSideFrames(int run) {
+    Map<FacetPlane, List<Member>> planes = new LinkedHashMap<>();
+    layout.standing().stream()
+        .filter(one -> one.run() == run)
+        .forEach(
+            one ->
+                planes
+                    .computeIfAbsent(one.plane(), unseen -> new ArrayList<>())
+                    .add(one.member()));
+    for (List<Member> members : planes.values()) {
+      if (members.stream().anyMatch(one -> one.role() == MemberRole.POST)) {
+        List<String> marks = members.stream().map(Member::mark).toList();
+        steps.add(Step.ofSideFrame(marks));
+        placed.addAll(marks);
+      }
+    }
+  }
+
+  private void addAllReady(int run) {
+    boolean more = true;
+    while (more) {
+      more = addReady(run);
     }
   }
 

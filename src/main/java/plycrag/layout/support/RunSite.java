@@ -12,6 +12,7 @@ import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.layout.frame.Footing;
+import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.FramedFacet;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
@@ -45,21 +46,24 @@ final class RunSite {
 
   private final Wall wall;
   private final GivenSupport asked;
-  private final List<FramedFacet> run;
+  private final List<FacetLayout> run;
+  private final BearingStuds studs;
   private final SupportSite site;
 
-  RunSite(Wall wall, GivenSupport asked, List<FramedFacet> run) {
+  RunSite(Wall wall, GivenSupport asked, List<FacetLayout> run) {
     this.wall = wall;
     this.asked = asked;
     this.run = run;
+    this.studs = new BearingStuds(wall, asked.bay());
     this.site =
         new SupportSite(
             floorAxes(),
             held().stream().map(this::back).toList(),
-            studsInLine(),
+            studs.inLine(held()),
             timber(),
             asked.bay(),
-            wall.stock().longestMember());
+            wall.stock().longestMember(),
+            wall.tape());
   }
 
   private SupportSite.Timber timber() {
@@ -89,7 +93,7 @@ final class RunSite {
   }
 
   /** The facets that timber holds: of a hinged run the lowest alone. */
-  private List<FramedFacet> held() {
+  private List<FacetLayout> held() {
     return asked.kind() == Kind.HINGED ? run.subList(0, 1) : run;
   }
 
@@ -97,7 +101,8 @@ final class RunSite {
     return wall.sheet().thickness() + wall.frame().depth();
   }
 
-  private BackEdge back(FramedFacet frame) {
+  private BackEdge back(FacetLayout facet) {
+    FramedFacet frame = facet.frame();
     Envelope box = new Envelope();
     frame.members().forEach(member -> box.expandToInclude(member.far().getEnvelopeInternal()));
     FacetPlane plane = frame.facet().plane();
@@ -106,61 +111,13 @@ final class RunSite {
         frame.facet().angle(),
         new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
         new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())),
-        studs(frame));
-  }
-
-  /**
-   * Those of the highest facet that are in line with studs of all others held; where these leave
-   * more than a bay between them, all of it: what meets the others between studs meets their
-   * plates.
-   */
-  private List<Double> studsInLine() {
-    List<List<Double>> each = held().stream().map(RunSite::studs).toList();
-    List<Double> highest = each.get(each.size() - 1);
-    List<Double> inLine =
-        highest.stream().filter(stud -> each.stream().allMatch(studs -> has(studs, stud))).toList();
-    return keepsBay(inLine, highest) ? inLine : highest;
-  }
-
-  private static boolean has(List<Double> studs, double stud) {
-    return studs.stream().anyMatch(one -> Math.abs(one - stud) < FLUSH);
-  }
-
-  /**
-   * Whether some of the studs reach as far as all of them, none further than a bay from the next.
-   */
-  private boolean keepsBay(List<Double> some, List<Double> all) {
-    if (some.isEmpty()) {
-      return all.isEmpty();
-    }
-    List<Double> stops = new ArrayList<>(some);
-    stops.add(0, all.get(0));
-    stops.add(all.get(all.size() - 1));
-    return SupportSite.widest(stops) <= asked.bay();
-  }
-
-  /** Left sides of the studs that reach the plate on top, x of the run. */
-  private static List<Double> studs(FramedFacet frame) {
-    double plate =
-        frame.members().stream()
-            .filter(member -> member.role() == MemberRole.PLATE)
-            .mapToDouble(member -> member.box().getMinY())
-            .max()
-            .orElse(0);
-    return frame.members().stream()
-        .filter(
-            member -> member.role() == MemberRole.STUD && member.direction().equals(Direction.UP))
-        .filter(member -> member.isSquare() || member.hasSquareSides())
-        .filter(member -> member.box().getMaxY() >= plate - FLUSH)
-        .map(member -> frame.facet().plane().left() + member.box().getMinX())
-        .sorted()
-        .toList();
+        studs.of(facet));
   }
 
   /** How far toward the climber the face reaches, y of the run, mm. */
   double reach() {
     return run.stream()
-        .map(FramedFacet::facet)
+        .map(FacetLayout::facet)
         .mapToDouble(facet -> Math.max(facet.plane().y(0, 0), facet.plane().y(facet.length(), 0)))
         .max()
         .orElse(0);
@@ -205,7 +162,7 @@ final class RunSite {
   }
 
   private Optional<Swing> swing() {
-    return Swing.of(wall, run.stream().map(FramedFacet::facet).toList());
+    return Swing.of(wall, run.stream().map(FacetLayout::facet).toList());
   }
 
   private Facet top() {
@@ -222,7 +179,7 @@ final class RunSite {
 
   /** The plates that the lowest frame stands on; none where it hangs above the floor. */
   List<PlacedMember> feet() {
-    FramedFacet lowest = run.get(0);
+    FramedFacet lowest = run.get(0).frame();
     if (Footing.hangs(lowest.facet())) {
       return List.of();
     }
@@ -247,11 +204,12 @@ final class RunSite {
   /** On the outer studs of the uppermost facet one each, and one beside it. */
   List<Tether> tethers(int before) {
     List<Tether> tethers = new ArrayList<>();
-    List<Double> studs = swing().isEmpty() ? List.of() : studs(run.get(run.size() - 1));
-    if (!studs.isEmpty()) {
+    List<Double> bearing =
+        swing().isEmpty() ? List.of() : studs.of(run.get(run.size() - 1));
+    if (!bearing.isEmpty()) {
       double half = wall.frame().breadth() / 2;
       double left = top().plane().left();
-      for (double stud : List.of(studs.get(0), studs.get(studs.size() - 1))) {
+      for (double stud : List.of(bearing.get(0), bearing.get(bearing.size() - 1))) {
         String mark = "TE" + (before / 2 + tethers.size() / 2 + 1);
         double inward = tethers.isEmpty() ? APART : -APART;
         Vector3 high = anchor(stud + half, anchorHeight());
@@ -264,7 +222,7 @@ final class RunSite {
   }
 
   private Vector3 anchor(double x, double z) {
-    return floorAxes().toRoom(new Vector3(x, buildingFace() + wall.frame().breadth(), z));
+    return floorAxes().toRoom(new Vector3(x, buildingFace() + asked.timber().ledger().breadth(), z));
   }
 
   /** That part of where a support meets a frame that lies on one upright member of it. */
@@ -285,7 +243,11 @@ final class RunSite {
   }
 
   private FramedFacet frame(String facet) {
-    return run.stream().filter(one -> one.facet().name().equals(facet)).findFirst().orElseThrow();
+    return run.stream()
+        .filter(one -> one.facet().name().equals(facet))
+        .findFirst()
+        .orElseThrow()
+        .frame();
   }
 
   /** The member of a facet's frame that a support's member lies flat against, studs first. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plycrag.geometry.Shapes;
-import plycrag.layout.frame.FramedFacet;
+import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberNumbers;
@@ -52,22 +52,22 @@ public final class SupportPlan {
   /**
    * The support that a wall asks for.
    *
-   * @param frames all facets, run by run from the floor up
+   * @param facets all of them, run by run from the floor up
    * @param lastJoint the number of the frame's last joint
    */
-  public static Optional<WallSupport> of(Wall wall, List<FramedFacet> frames, int lastJoint) {
-    return wall.support().map(asked -> new SupportPlan(wall, asked, lastJoint).support(frames));
+  public static Optional<WallSupport> of(Wall wall, List<FacetLayout> facets, int lastJoint) {
+    return wall.support().map(asked -> new SupportPlan(wall, asked, lastJoint).support(facets));
   }
 
-  private WallSupport support(List<FramedFacet> frames) {
-    List<List<FramedFacet>> runs = Facet.runs(frames, FramedFacet::facet);
+  private WallSupport support(List<FacetLayout> facets) {
+    List<List<FacetLayout>> runs = Facet.runs(facets, FacetLayout::facet);
     for (int number = 0; number < runs.size(); number++) {
-      List<FramedFacet> run = runs.get(number);
+      List<FacetLayout> run = runs.get(number);
       RunSite site = new RunSite(wall, asked, run);
       if (site.isBearing()) {
         add(number, site, frame(site));
       } else {
-        run.forEach(frame -> unmet.add(frame.facet().name()));
+        run.forEach(facet -> unmet.add(facet.facet().name()));
       }
     }
     return new WallSupport(
@@ -137,6 +137,8 @@ public final class SupportPlan {
       case POST -> MemberRole.POST;
       case TIE -> MemberRole.TIE;
       case RAIL -> MemberRole.RAIL;
+      case HEEL -> MemberRole.HEEL;
+      case SILL -> MemberRole.SILL;
       case BRACE -> MemberRole.BRACE;
       case KNEE -> MemberRole.KNEE;
       case BEAM -> MemberRole.BEAM;

@@ -2,6 +2,8 @@ package plycrag.solve.fixing;
 
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.algorithm.CGAlgorithms3D;
+import org.locationtech.jts.geom.Coordinate;
 import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
@@ -32,6 +34,9 @@ public record GussetFit(
   /** Two gussets stay this far apart, mm. */
   private static final double APART = 1;
 
+  /** Screws that cross in timber stay apart as rows of them do (EN 1995-1-1 Table 8.2), diameters. */
+  private static final double ROWS = 3;
+
   /** Copies the screws. */
   public GussetFit {
     screws = List.copyOf(screws);
@@ -51,8 +56,25 @@ public record GussetFit(
         .toList();
   }
 
-  /** Whether two would lie in each other's way, or their screws might meet. */
+  /** Whether two would lie in each other's way, or their screws come too near each other. */
   public boolean meets(GussetFit other) {
-    return taken.overlapsByMoreThan(-APART, other.taken);
+    return taken.overlapsByMoreThan(-APART, other.taken)
+        && (body.overlapsByMoreThan(-APART, other.body) || comesNear(other));
+  }
+
+  private boolean comesNear(GussetFit other) {
+    double apart = ROWS * Math.max(diameter, other.diameter);
+    return rods().stream()
+        .anyMatch(one -> other.rods().stream().anyMatch(another -> apart(one, another) < apart));
+  }
+
+  /** How far the axes of two screws are apart where they come nearest, mm. */
+  private static double apart(Rod one, Rod other) {
+    return CGAlgorithms3D.distanceSegmentSegment(
+        at(one.from()), at(one.end()), at(other.from()), at(other.end()));
+  }
+
+  private static Coordinate at(Vector3 place) {
+    return new Coordinate(place.x(), place.y(), place.z());
   }
 }

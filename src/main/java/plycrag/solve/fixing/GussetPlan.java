@@ -74,6 +74,12 @@ public final class GussetPlan {
     this.tape = tape;
   }
 
+  /** The same with thinner screws alone. */
+  public GussetPlan thinner(double diameter) {
+    List<Double> left = diameters.stream().filter(one -> one < diameter).toList();
+    return new GussetPlan(thickness, largest, each, left, deep, farSide, reached, tape);
+  }
+
   /**
    * The gusset over all members that meet.
    *

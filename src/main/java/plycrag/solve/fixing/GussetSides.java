@@ -26,7 +26,7 @@ record GussetSides(
 
   /**
    * The members between a plane and the one across from it; empty where one of them is not flush in
-   * both, or not cut alike on both.
+   * both.
    *
    * @param under the members as they lie under a plane
    * @param body one of them
@@ -44,28 +44,17 @@ record GussetSides(
                     .apply(plane)
                     .flatMap(
                         near ->
-                            under
-                                .apply(opposite)
-                                .map(far -> new GussetSides(plane, opposite, near, far))))
-        .filter(GussetSides::isCutAlike);
+                            under.apply(opposite).map(far -> both(plane, opposite, near, far))));
   }
 
-  private boolean isCutAlike() {
-    return IntStream.range(0, near.size())
-        .allMatch(
-            at ->
-                near.get(at).face().corners().size() == far.get(at).face().corners().size()
-                    && near.get(at)
-                        .onPlane()
-                        .allMatch(
-                            corner ->
-                                far.get(at)
-                                    .onPlane()
-                                    .anyMatch(other -> over(corner).minus(other).length() < FLUSH)));
+  private static GussetSides both(
+      TimberFace plane, TimberFace opposite, List<GussetTimber> near, List<GussetTimber> far) {
+    List<GussetTimber> common =
+        IntStream.range(0, near.size())
+            .mapToObj(at -> near.get(at).withBoth(far.get(at).side()))
+            .toList();
+    return new GussetSides(plane, opposite, common, far);
   }
-
-  /** Sides less apart than this lie flush, mm. */
-  private static final double FLUSH = 1;
 
   /** A place on the one plane, taken straight through to the other. */
   private Vector3 over(Vector3 place) {

@@ -12,14 +12,22 @@ import plycrag.geometry.Vector3;
  * <p>Its own axes run with the grain and across it, from the place around which all members meet.
  *
  * @param body the member
+ * @param side of it on which the gusset lies
  * @param face as it lies flat in its own axes
+ * @param free of it what screws may go into
  * @param axes its own
  * @param forces the ways in which screws pull it when members draw apart, of length one; what
  *     pushes goes from timber to timber
  * @param behind how deep the screws of the sheets end behind these, mm
  */
 record GussetTimber(
-    TimberBody body, FlatFace face, FlatAxes axes, List<Vector3> forces, double behind) {
+    TimberBody body,
+    TimberFace side,
+    FlatFace face,
+    FlatFace free,
+    FlatAxes axes,
+    List<Vector3> forces,
+    double behind) {
   /** From an edge of plywood (EN 1995-1-1, 8.3.1.3, from memory), in diameters. */
   private static final double UNLOADED_EDGE = 3;
 
@@ -42,12 +50,21 @@ record GussetTimber(
             .map(meet -> meet.pullOn(body))
             .toList();
     boolean besideSheets = body.sheeted() && Math.abs(face.outward().dot(body.away())) < SQUARE;
+    FlatFace flat = face.flat(origin, body.way(), across);
     return new GussetTimber(
         body,
-        face.flat(origin, body.way(), across),
+        face,
+        flat,
+        flat,
         new FlatAxes(origin, body.way(), across),
         forces,
         besideSheets ? behind : 0);
+  }
+
+  /** The same where screws go in from this side and the opposite one. */
+  GussetTimber withBoth(TimberFace opposite) {
+    FlatFace other = opposite.flat(axes.origin(), axes.along(), axes.across());
+    return new GussetTimber(body, side, face, other.kept(face, 0, 0), axes, forces, behind);
   }
 
   /**
@@ -61,13 +78,13 @@ record GussetTimber(
     double sine = most(axes.across());
     double cosine = most(axes.along());
     ScrewDistances distances = new ScrewDistances(diameter, true);
-    FlatFace kept = face.kept(face, outward -> off(outward, cosine, distances) + play);
-    FlatFace free = behind > 0 ? kept.where(spot -> depth(spot) - behind - diameter) : kept;
+    FlatFace kept = free.kept(free, outward -> off(outward, cosine, distances) + play);
+    FlatFace room = behind > 0 ? kept.where(spot -> depth(spot) - behind - diameter) : kept;
     double pitch = PANEL_ON_TIMBER * distances.alongGrain(cosine) + 2 * play;
     double gauge = PANEL_ON_TIMBER * distances.acrossGrain(sine) + 2 * play;
     List<List<Vector3>> choices = new ArrayList<>();
-    for (int rows = 1; rows <= MOST_ROWS && !free.isNothing(); rows++) {
-      List<Vector3> screws = rows(free, rows, (count + rows - 1) / rows, pitch, gauge);
+    for (int rows = 1; rows <= MOST_ROWS && !room.isNothing(); rows++) {
+      List<Vector3> screws = rows(room, rows, (count + rows - 1) / rows, pitch, gauge);
       if (!screws.isEmpty()) {
         choices.add(screws);
       }
@@ -129,13 +146,8 @@ record GussetTimber(
     return stretch.most(FacePlace::along) - stretch.least(FacePlace::along);
   }
 
-  /** The corners of its face in the room. */
-  Stream<Vector3> onPlane() {
-    return face.corners().stream().map(axes::place);
-  }
-
   /** The corners of its face in other axes on the same plane. */
   Stream<FacePlace> seen(FlatAxes other) {
-    return onPlane().map(other::spot);
+    return face.corners().stream().map(axes::place).map(other::spot);
   }
 }

@@ -55,7 +55,8 @@ public final class TimberBody {
     return way;
   }
 
-  boolean sheeted() {
+  /** Whether sheets lie on it. */
+  public boolean sheeted() {
     return sheeted;
   }
 

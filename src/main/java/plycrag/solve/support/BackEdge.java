@@ -24,6 +24,21 @@ public record BackEdge(
     studs = List.copyOf(studs);
   }
 
+  /** How far it runs toward the climber, mm. */
+  double run() {
+    return high.y() - low.y();
+  }
+
+  /** How far it rises, mm. */
+  double rise() {
+    return high.z() - low.z();
+  }
+
+  /** From end to end, mm. */
+  double length() {
+    return Math.sqrt(run() * run() + rise() * rise());
+  }
+
   /** Where it stands at a height, beyond its ends too. */
   double y(double z) {
     return low.y() + (z - low.z()) * (high.y() - low.y()) / (high.z() - low.z());
@@ -41,9 +56,7 @@ public record BackEdge(
    * @param depth of the frame, mm
    */
   double stands(double depth) {
-    double run = high.y() - low.y();
-    double rise = high.z() - low.z();
-    return run > 0 ? low.y() + depth * rise / Math.sqrt(run * run + rise * rise) : low.y();
+    return run() > 0 ? low.y() + depth * rise() / length() : low.y();
   }
 
   /** Whether something level can end on it. */

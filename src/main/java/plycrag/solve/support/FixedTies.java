@@ -15,13 +15,13 @@ public final class FixedTies {
    */
   public static SupportFrame of(SupportSite site, double behind) {
     SupportFrame.Draft draft = new SupportFrame.Draft();
-    double ledgerFace = site.hindmost() - behind + site.breadth();
+    double ledgerFace = site.hindmost() - behind + site.timber().ledger();
     double floor = 0;
     for (BackEdge back : site.backs()) {
-      double high = back.high().z();
+      double high = site.level(back);
       if (!back.takesLevel()) {
         draft.notHeld(back.facet());
-      } else if (high - site.depth() >= floor) {
+      } else if (high - site.timber().tie() >= floor) {
         addLevel(site, back, ledgerFace, draft);
         floor = high;
       }
@@ -31,10 +31,16 @@ public final class FixedTies {
 
   static void addLevel(
       SupportSite site, BackEdge back, double ledgerFace, SupportFrame.Draft draft) {
-    double high = back.high().z();
+    double high = site.level(back);
     List<Double> stations = site.stations(back);
     List<SupportTimber> ledgers =
-        site.ledgers(stations, ledgerFace, high - site.depth(), high, site.breadth());
+        site.along(
+            TimberUse.LEDGER,
+            stations,
+            ledgerFace,
+            high - site.timber().ledgerDepth(),
+            high,
+            site.timber().ledger());
     ledgers.forEach(draft::add);
     for (double x : stations) {
       SupportTimber tie = draft.add(site.tie(x, ledgerFace, back, high));
@@ -42,8 +48,8 @@ public final class FixedTies {
           Meeting.end(
               tie,
               site.under(x, ledgers),
-              new SectionPlace(ledgerFace, high - site.depth() / 2),
-              site.depth()));
+              new SectionPlace(ledgerFace, high - site.timber().tie() / 2),
+              site.timber().tie()));
       draft.add(site.onFrame(tie, back, high));
     }
   }

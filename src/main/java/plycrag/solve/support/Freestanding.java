@@ -49,7 +49,7 @@ public final class Freestanding {
   }
 
   private double rear() {
-    return face - site.depth();
+    return face - site.timber().post();
   }
 
   /** The height of the uppermost level that a tie can hold; the posts end below its tie. */
@@ -58,29 +58,25 @@ public final class Freestanding {
   }
 
   private SupportTimber station(double x) {
-    double rail = site.depth();
+    double rail = site.timber().rail();
     SupportTimber bottom =
         draft.add(box(TimberUse.RAIL, x, Direction.LEVEL, rear(), 0, front, rail));
-    double top = upper().orElseThrow().high().z();
+    double top = site.level(upper().orElseThrow());
     SupportTimber post =
-        draft.add(box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.depth()));
+        draft.add(box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
     draft.add(
-        Meeting.end(post, bottom, new SectionPlace(face - site.depth() / 2, rail), site.depth()));
-    draft.add(
-        Meeting.frame(
-            bottom,
-            site.backs().get(0).facet(),
-            new SectionPlace(site.backs().get(0).stands(site.depth()), rail),
-            site.breadth()));
+        Meeting.end(post, bottom, new SectionPlace(face - site.timber().post() / 2, rail), site.timber().post()));
+    double clear = new Foot(site, face).stand(x, bottom, draft);
     SupportTimber below = bottom;
     double floor = rail;
     for (BackEdge back : site.backs()) {
-      double high = back.high().z();
+      double high = site.level(back);
       if (!back.takesLevel()) {
         draft.notHeld(back.facet());
-      } else if (high - site.depth() >= floor + ROOM) {
+      } else if (high - site.timber().tie() >= clear + ROOM) {
         below = level(x, back, new Panel(below, floor, post));
         floor = high;
+        clear = high;
       }
     }
     return post;
@@ -90,20 +86,20 @@ public final class Freestanding {
   private record Panel(SupportTimber below, double floor, SupportTimber post) {}
 
   private SupportTimber level(double x, BackEdge back, Panel panel) {
-    double high = back.high().z();
+    double high = site.level(back);
     boolean last = upper().orElseThrow().equals(back);
     SupportTimber tie = draft.add(site.tie(x, last ? rear() : face, back, high));
-    SectionPlace onPost = new SectionPlace(face, high - site.depth() / 2);
+    SectionPlace onPost = new SectionPlace(face, high - site.timber().tie() / 2);
     draft.add(
         last
             ? Meeting.end(
                 panel.post(),
                 tie,
-                new SectionPlace(face - site.depth() / 2, high - site.depth()),
-                site.depth())
-            : Meeting.end(tie, panel.post(), onPost, site.depth()));
+                new SectionPlace(face - site.timber().post() / 2, high - site.timber().tie()),
+                site.timber().post())
+            : Meeting.end(tie, panel.post(), onPost, site.timber().tie()));
     draft.add(site.onFrame(tie, back, high));
-    double ceiling = high - site.depth();
+    double ceiling = high - site.timber().tie();
     if (ceiling - panel.floor() >= PANEL) {
       Optional<Diagonal> diagonal =
           stiffening.kneesAcross() ? knee(panel.floor(), ceiling) : brace(back, panel, ceiling);
@@ -129,7 +125,7 @@ public final class Freestanding {
             Diagonal.between(
                 new SectionPlace(face, panel.floor()),
                 new SectionPlace(back.y(ceiling), ceiling),
-                site.depth()))
+                site.timber().brace()))
         : Optional.empty();
   }
 
@@ -146,7 +142,7 @@ public final class Freestanding {
             .min()
             .orElse(0);
     double reach = Math.min(Math.min(stiffening.knee(), room), ceiling - floor - ROOM);
-    return reach < Diagonal.shortestKnee(site.depth())
+    return reach < Diagonal.shortestKnee(site.timber().brace())
         ? Optional.empty()
         : Optional.of(Diagonal.knee(new SectionPlace(face, ceiling - reach), reach, site));
   }

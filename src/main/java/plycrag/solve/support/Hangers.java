@@ -45,14 +45,16 @@ public final class Hangers {
 
   private void hang(BackEdge back) {
     double front = front(back);
-    double rear = front - site.depth();
-    double under = ceiling - site.breadth();
+    double tie = site.timber().tie();
+    double rear = front - tie;
+    double under = ceiling - site.timber().ledger();
     if (!back.takesUpright() || under - back.z(front) < SHORTEST) {
       draft.notHeld(back.facet());
       return;
     }
     List<Double> stations = site.stations(back);
-    List<SupportTimber> ledgers = site.ledgers(stations, front, under, ceiling, site.depth());
+    List<SupportTimber> ledgers = site.along(
+            TimberUse.LEDGER, stations, front, under, ceiling, site.timber().ledgerDepth());
     ledgers.forEach(draft::add);
     for (double x : stations) {
       SupportTimber hanger =
@@ -66,19 +68,19 @@ public final class Hangers {
                       new SectionPlace(front, back.z(front)),
                       new SectionPlace(front, under),
                       new SectionPlace(rear, under))));
-      double middle = front - site.depth() / 2;
+      double middle = front - tie / 2;
       draft.add(
           Meeting.end(
-              hanger, site.under(x, ledgers), new SectionPlace(middle, under), site.depth()));
+              hanger, site.under(x, ledgers), new SectionPlace(middle, under), tie));
       draft.add(
           Meeting.frame(
-              hanger, back.facet(), new SectionPlace(middle, back.z(middle)), site.depth()));
+              hanger, back.facet(), new SectionPlace(middle, back.z(middle)), tie));
     }
   }
 
-  /** On the upper edge, or behind that where a frame above it stands further back. */
+  /** Under the upper edge, or behind that where a frame above it stands further back. */
   private double front(BackEdge back) {
-    double front = back.high().y();
+    double front = site.upright(back);
     for (BackEdge above :
         site.backs().subList(site.backs().indexOf(back) + 1, site.backs().size())) {
       double hindmost = Math.min(above.low().y(), above.high().y());
@@ -90,8 +92,8 @@ public final class Hangers {
   /** Braces at 45° from the floor up to the back of a fold. */
   static void addFloorBraces(SupportSite site, BackEdge back, SupportFrame.Draft draft) {
     double lean = back.y(1) - back.y(0);
-    double high = back.high().z();
-    double low = high - site.depth() * Math.sqrt(2) / (1 - lean);
+    double high = site.level(back);
+    double low = high - site.timber().brace() * Math.sqrt(2) / (1 - lean);
     if (lean >= 1 || low < 0) {
       draft.notHeld(back.facet());
       return;

@@ -15,15 +15,21 @@ public final class HingedFoot {
    */
   public static SupportFrame of(SupportSite site, double behind, double height) {
     SupportFrame.Draft draft = new SupportFrame.Draft();
-    double ledgerFace = site.hindmost() - behind + site.breadth();
+    double ledgerFace = site.hindmost() - behind + site.timber().ledger();
     BackEdge kick = site.backs().get(0);
-    if (kick.takesLevel() && kick.high().z() >= site.depth()) {
+    if (kick.takesLevel() && site.level(kick) >= site.timber().tie()) {
       FixedTies.addLevel(site, kick, ledgerFace, draft);
     } else {
       draft.notHeld(kick.facet());
     }
-    double half = site.depth() / 2;
-    site.ledgers(site.stations(), ledgerFace, height - half, height + half, site.breadth())
+    double half = site.timber().ledgerDepth() / 2;
+    site.along(
+            TimberUse.LEDGER,
+            site.stations(),
+            ledgerFace,
+            height - half,
+            height + half,
+            site.timber().ledger())
         .forEach(draft::add);
     return draft.frame();
   }

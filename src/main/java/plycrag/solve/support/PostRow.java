@@ -7,11 +7,15 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * The posts of a run, seen from behind, and what keeps them from swaying along the wall.
  *
- * <p>A brace lies flat on their backs over the first bay and one over the last. A beam lies there
- * too, along their upper ends; the knee braces under it stand between the posts, flush with their
+ * <p>A beam lies on edge along their backs at the upper ends, and with braces a sill at their feet.
+ * Between the two a brace lies flat on their backs over the first bay and one over the last, leaning
+ * against each other. The knee braces under it stand between the posts, flush with their
  * backs, so that each ends on the side of a post and lies along the beam.
  */
 final class PostRow {
+  /** So far beyond the outer posts goes what lies on them, since screws keep off its ends, mm. */
+  private static final double PAST = 40;
+
   private final SupportSite site;
   private final List<SupportTimber> posts;
   private final double rear;
@@ -43,27 +47,35 @@ final class PostRow {
     }
   }
 
+  /** A brace over the first bay and one over the last, which lean against each other. */
   private void brace() {
+    double low = box().getMinY();
+    along(TimberUse.BEAM, box().getMaxY() - site.depth());
+    along(TimberUse.SILL, low);
     int last = posts.size() - 1;
     if (last > 0) {
-      braceBay(0);
+      braceBay(0, false);
     }
     if (last > 1) {
-      braceBay(last - 1);
+      braceBay(last - 1, true);
     }
   }
 
-  private void braceBay(int bay) {
+  private void braceBay(int bay, boolean falls) {
     SupportTimber left = posts.get(bay);
     SupportTimber right = posts.get(bay + 1);
     Envelope post = box();
-    SectionPlace low = new SectionPlace(site.stations().get(bay), post.getMinY());
-    SectionPlace high =
-        new SectionPlace(site.stations().get(bay + 1) + site.breadth(), post.getMaxY());
-    Diagonal diagonal = Diagonal.withUprightEnds(low, high, site.depth());
+    double from = site.stations().get(bay);
+    double to = site.stations().get(bay + 1) + site.breadth();
+    SectionPlace low = new SectionPlace(from, post.getMinY() + site.depth());
+    SectionPlace high = new SectionPlace(to, post.getMaxY() - site.depth());
+    Diagonal rising = Diagonal.withUprightEnds(low, high, site.timber().brace());
+    Diagonal diagonal = falls ? rising.mirroredAt((from + to) / 2) : rising;
     SupportTimber brace = draft.add(flat(TimberUse.BRACE, rear, diagonal));
-    draft.add(Meeting.lap(brace, left, diagonal.lowEnd(), site.depth()));
-    draft.add(Meeting.lap(brace, right, diagonal.highEnd(), site.depth()));
+    SupportTimber atFoot = falls ? right : left;
+    SupportTimber atTop = falls ? left : right;
+    draft.add(Meeting.lap(brace, atFoot, diagonal.lowEnd(), site.timber().brace()));
+    draft.add(Meeting.lap(brace, atTop, diagonal.highEnd(), site.timber().brace()));
   }
 
   private Envelope box() {
@@ -88,7 +100,7 @@ final class PostRow {
           Math.min(
               Math.min(asked, (right - left - Freestanding.ROOM) / 2),
               box().getHeight() - Freestanding.ROOM);
-      if (reach < Diagonal.shortestKnee(site.depth())) {
+      if (reach < Diagonal.shortestKnee(site.timber().brace())) {
         draft.sway();
       } else {
         Diagonal knee = Diagonal.knee(new SectionPlace(left, box().getMaxY() - reach), reach, site);
@@ -99,9 +111,14 @@ final class PostRow {
   }
 
   private List<SupportTimber> beams() {
-    double top = box().getMaxY();
+    return along(TimberUse.BEAM, box().getMaxY() - site.depth());
+  }
+
+  /** Timber on edge along the backs of all posts, which lies on each. */
+  private List<SupportTimber> along(TimberUse use, double low) {
+    double top = low + site.depth();
     List<SupportTimber> beams =
-        site.along(TimberUse.BEAM, site.stations(), rear, top - site.depth(), top, site.breadth());
+        site.along(use, PAST, site.stations(), rear, low, top, site.breadth());
     for (SupportTimber beam : beams) {
       draft.add(beam);
       for (int at = 0; at < posts.size(); at++) {

@@ -12,6 +12,7 @@ import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
+import plycrag.units.Tape;
 
 /**
  * What a support is set for.
@@ -22,6 +23,7 @@ import plycrag.geometry.Tolerance;
  * @param timber how thick and how deep it is
  * @param bay the greatest distance between stations, mm
  * @param longest a timber may be, mm
+ * @param tape on whose marking grid what is level lies
  */
 public record SupportSite(
     FloorAxes axes,
@@ -29,9 +31,13 @@ public record SupportSite(
     List<Double> studs,
     Timber timber,
     double bay,
-    double longest) {
+    double longest,
+    Tape tape) {
   /** What is less out of line bears all the same, mm. */
   private static final double IN_LINE = 1;
+
+  /** So far below a plate reaches what holds it to a stud (a choice), mm. */
+  private static final double UNDER_PLATE = 75;
 
   /** They leave less than a thousandth of a millimetre of any bay. */
   private static final int HALVINGS = 24;
@@ -140,6 +146,22 @@ public record SupportSite(
     return stations;
   }
 
+  /**
+   * The top of what is level and ends on a frame: below what holds the plate over it to the studs,
+   * or in the middle of a frame too low for that.
+   */
+  double level(BackEdge back) {
+    double tie = timber.tie() * back.length() / back.rise();
+    double down = Math.min(breadth() + UNDER_PLATE + tie / 2, back.length() / 2);
+    return tape.snapDown(back.high().z() - down * back.rise() / back.length() + timber.tie() / 2);
+  }
+
+  /** Where something upright that ends on a frame has its front, y in mm. */
+  double upright(BackEdge back) {
+    double under = Math.min(breadth() + UNDER_PLATE, back.length() / 2);
+    return back.high().y() - under * back.run() / back.length();
+  }
+
   /** The hindmost place of the frames, y in mm. */
   public double hindmost() {
     return backs.stream()
@@ -168,22 +190,33 @@ public record SupportSite(
    * there are; where one ends and the next begins both bear on the middle of a station.
    *
    * @param stations those that end on it, left sides, ascending, mm
+   * @param use what for
    * @param y of its face toward the climber, mm
    * @param low its underside, mm
    * @param high its top, mm
    * @param depth how far it reaches behind that face, mm
    */
-  List<SupportTimber> ledgers(
-      List<Double> stations, double y, double low, double high, double depth) {
-    return along(TimberUse.LEDGER, stations, y, low, high, depth);
-  }
-
-  /** The same for any use. */
   List<SupportTimber> along(
       TimberUse use, List<Double> stations, double y, double low, double high, double depth) {
-    double end = stations.get(stations.size() - 1) + breadth();
+    return along(use, 0, stations, y, low, high, depth);
+  }
+
+  /**
+   * The same with ends beyond the outer stations.
+   *
+   * @param past how far, mm
+   */
+  List<SupportTimber> along(
+      TimberUse use,
+      double past,
+      List<Double> stations,
+      double y,
+      double low,
+      double high,
+      double depth) {
+    double end = stations.get(stations.size() - 1) + breadth() + past;
     List<SupportTimber> timbers = new ArrayList<>();
-    double from = stations.get(0);
+    double from = stations.get(0) - past;
     while (Tolerance.isLess(from, end)) {
       double to = end - from <= longest ? end : joint(from, stations).orElse(end);
       Polygon outline = Shapes.rectangle(from, low, to, high);

@@ -8,6 +8,10 @@ public enum TimberUse {
   TIE,
   /** Lies on the floor under the frame and the post. */
   RAIL,
+  /** Stands on a rail behind a stud and along it, cut level at its foot. */
+  HEEL,
+  /** Runs level along the feet of posts. */
+  SILL,
   /** Slants. */
   BRACE,
   /** Slants over a corner. */

@@ -10,7 +10,7 @@ import plycrag.geometry.Tolerance;
  * @param kerf the width a saw cut removes, mm
  * @param endTrim what is cut off each end of every stick, mm
  * @param carryLength the longest that can be carried home, mm
- * @param atHand sticks that need not be bought, in no order, mm
+ * @param atHand sticks of the frame's section that need not be bought, in no order, mm
  */
 public record TimberStock(
     List<Double> lengths, double kerf, double endTrim, double carryLength, List<Double> atHand) {
@@ -29,5 +29,10 @@ public record TimberStock(
   public double longestMember() {
     List<Double> carried = carried();
     return carried.get(carried.size() - 1) - 2 * endTrim;
+  }
+
+  /** As it is for timber of which there is none at hand. */
+  public TimberStock withNothingAtHand() {
+    return new TimberStock(lengths, kerf, endTrim, carryLength, List.of());
   }
 }

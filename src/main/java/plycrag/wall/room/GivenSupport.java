@@ -114,7 +114,21 @@ public record GivenSupport(
    * @param brace of braces and knee braces
    * @param ledger how far it stands off the building, and its other side
    */
-  public record Timber(double rail, double post, double tie, double brace, Section ledger) {}
+  public record Timber(double rail, double post, double tie, double brace, Section ledger) {
+    /**
+     * The sections that it asks for, some of which may be alike.
+     *
+     * @param breadth of all but ledgers, mm
+     */
+    public List<Section> sections(double breadth) {
+      return List.of(
+          new Section(breadth, rail),
+          new Section(breadth, post),
+          new Section(breadth, tie),
+          new Section(breadth, brace),
+          ledger);
+    }
+  }
 
   /** What holds a hinged facet at its angle. */
   public enum Hold {
