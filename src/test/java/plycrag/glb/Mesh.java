@@ -1,6 +1,7 @@
 package plycrag.glb;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ public record Mesh(List<Triangle> triangles) {
   public Mesh {
     triangles = List.copyOf(triangles);
   }
+
+  /** Twice the area that is none, m². */
+  private static final double SPECK = 1e-9;
 
   /** Three corners. */
   public record Triangle(Space a, Space b, Space c) {
@@ -102,6 +106,87 @@ public record Mesh(List<Triangle> triangles) {
     List<Half> core = halves(depth);
     return other.triangles.stream().anyMatch(one -> reaches(one.corners(), core))
         || (core.stream().allMatch(half -> half.above(middle()) < 0) && other.holds(middle()));
+  }
+
+  /**
+   * Whether two bodies, convex or not, share more than a depth: one of the convex parts of this one
+   * holds some of the other deeply.
+   */
+  public boolean shares(Mesh other, double depth) {
+    List<Face> faces =
+        triangles.stream()
+            .filter(one -> one.normal().length() > SPECK)
+            .map(one -> new Face(half(one), one.corners()))
+            .toList();
+    return parts(faces, List.of()).stream().anyMatch(part -> part.holds(other, depth));
+  }
+
+  private static Half half(Triangle one) {
+    Space outward = one.normal().times(1 / one.normal().length());
+    return new Half(outward, outward.dot(one.a()));
+  }
+
+  /** A flat part of a surface, with the plane in which it lies. */
+  private record Face(Half plane, List<Space> corners) {
+    /** What of it lies behind a plane; nothing of what lies in that and faces the other way. */
+    Stream<Face> behind(Half half) {
+      boolean isInPlane = corners.stream().allMatch(one -> Math.abs(half.above(one)) < 10 * FLAT);
+      List<Space> rest = isInPlane ? corners : Mesh.behind(corners, half);
+      boolean isOther = isInPlane && plane.outward().dot(half.outward()) < 0;
+      return isOther || area(rest) < SPECK ? Stream.of() : Stream.of(new Face(plane, rest));
+    }
+
+    private static double area(List<Space> corners) {
+      Space sum = new Space(0, 0, 0);
+      for (int at = 2; at < corners.size(); at++) {
+        sum = sum.plus(new Triangle(corners.get(0), corners.get(at - 1), corners.get(at)).normal());
+      }
+      return sum.length();
+    }
+
+    boolean reaches(double side, Half half) {
+      return corners.stream().anyMatch(one -> side * half.above(one) > 10 * FLAT);
+    }
+  }
+
+  /** A convex part: what lies behind the planes of some faces and of the cuts beside it. */
+  private record Part(List<Face> faces, List<Half> cuts) {
+    boolean holds(Mesh other, double depth) {
+      List<Half> core =
+          Stream.concat(faces.stream().map(Face::plane), cuts.stream())
+              .map(half -> new Half(half.outward(), half.distance() - depth))
+              .toList();
+      List<Space> corners = faces.stream().flatMap(face -> face.corners().stream()).toList();
+      Space middle =
+          corners.stream().reduce(new Space(0, 0, 0), Space::plus).times(1.0 / corners.size());
+      return other.triangles.stream().anyMatch(one -> reaches(one.corners(), core))
+          || (core.stream().allMatch(half -> half.above(middle) < 0) && other.holds(middle));
+    }
+  }
+
+  /** Cuts a body along the plane of one of its faces that it reaches beyond, and again. */
+  private static List<Part> parts(List<Face> faces, List<Half> cuts) {
+    Half cut =
+        faces.stream()
+            .map(Face::plane)
+            .filter(half -> faces.stream().anyMatch(face -> face.reaches(1, half)))
+            .min(Comparator.comparing(half -> split(faces, half)))
+            .orElse(null);
+    if (cut == null) {
+      return List.of(new Part(faces, cuts));
+    }
+    List<Part> parts = new ArrayList<>();
+    for (Half half : List.of(cut, new Half(cut.outward().times(-1), -cut.distance()))) {
+      List<Half> more = new ArrayList<>(cuts);
+      more.add(half);
+      parts.addAll(parts(faces.stream().flatMap(face -> face.behind(half)).toList(), more));
+    }
+    return parts;
+  }
+
+  /** How many faces a plane cuts through. */
+  private static long split(List<Face> faces, Half half) {
+    return faces.stream().filter(face -> face.reaches(1, half) && face.reaches(-1, half)).count();
   }
 
   private Space middle() {
