@@ -163,7 +163,10 @@ class HardwareAgreesTest {
     CheckedLayout checked = Walls.judged(sample);
     ShoppingList shopping =
         ShoppingList.of(
-            checked, Walls.sticks(sample), Walls.parameters(TestFiles.read(sample)).buying(), PriceList.empty());
+            checked,
+            Walls.sticks(sample),
+            Walls.parameters(TestFiles.read(sample)).buying(),
+            PriceList.empty());
     Map<String, Integer> bought = new TreeMap<>();
     for (CSVRecord row : rows(CsvWriter.write(shopping.table()))) {
       if (row.get("group").equals("hardware")) {

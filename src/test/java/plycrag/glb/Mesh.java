@@ -1,11 +1,11 @@
 package plycrag.glb;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A body by its triangles, counter-clockwise from outside; m. */
@@ -18,9 +18,6 @@ public record Mesh(List<Triangle> triangles) {
   public Mesh {
     triangles = List.copyOf(triangles);
   }
-
-  /** Twice the area that is none, m². */
-  private static final double SPECK = 1e-9;
 
   /** Three corners. */
   public record Triangle(Space a, Space b, Space c) {
@@ -109,84 +106,64 @@ public record Mesh(List<Triangle> triangles) {
   }
 
   /**
-   * Whether two bodies, convex or not, share more than a depth: one of the convex parts of this one
-   * holds some of the other deeply.
+   * Whether a place on the surface of one of two bodies, convex or not, lies deeper than a depth in
+   * the other; places are a millimetre apart.
    */
   public boolean shares(Mesh other, double depth) {
-    List<Face> faces =
-        triangles.stream()
-            .filter(one -> one.normal().length() > SPECK)
-            .map(one -> new Face(half(one), one.corners()))
-            .toList();
-    return parts(faces, List.of()).stream().anyMatch(part -> part.holds(other, depth));
+    return isIn(other, depth) || other.isIn(this, depth);
   }
 
-  private static Half half(Triangle one) {
-    Space outward = one.normal().times(1 / one.normal().length());
-    return new Half(outward, outward.dot(one.a()));
+  private boolean isIn(Mesh other, double depth) {
+    Space low = new Space(other.least(Space::x), other.least(Space::y), other.least(Space::z));
+    Space high = new Space(other.most(Space::x), other.most(Space::y), other.most(Space::z));
+    return triangles.stream()
+        .filter(one -> !other.isFarFrom(new Mesh(List.of(one))))
+        .flatMap(Mesh::places)
+        .filter(place -> place.x() > low.x() && place.y() > low.y() && place.z() > low.z())
+        .filter(place -> place.x() < high.x() && place.y() < high.y() && place.z() < high.z())
+        .filter(other::holds)
+        .anyMatch(place -> other.triangles.stream().allMatch(one -> distance(one, place) > depth));
   }
 
-  /** A flat part of a surface, with the plane in which it lies. */
-  private record Face(Half plane, List<Space> corners) {
-    /** What of it lies behind a plane; nothing of what lies in that and faces the other way. */
-    Stream<Face> behind(Half half) {
-      boolean isInPlane = corners.stream().allMatch(one -> Math.abs(half.above(one)) < 10 * FLAT);
-      List<Space> rest = isInPlane ? corners : Mesh.behind(corners, half);
-      boolean isOther = isInPlane && plane.outward().dot(half.outward()) < 0;
-      return isOther || area(rest) < SPECK ? Stream.of() : Stream.of(new Face(plane, rest));
-    }
-
-    private static double area(List<Space> corners) {
-      Space sum = new Space(0, 0, 0);
-      for (int at = 2; at < corners.size(); at++) {
-        sum = sum.plus(new Triangle(corners.get(0), corners.get(at - 1), corners.get(at)).normal());
-      }
-      return sum.length();
-    }
-
-    boolean reaches(double side, Half half) {
-      return corners.stream().anyMatch(one -> side * half.above(one) > 10 * FLAT);
-    }
+  private static Stream<Space> places(Triangle one) {
+    Space first = one.b().minus(one.a());
+    Space second = one.c().minus(one.a());
+    int steps = 1 + (int) (Math.max(first.length(), second.length()) / MILLIMETRE);
+    return IntStream.rangeClosed(0, steps)
+        .boxed()
+        .flatMap(
+            along ->
+                IntStream.rangeClosed(0, steps - along)
+                    .mapToObj(
+                        across ->
+                            one.a()
+                                .plus(first.times((double) along / steps))
+                                .plus(second.times((double) across / steps))));
   }
 
-  /** A convex part: what lies behind the planes of some faces and of the cuts beside it. */
-  private record Part(List<Face> faces, List<Half> cuts) {
-    boolean holds(Mesh other, double depth) {
-      List<Half> core =
-          Stream.concat(faces.stream().map(Face::plane), cuts.stream())
-              .map(half -> new Half(half.outward(), half.distance() - depth))
-              .toList();
-      List<Space> corners = faces.stream().flatMap(face -> face.corners().stream()).toList();
-      Space middle =
-          corners.stream().reduce(new Space(0, 0, 0), Space::plus).times(1.0 / corners.size());
-      return other.triangles.stream().anyMatch(one -> reaches(one.corners(), core))
-          || (core.stream().allMatch(half -> half.above(middle) < 0) && other.holds(middle));
-    }
+  private static double distance(Triangle one, Space from) {
+    Space normal = one.normal();
+    boolean isOver =
+        normal.length() > 0
+            && side(one.a(), one.b(), normal, from) >= 0
+            && side(one.b(), one.c(), normal, from) >= 0
+            && side(one.c(), one.a(), normal, from) >= 0;
+    return isOver
+        ? Math.abs(normal.dot(from.minus(one.a()))) / normal.length()
+        : Math.min(
+            distance(one.a(), one.b(), from),
+            Math.min(distance(one.b(), one.c(), from), distance(one.c(), one.a(), from)));
   }
 
-  /** Cuts a body along the plane of one of its faces that it reaches beyond, and again. */
-  private static List<Part> parts(List<Face> faces, List<Half> cuts) {
-    Half cut =
-        faces.stream()
-            .map(Face::plane)
-            .filter(half -> faces.stream().anyMatch(face -> face.reaches(1, half)))
-            .min(Comparator.comparing(half -> split(faces, half)))
-            .orElse(null);
-    if (cut == null) {
-      return List.of(new Part(faces, cuts));
-    }
-    List<Part> parts = new ArrayList<>();
-    for (Half half : List.of(cut, new Half(cut.outward().times(-1), -cut.distance()))) {
-      List<Half> more = new ArrayList<>(cuts);
-      more.add(half);
-      parts.addAll(parts(faces.stream().flatMap(face -> face.behind(half)).toList(), more));
-    }
-    return parts;
+  private static double side(Space from, Space to, Space normal, Space place) {
+    return normal.cross(to.minus(from)).dot(place.minus(from));
   }
 
-  /** How many faces a plane cuts through. */
-  private static long split(List<Face> faces, Half half) {
-    return faces.stream().filter(face -> face.reaches(1, half) && face.reaches(-1, half)).count();
+  private static double distance(Space from, Space to, Space place) {
+    Space way = to.minus(from);
+    double length = way.dot(way);
+    double along = length > 0 ? place.minus(from).dot(way) / length : 0;
+    return place.minus(from.plus(way.times(Math.max(0, Math.min(1, along))))).length();
   }
 
   private Space middle() {

@@ -66,17 +66,13 @@ public final class HardwareClear implements Rule {
     List<Owned> pieces = pieces(layout);
     SpatialIndex<Owned> index =
         new SpatialIndex<>(
-            Stream.concat(
-                    pieces.stream(), Stream.concat(sheets(layout), timber(layout)))
-                .toList(),
+            Stream.concat(pieces.stream(), Stream.concat(sheets(layout), timber(layout))).toList(),
             owned -> owned.body().elevation());
     for (Owned one : pieces) {
       for (Owned other : index.near(one.body().elevation(), 0)) {
         boolean isTold = depths.containsKey(List.of(other.mark(), one.mark()));
         double limit = other.word().equals(TIMBER) ? TOUCH : Tolerance.MARKED;
-        if (!isTold
-            && !one.mayShare(other)
-            && one.body().overlapsByMoreThan(limit, other.body())) {
+        if (!isTold && !one.mayShare(other) && one.body().overlapsByMoreThan(limit, other.body())) {
           Pair pair = new Pair(one, other);
           if (depths.put(pair.marks(), one.body().overlap(other.body())) == null) {
             groups.computeIfAbsent(pair.words(), unseen -> new ArrayList<>()).add(pair);
@@ -129,8 +125,7 @@ public final class HardwareClear implements Rule {
   private static Stream<Owned> timber(FacetLayout facet, double thickness) {
     return facet.members().stream()
         .map(
-            member ->
-                timber(member, member.body(thickness).mapped(facet.facet().plane()::toRoom)));
+            member -> timber(member, member.body(thickness).mapped(facet.facet().plane()::toRoom)));
   }
 
   private static Owned timber(PlacedMember placed) {

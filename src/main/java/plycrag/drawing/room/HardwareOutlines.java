@@ -53,8 +53,7 @@ final class HardwareOutlines {
     return lines;
   }
 
-  private static Polygon outline(
-      Solid part, Function<Vector3, Coordinate> project) {
+  private static Polygon outline(Solid part, Function<Vector3, Coordinate> project) {
     return Shapes.around(
         Stream.concat(part.near().stream(), part.far().stream()).map(project).toList());
   }

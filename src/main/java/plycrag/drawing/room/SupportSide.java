@@ -20,7 +20,6 @@ import plycrag.drawing.pen.ViewPage;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
-import plycrag.layout.frame.MemberRole;
 import plycrag.units.Tape;
 
 /**

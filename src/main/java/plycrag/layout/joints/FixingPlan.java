@@ -21,7 +21,9 @@ import plycrag.units.LengthUnit;
 import plycrag.wall.ScrewReach;
 import plycrag.wall.Wall;
 
-/** Chooses what holds each joint, step by step: what is chosen earlier, later steps keep clear of. */
+/**
+ * Chooses what holds each joint, step by step: what is chosen earlier, later steps keep clear of.
+ */
 final class FixingPlan {
   private final Wall wall;
   private final List<FacetLayout> facets;
@@ -81,8 +83,7 @@ final class FixingPlan {
    */
   private Map<String, SteelChoice> steel(List<Joint> single, JointFixing finder, Fixings before) {
     FastenerRoom certain = new FastenerRoom(fasteners(before));
-    Map<String, SteelChoice> alone =
-        each(single, joint -> finder.steel(joint, certain::isFree));
+    Map<String, SteelChoice> alone = each(single, joint -> finder.steel(joint, certain::isFree));
     FastenerRoom chosen = new FastenerRoom(Stream.of());
     Map<String, SteelChoice> steel = new LinkedHashMap<>();
     for (Joint joint : single) {
@@ -150,8 +151,7 @@ final class FixingPlan {
    * what it ends on. They come first, since nothing else can take their place.
    */
   private List<Gusset> pairs() {
-    List<Joint> ends =
-        supporting.stream().filter(joint -> joint.kind() == Joint.Kind.END).toList();
+    List<Joint> ends = supporting.stream().filter(joint -> joint.kind() == Joint.Kind.END).toList();
     if (ends.isEmpty()) {
       return List.of();
     }

@@ -47,8 +47,7 @@ public final class SheetFasteners {
   /** Square to a facet, from so far behind its face away from the climber. */
   private static Rod rod(
       FacetLayout facet, Point centre, double behind, double length, double diameter) {
-    Vector3 from =
-        facet.facet().plane().toRoom(new Vector3(centre.getX(), centre.getY(), behind));
+    Vector3 from = facet.facet().plane().toRoom(new Vector3(centre.getX(), centre.getY(), behind));
     return new Rod(from, facet.facet().plane().normal().times(-1), length, diameter);
   }
 }

@@ -19,11 +19,7 @@ import plycrag.geometry.Vector3;
  * @param fasteners what is in all timber and on it already
  */
 record HeadRoom(
-    Lap lap,
-    TimberBody first,
-    TimberBody second,
-    List<TimberBody> others,
-    List<Solid> fasteners) {
+    Lap lap, TimberBody first, TimberBody second, List<TimberBody> others, List<Solid> fasteners) {
   /** Timber nearer to the outer side than this touches it, mm. */
   private static final double TOUCH = 0.5;
 
@@ -39,9 +35,7 @@ record HeadRoom(
   ThroughLine line(FacePlace spot, double washer) {
     Vector3 way = lap.outward();
     Vector3 on =
-        lap.corner()
-            .plus(lap.along().times(spot.along()))
-            .plus(lap.across().times(spot.across()));
+        lap.corner().plus(lap.along().times(spot.along())).plus(lap.across().times(spot.across()));
     double before = reach(first, on, way.times(-1), washer);
     double beyond = reach(second, on, way, washer);
     return new ThroughLine(on.minus(way.times(before)), way, before + beyond);

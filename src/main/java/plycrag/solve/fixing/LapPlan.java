@@ -58,10 +58,7 @@ public final class LapPlan {
    * @param fasteners what is in all timber and on it already
    */
   public Optional<LapScrews> of(
-      TimberBody first,
-      TimberBody second,
-      List<TimberBody> others,
-      List<Solid> fasteners) {
+      TimberBody first, TimberBody second, List<TimberBody> others, List<Solid> fasteners) {
     return Lap.of(first, second)
         .map(lap -> screws(new HeadRoom(lap, first, second, others, fasteners)));
   }
@@ -110,8 +107,7 @@ public final class LapPlan {
         hasRoom
             && spots.stream().allMatch(spot -> isInside(spot, lap, asked))
             && areApart(spots, lap);
-    List<ThroughLine> lines =
-        spots.stream().map(spot -> heads.line(spot, washer())).toList();
+    List<ThroughLine> lines = spots.stream().map(spot -> heads.line(spot, washer())).toList();
     return new LapScrews(spots, holds, asked, holds ? diameter : 0, lines);
   }
 

@@ -50,7 +50,8 @@ class HardwareClearTest {
   /** Blocks end on both sides of a stud at one height: screws of 33 from both sides in 45 mm. */
   @Test
   void screwsFromBothSidesOfAStudPassEachOther() {
-    String blocked = Found.BAY.replace("stud-spacing = 600", "stud-spacing = 600\nblocking-spacing = 600");
+    String blocked =
+        Found.BAY.replace("stud-spacing = 600", "stud-spacing = 600\nblocking-spacing = 600");
     Found.by("hardware-clear", blocked).isNothing();
   }
 
@@ -59,7 +60,8 @@ class HardwareClearTest {
   void refusesTwoInOnePlace() {
     Hardware one = BAY.hardware().get(0);
     Hardware twin =
-        new Hardware("BR9", one.kind(), one.joints(), one.members(), one.place(), one.way(), one.form());
+        new Hardware(
+            "BR9", one.kind(), one.joints(), one.members(), one.place(), one.way(), one.form());
     List<Finding> findings = findings(twin);
     assertThat(findings).hasSize(1);
     assertThat(findings.get(0).isError()).isTrue();
@@ -85,10 +87,10 @@ class HardwareClearTest {
   @Test
   void refusesWhatMeetsAScrewOfASheet() {
     Vector3 at =
-        new Vector3(
-            -20, BAY.screws().get(0).centre().getY(), BAY.wall().sheet().thickness() + 10);
+        new Vector3(-20, BAY.screws().get(0).centre().getY(), BAY.wall().sheet().thickness() + 10);
     Vector3 from = BAY.facets().get(0).facet().plane().toRoom(at);
-    List<Finding> findings = findings(screw(List.of("ST1", "PL1", "PL2"), from, new Vector3(1, 0, 0)));
+    List<Finding> findings =
+        findings(screw(List.of("ST1", "PL1", "PL2"), from, new Vector3(1, 0, 0)));
     assertThat(findings).isNotEmpty();
     assertThat(findings.get(0).sentence()).contains("screw of a sheet");
   }

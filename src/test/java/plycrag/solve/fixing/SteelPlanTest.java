@@ -82,7 +82,8 @@ class SteelPlanTest {
     SteelPlace place = upright(45, 90, 8).places().get(0);
     boolean isLeft = place.middle().x() == 500;
     assertThat(place.middle()).isEqualTo(place(isLeft ? 500 : 545, 45, 45));
-    assertThat(place.outward().x()).isCloseTo(isLeft ? -Math.sqrt(0.5) : Math.sqrt(0.5), within(1e-9));
+    assertThat(place.outward().x())
+        .isCloseTo(isLeft ? -Math.sqrt(0.5) : Math.sqrt(0.5), within(1e-9));
     assertThat(place.outward().z()).isCloseTo(Math.sqrt(0.5), within(1e-9));
     assertThat(place.screws()).hasSize(8);
     for (Rod screw : place.screws().subList(0, 4)) {
@@ -91,8 +92,7 @@ class SteelPlanTest {
       assertThat(screw.from().y()).isIn(36.0, 54.0);
     }
     assertThat(place.plates()).hasSize(2);
-    assertThat(Math.abs(place.surface().volume()))
-        .isCloseTo(40 * (65 * 2 + 63 * 2), within(1e-3));
+    assertThat(Math.abs(place.surface().volume())).isCloseTo(40 * (65 * 2 + 63 * 2), within(1e-3));
   }
 
   /** What is in the way of its screws moves a piece aside or to the other face. */
@@ -100,8 +100,7 @@ class SteelPlanTest {
   void keepsOutOfWhatIsThereAlready() {
     TimberBody plate = box("P", place(0, 0, 0), place(1000, 90, 45), level());
     TimberBody stud = box("S", place(500, 0, 45), place(545, 90, 900), up());
-    SteelPlan right =
-        new SteelPlan(Shape.ANGLE, 8, false, 6, 5, place -> place.middle().x() > 520);
+    SteelPlan right = new SteelPlan(Shape.ANGLE, 8, false, 6, 5, place -> place.middle().x() > 520);
     assertThat(right.onCorner(stud, plate, List.of()).places().get(0).middle().x()).isEqualTo(545);
     SteelPlan nowhere = new SteelPlan(Shape.ANGLE, 8, false, 6, 5, place -> false);
     assertThat(nowhere.onCorner(stud, plate, List.of()).fit()).isEmpty();
@@ -109,7 +108,8 @@ class SteelPlanTest {
 
   /**
    * Two posts whose edges meet in the corner of a room: on sides 90 deep screws of 5 mm keep 7 d =
-   * 35 of the corner, and 20 further on 35 of the other edge; the outer ones 36 = 45 - 9 of the ends.
+   * 35 of the corner, and 20 further on 35 of the other edge; the outer ones 36 = 45 - 9 of the
+   * ends.
    */
   @Test
   void whatOnlyMeetsAtItsEdgesTakesABracketBehind() {
@@ -117,7 +117,9 @@ class SteelPlanTest {
     TimberBody right = box("R", place(0, -45, 0), place(90, 0, 2000), up());
     SteelChoice row = plan(Shape.ANGLE, 8).onEdges(left, right, List.of(), 3);
     SteelFit fit = row.fit().orElseThrow();
-    assertThat(row.places()).extracting(one -> one.middle().z()).containsExactly(45.0, 1000.0, 1955.0);
+    assertThat(row.places())
+        .extracting(one -> one.middle().z())
+        .containsExactly(45.0, 1000.0, 1955.0);
     assertThat(fit.steel().legs().length()).isEqualTo(65);
     assertThat(fit.angle()).isEqualTo(90);
     TimberBody apart = box("A", place(6, -45, 0), place(96, 0, 2000), up());
