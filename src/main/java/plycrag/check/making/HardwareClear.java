@@ -18,7 +18,7 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.joints.Hardware;
 import plycrag.layout.joints.SheetFasteners;
-import plycrag.layout.joints.TakenRoom;
+import plycrag.layout.joints.MarkedBody;
 import plycrag.layout.support.PlacedMember;
 
 /**
@@ -111,7 +111,7 @@ public final class HardwareClear implements Rule {
                         .map(insert -> owned(insert, "insert with its bolt"))));
   }
 
-  private static Owned owned(TakenRoom taken, String word) {
+  private static Owned owned(MarkedBody taken, String word) {
     return new Owned(taken.mark(), word, List.of(), taken.body());
   }
 

@@ -132,7 +132,7 @@ final class FixingPlan {
                         Stream.concat(
                             SheetFasteners.screws(wall, facet),
                             SheetFasteners.inserts(wall, facet)))
-                .map(TakenRoom::body),
+                .map(MarkedBody::body),
             joints.stream().flatMap(jointBodies::of),
             support.stream()
                 .flatMap(one -> one.anchors().stream())
