@@ -24,6 +24,7 @@ import plycrag.check.making.Countersinks;
 import plycrag.check.making.CutoutsFit;
 import plycrag.check.making.EndsSawn;
 import plycrag.check.making.FlangeRecess;
+import plycrag.check.making.HardwareClear;
 import plycrag.check.making.HoleTools;
 import plycrag.check.making.InsertsFit;
 import plycrag.check.making.InsertsReachable;
@@ -77,6 +78,7 @@ public final class Inspection {
           new JointScrewLength(),
           new JointScrewRoom(),
           new BracketFits(),
+          new HardwareClear(),
           new ScrewSold(),
           new MemberWithinStock(),
           new EndsSawn(),

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 
 /**
  * A straight round bar, such as the shank of a screw; as a body it is the prism of twelve sides
- * around it, so that what is clear of the body is clear of the bar.
+ * whose corners lie on it, which is thinner by a thirtieth of its diameter at most.
  *
  * @param from the middle of one end
  * @param way to the other, of length one
@@ -36,7 +36,7 @@ public record Rod(Vector3 from, Vector3 way, double length, double diameter) {
     Vector3 other = way.cross(one);
     Vector3 middle = from.plus(way.times(along));
     double step = 360.0 / SIDES;
-    double radius = broad / 2 / Trig.cos(step / 2);
+    double radius = broad / 2;
     return IntStream.range(0, SIDES)
         .mapToObj(
             side ->

@@ -8,9 +8,7 @@ import java.util.Map;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.layout.Layout;
-import plycrag.layout.frame.MemberRole;
 import plycrag.layout.support.Anchor;
-import plycrag.layout.support.PlacedMember;
 import plycrag.layout.support.WallSupport;
 import plycrag.prices.Article;
 import plycrag.stock.Need.Amount;
@@ -134,10 +132,10 @@ final class HardwareNeeds {
     Double[] sides =
         piece.fit().map(fit -> SteelSize.sides(fit.steel())).orElseGet(() -> new Double[0]);
     switch (piece.kind()) {
-      case BRACKET -> addPieces(HardwareWords.BRACKET, size, count, Sourcing.of(Article.BRACKET, sides));
+      case BRACKET ->
+          addPieces(HardwareWords.BRACKET, size, count, Sourcing.of(Article.BRACKET, sides));
       case STRAP -> addPieces(HardwareWords.STRAP, size, count, Sourcing.of(Article.STRAP, sides));
-      default ->
-          addPieces(HardwareWords.HINGE, size, count, Sourcing.of(Article.HINGE, sides));
+      default -> addPieces(HardwareWords.HINGE, size, count, Sourcing.of(Article.HINGE, sides));
     }
     if (size.isEmpty()) {
       int last = needs.size() - 1;
@@ -178,10 +176,8 @@ final class HardwareNeeds {
         Map<String, Integer> counts = new LinkedHashMap<>();
         support.anchors().stream()
             .filter(one -> one.into() == into)
-            .forEach(
-                anchor -> counts.merge(HardwareWords.anchor(anchor, layout), 1, Integer::sum));
-        counts.forEach(
-            (what, count) -> addPieces(what, "", count, Sourcing.of(Article.ANCHOR)));
+            .forEach(anchor -> counts.merge(HardwareWords.anchor(anchor, layout), 1, Integer::sum));
+        counts.forEach((what, count) -> addPieces(what, "", count, Sourcing.of(Article.ANCHOR)));
       }
       int tethers = support.tethers().size();
       addPieces(HardwareWords.TETHER, "", tethers, Sourcing.of(Article.TETHER));

@@ -13,7 +13,8 @@ final class HardwareWords {
   static final String HINGE = "hinge, for the whole load";
   static final String SCREW = "structural screw, member to member";
   static final String GUSSET = "gusset";
-  static final String TETHER = "strut, strap, chain or rope with its fittings, half of them backups";
+  static final String TETHER =
+      "strut, strap, chain or rope with its fittings, half of them backups";
 
   private HardwareWords() {}
 

@@ -65,9 +65,9 @@ class FixedBookTest {
     assertThat(rows("Anchors"))
         .hasSize(14)
         .contains(
-            "A1|LG1|masonry|60 mm|-408 mm|1155 mm",
-            "A2|LG1|masonry|440 mm|-408 mm|1155 mm",
-            "A7|LG1|masonry|2340 mm|-408 mm|1155 mm",
-            "A8|PL1|the floor|60 mm|-63 mm|0 mm");
+            "AN1|LG1|masonry|60 mm|-408 mm|1155 mm",
+            "AN2|LG1|masonry|440 mm|-408 mm|1155 mm",
+            "AN7|LG1|masonry|2340 mm|-408 mm|1155 mm",
+            "AN8|PL1|the floor|60 mm|-63 mm|0 mm");
   }
 }

@@ -59,7 +59,7 @@ class HingedBookTest {
     assertThat(rows)
         .hasSize(4)
         .startsWith(
-            "T1|holds the wall|23 / 2050|23 / -563 / 2263|1163 mm|1500 mm|1985 mm",
-            "T1b|backup, works by itself|23 / 1950|123 / -563 / 2263|1137 mm|1465 mm|1936 mm");
+            "TE1|holds the wall|23 / 2050|23 / -563 / 2263|1163 mm|1500 mm|1985 mm",
+            "TE1b|backup, works by itself|23 / 1950|123 / -563 / 2263|1137 mm|1465 mm|1936 mm");
   }
 }

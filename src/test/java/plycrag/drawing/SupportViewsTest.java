@@ -76,7 +76,7 @@ class SupportViewsTest {
     List<String> back = words(SupportBack.of(checked, List.of(facet)));
     List<String> readings = back.stream().filter(word -> word.matches("[0-9.]+")).toList();
     assertThat(readings).hasSizeGreaterThan(2).isSubsetOf(frame.stream().toList());
-    assertThat(back).contains("A1", "TI1").anyMatch(word -> word.startsWith("BACK, SEEN"));
+    assertThat(back).contains("AN1", "TI1").anyMatch(word -> word.startsWith("BACK, SEEN"));
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A body by its triangles, counter-clockwise from outside; m. */
@@ -102,6 +103,67 @@ public record Mesh(List<Triangle> triangles) {
     List<Half> core = halves(depth);
     return other.triangles.stream().anyMatch(one -> reaches(one.corners(), core))
         || (core.stream().allMatch(half -> half.above(middle()) < 0) && other.holds(middle()));
+  }
+
+  /**
+   * Whether a place on the surface of one of two bodies, convex or not, lies deeper than a depth in
+   * the other; places are a millimetre apart.
+   */
+  public boolean shares(Mesh other, double depth) {
+    return isIn(other, depth) || other.isIn(this, depth);
+  }
+
+  private boolean isIn(Mesh other, double depth) {
+    Space low = new Space(other.least(Space::x), other.least(Space::y), other.least(Space::z));
+    Space high = new Space(other.most(Space::x), other.most(Space::y), other.most(Space::z));
+    return triangles.stream()
+        .filter(one -> !other.isFarFrom(new Mesh(List.of(one))))
+        .flatMap(Mesh::places)
+        .filter(place -> place.x() > low.x() && place.y() > low.y() && place.z() > low.z())
+        .filter(place -> place.x() < high.x() && place.y() < high.y() && place.z() < high.z())
+        .filter(other::holds)
+        .anyMatch(place -> other.triangles.stream().allMatch(one -> distance(one, place) > depth));
+  }
+
+  private static Stream<Space> places(Triangle one) {
+    Space first = one.b().minus(one.a());
+    Space second = one.c().minus(one.a());
+    int steps = 1 + (int) (Math.max(first.length(), second.length()) / MILLIMETRE);
+    return IntStream.rangeClosed(0, steps)
+        .boxed()
+        .flatMap(
+            along ->
+                IntStream.rangeClosed(0, steps - along)
+                    .mapToObj(
+                        across ->
+                            one.a()
+                                .plus(first.times((double) along / steps))
+                                .plus(second.times((double) across / steps))));
+  }
+
+  private static double distance(Triangle one, Space from) {
+    Space normal = one.normal();
+    boolean isOver =
+        normal.length() > 0
+            && side(one.a(), one.b(), normal, from) >= 0
+            && side(one.b(), one.c(), normal, from) >= 0
+            && side(one.c(), one.a(), normal, from) >= 0;
+    return isOver
+        ? Math.abs(normal.dot(from.minus(one.a()))) / normal.length()
+        : Math.min(
+            distance(one.a(), one.b(), from),
+            Math.min(distance(one.b(), one.c(), from), distance(one.c(), one.a(), from)));
+  }
+
+  private static double side(Space from, Space to, Space normal, Space place) {
+    return normal.cross(to.minus(from)).dot(place.minus(from));
+  }
+
+  private static double distance(Space from, Space to, Space place) {
+    Space way = to.minus(from);
+    double length = way.dot(way);
+    double along = length > 0 ? place.minus(from).dot(way) / length : 0;
+    return place.minus(from.plus(way.times(Math.max(0, Math.min(1, along))))).length();
   }
 
   private Space middle() {

@@ -3,7 +3,11 @@ package plycrag.drawing.flat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
@@ -34,11 +38,15 @@ final class FrameLabels {
 
   private static final int WAYS = 16;
 
+  /** A mark of hardware stands no further off than so many of them. */
+  private static final int SHORT = 5;
+
   private final Sketch sketch;
   private final List<Member> members;
   private final Envelope frame = new Envelope();
   private final List<Envelope> written = new ArrayList<>();
   private final List<LineString> leaders = new ArrayList<>();
+  private final List<Envelope> taken = new ArrayList<>();
 
   FrameLabels(Sketch sketch, List<Member> members) {
     this.sketch = sketch;
@@ -56,19 +64,42 @@ final class FrameLabels {
   private void draw(Member member) {
     Spot best = spots(member).stream().min(Comparator.comparingInt(Spot::hidden)).orElseThrow();
     Optional<Led> led = best.hidden() > 0 ? led(member) : Optional.empty();
-    led.ifPresentOrElse(away -> lead(member, away), () -> write(member, best));
+    led.ifPresentOrElse(away -> lead(member.mark(), away), () -> write(member, best));
+  }
+
+  /** Marks each piece of hardware that has room for it beside the timber, with a leader. */
+  void draw(Map<String, List<Polygon>> hardware) {
+    hardware.values().stream()
+        .flatMap(List::stream)
+        .forEach(outline -> taken.add(outline.getEnvelopeInternal()));
+    hardware.forEach(
+        (mark, outlines) ->
+            leds(mark, outlines.get(0).getCentroid().getCoordinate())
+                .filter(this::isClear)
+                .findFirst()
+                .ifPresent(led -> lead(mark, led)));
+  }
+
+  private Stream<Led> leds(String mark, Coordinate foot) {
+    return DoubleStream.of(AWAY)
+        .limit(SHORT)
+        .boxed()
+        .flatMap(
+            away ->
+                IntStream.range(0, WAYS)
+                    .mapToObj(way -> led(mark, foot, 360.0 * way / WAYS, sketch.paper(away))));
   }
 
   /** A place for a mark off its member, and the leader to that. */
   private record Led(Envelope box, LineString leader) {}
 
-  private void lead(Member member, Led led) {
+  private void lead(String mark, Led led) {
     written.add(led.box());
     leaders.add(led.leader());
     Xy middle = new Xy(led.box().centre().x, led.box().centre().y);
     Coordinate foot = led.leader().getCoordinateN(0);
     Coordinate end = led.leader().getCoordinateN(1);
-    sketch.label(Layers.TEXT, middle, member.mark(), Sketch.SMALL, TextAnchor.MIDDLE);
+    sketch.label(Layers.TEXT, middle, mark, Sketch.SMALL, TextAnchor.MIDDLE);
     sketch.line(Layers.DIMENSIONS, new Xy(foot.x, foot.y), new Xy(end.x, end.y));
     sketch.circle(Layers.DIMENSIONS, new Xy(foot.x, foot.y), sketch.paper(0.35));
   }
@@ -103,12 +134,14 @@ final class FrameLabels {
 
   private boolean isClear(Led led) {
     Envelope clear = new Envelope(led.box());
-    clear.expandBy(sketch.paper(GAP) / 2);
+    clear.expandBy(sketch.paper(GAP));
     Polygon area = Shapes.rectangle(clear);
     return frame.contains(clear)
         && written.stream().noneMatch(clear::intersects)
         && written.stream().noneMatch(box -> led.leader().intersects(Shapes.rectangle(box)))
         && leaders.stream().noneMatch(area::intersects)
+        && leaders.stream().noneMatch(led.leader()::intersects)
+        && taken.stream().noneMatch(clear::intersects)
         && members.stream().noneMatch(other -> other.footprint().intersects(area));
   }
 

@@ -1,8 +1,15 @@
 package plycrag.drawing.flat;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
@@ -16,8 +23,11 @@ import plycrag.drawing.pen.RunningDimensions;
 import plycrag.drawing.pen.Scale;
 import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.ViewPage;
+import plycrag.geometry.Shapes;
+import plycrag.geometry.Solid;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
+import plycrag.layout.joints.Hardware;
 import plycrag.units.Tape;
 
 /**
@@ -52,7 +62,13 @@ public final class FrameView {
       sketch.area(Layers.TINT, vertices, Fill.TIMBER);
     }
     members.forEach(member -> sketch.edges(Layers.OUTLINE, member.footprint(), frame));
-    new FrameLabels(sketch, members).draw();
+    Map<String, List<Polygon>> hardware = hardware();
+    hardware.values().stream()
+        .flatMap(List::stream)
+        .forEach(one -> sketch.edges(Layers.HARDWARE, one, frame));
+    FrameLabels labels = new FrameLabels(sketch, members);
+    labels.draw();
+    labels.draw(hardware);
     Datum.outside(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
     drawDimensions();
     String facet = layout.facet().name();
@@ -60,9 +76,32 @@ public final class FrameView {
     List<String> notes =
         List.of(
             "FRONT, sheets left off. Read from the filled corner, in " + tape.unit().plural() + ":",
-            "the left side of every stud, the underside of every plate and blocking.");
+            "the left side of every stud, the underside of every plate and blocking.",
+            "Fine lines: brackets BR, straps SP, bolts BT, screws SC, hinges HN, gussets GU, anchors AN;",
+            "those without room for their marks are in lists/hardware.csv.");
     Extent view = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
     return new ViewPage(view, false).finish(checked, sketch, "Frame of facet " + facet, notes);
+  }
+
+  /** The outlines of what lies on the facet's timber or in it, by their marks. */
+  private Map<String, List<Polygon>> hardware() {
+    Set<String> own = layout.members().stream().map(Member::mark).collect(Collectors.toSet());
+    Map<String, List<Polygon>> outlines = new LinkedHashMap<>();
+    for (Hardware piece : checked.layout().hardware()) {
+      List<Polygon> parts = piece.form().parts().stream().map(this::outline).toList();
+      if (!parts.isEmpty() && piece.members().stream().anyMatch(own::contains)) {
+        outlines.put(piece.mark(), parts);
+      }
+    }
+    return outlines;
+  }
+
+  private Polygon outline(Solid part) {
+    return Shapes.around(
+        Stream.concat(part.near().stream(), part.far().stream())
+            .map(layout.facet().plane()::fromRoom)
+            .map(corner -> new Coordinate(corner.x(), corner.y()))
+            .toList());
   }
 
   private void drawDimensions() {

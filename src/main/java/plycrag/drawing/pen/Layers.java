@@ -14,6 +14,7 @@ public final class Layers {
   public static final Layer HOLES = notCut("HOLES", Pen.FINE);
   public static final Layer FLANGES = notCut("FLANGES", new Pen(0.18, Dash.SOLID, Ink.BLACK));
   public static final Layer SCREWS = notCut("SCREWS", Pen.FINE);
+  public static final Layer HARDWARE = notCut("HARDWARE", Pen.FINE);
   static final Layer SCREW_POINTS = notCut("SCREW_POINTS", Pen.FINE);
   public static final Layer ZONES = notCut("ZONES", Pen.LIMIT);
   public static final Layer BEHIND = notCut("BEHIND", Pen.BEHIND);

@@ -100,6 +100,8 @@ public final class SupportBack {
     marks.keepOff(BackBand.draw(sketch, box.getMinX(), box.getMaxX(), box.getMaxY()));
     marks.keepOff(FloorLine.draw(sketch, box.getMinX(), box.getMaxX()));
     drawBodies();
+    int number = layout.runs().indexOf(run);
+    marks.keepOff(HardwareOutlines.draw(sketch, layout, number, BEHIND::project));
     anchors().forEach(this::drawAnchor);
     Envelope written = marks.draw();
     box.expandToInclude(written.getMinX(), box.getMinY());
@@ -121,6 +123,7 @@ public final class SupportBack {
             + layout.wall().tape().unit().plural()
             + ":");
     notes.add("the left side of each station, ends of what runs across, corners of what slants.");
+    notes.add(HardwareOutlines.LEGEND);
     if (!anchors().isEmpty()) {
       notes.add("A slanting cross is an anchor. " + TitleLines.FIXING);
     }

@@ -2,6 +2,7 @@ package plycrag.drawing.room;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
@@ -19,7 +20,6 @@ import plycrag.drawing.pen.ViewPage;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
-import plycrag.layout.frame.MemberRole;
 import plycrag.units.Tape;
 
 /**
@@ -77,6 +77,13 @@ public final class SupportSide {
     marks.keepOff(FloorLine.draw(sketch, box.getMinX() - margin, box.getMaxX() + margin));
     run.forEach(this::drawFrame);
     timbers.forEach(this::drawTimber);
+    Layout layout = checked.layout();
+    marks.keepOff(
+        HardwareOutlines.draw(
+            sketch,
+            layout,
+            layout.runs().indexOf(run),
+            place -> new Coordinate(place.y(), place.z())));
     box.expandToInclude(marks.draw());
     drawDimensions();
     Extent view = new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
@@ -97,7 +104,8 @@ public final class SupportSide {
     return List.of(
         "SUPPORT, SEEN FROM THE LEFT, in " + tape.unit().plural() + ". Thin: the wall it holds.",
         "Up from the floor: the underside of what lies level, both ends of what stands, corners of",
-        "what slants. Across " + from + ".");
+        "what slants. Across " + from + ".",
+        HardwareOutlines.LEGEND);
   }
 
   /** The wall itself, thin. */

@@ -28,9 +28,9 @@ import plycrag.layout.support.PlacedMember;
  * The whole wall in space, for other programs: every part as it is built, bevels and openings in
  * it, but no bored holes; a hinged wall at the angle that it is laid out at.
  *
- * <p>Inserts, screws through sheets and what holds a hinged wall have a place alone, and so have the
- * screws of brackets, straps, hinges and gussets; anchors have a body as far as they are in timber.
- * Strips of cover have none.
+ * <p>Inserts, screws through sheets and what holds a hinged wall have a place alone, and so have
+ * the screws of brackets, straps, hinges and gussets; anchors have a body as far as they are in
+ * timber. Strips of cover have none.
  */
 public final class WallModel {
   private final Layout layout;

@@ -21,7 +21,9 @@ import plycrag.units.LengthUnit;
 import plycrag.wall.ScrewReach;
 import plycrag.wall.Wall;
 
-/** Chooses what holds each joint, step by step: what is chosen earlier, later steps keep clear of. */
+/**
+ * Chooses what holds each joint, step by step: what is chosen earlier, later steps keep clear of.
+ */
 final class FixingPlan {
   private final Wall wall;
   private final List<FacetLayout> facets;
@@ -48,11 +50,9 @@ final class FixingPlan {
     JointFixing finder = new JointFixing(wall, facets, around);
     List<Joint> single =
         joints.stream().filter(joint -> paired.gussetsOf(joint).isEmpty()).toList();
-    Fixings steel =
-        new Fixings(Map.of(), steel(single, finder, paired), Map.of(), paired.gussets(), paired.narrow());
-    Fixings alone =
-        new Fixings(through(finder, steel), steel.steel(), Map.of(), paired.gussets(), paired.narrow());
-    return withEnds(finder, withGussets(withOthers(alone)));
+    Fixings alone = after(paired, single, finder);
+    Fixings first = after(paired.having(crowded(alone, paired, finder)), single, finder);
+    return withEnds(finder, withGussets(withOthers(first)));
   }
 
   /** What nothing else finds room to hold, and a plate lies over. */
@@ -62,13 +62,34 @@ final class FixingPlan {
     for (Joint joint : framed) {
       if (joint.kind() == Joint.Kind.END && fixings.isUnheld(joint)) {
         finder.intoEnd(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
-        new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of(), List.of()))
+        new JointBodies(wall, Fixings.NONE.having(through))
             .of(joint)
             .forEach(taken::add);
       }
     }
-    return new Fixings(
-        through, fixings.steel(), fixings.others(), fixings.gussets(), fixings.narrow());
+    return fixings.having(through);
+  }
+
+  /** Steel, then what goes through both members, among what is there before. */
+  private Fixings after(Fixings before, List<Joint> single, JointFixing finder) {
+    Fixings steel = before.with(steel(single, finder, before));
+    return steel.having(through(finder, steel));
+  }
+
+  /**
+   * What goes through both members where it has no room beside the steel, as it lies before that:
+   * members side by side have nothing else to hold them.
+   */
+  private Map<String, LapScrews> crowded(Fixings all, Fixings before, JointFixing finder) {
+    Map<String, LapScrews> found = new LinkedHashMap<>();
+    through(finder, before)
+        .forEach(
+            (mark, screws) -> {
+              if (!all.through().get(mark).holds()) {
+                found.put(mark, screws);
+              }
+            });
+    return found;
   }
 
   /**
@@ -77,8 +98,7 @@ final class FixingPlan {
    */
   private Map<String, SteelChoice> steel(List<Joint> single, JointFixing finder, Fixings before) {
     FastenerRoom certain = new FastenerRoom(fasteners(before));
-    Map<String, SteelChoice> alone =
-        each(single, joint -> finder.steel(joint, certain::isFree));
+    Map<String, SteelChoice> alone = each(single, joint -> finder.steel(joint, certain::isFree));
     FastenerRoom chosen = new FastenerRoom(Stream.of());
     Map<String, SteelChoice> steel = new LinkedHashMap<>();
     for (Joint joint : single) {
@@ -102,10 +122,16 @@ final class FixingPlan {
     FastenerRoom taken = new FastenerRoom(fasteners(before));
     Map<String, LapScrews> through = new LinkedHashMap<>();
     for (Joint joint : joints) {
-      finder.through(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
-      new JointBodies(wall, new Fixings(through, Map.of(), Map.of(), List.of(), List.of()))
-          .of(joint)
-          .forEach(taken::add);
+      Optional<LapScrews> found = before.throughOf(joint);
+      if (found.isEmpty()) {
+        found = finder.through(joint, taken);
+        found.ifPresent(
+            screws ->
+                new JointBodies(wall, Fixings.NONE.having(Map.of(joint.mark(), screws)))
+                    .of(joint)
+                    .forEach(taken::add));
+      }
+      found.ifPresent(screws -> through.put(joint.mark(), screws));
     }
     return through;
   }
@@ -121,7 +147,7 @@ final class FixingPlan {
                         Stream.concat(
                             SheetFasteners.screws(wall, facet),
                             SheetFasteners.inserts(wall, facet)))
-                .map(TakenRoom::body),
+                .map(MarkedBody::body),
             joints.stream().flatMap(jointBodies::of),
             support.stream()
                 .flatMap(one -> one.anchors().stream())

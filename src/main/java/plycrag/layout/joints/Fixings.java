@@ -80,6 +80,16 @@ public record Fixings(
     return steelOf(joint).filter(choice -> choice.fit().isEmpty()).isPresent();
   }
 
+  /** The same with these screws and bolts through both members. */
+  Fixings having(Map<String, LapScrews> screws) {
+    return new Fixings(screws, steel, others, gussets, narrow);
+  }
+
+  /** The same with this steel. */
+  Fixings with(Map<String, SteelChoice> pieces) {
+    return new Fixings(through, pieces, others, gussets, narrow);
+  }
+
   /** The same with further gussets, which are marked on from those that are there. */
   Fixings with(List<Gusset> further) {
     List<Gusset> all = new ArrayList<>(gussets);

@@ -81,8 +81,7 @@ final class GussetRoom {
   RoomAround without(List<TimberBody> members) {
     boolean isMadeApart = members.stream().noneMatch(TimberBody::sheeted);
     return new RoomAround(
-        box ->
-            Stream.concat(taken(box, members).stream(), inserts.near(box, 0).stream()).toList(),
+        box -> Stream.concat(taken(box, members).stream(), inserts.near(box, 0).stream()).toList(),
         box -> isMadeApart ? List.of() : taken(box, members),
         fasteners::near);
   }

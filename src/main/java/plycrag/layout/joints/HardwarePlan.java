@@ -23,7 +23,9 @@ import plycrag.solve.fixing.TimberBody;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
-/** Gathers the hardware of a wall: joint by joint, then gussets, then what holds to the building. */
+/**
+ * Gathers the hardware of a wall: joint by joint, then gussets, then what holds to the building.
+ */
 public final class HardwarePlan {
   private final Wall wall;
   private final Fixings fixings;

@@ -45,8 +45,7 @@ final class JointFixing {
   JointFixing(Wall wall, List<FacetLayout> layouts, List<TimberBody> bodies) {
     this.wall = wall;
     layouts.forEach(
-        layout ->
-            layout.members().forEach(member -> facets.put(member.mark(), layout.facet())));
+        layout -> layout.members().forEach(member -> facets.put(member.mark(), layout.facet())));
     this.joints = wall.joints();
     this.index = new SpatialIndex<>(bodies, TimberBody::box);
     bodies.forEach(body -> byMark.put(body.mark(), body));
@@ -86,8 +85,7 @@ final class JointFixing {
 
   /** As many as keep the spacing of bolts, one near each end; two at least. */
   private int count(Joint joint) {
-    return Math.max(
-        2, (int) Tolerance.wholeUp(joint.length() / joints.bolts().spacing()) + 1);
+    return Math.max(2, (int) Tolerance.wholeUp(joint.length() / joints.bolts().spacing()) + 1);
   }
 
   /** Where a plate lies over a stud's end, screws through it, clear of what is there already. */
@@ -117,11 +115,7 @@ final class JointFixing {
 
   private LapPlan bolts() {
     return new LapPlan(
-        ThroughFastener.BOLT,
-        joints.bolts().diameter(),
-        joints.bolts().spacing(),
-        0,
-        wall.tape());
+        ThroughFastener.BOLT, joints.bolts().diameter(), joints.bolts().spacing(), 0, wall.tape());
   }
 
   private SteelPlan plan(Shape shape, Predicate<SteelPlace> isFree) {

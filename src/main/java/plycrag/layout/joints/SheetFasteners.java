@@ -16,18 +16,18 @@ public final class SheetFasteners {
   private SheetFasteners() {}
 
   /** The screws through sheets, from the face of the sheet. */
-  public static Stream<TakenRoom> screws(Wall wall, FacetLayout facet) {
+  public static Stream<MarkedBody> screws(Wall wall, FacetLayout facet) {
     double length = wall.screws().length();
     double diameter = wall.screws().diameter();
     return facet.screws().stream()
         .map(
             screw ->
-                new TakenRoom(
+                new MarkedBody(
                     screw.mark(), rod(facet, screw.centre(), 0, length, diameter).body()));
   }
 
   /** The flanges of inserts and the room for the ends of bolts, behind the sheet. */
-  public static Stream<TakenRoom> inserts(Wall wall, FacetLayout facet) {
+  public static Stream<MarkedBody> inserts(Wall wall, FacetLayout facet) {
     double back = wall.sheet().thickness();
     Inserts inserts = wall.inserts();
     return facet.inserts().stream()
@@ -41,14 +41,13 @@ public final class SheetFasteners {
                             back,
                             inserts.bolt().reach(),
                             inserts.bolt().zone()))
-                    .map(rod -> new TakenRoom(insert.mark(), rod.body())));
+                    .map(rod -> new MarkedBody(insert.mark(), rod.body())));
   }
 
   /** Square to a facet, from so far behind its face away from the climber. */
   private static Rod rod(
       FacetLayout facet, Point centre, double behind, double length, double diameter) {
-    Vector3 from =
-        facet.facet().plane().toRoom(new Vector3(centre.getX(), centre.getY(), behind));
+    Vector3 from = facet.facet().plane().toRoom(new Vector3(centre.getX(), centre.getY(), behind));
     return new Rod(from, facet.facet().plane().normal().times(-1), length, diameter);
   }
 }

@@ -17,8 +17,7 @@ import plycrag.wall.Wall;
 final class TimberBodies {
   private TimberBodies() {}
 
-  static List<TimberBody> of(
-      Wall wall, List<FacetLayout> facets, Optional<WallSupport> support) {
+  static List<TimberBody> of(Wall wall, List<FacetLayout> facets, Optional<WallSupport> support) {
     List<TimberBody> bodies = new ArrayList<>();
     for (FacetLayout facet : facets) {
       FacetPlane plane = facet.facet().plane();

@@ -5,15 +5,20 @@
  * because rules, lists and the book must agree on it.
  *
  * <ol>
- *   <li>Screws and bolts through both members where these lie side by side or back to back.
  *   <li>A piece of steel for members of which one ends on the other: chosen by the two faces on
- *       which it would lie, with all other timber round them. The choice is the catalogue's alone;
- *       {@code [joints]} says how many screws it takes.
+ *       which it would lie, with all other timber round them and what is in it. The choice is the
+ *       catalogue's alone; {@code [joints]} says how many screws it takes. It comes first, since it
+ *       has few places; where two are in each other's way the later one looks again.
+ *   <li>Screws and bolts through both members where these lie side by side or back to back, which
+ *       find room along them. Where they have none beside the steel, they come before it.
  *   <li>Where none finds room, members beside the joint may hold it ({@link
  *       plycrag.layout.joints.HeldByOthers}).
  *   <li>Else a gusset ({@link plycrag.layout.joints.GussetChoice}), one over several joints where
  *       theirs would lie in each other's way. It is clear of timber and steel, sheets, inserts,
- *       floor and building ({@link plycrag.layout.joints.GussetRoom}), so gussets are chosen last.
+ *       floor and building ({@link plycrag.layout.joints.GussetRoom}), so gussets are chosen last;
+ *       but pairs, which a support hands on through, are chosen before all.
+ *   <li>Every piece then has a mark, a place and a way ({@link plycrag.layout.joints.Hardware}):
+ *       lists, views, the model and the rule that holds them against each other read those alone.
  * </ol>
  *
  * <p>Guarantees: {@link plycrag.layout.joints.Fixings} answers for every joint, in the order of the

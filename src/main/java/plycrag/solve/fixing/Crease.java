@@ -26,7 +26,10 @@ public record Crease(
   /** Where leaves may lie on both, wherever timber is behind. */
   SteelSeat seat(TimberBody one, TimberBody other, double leaf) {
     return new SteelSeat(
-        leg(one, first, firstOut, leaf), leg(other, second, secondOut, leaf), -length / 2, length / 2);
+        leg(one, first, firstOut, leaf),
+        leg(other, second, secondOut, leaf),
+        -length / 2,
+        length / 2);
   }
 
   private Leg leg(TimberBody body, Vector3 way, Vector3 outward, double leaf) {
@@ -38,7 +41,6 @@ public record Crease(
             middle.plus(along),
             middle.plus(along).plus(far),
             middle.minus(along).plus(far));
-    return new Leg(
-        body, new TimberFace(corners, outward, line), middle, way, line, 0, List.of());
+    return new Leg(body, new TimberFace(corners, outward, line), middle, way, line, 0, List.of());
   }
 }

@@ -34,7 +34,9 @@ public record GussetFit(
   /** Two gussets stay this far apart, mm. */
   private static final double APART = 1;
 
-  /** Screws that cross in timber stay apart as rows of them do (EN 1995-1-1 Table 8.2), diameters. */
+  /**
+   * Screws that cross in timber stay apart as rows of them do (EN 1995-1-1 Table 8.2), diameters.
+   */
   private static final double ROWS = 3;
 
   /** Copies the screws. */

@@ -106,8 +106,7 @@ public final class GussetPlan {
    *
    * @param room what they and a driver must keep out of
    */
-  public Optional<List<GussetFit>> onBothSides(
-      List<MemberPair> meets, RoomAround room) {
+  public Optional<List<GussetFit>> onBothSides(List<MemberPair> meets, RoomAround room) {
     List<TimberBody> bodies = bodies(meets);
     for (double diameter : diameters) {
       for (TimberFace plane : bodies.get(0).sides()) {
@@ -122,8 +121,7 @@ public final class GussetPlan {
     return Optional.empty();
   }
 
-  private Optional<List<GussetFit>> fit(
-      GussetSides sides, double diameter, RoomAround room) {
+  private Optional<List<GussetFit>> fit(GussetSides sides, double diameter, RoomAround room) {
     double least = thickness + deep * diameter;
     return choices(sides.near(), diameter, 2 * each).stream()
         .flatMap(screws -> sides.drafts(screws, diameter, tape))
@@ -134,7 +132,8 @@ public final class GussetPlan {
             pair ->
                 pair.stream()
                     .flatMap(
-                        draft -> draft.fit(thickness, diameter, least, thickness - farSide).stream())
+                        draft ->
+                            draft.fit(thickness, diameter, least, thickness - farSide).stream())
                     .toList())
         .filter(pair -> pair.size() == 2 && pair.stream().allMatch(room::isFree))
         .findFirst();
@@ -179,10 +178,7 @@ public final class GussetPlan {
   }
 
   private Optional<GussetFit> fit(
-      List<GussetTimber> timbers,
-      TimberFace plane,
-      double diameter,
-      RoomAround room) {
+      List<GussetTimber> timbers, TimberFace plane, double diameter, RoomAround room) {
     double least = thickness + deep * diameter;
     return choices(timbers, diameter, each).stream()
         .flatMap(

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 
 /**
@@ -18,11 +19,7 @@ import plycrag.geometry.Vector3;
  * @param fasteners what is in all timber and on it already
  */
 record HeadRoom(
-    Lap lap,
-    TimberBody first,
-    TimberBody second,
-    List<TimberBody> others,
-    List<Solid> fasteners) {
+    Lap lap, TimberBody first, TimberBody second, List<TimberBody> others, List<Solid> fasteners) {
   /** Timber nearer to the outer side than this touches it, mm. */
   private static final double TOUCH = 0.5;
 
@@ -38,9 +35,7 @@ record HeadRoom(
   ThroughLine line(FacePlace spot, double washer) {
     Vector3 way = lap.outward();
     Vector3 on =
-        lap.corner()
-            .plus(lap.along().times(spot.along()))
-            .plus(lap.across().times(spot.across()));
+        lap.corner().plus(lap.along().times(spot.along())).plus(lap.across().times(spot.across()));
     double before = reach(first, on, way.times(-1), washer);
     double beyond = reach(second, on, way, washer);
     return new ThroughLine(on.minus(way.times(before)), way, before + beyond);
@@ -51,6 +46,22 @@ record HeadRoom(
         .mapToDouble(place -> through.through(place, way))
         .max()
         .orElseThrow();
+  }
+
+  /** Whether no other fastener is where something would go through both at a spot. */
+  boolean isFree(FacePlace spot, ThroughFastener kind, double diameter) {
+    double head = 2 * kind.head() * diameter;
+    ThroughLine line = line(spot, head);
+    Vector3 end = line.from().plus(line.way().times(line.grip()));
+    return Stream.of(
+            new Rod(line.from(), line.way(), line.grip(), diameter + SteelPlace.APART),
+            new Rod(line.from(), line.way().times(-1), HIGH, head),
+            new Rod(end, line.way(), kind == ThroughFastener.BOLT ? HIGH : 0, head))
+        .map(Rod::body)
+        .noneMatch(
+            body ->
+                fasteners.stream()
+                    .anyMatch(other -> body.overlapsByMoreThan(Tolerance.TOUCH, other)));
   }
 
   /**

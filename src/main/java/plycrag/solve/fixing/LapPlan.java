@@ -3,6 +3,7 @@ package plycrag.solve.fixing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Tolerance;
@@ -57,10 +58,7 @@ public final class LapPlan {
    * @param fasteners what is in all timber and on it already
    */
   public Optional<LapScrews> of(
-      TimberBody first,
-      TimberBody second,
-      List<TimberBody> others,
-      List<Solid> fasteners) {
+      TimberBody first, TimberBody second, List<TimberBody> others, List<Solid> fasteners) {
     return Lap.of(first, second)
         .map(lap -> screws(new HeadRoom(lap, first, second, others, fasteners)));
   }
@@ -104,13 +102,12 @@ public final class LapPlan {
     List<FacePlace> spots =
         lap.isParallel()
             ? row(hasRoom ? room : lap.shared(), heads, hasRoom)
-            : hasRoom ? pair(room, lap) : inside(pair(lap.shared(), lap));
+            : hasRoom ? pair(room, heads) : inside(pair(lap.shared(), heads));
     boolean holds =
         hasRoom
             && spots.stream().allMatch(spot -> isInside(spot, lap, asked))
             && areApart(spots, lap);
-    List<ThroughLine> lines =
-        spots.stream().map(spot -> heads.line(spot, washer())).toList();
+    List<ThroughLine> lines = spots.stream().map(spot -> heads.line(spot, washer())).toList();
     return new LapScrews(spots, holds, asked, holds ? diameter : 0, lines);
   }
 
@@ -163,10 +160,16 @@ public final class LapPlan {
         .clearOf(taken).stream().map(place -> new FacePlace(place, on)).toList();
   }
 
-  /** Two as far apart as there is room. */
-  private List<FacePlace> pair(FlatFace room, Lap lap) {
-    List<FacePlace> corners =
+  /** Two as far apart as there is room; where other fasteners are in the way, nearer. */
+  private List<FacePlace> pair(FlatFace room, HeadRoom heads) {
+    Lap lap = heads.lap();
+    List<FacePlace> all =
         room.corners().stream().map(corner -> onGrid(corner, room)).distinct().toList();
+    List<FacePlace> free =
+        Stream.concat(all.stream(), inward(all, room))
+            .filter(spot -> heads.isFree(spot, kind, diameter))
+            .toList();
+    List<FacePlace> corners = free.size() > 1 ? free : all;
     List<FacePlace> best = List.of(corners.get(0), corners.get(0));
     for (FacePlace one : corners) {
       for (FacePlace other : corners) {
@@ -177,6 +180,19 @@ public final class LapPlan {
       }
     }
     return best.stream().sorted(Comparator.comparingDouble(FacePlace::along)).toList();
+  }
+
+  /** Places on the way from each corner to all others. */
+  private Stream<FacePlace> inward(List<FacePlace> corners, FlatFace room) {
+    return corners.stream()
+        .flatMap(
+            one ->
+                corners.stream()
+                    .filter(other -> !other.equals(one))
+                    .flatMap(
+                        other ->
+                            Stream.of(0.1, 0.2, 0.3)
+                                .map(part -> onGrid(one.toward(other, part), room))));
   }
 
   /** Half way in from where they are, for want of room. */

@@ -13,11 +13,7 @@ import java.util.List;
  * @param lines where they go through both, each at the spot of the same number
  */
 public record LapScrews(
-    List<FacePlace> spots,
-    boolean holds,
-    Asked asked,
-    double thickest,
-    List<ThroughLine> lines) {
+    List<FacePlace> spots, boolean holds, Asked asked, double thickest, List<ThroughLine> lines) {
 
   /** Copies the places. */
   public LapScrews {

@@ -5,13 +5,14 @@ import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 
 /**
  * What is around a gusset: the bodies that reach into a box seen along the room's y.
  *
  * @param forGood what the gusset keeps out of
  * @param inTheMaking what a driver at its screws keeps out of; bolts of holds come later
- * @param inTimber what its screws keep off
+ * @param inTimber what its screws keep off, and it itself where that stands out
  */
 public record RoomAround(
     Function<Envelope, List<Solid>> forGood,
@@ -27,13 +28,14 @@ public record RoomAround(
     this(forGood, inTheMaking, box -> List.of());
   }
 
-  /** Whether screws of a gusset meet nothing. */
+  /** Whether a gusset meets no head, and its screws nothing in the timber. */
   boolean isFree(GussetFit fit) {
-    return fit.rods().stream()
-        .map(Rod::body)
-        .allMatch(
-            screw ->
-                inTimber.apply(screw.elevation()).stream()
-                    .noneMatch(other -> screw.overlapsByMoreThan(-SteelPlace.APART, other)));
+    return isFree(fit.body(), Tolerance.MARKED)
+        && fit.rods().stream().map(Rod::body).allMatch(one -> isFree(one, -SteelPlace.APART));
+  }
+
+  private boolean isFree(Solid one, double shared) {
+    return inTimber.apply(one.elevation()).stream()
+        .noneMatch(other -> one.overlapsByMoreThan(shared, other));
   }
 }

@@ -13,10 +13,7 @@ import java.util.Optional;
  * @param closed the angle of the widest corner where all are too sharp for a bracket, degrees
  */
 public record SteelChoice(
-    Optional<SteelFit> fit,
-    List<SteelPlace> places,
-    Optional<Room> room,
-    Optional<Double> closed) {
+    Optional<SteelFit> fit, List<SteelPlace> places, Optional<Room> room, Optional<Double> closed) {
   /** Copies the places. */
   public SteelChoice {
     places = List.copyOf(places);

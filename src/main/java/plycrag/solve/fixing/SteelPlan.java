@@ -87,7 +87,8 @@ public final class SteelPlan {
   public SteelChoice onEdges(
       TimberBody first, TimberBody second, List<TimberBody> others, int count) {
     return choose(
-        SteelSeat.edges(first, second, others), (steel, seats) -> search().row(steel, seats, count));
+        SteelSeat.edges(first, second, others),
+        (steel, seats) -> search().row(steel, seats, count));
   }
 
   /** One where two members meet end to end. */
@@ -152,8 +153,7 @@ public final class SteelPlan {
         .filter(placed -> !placed.isEmpty())
         .findFirst()
         .map(SteelPlan::chosen)
-        .orElseGet(
-            () -> new SteelChoice(Optional.empty(), List.of(), widest(seats), closed(all)));
+        .orElseGet(() -> new SteelChoice(Optional.empty(), List.of(), widest(seats), closed(all)));
   }
 
   private static SteelChoice chosen(List<SteelSearch.Placed> placed) {

@@ -32,7 +32,10 @@ record SteelSearch(
   /** One on each of two sides, as near to their middles as lets their screws pass. */
   List<Placed> pair(FlatSteel steel, List<SteelSeat> seats) {
     List<List<Placed>> sides =
-        seats.stream().map(seat -> onSeat(steel, seat).toList()).filter(all -> !all.isEmpty()).toList();
+        seats.stream()
+            .map(seat -> onSeat(steel, seat).toList())
+            .filter(all -> !all.isEmpty())
+            .toList();
     for (int at = 0; at < sides.size(); at++) {
       for (List<Placed> later : sides.subList(at + 1, sides.size())) {
         for (Placed one : sides.get(at)) {
@@ -75,7 +78,8 @@ record SteelSearch(
   }
 
   private Stream<Placed> placed(SteelSeat seat, Optional<SteelFit> fit) {
-    return fit.map(one -> new Placed(one, seat.place(one)))
+    return fit
+        .map(one -> new Placed(one, seat.place(one)))
         .filter(one -> isFree.test(one.place()))
         .stream();
   }

@@ -206,8 +206,7 @@ record SteelSeat(Leg one, Leg other, double low, double high) {
         outline(high, length, thickness),
         Stream.of(one, other).map(leg -> leg.taken(low, high, length)).toList(),
         Stream.concat(
-                screws(one, fit, inOne).stream(),
-                screws(other, fit, fit.screws() - inOne).stream())
+                screws(one, fit, inOne).stream(), screws(other, fit, fit.screws() - inOne).stream())
             .toList());
   }
 

@@ -11,9 +11,9 @@ import plycrag.geometry.Surface;
 import plycrag.geometry.Vector3;
 
 /**
- * A bolt with what bears on the timber. Head and nut are as ISO 4014 and ISO 4032 have those of M10,
- * in diameters: 17.77 across corners, 6.4 and 8.4 high; a washer as EN 1995-1-1, 10.4.3, asks for
- * it, from memory: 3 across and 0.3 thick.
+ * A bolt with what bears on the timber. Head and nut are as ISO 4014 and ISO 4032 have those of
+ * M10, in diameters: 17.77 across corners, 6.4 and 8.4 high; a washer as EN 1995-1-1, 10.4.3, asks
+ * for it, from memory: 3 across and 0.3 thick.
  *
  * @param line through the timber
  * @param diameter of the thread, mm

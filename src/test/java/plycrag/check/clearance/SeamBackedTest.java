@@ -66,6 +66,7 @@ class SeamBackedTest {
         layout.sheets(),
         layout.faces(),
         layout.offcuts(),
-        layout.fixings());
+        layout.fixings(),
+        layout.hardware());
   }
 }

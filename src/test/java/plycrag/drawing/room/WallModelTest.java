@@ -218,7 +218,7 @@ class WallModelTest {
             .orElseThrow();
     assertThat(file.nodes("support")).isNotEmpty();
     assertThat(behind).isCloseTo(face, within(1e-5));
-    assertThat(file.nodes("hardware")).extracting(Node::name).contains("A1");
+    assertThat(file.nodes("hardware")).extracting(Node::name).contains("AN1");
   }
 
   @Test

@@ -91,7 +91,8 @@ class GussetsTest {
       assertThat(fit.body().near()).allMatch(corner -> corner.z() > -0.2);
       for (Joint joint : layout.joints()) {
         layout.fixings().steelOf(joint).stream()
-            .flatMap(steel -> steel.taken().stream())
+            .flatMap(steel -> steel.places().stream())
+            .flatMap(place -> place.bodies().stream())
             .forEach(leg -> assertThat(leg.overlap(fit.body())).isLessThan(0.2));
       }
       for (GussetScrew screw : fit.screws()) {

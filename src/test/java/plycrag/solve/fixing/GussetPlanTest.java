@@ -32,7 +32,8 @@ class GussetPlanTest {
     TimberBody stud = box("S", place(500, 0, breadth), place(500 + breadth, 90, 900), up());
     GussetPlan plan =
         new GussetPlan(THICK, largest, each, GussetPlan.METRIC, 6, 5, 0, new Tape(LengthUnit.MM));
-    return plan.over(List.of(new MemberPair(stud, plate)), box -> obstacles);
+    return plan.over(
+        List.of(new MemberPair(stud, plate)), new RoomAround(box -> obstacles, box -> obstacles));
   }
 
   /**
@@ -115,6 +116,10 @@ class GussetPlanTest {
     TimberBody stud = box("S", place(500, 2, 60), place(560, 88, 900), up());
     GussetPlan plan =
         new GussetPlan(THICK, 600, 4, GussetPlan.METRIC, 6, 5, 0, new Tape(LengthUnit.MM));
-    assertThat(plan.over(List.of(new MemberPair(stud, plate)), box -> List.of())).isEmpty();
+    assertThat(
+            plan.over(
+                List.of(new MemberPair(stud, plate)),
+                new RoomAround(box -> List.of(), box -> List.of())))
+        .isEmpty();
   }
 }

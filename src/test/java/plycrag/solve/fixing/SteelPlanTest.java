@@ -10,12 +10,14 @@ import static plycrag.solve.fixing.Bodies.up;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plycrag.catalog.FlatSteel.Shape;
+import plycrag.geometry.Rod;
+import plycrag.geometry.Vector3;
 
 /** By EN 1995-1-1 Table 8.2 (predrilled) and 8.7.2 (six diameters deep): worked by hand. */
 class SteelPlanTest {
 
   private static SteelPlan plan(Shape shape, int screws) {
-    return new SteelPlan(shape, screws, false, 6, 5);
+    return new SteelPlan(shape, screws, false, 6, 5, place -> true);
   }
 
   /** A plate of 45 by a depth along x, and an upright of the same section on its middle. */
@@ -59,27 +61,69 @@ class SteelPlanTest {
   void whatLiesFlushTakesStrapsOnBothSides() {
     TimberBody rail = box("R", place(0, 0, 0), place(1000, 45, 90), level());
     TimberBody post = box("S", place(500, 0, 90), place(590, 45, 900), up());
-    SteelChoice straps = plan(Shape.STRAP, 8).onFlush(post, rail, List.of());
+    SteelChoice straps = plan(Shape.STRAP, 8).onBothSides(post, rail, List.of());
     assertThat(straps.fit().orElseThrow().diameter()).isEqualTo(4);
     assertThat(straps.fit().orElseThrow().steel().legs().length()).isEqualTo(85);
-    assertThat(straps.faces()).isEqualTo(2);
+    assertThat(straps.places()).hasSize(2);
+    SteelPlace one = straps.places().get(0);
+    SteelPlace other = straps.places().get(1);
+    assertThat(one.outward().dot(other.outward())).isCloseTo(-1, within(1e-9));
+    for (Rod screw : one.screws()) {
+      assertThat(other.screws()).allMatch(met -> screw.body().overlap(met.body()) < -1);
+    }
     TimberBody beside = box("B", place(0, 45, 0), place(1000, 90, 90), level());
-    assertThat(plan(Shape.STRAP, 8).onFlush(post, rail, List.of(beside)).faces()).isEqualTo(1);
+    assertThat(plan(Shape.STRAP, 8).onBothSides(post, rail, List.of(beside)).fit()).isEmpty();
+    assertThat(plan(Shape.STRAP, 8).onFlush(post, rail, List.of(beside)).places()).hasSize(1);
+  }
+
+  /** In the corner of an upright at 500 to 545 and a plate 45 high, as it is seen from the left. */
+  @Test
+  void aBracketSaysWhereItLies() {
+    SteelPlace place = upright(45, 90, 8).places().get(0);
+    boolean isLeft = place.middle().x() == 500;
+    assertThat(place.middle()).isEqualTo(place(isLeft ? 500 : 545, 45, 45));
+    assertThat(place.outward().x())
+        .isCloseTo(isLeft ? -Math.sqrt(0.5) : Math.sqrt(0.5), within(1e-9));
+    assertThat(place.outward().z()).isCloseTo(Math.sqrt(0.5), within(1e-9));
+    assertThat(place.screws()).hasSize(8);
+    for (Rod screw : place.screws().subList(0, 4)) {
+      assertThat(screw.from().x()).isCloseTo(isLeft ? 498 : 547, within(1e-9));
+      assertThat(screw.way().x()).isCloseTo(isLeft ? 1 : -1, within(1e-9));
+      assertThat(screw.from().y()).isIn(36.0, 54.0);
+    }
+    assertThat(place.plates()).hasSize(2);
+    assertThat(Math.abs(place.surface().volume())).isCloseTo(40 * (65 * 2 + 63 * 2), within(1e-3));
+  }
+
+  /** What is in the way of its screws moves a piece aside or to the other face. */
+  @Test
+  void keepsOutOfWhatIsThereAlready() {
+    TimberBody plate = box("P", place(0, 0, 0), place(1000, 90, 45), level());
+    TimberBody stud = box("S", place(500, 0, 45), place(545, 90, 900), up());
+    SteelPlan right = new SteelPlan(Shape.ANGLE, 8, false, 6, 5, place -> place.middle().x() > 520);
+    assertThat(right.onCorner(stud, plate, List.of()).places().get(0).middle().x()).isEqualTo(545);
+    SteelPlan nowhere = new SteelPlan(Shape.ANGLE, 8, false, 6, 5, place -> false);
+    assertThat(nowhere.onCorner(stud, plate, List.of()).fit()).isEmpty();
   }
 
   /**
    * Two posts whose edges meet in the corner of a room: on sides 90 deep screws of 5 mm keep 7 d =
-   * 35 of the corner, and 20 further on 35 of the other edge.
+   * 35 of the corner, and 20 further on 35 of the other edge; the outer ones 36 = 45 - 9 of the
+   * ends.
    */
   @Test
   void whatOnlyMeetsAtItsEdgesTakesABracketBehind() {
     TimberBody left = box("L", place(-45, 0, 0), place(0, 90, 2000), up());
     TimberBody right = box("R", place(0, -45, 0), place(90, 0, 2000), up());
-    SteelFit fit = plan(Shape.ANGLE, 8).onEdges(left, right, List.of()).fit().orElseThrow();
+    SteelChoice row = plan(Shape.ANGLE, 8).onEdges(left, right, List.of(), 3);
+    SteelFit fit = row.fit().orElseThrow();
+    assertThat(row.places())
+        .extracting(one -> one.middle().z())
+        .containsExactly(45.0, 1000.0, 1955.0);
     assertThat(fit.steel().legs().length()).isEqualTo(65);
     assertThat(fit.angle()).isEqualTo(90);
     TimberBody apart = box("A", place(6, -45, 0), place(96, 0, 2000), up());
-    assertThat(plan(Shape.ANGLE, 8).onEdges(left, apart, List.of()).fit()).isEmpty();
+    assertThat(plan(Shape.ANGLE, 8).onEdges(left, apart, List.of(), 3).fit()).isEmpty();
   }
 
   /** Two a leg fit into a smaller one. */
@@ -153,11 +197,27 @@ class SteelPlanTest {
 
   /** Through 18 mm of sheet and 3 mm of steel 4.5 mm go 29 deep with 50; 27 are asked for. */
   @Test
-  void aHingeIsScrewedThroughTheSheets() {
-    SteelFit fit = plan(Shape.HINGE, 8).onBreadth(45, 90, 18).fit().orElseThrow();
+  void hingesAreScrewedThroughTheSheets() {
+    SteelChoice hinges = hinges(45);
+    SteelFit fit = hinges.fit().orElseThrow();
     assertThat(fit.steel().legs().length()).isEqualTo(45);
     assertThat(fit.length()).isEqualTo(50);
     assertThat(fit.bite(18)).isEqualTo(29);
-    assertThat(plan(Shape.HINGE, 8).onBreadth(30, 90, 18).fit()).isEmpty();
+    assertThat(hinges.places()).hasSize(2);
+    assertThat(hinges.places().get(0).screws()).hasSize(8);
+    assertThat(hinges.places().get(0).screws().get(0).from().x()).isCloseTo(12.5, within(1e-9));
+    assertThat(hinges.places().get(0).screws().get(0).from().y()).isCloseTo(-21, within(1e-9));
+    assertThat(hinges(30).fit()).isEmpty();
+  }
+
+  /** Two plates behind sheets of 18 mm in one plane, which fold at a height of 45 mm. */
+  private static SteelChoice hinges(double breadth) {
+    TimberBody low = box("L", place(0, 0, 0), place(1000, 90, 45), level());
+    TimberBody high = box("H", place(0, 0, 45), place(1000, 90, 90), level());
+    Vector3 front = place(0, -1, 0);
+    Crease crease =
+        new Crease(
+            place(500, -18, 45), level(), 1000, place(0, 0, -1), front, place(0, 0, 1), front);
+    return plan(Shape.HINGE, 8).onCrease(crease, low, high, 2, breadth, 90, 18);
   }
 }

@@ -8,4 +8,4 @@ import plycrag.geometry.Solid;
  * @param mark of it
  * @param body in the room; convex
  */
-public record TakenRoom(String mark, Solid body) {}
+public record MarkedBody(String mark, Solid body) {}
