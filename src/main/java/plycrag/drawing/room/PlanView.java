@@ -38,6 +38,9 @@ public final class PlanView {
   /** How far an angle is written off its corner, in turn, mm on paper. */
   private static final List<Double> OFF_CORNER = List.of(9.0, 6.0, 12.0, 15.0, 18.0, 22.0, 27.0);
 
+  /** Where a facet's name is tried, in parts of its lower edge. */
+  private static final List<Double> ALONG = List.of(0.25, 0.5, 0.75, 0.375, 0.625, 0.125, 0.875);
+
   private static final double BESIDE = 0.5;
 
   private final CheckedLayout checked;
@@ -73,15 +76,17 @@ public final class PlanView {
   }
 
   private Drawing drawing() {
+    Xy corner = new Xy(box.getMinX(), box.getMinY());
+    keepOffLines(corner);
     for (List<FacetLayout> run : checked.layout().runs()) {
       drawFoot(run.get(0));
       run.forEach(this::drawFace);
     }
     checked.layout().facets().forEach(this::nameCorner);
-    surroundings.draw(sketch, marks);
     names.forEach(marks::keepOff);
+    surroundings.draw(sketch, marks);
     view.expandToInclude(marks.draw());
-    Datum.outside(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
+    Datum.outside(sketch, corner, 1);
     drawDimensions();
     List<String> notes =
         List.of(
@@ -94,6 +99,16 @@ public final class PlanView {
             TitleLines.MATTING);
     Extent shown = new Extent(view.getMinX(), view.getMinY(), view.getMaxX(), view.getMaxY());
     return new ViewPage(shown, false).finish(checked, sketch, "Plan", notes);
+  }
+
+  /** Words keep off all lines, those that are drawn after them too. */
+  private void keepOffLines(Xy corner) {
+    for (List<FacetLayout> run : checked.layout().runs()) {
+      feet(run.get(0)).forEach(marks::keepOffWay);
+      run.forEach(facet -> marks.keepOffWay(ring(facet.facet())));
+    }
+    surroundings.keepOff(marks);
+    Datum.taken(sketch, corner).forEach(marks::keepOff);
   }
 
   /** Seen from above the climber's way is down. */
@@ -126,23 +141,24 @@ public final class PlanView {
         at(plane, far.getMinX(), far.getMinY(), deep));
   }
 
-  /** The plate at the floor. */
+  /** The plates at the floor. */
   private void drawFoot(FacetLayout facet) {
-    for (Member member : facet.members()) {
-      boolean lowest = member.box().getMinY() <= facet.footing().plateLow() + 1;
-      if (lowest && !member.role().isUpright()) {
-        List<Xy> corners = plan(facet, member);
-        sketch.area(Layers.TINT, corners, Fill.TIMBER);
-        sketch.closed(Layers.PARTS, corners);
-        marks.keepOffWay(corners);
-      }
+    for (List<Xy> corners : feet(facet)) {
+      sketch.area(Layers.TINT, corners, Fill.TIMBER);
+      sketch.closed(Layers.PARTS, corners);
     }
+  }
+
+  private List<List<Xy>> feet(FacetLayout facet) {
+    return facet.members().stream()
+        .filter(member -> member.box().getMinY() <= facet.footing().plateLow() + 1)
+        .filter(member -> !member.role().isUpright())
+        .map(member -> plan(facet, member))
+        .toList();
   }
 
   private void drawFace(FacetLayout layout) {
     Facet facet = layout.facet();
-    List<Xy> ring = ring(facet);
-    marks.keepOffWay(ring);
     if (!facet.standsOnFacet()) {
       Envelope low = facet.boundary().getEnvelopeInternal();
       Xy left = at(facet.plane(), low.getMinX(), 0, 0);
@@ -155,7 +171,7 @@ public final class PlanView {
       name(facet, left, right);
     }
     if (facet.leans()) {
-      sketch.closed(Layers.BEHIND, ring);
+      sketch.closed(Layers.BEHIND, ring(facet));
     }
   }
 
@@ -163,12 +179,23 @@ public final class PlanView {
     Vector3 out = facet.plane().normal();
     double flat = Math.sqrt(out.x() * out.x() + out.y() * out.y());
     double off = sketch.paper(4) / Math.max(flat, 0.1);
-    Xy middle = new Xy((3 * left.x() + right.x()) / 4, (3 * left.y() + right.y()) / 4);
     double turn = facet.plane().floorAxes().heading();
     double reads = turn > 90 || turn < -90 ? 180 - turn : -turn;
-    Xy place = middle.plus(out.x() * off, -out.y() * off);
+    List<Xy> places =
+        ALONG.stream()
+            .map(part -> between(left, right, part).plus(out.x() * off, -out.y() * off))
+            .toList();
+    Xy place =
+        places.stream()
+            .filter(at -> marks.isFree(written(at, facet.name(), reads)))
+            .findFirst()
+            .orElse(places.get(0));
     sketch.labelTurned(Layers.TEXT, place, facet.name(), reads);
     names.add(written(place, facet.name(), reads));
+  }
+
+  private static Xy between(Xy one, Xy other, double part) {
+    return new Xy(one.x() + part * (other.x() - one.x()), one.y() + part * (other.y() - one.y()));
   }
 
   /** The angle at a corner on a facet's left, on the climber's side. */

@@ -2,7 +2,9 @@ package plycrag.drawing.room;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import plycrag.TestFiles;
 import plycrag.Walls;
+import plycrag.document.Drawing;
 import plycrag.drawing.WordsApart;
 
 class PlanViewTest {
@@ -28,5 +30,20 @@ class PlanViewTest {
                 length = 2000
                 """
                     .formatted(width))));
+  }
+
+  /** In a corner a wall that leans stands over the floor that is to be clear for the other. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "corner-trimmed-along-a-kink",
+        "corner-with-a-kick-on-the-left",
+        "corner-with-a-kick-on-the-right",
+        "side-by-side-at-two-heights"
+      })
+  void whatIsClearToFallIsToldClearOfLines(String wall) {
+    Drawing plan = PlanView.of(Walls.judged(TestFiles.text("hard-walls/" + wall + ".toml")));
+    WordsApart.check(plan);
+    WordsApart.checkLines(plan);
   }
 }
