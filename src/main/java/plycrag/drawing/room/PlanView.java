@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
@@ -15,6 +17,7 @@ import plycrag.document.Xy;
 import plycrag.drawing.pen.Datum;
 import plycrag.drawing.pen.Inked;
 import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.LineWork;
 import plycrag.drawing.pen.Readings;
 import plycrag.drawing.pen.RunningDimensions;
 import plycrag.drawing.pen.Scale;
@@ -22,11 +25,13 @@ import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.TitleLines;
 import plycrag.drawing.pen.ViewPage;
 import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
+import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Fold;
 
@@ -163,7 +168,7 @@ public final class PlanView {
       Envelope low = facet.boundary().getEnvelopeInternal();
       Xy left = at(facet.plane(), low.getMinX(), 0, 0);
       Xy right = at(facet.plane(), low.getMaxX(), 0, 0);
-      sketch.line(Layers.OUTLINE, left, right);
+      drawLowerEdge(facet, low);
       for (Xy end : List.of(left, right)) {
         across.add(end.x() - box.getMinX());
         up.add(end.y() - box.getMinY());
@@ -173,6 +178,25 @@ public final class PlanView {
     if (facet.leans()) {
       sketch.closed(Layers.BEHIND, ring(facet));
     }
+  }
+
+  /** Openings that begin at it leave gaps, in which their names are. */
+  private void drawLowerEdge(Facet facet, Envelope low) {
+    Geometry edge = Shapes.line(low.getMinX(), 0, low.getMaxX(), 0);
+    for (Cutout cutout : facet.cutouts()) {
+      List<LineString> gap = LineWork.lines(Shapes.shared(edge, cutout.shape()), sketch);
+      edge = Shapes.without(edge, cutout.shape());
+      marks.add(cutout.name(), gap.stream().map(line -> onFloor(facet, line)).toList());
+    }
+    for (LineString part : LineWork.lines(edge, sketch)) {
+      LineWork.draw(sketch, Layers.OUTLINE, onFloor(facet, part));
+    }
+  }
+
+  private static LineString onFloor(Facet facet, LineString edge) {
+    Xy from = at(facet.plane(), edge.getCoordinateN(0).x, 0, 0);
+    Xy to = at(facet.plane(), edge.getCoordinateN(1).x, 0, 0);
+    return Shapes.line(from.x(), from.y(), to.x(), to.y());
   }
 
   private void name(Facet facet, Xy left, Xy right) {
