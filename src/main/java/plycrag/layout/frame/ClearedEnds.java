@@ -63,7 +63,7 @@ final class ClearedEnds {
         if (other > at
             && one.isTimber()
             && against.isTimber() == ofTimber
-            && one.facet() != against.facet()) {
+            && !one.facet().name().equals(against.facet().name())) {
           clear(at, other);
         }
       }
@@ -87,7 +87,7 @@ final class ClearedEnds {
         frame.pieces(),
         frame.seams(),
         bodies.stream()
-            .filter(body -> body.facet() == frame.facet())
+            .filter(body -> body.facet().name().equals(frame.facet().name()))
             .flatMap(body -> body.member().stream())
             .toList());
   }
