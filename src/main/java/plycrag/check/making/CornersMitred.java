@@ -54,7 +54,7 @@ public final class CornersMitred implements Rule {
             + " meet at "
             + Decimal.of(Math.abs(fold.turn()), 1)
             + "° from straight, and no saw halves more than 90°",
-        "turn the walls less, or let them lean less apart");
+        "turn the walls less ([[facet]] turn), or let them lean less apart ([[facet]] angle)");
   }
 
   private static Report.Thing thing(Facet facet) {

@@ -85,7 +85,8 @@ public final class Countersinks implements Rule {
     Finding wrongFace() {
       return error.finding(
           "heads of screws are let in from the climbing side, and the back of the sheets lies up",
-          "set [nesting] face-up to front, or [machine] screw-holes to through");
+          "lay the sheets the other way up ([nesting] face-up = \"front\"), or let no heads in"
+              + " ([machine] screw-holes = \"through\")");
     }
 
     List<Finding> findings(int count, double thickness) {
@@ -113,7 +114,7 @@ public final class Countersinks implements Rule {
               + " are to be let in, and no countersink is told that is as wide",
           "add a [[tool]] of kind countersink with diameter "
               + tape.size(head())
-              + " or more, or set [machine] screw-holes to through");
+              + " or more, or let no heads in ([machine] screw-holes = \"through\")");
     }
 
     private List<Finding> fit(Tool tool, double thickness) {

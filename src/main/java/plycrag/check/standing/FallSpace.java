@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -102,7 +103,7 @@ public final class FallSpace implements Rule {
                         "the room ends",
                         end - zone.outermost(),
                         zone,
-                        "lean the wall out less or make it lower")));
+                        "lean the wall out less ([[facet]] angle) or make it lower ([[facet]] length)")));
   }
 
   /**
@@ -176,7 +177,7 @@ public final class FallSpace implements Rule {
               "the mats end",
               front.get(),
               zone,
-              "lay them further ([mat] front)"));
+              "lay them further " + Cure.length("[mat] front", zone.clear(), layout.wall().tape()).words()));
     }
   }
 
@@ -210,7 +211,10 @@ public final class FallSpace implements Rule {
                       + " beyond the "
                       + end
                       + " end of the wall, where people fall to the side",
-                  "let them reach " + tape.text(needed) + " ([mat] side)"));
+                  "let them reach "
+                      + tape.text(needed)
+                      + " "
+                      + Cure.length("[mat] side", needed, tape).words()));
     }
   }
 
@@ -224,14 +228,20 @@ public final class FallSpace implements Rule {
         if (inFront && placed.member().role() == MemberRole.RAIL) {
           rail(layout, placed, findings);
         } else if (inFront && placed.member().role() == MemberRole.POST) {
-          findings.add(
-              new WholeWall(name(), Severity.ERROR)
-                  .finding(
-                      "post " + placed.member().mark() + " stands where people fall",
-                      "set the posts further behind ([support] behind)"));
+          findings.add(post(layout, placed, front - zone.foot()));
         }
       }
     }
+  }
+
+  private Finding post(Layout layout, PlacedMember placed, double ahead) {
+    Tape tape = layout.wall().tape();
+    double behind = tape.snapUp(layout.wall().support().orElseThrow().behind() + ahead);
+    return new WholeWall(name(), Severity.ERROR)
+        .finding(
+            "post " + placed.member().mark() + " stands where people fall",
+            "set the posts further behind "
+                + Cure.length("[support] behind", behind, tape).words());
   }
 
   private void rail(Layout layout, PlacedMember placed, List<Finding> findings) {
@@ -252,7 +262,8 @@ public final class FallSpace implements Rule {
                       + tape.text(height)
                       + " high where people fall, under "
                       + mats,
-                  "lay mats that are thicker, and pad the rail under them ([mat] thickness)"));
+                  "lay mats that are thicker, and pad the rail under them "
+                      + Cure.length("[mat] thickness", tape.snapUp(height), tape).words()));
     }
   }
 
