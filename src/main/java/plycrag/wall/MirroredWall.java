@@ -57,7 +57,7 @@ public final class MirroredWall {
         drawn.workshop(),
         new Wall.Surroundings(
             surroundings.behind(),
-            surroundings.support().map(support -> support.mirrored(width)),
+            surroundings.support(),
             surroundings.room().mirrored(width)));
   }
 

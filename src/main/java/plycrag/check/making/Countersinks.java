@@ -11,6 +11,7 @@ import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 import plycrag.layout.sheets.CountersinkDepth;
 import plycrag.layout.sheets.MachinedHole;
+import plycrag.units.Count;
 import plycrag.units.Tape;
 import plycrag.wall.machine.ClearanceHoles;
 import plycrag.wall.machine.Machine;
@@ -108,10 +109,11 @@ public final class Countersinks implements Rule {
 
     private Finding noTool(int count) {
       return error.finding(
-          count
-              + " heads of "
+          Count.of(count, "head")
+              + " of "
               + tape.size(head())
-              + " are to be let in, and no countersink is told that is as wide",
+              + (count == 1 ? " is" : " are")
+              + " to be let in, and no countersink is told that is as wide",
           "add a [[tool]] of kind countersink with diameter "
               + tape.size(head())
               + " or more, or let no heads in ([machine] screw-holes = \"through\")");

@@ -16,11 +16,15 @@ import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.MemberRole;
+import plycrag.layout.pattern.Insert;
 import plycrag.layout.standing.FallZone;
+import plycrag.layout.standing.Ground;
 import plycrag.layout.support.PlacedMember;
+import plycrag.units.Count;
 import plycrag.units.Tape;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
+import plycrag.wall.room.RoomPlane;
 
 /** Nothing hard lies where people fall, as far as the room is told. See {@link FallZone}. */
 public final class FallSpace implements Rule {
@@ -45,7 +49,7 @@ public final class FallSpace implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (int number = 0; number < layout.runs().size(); number++) {
       List<FacetLayout> run = layout.runs().get(number);
-      FallZone zone = FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+      FallZone zone = FallZone.of(layout, run.stream().map(FacetLayout::facet).toList());
       height(layout, zone, findings);
       ends(layout, zone, run.get(0), findings);
       obstacles(layout, zone, run.get(0), findings);
@@ -269,19 +273,21 @@ public final class FallSpace implements Rule {
 
   private void inserts(Layout layout, List<Finding> findings) {
     double thickness = layout.wall().room().mat().thickness().orElse(0.0);
-    long below =
-        layout.facets().stream()
-            .flatMap(
-                facet ->
-                    facet.inserts().stream()
-                        .map(insert -> facet.facet().plane().z(insert.centre().getY(), 0)))
-            .filter(height -> height < thickness)
-            .count();
+    RoomPlane floor = Ground.floor(layout);
+    int below = 0;
+    for (FacetLayout facet : layout.facets()) {
+      for (Insert insert : facet.inserts()) {
+        Vector3 place = new Vector3(insert.centre().getX(), insert.centre().getY(), 0);
+        below += floor.heightOver(facet.facet().plane().toRoom(place)) < thickness ? 1 : 0;
+      }
+    }
     if (below > 0) {
       findings.add(
           new WholeWall(name(), Severity.NOTE)
               .finding(
-                  below + " inserts lie below the top of the mats",
+                  Count.of(below, "insert")
+                      + (below == 1 ? " lies" : " lie")
+                      + " below the top of the mats",
                   "raise the wall ([wall] raise), or leave their rows out"));
     }
   }

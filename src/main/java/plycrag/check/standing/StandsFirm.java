@@ -73,7 +73,7 @@ public final class StandsFirm implements Rule {
     double centre = run.get(0).facet().plane().floorAxes().fromRoom(mass.centre()).y();
     double toe = ends(run, support, 1);
     double heel = -ends(run, support, -1);
-    double edge = FallZone.of(wall, run.stream().map(FacetLayout::facet).toList()).outermost();
+    double edge = FallZone.of(layout, run.stream().map(FacetLayout::facet).toList()).outermost();
     double weight = HOLDING * mass.kilograms() * GRAVITY;
     double load = TIPPING * SUDDEN * CLIMBER;
     double forward = weight * (toe - centre) - load * Math.max(0, edge - toe);

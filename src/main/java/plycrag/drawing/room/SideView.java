@@ -65,6 +65,7 @@ public final class SideView {
     run.forEach(this::drawTimber);
     surroundings.draw(sketch);
     drawDimensions();
+    surroundings.drawObstacles(sketch, view);
     Tape tape = checked.layout().wall().tape();
     List<String> notes = new ArrayList<>();
     notes.add(

@@ -68,7 +68,7 @@ class PlateOnFloorTest {
  + "in them")
         .suggests("let the wall begin at least 90 mm above the floor ([wall] raise = 90)");
     Found.by("members-overlap", wall(0, 0) + posts)
-        .suggests("raise the wall on to the rails under its posts ([wall] raise)");
+        .suggests("raise the wall on to the rails under its posts ([wall] raise = 90)");
     Found.by("plate-floor", wall(0, 90) + posts).isNothing();
     Found.by("members-overlap", wall(0, 90) + posts).isNothing();
   }
