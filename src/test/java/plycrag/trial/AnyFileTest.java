@@ -8,9 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * No parameter file, however it is made up, ends in a defect; what is refused is refused with a part
- * at fault and a cure; and where a cure is a value of a key or a way for an opening to go, the same
- * is not said again of the file that follows it.
+ * No parameter file, however it is made up, ends in a defect; what is refused is refused with a
+ * part at fault and a cure; and where a cure is a value of a key or a way for an opening to go, the
+ * same is not said again of the file that follows it.
  */
 class AnyFileTest {
   @TempDir private Path folder;

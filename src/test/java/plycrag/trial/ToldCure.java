@@ -72,8 +72,7 @@ final class ToldCure {
 
   private static String moved(String text, Matcher move) {
     TomlDraft file = TomlDraft.of(text);
-    TomlDraft.Part cutout =
-        file.parts("[[cutout]]").get(Integer.parseInt(move.group(1)) - 1);
+    TomlDraft.Part cutout = file.parts("[[cutout]]").get(Integer.parseInt(move.group(1)) - 1);
     double by = inFileUnit(move.group(3), text);
     boolean isAcross = move.group(2).startsWith("to the");
     double signed = List.of("down", "to the left").contains(move.group(2)) ? -by : by;

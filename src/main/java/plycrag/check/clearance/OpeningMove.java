@@ -67,7 +67,7 @@ final class OpeningMove {
 
   /** The way out that is shorter or, where the facet ends there, the other one. */
   private String clear(Member round) {
-    Member fixed = round == one() ? other() : one();
+    Member fixed = round.equals(one()) ? other() : one();
     Envelope box = round.box();
     boolean sideways = round.role().isUpright();
     double away =
@@ -89,9 +89,8 @@ final class OpeningMove {
   }
 
   private Optional<String> moved(Cutout cutout, Vector3 way, Member round) {
-    Vector3 inRoom =
-        facet.plane().toRoom(way).minus(facet.plane().toRoom(new Vector3(0, 0, 0)));
-    double by = tape.snapUp(overlap.apart(round == one() ? inRoom.times(-1) : inRoom));
+    Vector3 inRoom = facet.plane().toRoom(way).minus(facet.plane().toRoom(new Vector3(0, 0, 0)));
+    double by = tape.snapUp(overlap.apart(round.equals(one()) ? inRoom.times(-1) : inRoom));
     return staysOn(cutout.shape(), way.times(by))
         ? Optional.of("move cutout " + cutout.name() + " " + words(way) + " by " + tape.text(by))
         : Optional.empty();

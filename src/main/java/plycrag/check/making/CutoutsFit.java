@@ -98,7 +98,10 @@ public final class CutoutsFit implements Rule {
         facet.cutouts().get(0),
         0,
         "the cutouts of facet " + facet.name() + " do not leave it in one part",
-        "leave a strip of at least " + tape.text(tape.snapUp(100)) + " beside or between them",
+        "leave a strip of at least "
+            + tape.text(tape.snapUp(100))
+            + " beside or between them, or, where something stands through all of it, draw facets"
+            + " side by side ([[facet]] beside, turn = 0)",
         report);
   }
 

@@ -73,10 +73,7 @@ public final class PinsFit implements Rule {
   private static String margins(LaidSheet back, Wall wall) {
     double margin = wall.tape().snapUp(WorkedFace.pinMargin(wall));
     double highest =
-        back.pieces().stream()
-            .mapToDouble(laid -> laid.box().getHeight())
-            .max()
-            .orElse(0);
+        back.pieces().stream().mapToDouble(laid -> laid.box().getHeight()).max().orElse(0);
     String left = wall.tape().text(margin);
     return highest > back.stock().height() - 2 * margin
         ? "take sheets on which the pieces leave "

@@ -181,7 +181,8 @@ public final class FallSpace implements Rule {
               "the mats end",
               front.get(),
               zone,
-              "lay them further " + Cure.length("[mat] front", zone.clear(), layout.wall().tape()).words()));
+              "lay them further "
+                  + Cure.length("[mat] front", zone.clear(), layout.wall().tape()).words()));
     }
   }
 

@@ -62,7 +62,10 @@ record HeldEdge(Unheld edge, Kind kind, Tape tape) {
       case KNEE ->
           "the posts stand " + found + " behind, which leaves a knee brace no room before them";
       case SHORT_KNEE ->
-          "a knee brace that reaches " + found + " is too short for its ends, which take " + required;
+          "a knee brace that reaches "
+              + found
+              + " is too short for its ends, which take "
+              + required;
       case LOW_PANEL ->
           "under its tie a knee brace finds " + found + " of height, and it takes " + required;
     };

@@ -169,8 +169,8 @@ public final class RoomFits implements Rule {
   private record Side(
       String name, Optional<Double> told, double from, ToDoubleFunction<Vector3> along) {
     Optional<Beyond> beyond(RunAtAngle atAngle) {
-      return told.map(room -> from + room).flatMap(
-          end -> Beyond.furthest(atAngle.bodies(), at -> along.applyAsDouble(at) - end));
+      return told.map(room -> from + room)
+          .flatMap(end -> Beyond.furthest(atAngle.bodies(), at -> along.applyAsDouble(at) - end));
     }
 
     String cure(double by, Tape tape) {

@@ -126,7 +126,11 @@ final class UnderCeiling {
     Tape tape = layout.wall().tape();
     double raise = tape.snapDown(facet.raise() - by);
     return raise < 0
-        ? "set facet " + facet.name() + " where the ceiling is " + tape.text(tape.snapUp(by)) + " higher"
+        ? "set facet "
+            + facet.name()
+            + " where the ceiling is "
+            + tape.text(tape.snapUp(by))
+            + " higher"
         : "stand facet "
             + facet.name()
             + " lower "
@@ -154,7 +158,8 @@ final class UnderCeiling {
     return layout.standing().stream()
         .filter(placed -> placed.member().mark().equals(body.mark()))
         .map(placed -> placed.member().box())
-        .anyMatch(box -> box.getMinY() <= tether.anchor().z() && tether.anchor().z() <= box.getMaxY());
+        .anyMatch(
+            box -> box.getMinY() <= tether.anchor().z() && tether.anchor().z() <= box.getMaxY());
   }
 
   /** How the upper ledger of a hinged wall would be lower, where it is held on the building. */

@@ -68,8 +68,7 @@ public record FallZone(double foot, double outermost, double top, double clear) 
                 FacetAtAngle.of(wall, run, angle).stream()
                     .flatMap(
                         posed ->
-                            Stream.of(0.0, posed.facet().length())
-                                .flatMap(v -> ends(posed, v))))
+                            Stream.of(0.0, posed.facet().length()).flatMap(v -> ends(posed, v))))
         .toList();
   }
 }

@@ -38,7 +38,7 @@ class BarrelAgainstThicknessTest {
                 + " climbing face; 1 mm must remain")
         .suggests(
             "choose an insert with a barrel of at most 11 mm ([inserts] barrel = 11), or "
- + "make recesses at most 5 mm deep ([inserts] recess-depth = 5)");
+                + "make recesses at most 5 mm deep ([inserts] recess-depth = 5)");
     Found.by("barrel-thickness", recessed + "7").times(1).measured(-1, 1);
     Found.by("barrel-thickness", recessed + "5\n[sheet]\nthickness = 12").times(1).measured(-5, 1);
   }

@@ -43,8 +43,8 @@ class MembersOverlapTest {
         .says("ST1 overlaps ST2 by 19 mm")
         .suggests(
             "make the facet larger or smaller ([[facet]] width, length), the studs "
- + "further apart ([frame] stud-spacing) or the sheets' least width greater "
- + "([sheet] least-width)");
+                + "further apart ([frame] stud-spacing) or the sheets' least width greater "
+                + "([sheet] least-width)");
   }
 
   /**
@@ -73,7 +73,7 @@ class MembersOverlapTest {
         .measured(-11, 0)
         .suggests(
             "move cutout door to the right by 11 mm, so that the timber round it stands "
- + "beside ST6");
+                + "beside ST6");
     Found.by("members-overlap", door.formatted(1311)).isNothing();
   }
 

@@ -24,8 +24,8 @@ class ScrewAgainstMemberEdgeTest {
                 + " 13.5 mm must remain")
         .suggests(
             "back the seams with doubled members ([frame] seams = \"doubled\"), or "
- + "choose broader timber ([frame] section) or thinner screws ([screws] "
- + "diameter)");
+                + "choose broader timber ([frame] section) or thinner screws ([screws] "
+                + "diameter)");
   }
 
   @Test

@@ -38,7 +38,7 @@ class CountersinksTest {
         .says("39 heads of 9 mm are to be let in, and no countersink is told that is as wide")
         .suggests(
             "add a [[tool]] of kind countersink with diameter 9 mm or more, or let no "
- + "heads in ([machine] screw-holes = \"through\")");
+                + "heads in ([machine] screw-holes = \"through\")");
     Found.by("countersink", BAY + HOLES).times(1).isError(true);
   }
 
@@ -94,7 +94,8 @@ class CountersinksTest {
     found("[nesting]\nface-up = \"back\"\n", SINK)
         .times(1)
         .isError(true)
-        .suggests("lay the sheets the other way up ([nesting] face-up = \"front\"), or let no "
- + "heads in ([machine] screw-holes = \"through\")");
+        .suggests(
+            "lay the sheets the other way up ([nesting] face-up = \"front\"), or let no "
+                + "heads in ([machine] screw-holes = \"through\")");
   }
 }

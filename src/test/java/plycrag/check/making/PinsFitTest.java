@@ -70,8 +70,8 @@ class PinsFitTest {
         .isError(true)
         .suggests(
             "take sheets on which the pieces leave 17 mm at both edges ([sheet] width, "
- + "or a [[stock-sheet]]), or lay the sheets with their backs up ([nesting] "
- + "face-up = \"back\")");
+                + "or a [[stock-sheet]]), or lay the sheets with their backs up ([nesting] "
+                + "face-up = \"back\")");
   }
 
   /**
@@ -91,8 +91,8 @@ class PinsFitTest {
         .times(1)
         .suggests(
             "take sheets on which the pieces leave 17 mm at both edges ([sheet] width, "
- + "or a [[stock-sheet]]), engrave marks in the face that lies up ([machine] "
- + "marks), or lay the sheets with their backs up ([nesting] face-up = \"back\")");
+                + "or a [[stock-sheet]]), engrave marks in the face that lies up ([machine] "
+                + "marks), or lay the sheets with their backs up ([nesting] face-up = \"back\")");
     String cutOut =
         MARKS
             + "outlines = \"tabs\"\n"

@@ -64,8 +64,9 @@ class PlateOnFloorTest {
         .times(1)
         .isError(true)
         .measured(-90, 0)
-        .says("facet main stands on the rails under the posts, and would stand 90 mm deep "
- + "in them")
+        .says(
+            "facet main stands on the rails under the posts, and would stand 90 mm deep "
+                + "in them")
         .suggests("let the wall begin at least 90 mm above the floor ([wall] raise = 90)");
     Found.by("members-overlap", wall(0, 0) + posts)
         .suggests("raise the wall on to the rails under its posts ([wall] raise = 90)");

@@ -148,8 +148,9 @@ class StandingRulesTest {
     String roof = OVERHANG.replace("angle = 30", "angle = 70");
     holds(roof, "kind = \"freestanding\"", "")
         .isError(true)
-        .says("the upper edge of facet main is held by nothing: it leans out by 70°, and "
- + "what comes level from behind ends on nothing that leans further than 60°")
+        .says(
+            "the upper edge of facet main is held by nothing: it leans out by 70°, and "
+                + "what comes level from behind ends on nothing that leans further than 60°")
         .suggests(
             "lean it out by 60° at most ([[facet]] angle = 60), or let the wall hang ([support]"
                 + " kind)");
@@ -187,8 +188,8 @@ class StandingRulesTest {
         .isError(true)
         .measured(-100, 0)
         .says("facet main is 100 mm too high for the ceiling")
-        .suggests("facet main fits with a length of 1900 mm up the slope ([[facet]] length = "
- + "1900)");
+        .suggests(
+            "facet main fits with a length of 1900 mm up the slope ([[facet]] length = " + "1900)");
     Found.by("room-fits", wall + "2000").isNothing();
   }
 

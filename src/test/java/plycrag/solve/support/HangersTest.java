@@ -46,7 +46,9 @@ class HangersTest {
   @Test
   void nothingHangsOnASteepBack() {
     BackEdge plumb = back("main", 19.9, 0, 300, 724, 2300);
-    assertThat(Hangers.of(site(TWO, 600, plumb), 2500).unheld()).extracting(Unheld::facet).containsExactly("main");
+    assertThat(Hangers.of(site(TWO, 600, plumb), 2500).unheld())
+        .extracting(Unheld::facet)
+        .containsExactly("main");
   }
 
   /** A fold below 1000 is braced from the floor, at 1000 it hangs (a choice, no source). */
