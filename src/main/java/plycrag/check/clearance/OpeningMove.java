@@ -101,7 +101,9 @@ final class OpeningMove {
         Stream.of(shape.getExteriorRing().getCoordinates())
             .map(corner -> new Coordinate(corner.x + by.x(), corner.y + by.y()))
             .toList();
-    return Shapes.without(Shapes.ring(moved), facet.boundary()).getArea() <= CRUMB;
+    Polygon there = Shapes.ring(moved);
+    return facet.boundary().getEnvelopeInternal().covers(there.getEnvelopeInternal())
+        && Shapes.without(there, facet.boundary()).getArea() <= CRUMB;
   }
 
   private static String words(Vector3 way) {

@@ -56,7 +56,7 @@ final class SideSurroundings {
     this.facets = run.stream().map(FacetLayout::facet).toList();
     this.number = layout.runs().indexOf(run);
     this.axes = facets.get(0).plane().floorAxes();
-    this.above = new SideCeiling(layout.wall(), axes);
+    this.above = new SideCeiling(layout.wall().room().ceiling(), facets);
     this.obstacles = new SideObstacles(facets, layout.wall().room().obstacles());
     this.zone = FallZone.of(layout, facets);
   }
@@ -74,6 +74,11 @@ final class SideSurroundings {
     above.expand(box, zone.end());
     obstacles.expand(box);
     return box;
+  }
+
+  /** Whether the ceiling is higher at one end of the wall than at the other. */
+  boolean ceilingFallsAlong() {
+    return above.fallsAlong();
   }
 
   /** Each timber of the support as the section sees it. */
