@@ -162,7 +162,7 @@ final class PlanSurroundings {
   }
 
   private FallZone fall(List<FacetLayout> run) {
-    return FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+    return FallZone.of(layout, run.stream().map(FacetLayout::facet).toList());
   }
 
   /** The floor in front of a run's outermost edge, as wide as the run. */

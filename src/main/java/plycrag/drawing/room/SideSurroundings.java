@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
+import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
@@ -48,6 +49,7 @@ final class SideSurroundings {
   private final FloorAxes axes;
   private final FallZone zone;
   private final SideCeiling above;
+  private final SideObstacles obstacles;
 
   SideSurroundings(CheckedLayout checked, List<FacetLayout> run) {
     this.layout = checked.layout();
@@ -55,7 +57,8 @@ final class SideSurroundings {
     this.number = layout.runs().indexOf(run);
     this.axes = facets.get(0).plane().floorAxes();
     this.above = new SideCeiling(layout.wall().room().ceiling(), facets);
-    this.zone = FallZone.of(layout.wall(), facets);
+    this.obstacles = new SideObstacles(facets, layout.wall().room().obstacles());
+    this.zone = FallZone.of(layout, facets);
   }
 
   /** What has to be on the drawing. */
@@ -69,6 +72,7 @@ final class SideSurroundings {
       faces(angle).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
     }
     above.expand(box, zone.end());
+    obstacles.expand(box);
     return box;
   }
 
@@ -128,6 +132,11 @@ final class SideSurroundings {
     above.draw(sketch, box());
     drawZone(sketch);
     drawPerson(sketch, new Xy(zone.outermost() + STEP, 0));
+  }
+
+  /** What stands in the room, named clear of all that is drawn before. */
+  void drawObstacles(Sketch sketch, Extent view) {
+    obstacles.draw(sketch, view);
   }
 
   private void drawTimber(Sketch sketch, PlacedMember placed) {

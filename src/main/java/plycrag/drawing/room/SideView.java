@@ -68,6 +68,7 @@ public final class SideView {
     lowerEnd().ifPresent(ends -> sketch.line(Layers.BEHIND, ends.get(0), ends.get(1)));
     surroundings.draw(sketch);
     drawDimensions();
+    surroundings.drawObstacles(sketch, view);
     Tape tape = checked.layout().wall().tape();
     List<String> notes = new ArrayList<>();
     notes.add(

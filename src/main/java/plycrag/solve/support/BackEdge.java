@@ -14,10 +14,10 @@ import java.util.List;
 public record BackEdge(
     String facet, double angle, SectionPlace low, SectionPlace high, List<Double> studs) {
   /** What leans further has no back that something level can end on (a choice, no source). */
-  private static final double STEEPEST = 60;
+  static final double STEEPEST = 60;
 
   /** What leans less has no back that something upright can end on (a choice, no source). */
-  private static final double FLATTEST = 20;
+  static final double FLATTEST = 20;
 
   /** Copies the studs. */
   public BackEdge {

@@ -20,7 +20,7 @@ public final class FixedTies {
     for (BackEdge back : site.backs()) {
       double high = back.high().z();
       if (!back.takesLevel()) {
-        draft.notHeld(back.facet());
+        draft.tooSteep(back);
       } else if (high - site.depth() >= floor) {
         addLevel(site, back, ledgerFace, draft);
         floor = high;

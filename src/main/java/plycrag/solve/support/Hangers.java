@@ -16,6 +16,9 @@ public final class Hangers {
   /** A shorter hanger is none, mm. */
   private static final double SHORTEST = 20;
 
+  /** What a brace at 45° from the floor ends on leans out by less, degrees. */
+  private static final double BRACED = 45;
+
   private final SupportSite site;
   private final double ceiling;
   private final SupportFrame.Draft draft = new SupportFrame.Draft();
@@ -47,8 +50,12 @@ public final class Hangers {
     double front = front(back);
     double rear = front - site.depth();
     double under = ceiling - site.breadth();
-    if (!back.takesUpright() || under - back.z(front) < SHORTEST) {
-      draft.notHeld(back.facet());
+    if (!back.takesUpright()) {
+      draft.notHeld(back, Unheld.Cause.TOO_UPRIGHT, back.angle(), BackEdge.FLATTEST);
+      return;
+    }
+    if (under - back.z(front) < SHORTEST) {
+      draft.notHeld(back, Unheld.Cause.CEILING, under - back.z(front), SHORTEST);
       return;
     }
     List<Double> stations = site.stations(back);
@@ -91,9 +98,14 @@ public final class Hangers {
   static void addFloorBraces(SupportSite site, BackEdge back, SupportFrame.Draft draft) {
     double lean = back.y(1) - back.y(0);
     double high = back.high().z();
-    double low = high - site.depth() * Math.sqrt(2) / (1 - lean);
-    if (lean >= 1 || low < 0) {
-      draft.notHeld(back.facet());
+    if (lean >= 1) {
+      draft.notHeld(back, Unheld.Cause.TOO_STEEP, back.angle(), BRACED);
+      return;
+    }
+    double end = site.depth() * Math.sqrt(2) / (1 - lean);
+    double low = high - end;
+    if (low < 0) {
+      draft.notHeld(back, Unheld.Cause.TOO_LOW, high, end);
       return;
     }
     double upperFoot = back.y(high) - high;

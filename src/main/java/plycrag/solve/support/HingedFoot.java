@@ -17,10 +17,12 @@ public final class HingedFoot {
     SupportFrame.Draft draft = new SupportFrame.Draft();
     double ledgerFace = site.hindmost() - behind + site.breadth();
     BackEdge kick = site.backs().get(0);
-    if (kick.takesLevel() && kick.high().z() >= site.depth()) {
-      FixedTies.addLevel(site, kick, ledgerFace, draft);
+    if (!kick.takesLevel()) {
+      draft.tooSteep(kick);
+    } else if (kick.high().z() < site.depth()) {
+      draft.notHeld(kick, Unheld.Cause.TOO_LOW, kick.high().z(), site.depth());
     } else {
-      draft.notHeld(kick.facet());
+      FixedTies.addLevel(site, kick, ledgerFace, draft);
     }
     double half = site.depth() / 2;
     site.ledgers(site.stations(), ledgerFace, height - half, height + half, site.breadth())

@@ -24,18 +24,6 @@ public record GivenSupport(
     Fixing fixing,
     Hinge hinge) {
 
-  /**
-   * The same behind the image of a wall.
-   *
-   * @param width of that wall, mm
-   */
-  public GivenSupport mirrored(double width) {
-    Fixing image =
-        new Fixing(
-            fixing.base(), fixing.spacing(), width - fixing.firstStud(), fixing.studSpacing());
-    return new GivenSupport(kind, bay, behind, front, bracing, image, hinge);
-  }
-
   /** How a wall is held up. */
   public enum Kind {
     /** By ties to a building's wall behind it. */
@@ -95,8 +83,8 @@ public record GivenSupport(
    *
    * @param base what they go into
    * @param spacing the greatest distance between them in masonry and concrete, mm
-   * @param firstStud where the first stud of the building stands, from the wall's left, its middle,
-   *     mm
+   * @param firstStud where the first stud of the building stands, from the left of each wall as it
+   *     was told, its middle, mm; behind a wall that is mirrored from its right
    * @param studSpacing from stud to stud of the building, mm
    */
   public record Fixing(Optional<Base> base, double spacing, double firstStud, double studSpacing) {}
