@@ -23,6 +23,7 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.stock.ScrewDrilling;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
+import plycrag.units.Count;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
@@ -168,25 +169,29 @@ public final class BuildBook {
 
   private String counts() {
     return "It takes "
-        + layout.sheets().size()
-        + " sheets, "
-        + layout.members().size()
-        + " members, "
-        + layout.inserts().size()
-        + " inserts and "
-        + layout.screws().size()
-        + " screws through the sheets.";
+        + Count.of(layout.sheets().size(), "sheet")
+        + ", "
+        + Count.of(layout.members().size(), "member")
+        + ", "
+        + Count.of(layout.inserts().size(), "insert")
+        + " and "
+        + Count.of(layout.screws().size(), "screw")
+        + " through the sheets.";
   }
 
   private List<Block> findings() {
     String verdict =
         checked.isApproved()
             ? "Nothing forbids making this wall."
-            : checked.findings(Severity.ERROR).size()
-                + " findings forbid making this wall. No program was written.";
+            : forbidding(checked.findings(Severity.ERROR).size())
+                + " making this wall. No program was written.";
     return List.of(
         new Paragraph(verdict + " The numbers stand beside the rings on the drawings."),
         Listings.findings(checked));
+  }
+
+  private static String forbidding(int errors) {
+    return Count.of(errors, "finding") + (errors == 1 ? " forbids" : " forbid");
   }
 
   private List<Block> placing() {

@@ -244,7 +244,7 @@ final class StandingUp {
     List<List<Cell>> rows = new ArrayList<>();
     for (int number = 0; number < layout.runs().size(); number++) {
       List<FacetLayout> run = layout.runs().get(number);
-      FallZone zone = FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+      FallZone zone = FallZone.of(layout, run.stream().map(FacetLayout::facet).toList());
       for (double angle : RunAtAngle.angles(layout, number)) {
         List<Vector3> corners =
             RunAtAngle.of(layout, number, angle)

@@ -56,9 +56,7 @@ public final class MirroredWall {
         drawn.framework(),
         drawn.workshop(),
         new Wall.Surroundings(
-            surroundings.behind(),
-            surroundings.support().map(support -> support.mirrored(width)),
-            surroundings.room().mirrored(width)));
+            surroundings.behind(), surroundings.support(), surroundings.room().mirrored(width)));
   }
 
   /** Run by run from what is the left now. */

@@ -5,6 +5,7 @@ import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.geometry.Tolerance;
+import plycrag.units.Tape;
 import plycrag.wall.Frame.SeamBacking;
 
 /**
@@ -37,6 +38,14 @@ public record ScrewReach(double least, double most) {
   /** Whether a length does both, mm. */
   public boolean allows(double length) {
     return Tolerance.atLeast(length, least) && Tolerance.atMost(length, most);
+  }
+
+  /** One that does both and is sold between members or, if none is, that a tape reads; mm. */
+  public double middling(double diameter, Tape tape) {
+    double marked = tape.snapUp(least);
+    return shortest(Use.MEMBER, diameter)
+        .map(SoldScrew::length)
+        .orElse(allows(marked) ? marked : (least + most) / 2);
   }
 
   /** The shortest screw of a diameter in the catalogue that does both. */

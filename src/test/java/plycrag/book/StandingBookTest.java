@@ -138,8 +138,8 @@ class StandingBookTest {
             "1|error|kick|PL1 overlaps RA1 by 45 mm (4 times: PL1, ST1, ST3).|Raise the wall");
     assertThat(findings)
         .contains(
-            "2|error||The frame stands on the rails under the posts, and would stand 90 mm deep in"
-                + " them.|Raise the wall by at least 90 mm ([wall] raise).");
+            "2|error||Facet kick stands on the rails under the posts, and would stand 90 mm deep in"
+                + " them.|Let the wall begin at least 90 mm above the floor ([wall] raise = 90).");
     assertThat(words(made))
         .anyMatch(text -> text.startsWith("7 findings forbid making this wall."));
     assertThat(rows("What was checked"))

@@ -12,8 +12,10 @@ import org.locationtech.jts.geom.Geometry;
 import plycrag.Walls;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.support.Anchor;
 import plycrag.read.WallMaker;
 import plycrag.units.Decimal;
+import plycrag.wall.Facet;
 import plycrag.wall.Fold;
 import plycrag.wall.InsertPosition;
 import plycrag.wall.MirroredWall;
@@ -255,7 +257,6 @@ class MirroredWallTest {
         ceiling = 2600
         ceiling-pitch-across = 5
         floor-fall = 8
-        joist-first = 150
         [[obstacle]]
         left = -200
         width = 500
@@ -266,6 +267,56 @@ class MirroredWallTest {
     assertThat(wall.room().floor().fall()).isEqualTo(-8);
     assertThat(wall.room().obstacles().get(0).corner().left()).isEqualTo(1700);
     assertThat(wall.room().ceiling().plane().orElseThrow().at(2000, 0)).isEqualTo(2600);
-    assertThat(wall.room().ceiling().joists().first()).isEqualTo(1850);
+  }
+
+  /** Walls in a corner, each with studs of the building at 150, 650, … from its own left. */
+  @Test
+  void studsOfTheBuildingAreMirroredBehindEachWall() {
+    String fixed =
+        """
+        [[facet]]
+        name = "one"
+        angle = 10
+        width = 1900
+        length = 2000
+        [[facet]]
+        name = "two"
+        beside = "one"
+        turn = 90
+        angle = 10
+        width = 1300
+        length = 2000
+        [support]
+        kind = "fixed"
+        fixed-to = "studs"
+        first-stud = 150
+        building-stud-spacing = 500
+        """;
+    Layout drawn = LayoutPlan.of(wall(fixed, false));
+    Layout image = LayoutPlan.of(wall(fixed, true));
+    assertThat(studs(drawn, 1, false)).isNotEmpty().allMatch(at -> (at - 150) % 500 == 0);
+    assertThat(studs(image, 0, true)).isEqualTo(studs(drawn, 1, false));
+    assertThat(studs(image, 1, true)).isEqualTo(studs(drawn, 0, false));
+  }
+
+  /** Where anchors in studs behind a run are, from its left or its right, to a millimetre. */
+  private static List<Long> studs(Layout layout, int run, boolean fromRight) {
+    Facet lowest = layout.runs().get(run).get(0).facet();
+    double end = 2 * lowest.plane().left() + lowest.width();
+    return layout.support().orElseThrow().anchors().stream()
+        .filter(anchor -> anchor.into() == Anchor.Into.STUD)
+        .filter(anchor -> runOf(layout, anchor) == run)
+        .map(anchor -> lowest.plane().floorAxes().fromRoom(anchor.place()).x())
+        .map(x -> Math.round(fromRight ? end - x : x))
+        .sorted()
+        .toList();
+  }
+
+  private static int runOf(Layout layout, Anchor anchor) {
+    return layout.standing().stream()
+        .filter(placed -> placed.member().mark().equals(anchor.member()))
+        .findFirst()
+        .orElseThrow()
+        .run();
   }
 }

@@ -51,7 +51,8 @@ record BareRim(double length, double worst, Point place) {
     return Shapes.point(from.x + part * (to.x - from.x), from.y + part * (to.y - from.y));
   }
 
-  private static double away(Point place, List<Member> members) {
+  /** How far a place stands from the nearest timber, mm. */
+  static double away(Point place, List<Member> members) {
     double nearest = Double.POSITIVE_INFINITY;
     for (Member member : members) {
       if (member.box().distance(place.getEnvelopeInternal()) < nearest) {

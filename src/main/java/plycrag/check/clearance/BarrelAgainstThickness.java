@@ -3,6 +3,7 @@ package plycrag.check.clearance;
 import java.util.List;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -50,9 +51,10 @@ public final class BarrelAgainstThickness implements Rule {
                         .recess()
                         .map(recess -> recessed(recess, tape) + sheet)
                         .orElse(sheet)
-                    + " leaves "
-                    + tape.size(measure.found())
-                    + " to the climbing face; "
+                    + (measure.found() < 0 ? " stands out by " : " leaves ")
+                    + tape.size(Math.abs(measure.found()))
+                    + (measure.found() < 0 ? " beyond" : " to")
+                    + " the climbing face; "
                     + tape.size(measure.required())
                     + " must remain",
                 suggestion(inserts, under - measure.required(), tape)));
@@ -73,12 +75,21 @@ public final class BarrelAgainstThickness implements Rule {
             room
                 - inserts.body().barrel()
                 + inserts.body().recess().map(Recess::depth).orElse(0.0));
-    String barrel = "choose an insert with a barrel of at most " + tape.text(tape.snapDown(room));
+    double most = tape.snapDown(room);
+    String barrel =
+        "choose an insert with a barrel of at most "
+            + tape.text(most)
+            + " "
+            + Cure.length("[inserts] barrel", most, tape).words();
+    if (most <= 0) {
+      return "choose thicker sheets ([sheet] thickness)";
+    }
     return inserts.body().recess().isPresent() && shallower > 0
         ? barrel
             + ", or make recesses at most "
             + tape.text(shallower)
-            + " deep ([inserts] recess-depth)"
+            + " deep "
+            + Cure.length("[inserts] recess-depth", shallower, tape).words()
         : barrel;
   }
 }

@@ -13,8 +13,10 @@ import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.pattern.Insert;
+import plycrag.layout.standing.Ground;
 import plycrag.wall.Facet;
 import plycrag.wall.room.Room;
+import plycrag.wall.room.RoomPlane;
 
 /**
  * Before every insert is room for a hold and the hand on it, and behind it for its bolt: no other
@@ -41,6 +43,7 @@ public final class InsertInFront implements Rule {
   public List<Finding> findings(Layout layout) {
     Faces faces = new Faces(layout);
     BuildingAround building = new BuildingAround(layout);
+    RoomPlane floor = Ground.floor(layout);
     List<Finding> findings = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(NAME, facet.facet().name(), layout.wall().tape());
@@ -49,7 +52,7 @@ public final class InsertInFront implements Rule {
         behind(at, faces, report)
             .or(() -> before(at, faces, report))
             .or(() -> built(at, building, report))
-            .or(() -> low(at, layout, report))
+            .or(() -> low(at, layout, floor, report))
             .ifPresent(findings::add);
       }
     }
@@ -151,11 +154,11 @@ public final class InsertInFront implements Rule {
                         + " ([[zone]]), or make the wall lower"));
   }
 
-  private static Optional<Finding> low(At at, Layout layout, Report report) {
+  private static Optional<Finding> low(At at, Layout layout, RoomPlane floor, Report report) {
     Room.Mat mat = layout.wall().room().mat();
     double top = mat.thickness().orElse(0.0);
-    double lowest = at.out(HAND).z();
-    boolean isUnderMats = at.out(0).z() < top; // of which another rule tells
+    double lowest = floor.heightOver(at.out(HAND));
+    boolean isUnderMats = floor.heightOver(at.out(0)) < top; // of which another rule tells
     if (isUnderMats || lowest >= top) {
       return Optional.empty();
     }

@@ -2,13 +2,12 @@ package plycrag.check.clearance;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.locationtech.jts.geom.Envelope;
+import plycrag.finding.Cure;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
-import plycrag.layout.skin.Fixity;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 import plycrag.wall.Fold;
@@ -16,6 +15,10 @@ import plycrag.wall.Fold;
 /** What would mend it where two members take the same space: it depends on whose they are. */
 final class OverlapCure {
   private static final String LESS = "let them lean or turn less ([[facet]] angle, turn)";
+
+  private static final String LARGER =
+      "make the facet larger or smaller ([[facet]] width, length), the studs further apart ([frame]"
+          + " stud-spacing) or the sheets' least width greater ([sheet] least-width)";
 
   private final Layout layout;
   private final List<Overlap> overlaps;
@@ -37,19 +40,31 @@ final class OverlapCure {
     Member one = overlap.one().member();
     Member other = overlap.other().member();
     if (isOnRail(overlap.one(), other) || isOnRail(overlap.other(), one)) {
-      return "raise the wall on to the rails under its posts ([wall] raise)";
+      return "raise the wall on to the rails under its posts "
+          + Cure.length("[wall] raise", raise(), tape).words();
     }
     if (overlap.one().isSupport() || overlap.other().isSupport()) {
       return ofSupport(overlap);
     }
     return overlap.one().isOnFacetOf(overlap.other())
-        ? onOneFacet(one, other)
+        ? new OpeningMove(overlap, tape).words().orElse(LARGER)
         : ofFrames(overlap.one(), overlap.other());
   }
 
   /** Whether a member is a frame's, and the other a rail on which that frame stands. */
   private static boolean isOnRail(StandingMember frame, Member rail) {
     return !frame.isSupport() && rail.role() == MemberRole.RAIL;
+  }
+
+  /** How high the wall's lowest edges stand when its frames are clear of rails, mm. */
+  private double raise() {
+    double by =
+        overlaps.stream()
+            .filter(overlap -> isOnRail(overlap.one(), overlap.other().member()))
+            .mapToDouble(overlap -> overlap.apart(new Vector3(0, 0, -1)))
+            .max()
+            .orElse(0);
+    return tape.snapUp(layout.facets().get(0).facet().raise() + by);
   }
 
   private String ofSupport(Overlap overlap) {
@@ -70,32 +85,6 @@ final class OverlapCure {
 
   private String lowest(StandingMember member) {
     return layout.runs().get(member.run()).get(0).facet().name();
-  }
-
-  /** Of an opening's timber in what backs a seam, where the opening may go. */
-  private String onOneFacet(Member member, Member other) {
-    boolean isOther = other.fixity() == Fixity.OPENING;
-    Member around = isOther ? other : member;
-    Member fixed = isOther ? member : other;
-    if (around.fixity() != Fixity.OPENING || fixed.fixity() == Fixity.OPENING) {
-      return "make the facet larger or smaller, the studs further apart or the sheets' least width"
-          + " greater";
-    }
-    Envelope shared = around.box().intersection(fixed.box());
-    boolean sideways = around.role().isUpright();
-    double by = tape.snapUp(sideways ? shared.getWidth() : shared.getHeight());
-    double away =
-        sideways
-            ? around.box().centre().x - fixed.box().centre().x
-            : around.box().centre().y - fixed.box().centre().y;
-    String way =
-        sideways ? (away > 0 ? "to the right" : "to the left") : (away > 0 ? "up" : "down");
-    return "move the opening "
-        + way
-        + " by "
-        + tape.text(by)
-        + ", so that the timber round it stands beside "
-        + fixed.mark();
   }
 
   private String ofFrames(StandingMember one, StandingMember other) {

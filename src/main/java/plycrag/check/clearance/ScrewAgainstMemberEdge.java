@@ -2,6 +2,7 @@ package plycrag.check.clearance;
 
 import plycrag.finding.Measure;
 import plycrag.wall.Clearances;
+import plycrag.wall.Frame;
 
 /** A screw's centre keeps its distance from the sides of its member. */
 public final class ScrewAgainstMemberEdge extends ScrewRule {
@@ -32,8 +33,7 @@ public final class ScrewAgainstMemberEdge extends ScrewRule {
   }
 
   @Override
-  String suggestion() {
-    return "back the seam with doubled members or flat timber, or choose a broader section or a"
-        + " thinner screw";
+  String suggestion(Frame frame) {
+    return backed(frame) + "choose broader timber ([frame] section) or " + THINNER;
   }
 }

@@ -2,6 +2,7 @@ package plycrag.check.clearance;
 
 import plycrag.finding.Measure;
 import plycrag.wall.Clearances;
+import plycrag.wall.Frame;
 
 /** A screw's centre keeps its distance from the ends of its member. */
 public final class ScrewAgainstMemberEnd extends ScrewRule {
@@ -32,7 +33,7 @@ public final class ScrewAgainstMemberEnd extends ScrewRule {
   }
 
   @Override
-  String suggestion() {
-    return "set the studs further apart, or choose a thinner screw";
+  String suggestion(Frame frame) {
+    return "set the studs further apart ([frame] stud-spacing), or choose " + THINNER;
   }
 }

@@ -3,6 +3,7 @@ package plycrag.check.clearance;
 import plycrag.finding.Measure;
 import plycrag.geometry.Distances;
 import plycrag.wall.Clearances;
+import plycrag.wall.Frame;
 
 /** A screw's centre keeps its distance from the edge of its piece. */
 public final class ScrewAgainstSheetEdge extends ScrewRule {
@@ -34,7 +35,7 @@ public final class ScrewAgainstSheetEdge extends ScrewRule {
   }
 
   @Override
-  String suggestion() {
-    return "back the seam with doubled members or flat timber, or choose a thinner screw";
+  String suggestion(Frame frame) {
+    return backed(frame) + "choose " + THINNER;
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeMap;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -69,7 +70,7 @@ public final class ScrewLength implements Rule {
                 + " into the timber; "
                 + tape.size(bite.required())
                 + " are required",
-            "choose screws of at least " + tape.text(tape.snapUp(least)));
+            "choose screws of at least " + told(tape.snapUp(least), tape));
   }
 
   private Finding tooLong(Measure rest, String member, Layout layout) {
@@ -90,6 +91,12 @@ public final class ScrewLength implements Rule {
                 + "; "
                 + tape.size(rest.required())
                 + " must remain",
-            "choose screws of at most " + tape.text(tape.snapDown(most)));
+            most > layout.wall().sheet().thickness()
+                ? "choose screws of at most " + told(tape.snapDown(most), tape)
+                : "choose deeper timber ([frame] section)");
+  }
+
+  private static String told(double length, Tape tape) {
+    return tape.text(length) + " " + Cure.length("[screws] length", length, tape).words();
   }
 }

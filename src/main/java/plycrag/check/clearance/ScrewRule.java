@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Direction;
@@ -24,9 +25,13 @@ import plycrag.layout.frame.Member;
 import plycrag.layout.pattern.Screw;
 import plycrag.layout.skin.Piece;
 import plycrag.wall.Clearances;
+import plycrag.wall.Frame;
+import plycrag.wall.Frame.SeamBacking;
 
 /** A rule that asks of each screw how it lies in its piece and its member. */
 abstract class ScrewRule implements Rule {
+  static final String THINNER = "thinner screws ([screws] diameter)";
+
   /** A screw and what it joins. */
   record Grip(Screw screw, Piece piece, Bitten bitten) {
     Member member() {
@@ -93,7 +98,7 @@ abstract class ScrewRule implements Rule {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       for (Screw screw : facet.screws()) {
         Grip grip = new Grip(screw, pieces.get(screw.piece()), members.get(screw.member()));
-        finding(grip, layout.wall().clearance(), report).ifPresent(findings::add);
+        finding(grip, layout, report).ifPresent(findings::add);
       }
     }
     return findings;
@@ -103,8 +108,8 @@ abstract class ScrewRule implements Rule {
     return things.stream().collect(Collectors.toMap(mark, Function.identity()));
   }
 
-  private Optional<Finding> finding(Grip grip, Clearances clearance, Report report) {
-    Measure measure = measure(grip, clearance);
+  private Optional<Finding> finding(Grip grip, Layout layout, Report report) {
+    Measure measure = measure(grip, layout.wall().clearance());
     if (!Tolerance.isSome(measure.shortfall())) {
       return Optional.empty();
     }
@@ -122,7 +127,7 @@ abstract class ScrewRule implements Rule {
                 + screw.member()
                 + " "
                 + report.standing(measure, other(grip)),
-            suggestion()));
+            suggestion(layout.wall().frame())));
   }
 
   /** What it measures, against what is required. */
@@ -135,5 +140,14 @@ abstract class ScrewRule implements Rule {
   abstract String other(Grip grip);
 
   /** What would mend it. */
-  abstract String suggestion();
+  abstract String suggestion(Frame frame);
+
+  /** Where two sheets share a member at a seam, two of them leave each sheet its own. */
+  static String backed(Frame frame) {
+    return frame.seams() == SeamBacking.SHARED
+        ? "back the seams with doubled members "
+            + Cure.word("[frame] seams", "doubled").words()
+            + ", or "
+        : "";
+  }
 }

@@ -26,6 +26,7 @@ import plycrag.layout.frame.Member;
 import plycrag.layout.skin.Piece;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
+import plycrag.wall.Fold;
 
 /** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
 public final class SeamBacked implements Rule {
@@ -53,17 +54,14 @@ public final class SeamBacked implements Rule {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       SpatialIndex<Member> members = new SpatialIndex<>(facet.members(), Member::box);
       double overhang = layout.wall().overhang(facet.facet());
-      String suggestion =
-          overhang > 0
-              ? "mitre what meets at the fold ([wall] fold-edges)"
-              : "choose a smaller seam gap, broader timber or other backing at the seams";
       for (Piece piece : facet.pieces()) {
         for (LineString edge : Shapes.edges(piece.back())) {
           if (isRound(edge, facet.facet())) {
             continue;
           }
           for (Geometry stretch : bare(edge, members, overhang, layout.wall().rimOverhang())) {
-            findings.add(finding(piece, stretch, suggestion, report));
+            findings.add(
+                finding(piece, stretch, facet, cure(stretch, facet.facet(), overhang), report));
           }
         }
         odd(facet.facet())
@@ -168,9 +166,39 @@ public final class SeamBacked implements Rule {
         "screw blocks behind that edge, or give the cutout level and upright sides");
   }
 
-  private static Finding finding(Piece piece, Geometry stretch, String suggestion, Report report) {
+  /** What would bring timber behind a stretch: at a corner of walls what they leave no room for. */
+  private static String cure(Geometry stretch, Facet facet, double overhang) {
+    if (overhang > 0) {
+      return "mitre what meets at the fold ([wall] fold-edges)";
+    }
+    return facet.folds().stream()
+        .filter(fold -> fold.isCorner() && isAt(fold, facet, stretch))
+        .findFirst()
+        .map(
+            fold ->
+                "facets "
+                    + facet.name()
+                    + " and "
+                    + fold.other()
+                    + " leave no room for timber there; let them turn less ([[facet]] turn), lean by"
+                    + " the same angle, or end at the same height ([[facet]] angle, length)")
+        .orElse("choose a smaller seam gap, broader timber or other backing at the seams");
+  }
+
+  private static boolean isAt(Fold fold, Facet facet, Geometry stretch) {
+    LineString side = Shapes.outerEdges(facet.boundary()).get(fold.side());
+    return side.distance(stretch) < CORNER;
+  }
+
+  private static Finding finding(
+      Piece piece, Geometry stretch, FacetLayout facet, String suggestion, Report report) {
     Point middle = stretch.getCentroid();
     Measure measure = new Measure(-stretch.getLength(), 0);
+    double worst =
+        BareRim.of(List.of((LineString) stretch), facet.members(), 0)
+            .map(BareRim::worst)
+            .orElse(0.0);
+    double away = Math.max(worst, BareRim.away(middle, facet.members()));
     return report.error(
         new Report.Thing(piece.mark(), middle),
         "",
@@ -178,7 +206,9 @@ public final class SeamBacked implements Rule {
         report.tape().text(stretch.getLength())
             + " of an edge of piece "
             + piece.mark()
-            + " has no timber behind it",
+            + " has no timber behind it, and stands up to "
+            + report.tape().text(away)
+            + " from it",
         suggestion);
   }
 }

@@ -11,6 +11,7 @@ import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 import plycrag.layout.sheets.CountersinkDepth;
 import plycrag.layout.sheets.MachinedHole;
+import plycrag.units.Count;
 import plycrag.units.Tape;
 import plycrag.wall.machine.ClearanceHoles;
 import plycrag.wall.machine.Machine;
@@ -85,7 +86,8 @@ public final class Countersinks implements Rule {
     Finding wrongFace() {
       return error.finding(
           "heads of screws are let in from the climbing side, and the back of the sheets lies up",
-          "set [nesting] face-up to front, or [machine] screw-holes to through");
+          "lay the sheets the other way up ([nesting] face-up = \"front\"), or let no heads in"
+              + " ([machine] screw-holes = \"through\")");
     }
 
     List<Finding> findings(int count, double thickness) {
@@ -107,13 +109,14 @@ public final class Countersinks implements Rule {
 
     private Finding noTool(int count) {
       return error.finding(
-          count
-              + " heads of "
+          Count.of(count, "head")
+              + " of "
               + tape.size(head())
-              + " are to be let in, and no countersink is told that is as wide",
+              + (count == 1 ? " is" : " are")
+              + " to be let in, and no countersink is told that is as wide",
           "add a [[tool]] of kind countersink with diameter "
               + tape.size(head())
-              + " or more, or set [machine] screw-holes to through");
+              + " or more, or let no heads in ([machine] screw-holes = \"through\")");
     }
 
     private List<Finding> fit(Tool tool, double thickness) {

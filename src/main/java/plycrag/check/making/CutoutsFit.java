@@ -2,6 +2,7 @@ package plycrag.check.making;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import plycrag.check.rule.Report;
 import plycrag.check.rule.Rule;
@@ -53,13 +54,19 @@ public final class CutoutsFit implements Rule {
 
   private static void addFindings(Facet facet, int at, Report report, List<Finding> findings) {
     Cutout cutout = facet.cutouts().get(at);
-    double beyond = Shapes.without(cutout.shape(), facet.boundary()).getArea();
-    if (beyond > CRUMB) {
+    Geometry outside = Shapes.without(cutout.shape(), facet.boundary());
+    if (outside.getArea() > CRUMB) {
+      double beyond = beyond(outside, facet);
       findings.add(
           finding(
               cutout,
               -beyond,
-              "cutout " + cutout.name() + " goes beyond facet " + facet.name(),
+              "cutout "
+                  + cutout.name()
+                  + " goes "
+                  + report.tape().text(beyond)
+                  + " beyond facet "
+                  + facet.name(),
               "move it or make it smaller; it may touch the facet's edge",
               report));
     }
@@ -77,13 +84,24 @@ public final class CutoutsFit implements Rule {
     }
   }
 
+  /** How far what lies outside a facet is from it, mm. */
+  private static double beyond(Geometry outside, Facet facet) {
+    return Stream.of(outside.getCoordinates())
+        .mapToDouble(corner -> Shapes.point(corner.x, corner.y).distance(facet.boundary()))
+        .max()
+        .orElse(0);
+  }
+
   private static Finding splitting(Facet facet, Report report) {
     Tape tape = report.tape();
     return finding(
         facet.cutouts().get(0),
         0,
         "the cutouts of facet " + facet.name() + " do not leave it in one part",
-        "leave a strip of at least " + tape.text(tape.snapUp(100)) + " beside or between them",
+        "leave a strip of at least "
+            + tape.text(tape.snapUp(100))
+            + " beside or between them, or, where something stands through all of it, draw facets"
+            + " side by side ([[facet]] beside, turn = 0)",
         report);
   }
 

@@ -128,9 +128,10 @@ public final class FlangeRecess implements Rule {
         return Optional.empty();
       }
       String what = count + (count == 1 ? " recess" : " recesses") + " of " + diameter();
+      String are = count == 1 ? " is" : " are";
       List<Tool> candidates = tools.recessCandidates(recess.diameter());
       return Optional.of(
-          candidates.isEmpty() ? noTool(what) : unfit(what, candidates.get(0), tools));
+          candidates.isEmpty() ? noTool(what + are) : unfit(what, candidates.get(0), tools));
     }
 
     private String diameter() {
@@ -139,7 +140,7 @@ public final class FlangeRecess implements Rule {
 
     private Finding noTool(String what) {
       return error.finding(
-          what + " are to be cut, and no end mill is told that is narrow enough to circle in them",
+          what + " to be cut, and no end mill is told that is narrow enough to circle in them",
           "add a [[tool]] of kind end-mill narrower than "
               + diameter()
               + ", or leave recesses out ([inserts] recess-depth)");

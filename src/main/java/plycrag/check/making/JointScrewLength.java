@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -35,16 +36,25 @@ public final class JointScrewLength implements Rule {
     Measure bite = new Measure(length - breadth, ScrewReach.DEPTH_IN_DIAMETERS * diameter);
     Measure rest = new Measure(2 * breadth - length, ScrewReach.FAR_SIDE);
     if (needed && Tolerance.isSome(bite.shortfall())) {
-      findings.add(finding(bite, "bite " + text(layout, bite) + " into the second", layout));
+      findings.add(finding(bite, bite(bite, layout.wall().tape()), layout));
     }
     if (needed && Tolerance.isSome(rest.shortfall())) {
-      findings.add(finding(rest, "end " + text(layout, rest) + " before its far side", layout));
+      findings.add(finding(rest, rest(rest, layout.wall().tape()), layout));
     }
     return findings;
   }
 
-  private static String text(Layout layout, Measure measure) {
-    return layout.wall().tape().size(measure.found());
+  private static String bite(Measure bite, Tape tape) {
+    return bite.found() > 0
+        ? "bite " + tape.size(bite.found()) + " into the second"
+        : "do not reach the second";
+  }
+
+  private static String rest(Measure rest, Tape tape) {
+    return "end "
+        + tape.size(Math.abs(rest.found()))
+        + (rest.found() < 0 ? " beyond" : " before")
+        + " the far side of the second";
   }
 
   private Finding finding(Measure measure, String what, Layout layout) {
@@ -65,10 +75,18 @@ public final class JointScrewLength implements Rule {
                 + "; "
                 + tape.size(measure.required())
                 + " are required",
-            "choose screws of "
-                + tape.size(reach.least())
-                + " to "
-                + tape.size(reach.most())
-                + " ([joints] screw-length)");
+            suggestion(reach, layout.wall().joints().screws().diameter(), tape));
+  }
+
+  private static String suggestion(ScrewReach reach, double diameter, Tape tape) {
+    return Tolerance.isMore(reach.least(), reach.most())
+        ? "no length would do; choose thinner ones ([joints] screw-diameter), or broader timber"
+            + " ([frame] section)"
+        : "choose screws of "
+            + tape.size(reach.least())
+            + " to "
+            + tape.size(reach.most())
+            + " "
+            + Cure.length("[joints] screw-length", reach.middling(diameter, tape), tape).words();
   }
 }

@@ -52,7 +52,7 @@ public final class OutlineTool implements Rule {
         "pieces are to be cut out, and no end mill is told that reaches "
             + depth
             + " deep and may turn at its speed",
-        "add a [[tool]] of kind end-mill, or set [machine] outlines to none");
+        "add a [[tool]] of kind end-mill that does, or saw them out ([machine] outlines = \"none\")");
   }
 
   private List<Finding> around(Layout layout, Tool cutter) {
@@ -102,7 +102,7 @@ public final class OutlineTool implements Rule {
         "a corner of piece "
             + piece
             + " is so sharp that the end mill would go far beyond the sheet to get round it",
-        "cut the corner's tip off, or set [machine] outlines to none and saw the piece out");
+        "cut the corner's tip off, or saw the pieces out ([machine] outlines = \"none\")");
   }
 
   private Finding tooNear(String piece, String other, Tool cutter, Tape tape) {

@@ -59,7 +59,7 @@ public final class PiecesMarked implements Rule {
     if (told.isEmpty()) {
       return error.finding(
           "marks are to be engraved, and no engraver is told",
-          "add a [[tool]] of kind engraver, or set [machine] marks to none");
+          "add a [[tool]] of kind engraver, or write marks by hand ([machine] marks = \"none\")");
     }
     Tool tool = told.get();
     return ToolBox.reaches(tool, wanted.depth())

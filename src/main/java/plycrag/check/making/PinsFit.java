@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
@@ -62,11 +63,27 @@ public final class PinsFit implements Rule {
             + " is worked on both faces, and its upright middle line has no room for two pins of "
             + wall.tape().size(wall.machine().work().pins().diameter())
             + " beside the pieces",
-        "leave "
-            + wall.tape().text(wall.tape().snapUp(WorkedFace.pinMargin(wall)))
-            + " at the sheets' edges ([nesting] edge-trim), "
+        margins(back, wall)
             + oneFace(wall)
-            + "lay the sheets with their backs up ([nesting] face-up)");
+            + "lay the sheets with their backs up "
+            + Cure.word("[nesting] face-up", "back").words());
+  }
+
+  /** What would leave room, unless a piece is as high as its sheet, which leaves no margin. */
+  private static String margins(LaidSheet back, Wall wall) {
+    double margin = wall.tape().snapUp(WorkedFace.pinMargin(wall));
+    double highest =
+        back.pieces().stream().mapToDouble(laid -> laid.box().getHeight()).max().orElse(0);
+    String left = wall.tape().text(margin);
+    return highest > back.stock().height() - 2 * margin
+        ? "take sheets on which the pieces leave "
+            + left
+            + " at both edges ([sheet] width, or a [[stock-sheet]]), "
+        : "leave "
+            + left
+            + " at the sheets' edges "
+            + Cure.length("[nesting] edge-trim", margin, wall.tape()).words()
+            + ", ";
   }
 
   /** Marks can go to the other face; a recess is in the back or nowhere. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -18,6 +19,8 @@ import plycrag.wall.Facet;
 
 /** The bottom plate stands on the floor, or says how much is to be packed under it. */
 public final class PlateOnFloor implements Rule {
+  private static final String RAISE = "[wall] raise";
+
   @Override
   public String name() {
     return "plate-floor";
@@ -53,10 +56,10 @@ public final class PlateOnFloor implements Rule {
     }
     if (footing.packing() < -Tolerance.TOUCH) {
       return Optional.of(
-          layout.wall().base() > 0 ? inRails(plate, footing, tape) : inFloor(plate, footing, tape));
+          layout.wall().base() > 0 ? inRails(plate, lowest, tape) : inFloor(plate, lowest, tape));
     }
     return footing.packing() > tape.unit().markingGrid()
-        ? Optional.of(packed(plate, footing, tape))
+        ? Optional.of(packed(plate, lowest, tape))
         : Optional.empty();
   }
 
@@ -89,33 +92,38 @@ public final class PlateOnFloor implements Rule {
                 + " designed");
   }
 
-  private Finding inFloor(String plate, Footing footing, Tape tape) {
-    return sunk(
-        plate, footing, "the facet leans back, and its frame would stand ", "the floor", tape);
+  private Finding inFloor(String plate, FacetLayout lowest, Tape tape) {
+    return sunk(plate, lowest, " leans back, and its frame would stand ", "the floor", tape);
   }
 
-  private Finding inRails(String plate, Footing footing, Tape tape) {
+  private Finding inRails(String plate, FacetLayout lowest, Tape tape) {
     return sunk(
-        plate,
-        footing,
-        "the frame stands on the rails under the posts, and would stand ",
-        "them",
-        tape);
+        plate, lowest, " stands on the rails under the posts, and would stand ", "them", tape);
   }
 
-  private Finding sunk(String plate, Footing footing, String start, String where, Tape tape) {
+  private Finding sunk(String plate, FacetLayout lowest, String how, String where, Tape tape) {
+    Footing footing = lowest.footing();
+    double raise = tape.snapUp(footing.leastRaise());
     return new WholeWall(name(), Severity.ERROR)
         .finding(
             plate,
             "",
             new Measure(footing.packing(), 0),
-            start + tape.text(-footing.packing()) + " deep in " + where,
-            "raise the wall by at least "
-                + tape.text(tape.snapUp(footing.leastRaise()))
-                + " ([wall] raise)");
+            "facet "
+                + lowest.facet().name()
+                + how
+                + tape.text(-footing.packing())
+                + " deep in "
+                + where,
+            "let the wall begin at least "
+                + tape.text(raise)
+                + " above the floor "
+                + Cure.length(RAISE, raise, tape).words());
   }
 
-  private Finding packed(String plate, Footing footing, Tape tape) {
+  private Finding packed(String plate, FacetLayout lowest, Tape tape) {
+    Footing footing = lowest.footing();
+    double more = footing.raiseForPlate() - lowest.facet().raise();
     return new WholeWall(name(), Severity.WARNING)
         .finding(
             plate,
@@ -125,7 +133,7 @@ public final class PlateOnFloor implements Rule {
                 + tape.text(footing.packing())
                 + " above the floor and is to be packed along its length",
             "raise the wall by at least "
-                + tape.text(tape.snapUp(footing.raiseForPlate()))
+                + tape.text(tape.snapUp(more))
                 + " for a plate on the floor ([wall] raise)");
   }
 }

@@ -43,6 +43,7 @@ public final class RoomForStuds implements Rule {
             + " is "
             + report.tape().text(length)
             + " long, and the plates at its edges leave no room for studs between them",
-        "make it longer, its folds less sharp or the section less deep");
+        "make it longer ([[facet]] length), its folds less sharp ([[facet]] angle) or the timber less"
+            + " deep ([frame] section)");
   }
 }

@@ -90,7 +90,7 @@ public final class WithinTravel implements Rule {
                             + way
                             + " as it lies on the machine, which moves "
                             + tape.size(reach),
-                        "take smaller sheets, or a larger machine"));
+                        "take smaller sheets ([sheet] length, width), or a larger machine"));
   }
 
   private Optional<Finding> height(double height, Optional<Double> travel, Tape tape) {

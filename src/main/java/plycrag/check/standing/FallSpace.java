@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -15,11 +16,15 @@ import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.MemberRole;
+import plycrag.layout.pattern.Insert;
 import plycrag.layout.standing.FallZone;
+import plycrag.layout.standing.Ground;
 import plycrag.layout.support.PlacedMember;
+import plycrag.units.Count;
 import plycrag.units.Tape;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
+import plycrag.wall.room.RoomPlane;
 
 /** Nothing hard lies where people fall, as far as the room is told. See {@link FallZone}. */
 public final class FallSpace implements Rule {
@@ -44,7 +49,7 @@ public final class FallSpace implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (int number = 0; number < layout.runs().size(); number++) {
       List<FacetLayout> run = layout.runs().get(number);
-      FallZone zone = FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+      FallZone zone = FallZone.of(layout, run.stream().map(FacetLayout::facet).toList());
       height(layout, zone, findings);
       ends(layout, zone, run.get(0), findings);
       obstacles(layout, zone, run.get(0), findings);
@@ -102,7 +107,7 @@ public final class FallSpace implements Rule {
                         "the room ends",
                         end - zone.outermost(),
                         zone,
-                        "lean the wall out less or make it lower")));
+                        "lean the wall out less ([[facet]] angle) or make it lower ([[facet]] length)")));
   }
 
   /**
@@ -176,7 +181,8 @@ public final class FallSpace implements Rule {
               "the mats end",
               front.get(),
               zone,
-              "lay them further ([mat] front)"));
+              "lay them further "
+                  + Cure.length("[mat] front", zone.clear(), layout.wall().tape()).words()));
     }
   }
 
@@ -210,7 +216,10 @@ public final class FallSpace implements Rule {
                       + " beyond the "
                       + end
                       + " end of the wall, where people fall to the side",
-                  "let them reach " + tape.text(needed) + " ([mat] side)"));
+                  "let them reach "
+                      + tape.text(needed)
+                      + " "
+                      + Cure.length("[mat] side", needed, tape).words()));
     }
   }
 
@@ -224,14 +233,20 @@ public final class FallSpace implements Rule {
         if (inFront && placed.member().role() == MemberRole.RAIL) {
           rail(layout, placed, findings);
         } else if (inFront && placed.member().role() == MemberRole.POST) {
-          findings.add(
-              new WholeWall(name(), Severity.ERROR)
-                  .finding(
-                      "post " + placed.member().mark() + " stands where people fall",
-                      "set the posts further behind ([support] behind)"));
+          findings.add(post(layout, placed, front - zone.foot()));
         }
       }
     }
+  }
+
+  private Finding post(Layout layout, PlacedMember placed, double ahead) {
+    Tape tape = layout.wall().tape();
+    double behind = tape.snapUp(layout.wall().support().orElseThrow().behind() + ahead);
+    return new WholeWall(name(), Severity.ERROR)
+        .finding(
+            "post " + placed.member().mark() + " stands where people fall",
+            "set the posts further behind "
+                + Cure.length("[support] behind", behind, tape).words());
   }
 
   private void rail(Layout layout, PlacedMember placed, List<Finding> findings) {
@@ -252,25 +267,28 @@ public final class FallSpace implements Rule {
                       + tape.text(height)
                       + " high where people fall, under "
                       + mats,
-                  "lay mats that are thicker, and pad the rail under them ([mat] thickness)"));
+                  "lay mats that are thicker, and pad the rail under them "
+                      + Cure.length("[mat] thickness", tape.snapUp(height), tape).words()));
     }
   }
 
   private void inserts(Layout layout, List<Finding> findings) {
     double thickness = layout.wall().room().mat().thickness().orElse(0.0);
-    long below =
-        layout.facets().stream()
-            .flatMap(
-                facet ->
-                    facet.inserts().stream()
-                        .map(insert -> facet.facet().plane().z(insert.centre().getY(), 0)))
-            .filter(height -> height < thickness)
-            .count();
+    RoomPlane floor = Ground.floor(layout);
+    int below = 0;
+    for (FacetLayout facet : layout.facets()) {
+      for (Insert insert : facet.inserts()) {
+        Vector3 place = new Vector3(insert.centre().getX(), insert.centre().getY(), 0);
+        below += floor.heightOver(facet.facet().plane().toRoom(place)) < thickness ? 1 : 0;
+      }
+    }
     if (below > 0) {
       findings.add(
           new WholeWall(name(), Severity.NOTE)
               .finding(
-                  below + " inserts lie below the top of the mats",
+                  Count.of(below, "insert")
+                      + (below == 1 ? " lies" : " lie")
+                      + " below the top of the mats",
                   "raise the wall ([wall] raise), or leave their rows out"));
     }
   }

@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -93,7 +94,12 @@ public final class RoomFits implements Rule {
                                           + " reaches "
                                           + tape.text(tape.snapUp(deep))
                                           + " into the knee wall behind it",
-                                      "set the wall further out ([room] knee-wall-behind)"));
+                                      "set the wall further out "
+                                          + Cure.length(
+                                                  "[room] knee-wall-behind",
+                                                  tape.snapUp(wall.behind() + deep),
+                                                  tape)
+                                              .words()));
                         }));
   }
 
@@ -127,7 +133,17 @@ public final class RoomFits implements Rule {
                                 + " reaches "
                                 + tape.text(tape.snapUp(-lowest(body, floor)))
                                 + " into the floor where that is higher",
-                            "raise the wall ([wall] raise)")));
+                            "raise the wall "
+                                + Cure.length(
+                                        "[wall] raise",
+                                        tape.snapUp(raise(layout) - lowest(body, floor)),
+                                        tape)
+                                    .words())));
+  }
+
+  /** How high the lowest edge of the face is, mm. */
+  private static double raise(Layout layout) {
+    return layout.facets().get(0).facet().raise();
   }
 
   private static double lowest(RunAtAngle.Body body, RoomPlane floor) {
@@ -137,28 +153,37 @@ public final class RoomFits implements Rule {
   private void sides(Layout layout, RunAtAngle atAngle, List<Finding> findings) {
     Room.Sides sides = layout.wall().room().sides();
     double width = layout.wall().frontWidth();
-    side(layout, atAngle, new Side("left", sides.left(), at -> -at.x()), findings);
-    Optional<Double> right = sides.right().map(room -> room + width);
-    side(layout, atAngle, new Side("right", right, Vector3::x), findings);
-    side(layout, atAngle, new Side("front", sides.front(), Vector3::y), findings);
+    side(layout, atAngle, new Side("left", sides.left(), 0, at -> -at.x()), findings);
+    side(layout, atAngle, new Side("right", sides.right(), width, Vector3::x), findings);
+    side(layout, atAngle, new Side("front", sides.front(), 0, Vector3::y), findings);
   }
 
   /**
    * One side of a room.
    *
    * @param name of it and of its key
-   * @param room from the room's origin to it, mm
+   * @param told how much room there is, mm
+   * @param from where that is counted from, on the way from the room's origin to it, mm
    * @param along how far a place lies that way
    */
-  private record Side(String name, Optional<Double> room, ToDoubleFunction<Vector3> along) {
+  private record Side(
+      String name, Optional<Double> told, double from, ToDoubleFunction<Vector3> along) {
     Optional<Beyond> beyond(RunAtAngle atAngle) {
-      return room.flatMap(
-          end -> Beyond.furthest(atAngle.bodies(), at -> along.applyAsDouble(at) - end));
+      return told.map(room -> from + room)
+          .flatMap(end -> Beyond.furthest(atAngle.bodies(), at -> along.applyAsDouble(at) - end));
     }
 
-    String cure() {
-      String less = name.equals("front") ? "let it lean out less" : "make it narrower";
-      return less + ", or move the wall and tell how much room it has there ([room] " + name + ")";
+    String cure(double by, Tape tape) {
+      String less =
+          name.equals("front")
+              ? "let it lean out less ([[facet]] angle)"
+              : "make it narrower ([[facet]] width)";
+      double needed = tape.snapUp(told.orElseThrow() + by);
+      return less
+          + ", or move the wall so that it has "
+          + tape.text(needed)
+          + " there "
+          + Cure.length("[room] " + name, needed, tape).words();
     }
   }
 
@@ -178,7 +203,7 @@ public final class RoomFits implements Rule {
                                 + tape.text(tape.snapUp(beyond.by()))
                                 + " through what ends the room on the "
                                 + side.name(),
-                            side.cure())));
+                            side.cure(beyond.by(), tape))));
   }
 
   private void obstacle(Tape tape, RunAtAngle atAngle, Obstacle obstacle, List<Finding> findings) {

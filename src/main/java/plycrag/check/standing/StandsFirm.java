@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
 import plycrag.geometry.Solid;
@@ -72,7 +73,7 @@ public final class StandsFirm implements Rule {
     double centre = run.get(0).facet().plane().floorAxes().fromRoom(mass.centre()).y();
     double toe = ends(run, support, 1);
     double heel = -ends(run, support, -1);
-    double edge = FallZone.of(wall, run.stream().map(FacetLayout::facet).toList()).outermost();
+    double edge = FallZone.of(layout, run.stream().map(FacetLayout::facet).toList()).outermost();
     double weight = HOLDING * mass.kilograms() * GRAVITY;
     double load = TIPPING * SUDDEN * CLIMBER;
     double forward = weight * (toe - centre) - load * Math.max(0, edge - toe);
@@ -82,9 +83,7 @@ public final class StandsFirm implements Rule {
           finding(
               forward,
               "the wall tips forward over the ends of its rails",
-              "let the rails reach "
-                  + text(wall.tape(), Math.max(needed, centre))
-                  + " in front of the wall's foot ([support] front)"));
+              further(wall.tape().snapUp(Math.max(needed, centre)), wall.tape())));
     }
     double backward = weight * (centre - heel);
     if (backward < 0) {
@@ -96,8 +95,11 @@ public final class StandsFirm implements Rule {
     }
   }
 
-  private static String text(Tape tape, double length) {
-    return tape.text(tape.snapUp(length));
+  private static String further(double front, Tape tape) {
+    return "let the rails reach "
+        + tape.text(front)
+        + " in front of the wall's foot "
+        + Cure.length("[support] front", front, tape).words();
   }
 
   /** How far the rails reach toward the climber, or away with a sign of -1, in the run, mm. */

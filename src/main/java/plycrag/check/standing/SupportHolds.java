@@ -5,6 +5,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -14,6 +15,7 @@ import plycrag.layout.Layout;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.support.PlacedMember;
 import plycrag.layout.support.WallSupport;
+import plycrag.solve.support.Unheld;
 import plycrag.units.Count;
 import plycrag.units.Tape;
 import plycrag.wall.GivenWall.FoldEdges;
@@ -27,6 +29,9 @@ import plycrag.wall.room.Room.Members;
 /** The support holds every facet, in both directions, by something that can bear it. */
 public final class SupportHolds implements Rule {
   private static final int LEAST_ANCHORS = 2;
+
+  private static final String FREE = Cure.word("[support] kind", "freestanding").words();
+  private static final String SHEETS = Cure.word("[support] lateral", "sheets").words();
 
   @Override
   public String name() {
@@ -45,7 +50,7 @@ public final class SupportHolds implements Rule {
       GivenSupport asked = layout.wall().support().orElseThrow();
       boolean unknown = asked.kind() == Kind.HUNG && !layout.wall().room().ceiling().isTold();
       if (!unknown) {
-        unheld(layout.support().get(), findings);
+        unheld(layout.support().get(), layout.wall().tape(), findings);
         unmet(layout.support().get(), findings);
       }
       sway(asked, findings);
@@ -59,24 +64,17 @@ public final class SupportHolds implements Rule {
     return findings;
   }
 
-  private void unheld(WallSupport support, List<Finding> findings) {
-    for (String facet : support.unheld()) {
-      String suggestion =
-          switch (support.kind()) {
-            case FREESTANDING, FIXED ->
-                "a facet must lean out by 60° or less, be high enough for a tie and leave room for a brace"
-                    + " or a knee brace before the posts ([support] behind, across); let steeper ones"
-                    + " hang ([support] kind)";
-            case HUNG ->
-                "a facet must lean out by 20° or more and end below the ceiling; fix flatter ones to"
-                    + " a wall ([support] kind)";
-            case HINGED -> "let the lowest facet be a kick that a tie can hold";
-          };
-      add(
-          Severity.ERROR,
-          "the upper edge of facet " + facet + " is held by nothing",
-          suggestion,
-          findings);
+  private void unheld(WallSupport support, Tape tape, List<Finding> findings) {
+    for (Unheld unheld : support.unheld()) {
+      HeldEdge edge = HeldEdge.of(unheld, support, tape);
+      WholeWall report = new WholeWall(name(), Severity.ERROR);
+      findings.add(
+          edge.measure()
+              .map(
+                  measure ->
+                      report.finding(
+                          unheld.facet(), "", measure, edge.sentence(), edge.suggestion()))
+              .orElseGet(() -> report.finding(edge.sentence(), edge.suggestion())));
     }
   }
 
@@ -96,14 +94,14 @@ public final class SupportHolds implements Rule {
       add(
           Severity.ERROR,
           "nothing keeps the support from swaying along the wall",
-          "let braces, knee braces or the sheets do it ([support] lateral)",
+          "let the sheets do it " + SHEETS + ", or braces ([support] lateral)",
           findings);
     }
     if (isBraced(asked) && !asked.hasPosts()) {
       add(
           Severity.ERROR,
           "braces are asked for where there are no posts",
-          "let the sheets keep it from swaying ([support] lateral)",
+          "let the sheets keep it from swaying " + SHEETS,
           findings);
     }
   }
@@ -115,13 +113,15 @@ public final class SupportHolds implements Rule {
 
   private void narrow(Lateral lateral, List<Finding> findings) {
     String knees =
-        "set the posts further apart ([support] bay), or let braces do it ([support] lateral)";
+        "let braces do it "
+            + Cure.word("[support] lateral", "braces").words()
+            + ", or set the posts further apart ([support] bay)";
     add(
         Severity.ERROR,
         "there is no room between the posts for what keeps them from swaying along the wall",
         lateral == Lateral.KNEE_BRACES
             ? knees
-            : "make the wall wide enough for two posts, or let the sheets do it ([support] lateral)",
+            : "let the sheets do it " + SHEETS + ", or make the wall wide enough for two posts",
         findings);
   }
 
@@ -150,7 +150,7 @@ public final class SupportHolds implements Rule {
       add(
           Severity.ERROR,
           "nothing may be fixed to the building, and this support is",
-          "let it stand free ([support] kind)",
+          "let it stand free " + FREE,
           findings);
     }
     if (asked.kind() == Kind.HUNG) {
@@ -183,8 +183,7 @@ public final class SupportHolds implements Rule {
       add(
           Severity.ERROR,
           what,
-          "let the wall stand free or be fixed to a wall ([support] kind), or find joists"
-              + " ([room] ceiling-members)",
+          "let the wall stand free " + FREE + ", or find joists ([room] ceiling-members)",
           findings);
     } else if (ceiling.joists().section().isEmpty() || ceiling.joists().span().isEmpty()) {
       add(
@@ -211,7 +210,7 @@ public final class SupportHolds implements Rule {
                   + " over the length of ledger "
                   + placed.member().mark()
                   + ", which lies level",
-              "let the wall stand free or be fixed to a wall ([support] kind)",
+              "let the wall stand free " + FREE + ", or fix it to a wall ([support] kind)",
               findings);
         }
       }
@@ -257,7 +256,7 @@ public final class SupportHolds implements Rule {
       add(
           Severity.ERROR,
           "sheets and timber that are mitred to one angle bind at another",
-          "cut them square ([wall] fold-edges = \"square\")",
+          "cut them square " + Cure.word("[wall] fold-edges", "square").words(),
           findings);
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
@@ -12,6 +13,7 @@ import plycrag.layout.Layout;
 import plycrag.layout.standing.RunAtAngle;
 import plycrag.layout.support.Tether;
 import plycrag.units.Decimal;
+import plycrag.units.Tape;
 
 /** What swings cuts into nothing at any of its angles, and hangs from what holds it. */
 public final class SwingClear implements Rule {
@@ -73,6 +75,7 @@ public final class SwingClear implements Rule {
     for (Tether tether : layout.support().map(one -> one.tethers()).orElse(List.of())) {
       double below = tether.anchor().z() - layout.held(tether, angle).z();
       if (below < -Tolerance.TOUCH) {
+        Tape tape = layout.wall().tape();
         findings.add(
             new WholeWall(name(), Severity.ERROR)
                 .finding(
@@ -84,12 +87,26 @@ public final class SwingClear implements Rule {
                         + " "
                         + tether.mark()
                         + " is anchored "
-                        + layout.wall().tape().text(-below)
+                        + tape.text(-below)
                         + " below where it holds the wall",
-                    "anchor it higher ([support] anchor-height), or hold the facet further down its slope"
-                        + " ([support] attach)"));
+                    "anchor it higher "
+                        + Cure.length("[support] anchor-height", highest(layout), tape).words()
+                        + ", or hold the facet further down its slope ([support] attach)"));
       }
     }
+  }
+
+  /** As high as what is held ever comes, mm. */
+  private static double highest(Layout layout) {
+    double highest =
+        layout.support().orElseThrow().tethers().stream()
+            .flatMap(
+                tether ->
+                    RunAtAngle.angles(layout, 0).stream()
+                        .map(angle -> layout.held(tether, angle).z()))
+            .max(Double::compare)
+            .orElseThrow();
+    return layout.wall().tape().snapUp(highest);
   }
 
   private static String degrees(double angle) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import plycrag.check.rule.WholeWall;
+import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Tolerance;
@@ -21,6 +22,12 @@ import plycrag.wall.room.RoomPlane;
 
 /** What of a run is too high for the ceiling: a facet, or what holds it. */
 final class UnderCeiling {
+  /** Nearer to its lower edge a hinged facet cannot be asked to be held, mm. */
+  private static final double LEAST_ATTACH = 100;
+
+  /** No facet can be asked to be shorter, mm. */
+  private static final double LEAST_LENGTH = 300;
+
   private final Layout layout;
   private final List<FacetLayout> run;
   private final String what;
@@ -79,15 +86,16 @@ final class UnderCeiling {
   /** Where a place is, seen from above. */
   private String place(Vector3 at) {
     Tape tape = layout.wall().tape();
-    return tape.text(tape.snap(at.x()))
-        + " from the wall's left and "
+    double across = tape.snap(at.x());
+    return tape.text(Math.abs(across))
+        + (across < 0 ? " left of the wall's left end and " : " from the wall's left and ")
         + tape.text(Math.abs(tape.snap(at.y())))
         + (at.y() < 0 ? " behind its foot" : " out from its foot");
   }
 
   private String facetCure(Beyond beyond) {
     FacetAtAngle facet = beyond.body().facet().orElseThrow();
-    return shorter(facet, beyond.by()).orElseGet(() -> lower(facet.facet()));
+    return shorter(facet, beyond.by()).orElseGet(() -> lower(facet.facet(), beyond.by()));
   }
 
   /** How long a facet may be, if making it shorter helps. */
@@ -96,52 +104,88 @@ final class UnderCeiling {
     Vector3 foot = facet.at(new Vector3(0, 0, 0));
     double gain = over.applyAsDouble(facet.at(new Vector3(0, 1, 0))) - over.applyAsDouble(foot);
     double fitting = tape.snapDown(facet.facet().length() - by / gain);
-    return gain > Tolerance.RECKONING && fitting > 0
+    return gain > Tolerance.RECKONING && fitting >= LEAST_LENGTH
         ? Optional.of(
             "facet "
                 + facet.facet().name()
                 + " fits with a length of "
                 + tape.text(fitting)
-                + " up the slope ([[facet]] "
-                + (facet.facet().isRectangle() ? "length)" : "outline)"))
+                + " up the slope "
+                + (facet.facet().isRectangle()
+                    ? Cure.length("[[facet]] length", fitting, tape).words()
+                    : "([[facet]] outline)"))
         : Optional.empty();
   }
 
-  private static String lower(Facet facet) {
-    return facet.standsOnFacet()
-        ? "make what facet " + facet.name() + " stands on lower ([[facet]] length, [wall] raise)"
-        : "stand facet " + facet.name() + " lower ([wall] raise)";
+  private String lower(Facet facet, double by) {
+    if (facet.standsOnFacet()) {
+      return "make what facet "
+          + facet.name()
+          + " stands on lower ([[facet]] length, [wall] raise)";
+    }
+    Tape tape = layout.wall().tape();
+    double raise = tape.snapDown(facet.raise() - by);
+    return raise < 0
+        ? "set facet "
+            + facet.name()
+            + " where the ceiling is "
+            + tape.text(tape.snapUp(by))
+            + " higher"
+        : "stand facet "
+            + facet.name()
+            + " lower "
+            + Cure.length("[wall] raise", raise, tape).words();
   }
 
   private String timberCure(Beyond beyond) {
-    List<Tether> tethers = layout.support().orElseThrow().tethers();
-    Facet top = run.get(run.size() - 1).facet();
-    return tethers.isEmpty()
-        ? shorter(new FacetAtAngle(top, Optional.empty(), top.angle()), beyond.by())
-            .orElseGet(() -> lower(top))
-        : anchoredLower(tethers.get(0), beyond.by());
+    Optional<Tether> held =
+        layout.support().orElseThrow().tethers().stream()
+            .filter(tether -> isAnchored(tether, beyond.body()))
+            .findFirst();
+    boolean isSwinging = !layout.support().orElseThrow().tethers().isEmpty();
+    return held.flatMap(tether -> anchoredLower(tether, beyond.by()))
+        .orElseGet(() -> lessHigh(run.get(isSwinging ? 0 : run.size() - 1).facet(), beyond.by()));
   }
 
-  /** The upper ledger of a hinged wall is where it is held on the building. */
-  private String anchoredLower(Tether tether, double by) {
+  /** With a shorter facet, or one that stands lower. */
+  private String lessHigh(Facet facet, double by) {
+    return shorter(new FacetAtAngle(facet, Optional.empty(), facet.angle()), by)
+        .orElseGet(() -> lower(facet, by));
+  }
+
+  /** Whether a timber is the ledger on which a tether is held; others hold the lowest facet. */
+  private boolean isAnchored(Tether tether, Body body) {
+    return layout.standing().stream()
+        .filter(placed -> placed.member().mark().equals(body.mark()))
+        .map(placed -> placed.member().box())
+        .anyMatch(
+            box -> box.getMinY() <= tether.anchor().z() && tether.anchor().z() <= box.getMaxY());
+  }
+
+  /** How the upper ledger of a hinged wall would be lower, where it is held on the building. */
+  private Optional<String> anchoredLower(Tether tether, double by) {
     Tape tape = layout.wall().tape();
     Facet top = run.get(run.size() - 1).facet();
-    double most = tether.anchor().z() - by;
+    double most = tape.snapDown(tether.anchor().z() - by);
     String anchor =
         "anchor it at most "
-            + tape.text(tape.snapDown(most))
-            + " above the floor ([support] anchor-height)";
-    double attach = attach(tether, most);
+            + tape.text(most)
+            + " above the floor "
+            + Cure.length("[support] anchor-height", most, tape).words();
+    double attach = tape.snapDown(attach(tether, most));
     if (attach >= tether.v()) {
-      return anchor;
+      return Optional.of(anchor);
     }
     String hold =
         "hold facet "
             + top.name()
             + " at most "
-            + tape.text(tape.snapDown(attach))
-            + " up its slope ([support] attach)";
-    return isAnchorTold() ? hold + ", and " + anchor : hold;
+            + tape.text(attach)
+            + " up its slope "
+            + Cure.length("[support] attach", attach, tape).words();
+    return attach < LEAST_ATTACH
+        ? Optional.empty()
+        : Optional.of(isAnchorTold() ? hold + ", and " + anchor : hold);
   }
 
   /** Else it follows what is held. */

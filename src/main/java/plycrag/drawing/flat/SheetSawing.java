@@ -2,17 +2,13 @@ package plycrag.drawing.flat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
-import plycrag.document.TextAnchor;
-import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.drawing.pen.Datum;
-import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Scale;
 import plycrag.drawing.pen.Sketch;
@@ -31,7 +27,8 @@ import plycrag.wall.machine.SheetCuttingRules.CutWith;
  * offcuts with their sizes, the cover strips and gussets cut from these; to fit a page.
  */
 public final class SheetSawing {
-  private static final double AROUND = 0.8;
+  /** From a cut to its number on paper, mm. */
+  private static final double ASIDE = Sketch.LARGE * 0.5 + 1.6;
 
   /** How far a kerf is drawn beyond what it separates on paper, mm. */
   private static final double BEYOND = 2;
@@ -47,7 +44,7 @@ public final class SheetSawing {
   private final Tape tape;
   private final Sketch sketch;
   private final List<OffcutPart> parts;
-  private final List<Envelope> taken = new ArrayList<>();
+  private final ClearWords words;
 
   private SheetSawing(CheckedLayout checked, LaidSheet sheet) {
     this.checked = checked;
@@ -55,6 +52,7 @@ public final class SheetSawing {
     this.parts = checked.layout().offcuts().of(sheet);
     this.tape = checked.layout().wall().tape();
     this.sketch = new Sketch(Scale.fitting(sheet.stock().width(), sheet.stock().height()));
+    this.words = new ClearWords(sketch);
   }
 
   /** The picture of a sheet. */
@@ -71,21 +69,23 @@ public final class SheetSawing {
 
   private Drawing drawing() {
     sketch.path(Layers.CONTEXT, SheetOutline.whole(sheet.stock()));
+    Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
+    words.keepOffEdges(
+        Shapes.rectangle(new Envelope(view.left(), view.right(), view.low(), view.high())));
     for (LaidPiece laid : sheet.pieces()) {
       SheetOutline.of(laid).drawCut(sketch, Layers.OUTLINE);
-      FreeSpot.addEdges(laid.placement().of(laid.piece().blank()), taken);
+      words.keepOffEdges(laid.placement().of(laid.piece().blank()));
     }
     parts.forEach(this::draw);
     Datum.outside(sketch, new Xy(0, 0), 1);
     List<SawCut> cuts = cuts();
     cuts.forEach(this::draw);
+    nameParts();
     for (int order = 1; order <= cuts.size(); order++) {
       number(cuts.get(order - 1), String.valueOf(order));
     }
     sheet.pieces().forEach(this::label);
-    parts.forEach(this::label);
     sheet.stock().cutting().offcuts().forEach(this::label);
-    Extent view = new Extent(0, 0, sheet.stock().width(), sheet.stock().height());
     String title = "Cutting sheet " + String.join(", ", marks());
     return new ViewPage(view, false).finish(checked, sketch, title, notes(cuts));
   }
@@ -104,9 +104,8 @@ public final class SheetSawing {
   }
 
   private void draw(OffcutPart part) {
-    Polygon area = Shapes.rectangle(part.place());
     sketch.outline(Layers.PARTS, corners(part.place()));
-    FreeSpot.addEdges(area, taken);
+    words.keepOff(part.place());
   }
 
   private static List<Xy> corners(Envelope box) {
@@ -122,82 +121,51 @@ public final class SheetSawing {
     Xy from = on(cut, cut.from() - beyond);
     Xy to = on(cut, cut.to() + beyond);
     sketch.line(Layers.BEHIND, from, to);
-    Envelope box = new Envelope(from.x(), to.x(), from.y(), to.y());
-    taken.add(box);
+    words.keepOff(new Envelope(from.x(), to.x(), from.y(), to.y()));
   }
 
   private static Xy on(SawCut cut, double along) {
     return cut.upright() ? new Xy(cut.at(), along) : new Xy(along, cut.at());
   }
 
-  /** Beside the cut, as near to where it begins as there is room. */
+  /** Beside the cut, as near to where it begins as there is room, or where a leader reaches. */
   private void number(SawCut cut, String order) {
-    FreeSpot spots = new FreeSpot(taken);
-    double aside = sketch.paper(Sketch.LARGE * 0.5 + 2 * AROUND);
+    List<Xy> places = new ArrayList<>();
     for (int part = 1; part < PARTS; part++) {
       Xy along = on(cut, cut.from() + cut.length() * part / PARTS);
-      for (double away : new double[] {aside, -aside}) {
-        Xy at = cut.upright() ? along.plus(-away, 0) : along.plus(0, away);
-        Envelope box = room(at, order);
-        if (spots.isFree(box)) {
-          sketch.label(Layers.TEXT, at, order, Sketch.LARGE, TextAnchor.MIDDLE);
-          taken.add(box);
-          return;
-        }
+      for (double away : new double[] {sketch.paper(ASIDE), -sketch.paper(ASIDE)}) {
+        places.add(cut.upright() ? along.plus(-away, 0) : along.plus(0, away));
       }
     }
-  }
-
-  private Envelope room(Xy at, String text) {
-    double width = sketch.paper(TextSize.width(text, Sketch.LARGE) / 2 + AROUND);
-    double high = sketch.paper(Sketch.LARGE / 2 + AROUND);
-    return new Envelope(at.x() - width, at.x() + width, at.y() - high, at.y() + high);
+    if (!words.at(places, order, Sketch.LARGE)) {
+      words.beside(on(cut, cut.from() + cut.length() / 2), order, Sketch.LARGE);
+    }
   }
 
   private void label(LaidPiece laid) {
     String mark = laid.piece().mark();
     Polygon area = laid.placement().of(laid.piece().blank());
-    if (!write(area, mark + ": " + size(laid.box()))) {
-      write(area, mark);
+    if (!words.in(area, mark + ": " + size(laid.box())) && !words.in(area, mark)) {
+      words.beside(middle(laid.box()), mark, Sketch.SMALL);
     }
   }
 
-  /** In the middle of a part, along it; all are wide enough for a line of words. */
-  private void label(OffcutPart part) {
-    Envelope box = part.place();
-    Xy middle = new Xy(box.centre().x, box.centre().y);
-    if (box.getWidth() >= box.getHeight()) {
-      sketch.label(Layers.TEXT, middle, part.mark(), Sketch.SMALL, TextAnchor.MIDDLE);
-    } else {
-      sketch.labelUp(Layers.TEXT, middle, part.mark(), Sketch.SMALL, TextAnchor.MIDDLE);
-    }
-    taken.add(box);
+  /** In the middle of each part, along it; beside those too small to hold their marks. */
+  private void nameParts() {
+    parts.stream()
+        .filter(part -> words.holds(part.place(), part.mark()))
+        .forEach(part -> words.along(part.place(), part.mark()));
+    parts.stream()
+        .filter(part -> !words.holds(part.place(), part.mark()))
+        .forEach(part -> words.beside(middle(part.place()), part.mark(), Sketch.SMALL));
+  }
+
+  private static Xy middle(Envelope box) {
+    return new Xy(box.centre().x, box.centre().y);
   }
 
   private void label(Envelope offcut) {
-    write(Shapes.rectangle(offcut), "offcut " + size(offcut));
-  }
-
-  /** Writes level, or upright, if there is room. */
-  private boolean write(Polygon area, String text) {
-    FreeSpot spots = new FreeSpot(taken);
-    double length = sketch.paper(TextSize.width(text, Sketch.SMALL) + 2 * AROUND);
-    double height = sketch.paper(Sketch.SMALL + 2 * AROUND);
-    Optional<Xy> level = spots.in(area, length, height);
-    Optional<Xy> upright = level.isPresent() ? level : spots.in(area, height, length);
-    level.ifPresent(at -> sketch.label(Layers.TEXT, at, text, Sketch.SMALL, TextAnchor.MIDDLE));
-    if (level.isEmpty()) {
-      upright.ifPresent(
-          at -> sketch.labelUp(Layers.TEXT, at, text, Sketch.SMALL, TextAnchor.MIDDLE));
-    }
-    double across = level.isPresent() ? length : height;
-    double up = level.isPresent() ? height : length;
-    upright.ifPresent(
-        at ->
-            taken.add(
-                new Envelope(
-                    at.x() - across / 2, at.x() + across / 2, at.y() - up / 2, at.y() + up / 2)));
-    return upright.isPresent();
+    words.in(Shapes.rectangle(offcut), "offcut " + size(offcut));
   }
 
   private String size(Envelope box) {
@@ -237,12 +205,12 @@ public final class SheetSawing {
   }
 
   private String words(List<SawCut> cuts, int from, int to) {
-    List<String> words = new ArrayList<>();
+    List<String> told = new ArrayList<>();
     for (int at = from; at < to; at++) {
       SawCut cut = cuts.get(at);
       String where = cut.upright() ? " up at " : " across at ";
-      words.add((at + 1) + where + tape.text(cut.at()));
+      told.add((at + 1) + where + tape.text(cut.at()));
     }
-    return String.join("; ", words) + ".";
+    return String.join("; ", told) + ".";
   }
 }

@@ -1,6 +1,7 @@
 package plycrag.drawing.pen;
 
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Fill;
 import plycrag.document.Xy;
 import plycrag.layout.standing.SheetDatum;
@@ -25,7 +26,18 @@ public final class Datum {
     draw(sketch, corner, sign, 1, -1);
   }
 
-  /** The same at the corner of a sheet from which that is measured. */
+  /** What {@link #outside} takes where the view lies to the right of it. */
+  public static List<Envelope> taken(Sketch sketch, Xy corner) {
+    double thick = sketch.paper(THICK);
+    double leg = sketch.paper(LEG);
+    double edge = sketch.paper(EDGE);
+    return List.of(
+        new Envelope(corner.x() - leg, corner.x(), corner.y() - leg, corner.y()),
+        new Envelope(corner.x(), corner.x() + edge, corner.y() - thick, corner.y()),
+        new Envelope(corner.x() - thick, corner.x(), corner.y(), corner.y() + edge));
+  }
+
+  /** Draws it at the corner of a sheet from which that is measured. */
   public static void outside(Sketch sketch, SheetDatum datum) {
     draw(sketch, datum, -1);
   }

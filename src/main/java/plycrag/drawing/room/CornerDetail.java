@@ -33,10 +33,8 @@ public final class CornerDetail {
   /** From a face to the middle of its name on paper, mm. */
   private static final double CLEAR = 4;
 
-  /** Heights tried from the middle up and down to find one without blocking, mm. */
+  /** Heights tried from the middle up and down to find one without blocking or openings, mm. */
   private static final double STEP = 25;
-
-  private static final int TRIES = 20;
 
   private final CheckedLayout checked;
   private final FacetLayout left;
@@ -101,16 +99,18 @@ public final class CornerDetail {
             });
   }
 
-  /** The middle of the corner, or near it where no blocking is cut along. */
+  /**
+   * The middle of the corner, or the next height where sheets meet and no blocking is cut along.
+   */
   private double height() {
     Envelope one = heights(left, back());
     Envelope both = one.intersection(heights(right, fold));
     double middle = (both.getMinX() + both.getMaxX()) / 2;
-    for (int at = 0; at < TRIES; at++) {
-      int steps = (at + 1) / 2;
-      double height = middle + (at % 2 == 0 ? STEP : -STEP) * steps;
-      if (both.contains(height, 0) && isClear(height)) {
-        return height;
+    for (double away = 0; away < both.getWidth() / 2; away += STEP) {
+      for (double height : new double[] {middle - away, middle + away}) {
+        if (isClear(height)) {
+          return height;
+        }
       }
     }
     return middle;
@@ -142,10 +142,24 @@ public final class CornerDetail {
         .allMatch(
             facet -> {
               LevelCut cut = new LevelCut(facet.facet().plane(), height, thickness);
-              return facet.members().stream()
-                  .filter(member -> !member.role().isUpright() && member.isUpOrLevel())
-                  .noneMatch(member -> cut.member(member).filter(window::isSeen).isPresent());
+              return reaches(facet, cut, corner)
+                  && facet.members().stream()
+                      .filter(member -> !member.role().isUpright() && member.isUpOrLevel())
+                      .noneMatch(member -> cut.member(member).filter(window::isSeen).isPresent());
             });
+  }
+
+  /** Whether a facet's sheet goes on to the corner: an opening may take the side there. */
+  private boolean reaches(FacetLayout facet, LevelCut cut, Xy corner) {
+    return facet.pieces().stream()
+        .flatMap(piece -> cut.piece(piece).stream())
+        .flatMap(List::stream)
+        .map(CornerDetail::coordinate)
+        .anyMatch(at -> at.distance(coordinate(corner)) < 2 * thickness);
+  }
+
+  private static Coordinate coordinate(Xy place) {
+    return new Coordinate(place.x(), place.y());
   }
 
   /** Where the corner is at a height. */

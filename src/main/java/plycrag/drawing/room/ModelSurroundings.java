@@ -81,7 +81,7 @@ final class ModelSurroundings {
   /** Where the space to fall into ends. */
   private Stream<Vector3> clear(int run) {
     List<Facet> facets = layout.runs().get(run).stream().map(FacetLayout::facet).toList();
-    FallZone zone = FallZone.of(layout.wall(), facets);
+    FallZone zone = FallZone.of(layout, facets);
     FloorAxes axes = facets.get(0).plane().floorAxes();
     return Stream.of(0.0, facets.get(0).width())
         .map(x -> axes.toRoom(new Vector3(x, zone.end(), 0)));

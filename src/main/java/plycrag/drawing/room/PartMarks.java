@@ -49,10 +49,13 @@ final class PartMarks {
     this.sketch = sketch;
   }
 
-  /** A part and what is seen of it; one that is wholly hidden gets no mark. */
+  /**
+   * A part and what is seen of it; one that is wholly hidden gets no mark. What is called alike, as
+   * a post and the opening around it may be, is one part.
+   */
   void add(String mark, List<LineString> lines) {
     if (!lines.isEmpty()) {
-      parts.put(mark, lines);
+      parts.merge(mark, lines, (one, more) -> Stream.concat(one.stream(), more.stream()).toList());
     }
   }
 

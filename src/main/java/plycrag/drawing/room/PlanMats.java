@@ -42,7 +42,7 @@ final class PlanMats {
 
   private Polygon area(int number) {
     List<Facet> run = layout.runs().get(number).stream().map(FacetLayout::facet).toList();
-    FallZone zone = FallZone.of(layout.wall(), run);
+    FallZone zone = FallZone.of(layout, run);
     double front = room.mat().front().orElse(zone.clear());
     Facet lowest = run.get(0);
     boolean isFirst = number == 0;

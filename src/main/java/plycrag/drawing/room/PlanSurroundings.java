@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Shape;
@@ -21,7 +22,6 @@ import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.standing.FallZone;
 import plycrag.layout.support.PlacedMember;
-import plycrag.units.Tape;
 import plycrag.wall.Facet;
 import plycrag.wall.room.Room.Obstacle;
 
@@ -33,9 +33,10 @@ final class PlanSurroundings {
   /** Where words of a zone are tried, in parts of its breadth and of its depth. */
   private static final List<Double> PARTS = List.of(0.5, 0.75, 0.25, 0.9, 0.1);
 
+  private static final double BESIDE = 0.5;
+
   private final Layout layout;
   private final List<Polygon> mats;
-  private final List<Envelope> words = new ArrayList<>();
 
   PlanSurroundings(CheckedLayout checked) {
     this.layout = checked.layout();
@@ -55,29 +56,33 @@ final class PlanSurroundings {
     return box;
   }
 
-  /** Draws it all; names are left to the marks. */
-  void draw(Sketch sketch, PartMarks marks) {
-    for (PlacedMember placed : layout.standing()) {
-      sketch.closed(Layers.PARTS, outline(placed));
-      marks.keepOffWay(outline(placed));
-    }
+  /** Tells the marks of all lines that {@link #draw} draws; those of obstacles have marks. */
+  void keepOff(PartMarks marks) {
+    layout.standing().forEach(placed -> marks.keepOffWay(outline(placed)));
+    layout.runs().forEach(run -> marks.keepOffWay(zone(run)));
+    mats.forEach(area -> marks.keepOffWay(ring(area)));
     for (Obstacle obstacle : layout.wall().room().obstacles()) {
-      List<Xy> corners = outline(obstacle);
-      sketch.closed(Layers.PARTS, corners);
-      Polygon area = Shapes.polygon(corners.stream().map(PlanSurroundings::coordinate).toList());
-      marks.add(obstacle.name(), Shapes.edges(area));
+      marks.add(obstacle.name(), edges(outline(obstacle)));
     }
     kneeWall()
         .ifPresent(
-            ends -> {
-              sketch.line(Layers.PARTS, ends.get(0), ends.get(1));
-              marks.add(
-                  "knee wall",
-                  List.of(
-                      Shapes.line(
-                          ends.get(0).x(), ends.get(0).y(), ends.get(1).x(), ends.get(1).y())));
-            });
-    layout.runs().forEach(run -> drawZone(sketch, marks, run));
+            ends ->
+                marks.add(
+                    "knee wall",
+                    List.of(
+                        Shapes.line(
+                            ends.get(0).x(), ends.get(0).y(), ends.get(1).x(), ends.get(1).y()))));
+  }
+
+  /** Draws it all; names of areas are left to the marks. */
+  void draw(Sketch sketch, PartMarks marks) {
+    layout.standing().forEach(placed -> sketch.closed(Layers.PARTS, outline(placed)));
+    for (Obstacle obstacle : layout.wall().room().obstacles()) {
+      sketch.closed(Layers.PARTS, outline(obstacle));
+    }
+    kneeWall().ifPresent(ends -> sketch.line(Layers.PARTS, ends.get(0), ends.get(1)));
+    layout.runs().forEach(run -> sketch.closed(Layers.SETBACK, zone(run)));
+    layout.runs().forEach(run -> nameZone(sketch, marks, run));
     mats.forEach(area -> drawMats(sketch, marks, area));
   }
 
@@ -93,40 +98,55 @@ final class PlanSurroundings {
   }
 
   private void drawMats(Sketch sketch, PartMarks marks, Polygon area) {
-    List<Xy> corners = ring(area);
-    sketch.closed(Layers.CONTEXT, corners);
-    marks.keepOffWay(corners);
+    sketch.closed(Layers.CONTEXT, ring(area));
     String thickness =
         layout.wall().tape().text(layout.wall().room().mat().thickness().orElseThrow());
     marks.add("mats, " + thickness, Shapes.outerEdges(area));
   }
 
-  private void drawZone(Sketch sketch, PartMarks marks, List<FacetLayout> run) {
-    List<Xy> corners = zone(run);
-    sketch.closed(Layers.SETBACK, corners);
-    marks.keepOffWay(corners);
-    Tape tape = layout.wall().tape();
-    String text = "clear to fall: " + tape.text(fall(run).clear());
-    List<Shape.Label> labels =
-        PARTS.stream()
-            .flatMap(out -> PARTS.stream().map(along -> place(corners, along, out)))
-            .map(place -> written(text, place))
-            .toList();
-    Shape.Label label =
-        labels.stream().filter(one -> isFree(one, sketch)).findFirst().orElse(labels.get(0));
-    sketch.label(label);
-    words.add(Inked.box(label, sketch.scale()));
-    marks.keepOff(Inked.box(label, sketch.scale()));
+  /**
+   * In the zone where no line goes through the words, level or upright: in corners zones lie over
+   * each other and walls over zones. Beside it, with whose it is, where there is no such place.
+   */
+  private void nameZone(Sketch sketch, PartMarks marks, List<FacetLayout> run) {
+    List<Xy> zone = zone(run);
+    String clear = layout.wall().tape().text(fall(run).clear());
+    Optional<Shape.Label> label =
+        labels("clear to fall: " + clear, zone).stream()
+            .filter(one -> marks.isFree(around(one, sketch)))
+            .findFirst();
+    if (label.isEmpty()) {
+      String whose = run.get(0).facet().name();
+      marks.add("clear to fall from " + whose + ": " + clear, edges(zone));
+      return;
+    }
+    sketch.label(label.get());
+    marks.keepOff(around(label.get(), sketch));
   }
 
-  private static Shape.Label written(String text, Xy place) {
-    return new Shape.Label(Layers.TEXT, place, text, Sketch.SMALL, TextAnchor.MIDDLE, 0);
-  }
-
-  /** Whether words are clear of those before: zones lie over each other in corners. */
-  private boolean isFree(Shape.Label label, Sketch sketch) {
+  private static Envelope around(Shape.Label label, Sketch sketch) {
     Envelope box = Inked.box(label, sketch.scale());
-    return words.stream().noneMatch(box::intersects);
+    box.expandBy(sketch.paper(BESIDE));
+    return box;
+  }
+
+  private static List<LineString> edges(List<Xy> corners) {
+    return Shapes.edges(
+        Shapes.polygon(corners.stream().map(PlanSurroundings::coordinate).toList()));
+  }
+
+  private static List<Shape.Label> labels(String text, List<Xy> zone) {
+    List<Shape.Label> labels = new ArrayList<>();
+    for (double turn : new double[] {0, 90}) {
+      for (double out : PARTS) {
+        PARTS.forEach(along -> labels.add(written(text, place(zone, along, out), turn)));
+      }
+    }
+    return labels;
+  }
+
+  private static Shape.Label written(String text, Xy place, double turn) {
+    return new Shape.Label(Layers.TEXT, place, text, Sketch.SMALL, TextAnchor.MIDDLE, turn);
   }
 
   /** A place in a zone, part of the way along it and from the face to its end. */
@@ -142,7 +162,7 @@ final class PlanSurroundings {
   }
 
   private FallZone fall(List<FacetLayout> run) {
-    return FallZone.of(layout.wall(), run.stream().map(FacetLayout::facet).toList());
+    return FallZone.of(layout, run.stream().map(FacetLayout::facet).toList());
   }
 
   /** The floor in front of a run's outermost edge, as wide as the run. */

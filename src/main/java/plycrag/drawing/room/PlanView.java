@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
@@ -15,6 +17,7 @@ import plycrag.document.Xy;
 import plycrag.drawing.pen.Datum;
 import plycrag.drawing.pen.Inked;
 import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.LineWork;
 import plycrag.drawing.pen.Readings;
 import plycrag.drawing.pen.RunningDimensions;
 import plycrag.drawing.pen.Scale;
@@ -22,11 +25,13 @@ import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.TitleLines;
 import plycrag.drawing.pen.ViewPage;
 import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
+import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Fold;
 
@@ -37,6 +42,9 @@ import plycrag.wall.Fold;
 public final class PlanView {
   /** How far an angle is written off its corner, in turn, mm on paper. */
   private static final List<Double> OFF_CORNER = List.of(9.0, 6.0, 12.0, 15.0, 18.0, 22.0, 27.0);
+
+  /** Where a facet's name is tried, in parts of its lower edge. */
+  private static final List<Double> ALONG = List.of(0.25, 0.5, 0.75, 0.375, 0.625, 0.125, 0.875);
 
   private static final double BESIDE = 0.5;
 
@@ -73,15 +81,17 @@ public final class PlanView {
   }
 
   private Drawing drawing() {
+    Xy corner = new Xy(box.getMinX(), box.getMinY());
+    keepOffLines(corner);
     for (List<FacetLayout> run : checked.layout().runs()) {
       drawFoot(run.get(0));
       run.forEach(this::drawFace);
     }
     checked.layout().facets().forEach(this::nameCorner);
-    surroundings.draw(sketch, marks);
     names.forEach(marks::keepOff);
+    surroundings.draw(sketch, marks);
     view.expandToInclude(marks.draw());
-    Datum.outside(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
+    Datum.outside(sketch, corner, 1);
     drawDimensions();
     List<String> notes =
         List.of(
@@ -94,6 +104,16 @@ public final class PlanView {
             TitleLines.MATTING);
     Extent shown = new Extent(view.getMinX(), view.getMinY(), view.getMaxX(), view.getMaxY());
     return new ViewPage(shown, false).finish(checked, sketch, "Plan", notes);
+  }
+
+  /** Words keep off all lines, those that are drawn after them too. */
+  private void keepOffLines(Xy corner) {
+    for (List<FacetLayout> run : checked.layout().runs()) {
+      feet(run.get(0)).forEach(marks::keepOffWay);
+      run.forEach(facet -> marks.keepOffWay(ring(facet.facet())));
+    }
+    surroundings.keepOff(marks);
+    Datum.taken(sketch, corner).forEach(marks::keepOff);
   }
 
   /** Seen from above the climber's way is down. */
@@ -126,28 +146,29 @@ public final class PlanView {
         at(plane, far.getMinX(), far.getMinY(), deep));
   }
 
-  /** The plate at the floor. */
+  /** The plates at the floor. */
   private void drawFoot(FacetLayout facet) {
-    for (Member member : facet.members()) {
-      boolean lowest = member.box().getMinY() <= facet.footing().plateLow() + 1;
-      if (lowest && !member.role().isUpright()) {
-        List<Xy> corners = plan(facet, member);
-        sketch.area(Layers.TINT, corners, Fill.TIMBER);
-        sketch.closed(Layers.PARTS, corners);
-        marks.keepOffWay(corners);
-      }
+    for (List<Xy> corners : feet(facet)) {
+      sketch.area(Layers.TINT, corners, Fill.TIMBER);
+      sketch.closed(Layers.PARTS, corners);
     }
+  }
+
+  private List<List<Xy>> feet(FacetLayout facet) {
+    return facet.members().stream()
+        .filter(member -> member.box().getMinY() <= facet.footing().plateLow() + 1)
+        .filter(member -> !member.role().isUpright())
+        .map(member -> plan(facet, member))
+        .toList();
   }
 
   private void drawFace(FacetLayout layout) {
     Facet facet = layout.facet();
-    List<Xy> ring = ring(facet);
-    marks.keepOffWay(ring);
     if (!facet.standsOnFacet()) {
       Envelope low = facet.boundary().getEnvelopeInternal();
       Xy left = at(facet.plane(), low.getMinX(), 0, 0);
       Xy right = at(facet.plane(), low.getMaxX(), 0, 0);
-      sketch.line(Layers.OUTLINE, left, right);
+      drawLowerEdge(facet, low);
       for (Xy end : List.of(left, right)) {
         across.add(end.x() - box.getMinX());
         up.add(end.y() - box.getMinY());
@@ -155,20 +176,50 @@ public final class PlanView {
       name(facet, left, right);
     }
     if (facet.leans()) {
-      sketch.closed(Layers.BEHIND, ring);
+      sketch.closed(Layers.BEHIND, ring(facet));
     }
+  }
+
+  /** Openings that begin at it leave gaps, in which their names are. */
+  private void drawLowerEdge(Facet facet, Envelope low) {
+    Geometry edge = Shapes.line(low.getMinX(), 0, low.getMaxX(), 0);
+    for (Cutout cutout : facet.cutouts()) {
+      List<LineString> gap = LineWork.lines(Shapes.shared(edge, cutout.shape()), sketch);
+      edge = Shapes.without(edge, cutout.shape());
+      marks.add(cutout.name(), gap.stream().map(line -> onFloor(facet, line)).toList());
+    }
+    for (LineString part : LineWork.lines(edge, sketch)) {
+      LineWork.draw(sketch, Layers.OUTLINE, onFloor(facet, part));
+    }
+  }
+
+  private static LineString onFloor(Facet facet, LineString edge) {
+    Xy from = at(facet.plane(), edge.getCoordinateN(0).x, 0, 0);
+    Xy to = at(facet.plane(), edge.getCoordinateN(1).x, 0, 0);
+    return Shapes.line(from.x(), from.y(), to.x(), to.y());
   }
 
   private void name(Facet facet, Xy left, Xy right) {
     Vector3 out = facet.plane().normal();
     double flat = Math.sqrt(out.x() * out.x() + out.y() * out.y());
     double off = sketch.paper(4) / Math.max(flat, 0.1);
-    Xy middle = new Xy((3 * left.x() + right.x()) / 4, (3 * left.y() + right.y()) / 4);
     double turn = facet.plane().floorAxes().heading();
     double reads = turn > 90 || turn < -90 ? 180 - turn : -turn;
-    Xy place = middle.plus(out.x() * off, -out.y() * off);
+    List<Xy> places =
+        ALONG.stream()
+            .map(part -> between(left, right, part).plus(out.x() * off, -out.y() * off))
+            .toList();
+    Xy place =
+        places.stream()
+            .filter(at -> marks.isFree(written(at, facet.name(), reads)))
+            .findFirst()
+            .orElse(places.get(0));
     sketch.labelTurned(Layers.TEXT, place, facet.name(), reads);
     names.add(written(place, facet.name(), reads));
+  }
+
+  private static Xy between(Xy one, Xy other, double part) {
+    return new Xy(one.x() + part * (other.x() - one.x()), one.y() + part * (other.y() - one.y()));
   }
 
   /** The angle at a corner on a facet's left, on the climber's side. */

@@ -10,29 +10,52 @@ import plycrag.document.Xy;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.geometry.FloorAxes;
-import plycrag.geometry.Vector3;
-import plycrag.wall.Wall;
+import plycrag.geometry.Tolerance;
+import plycrag.wall.Facet;
 import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.Ceiling.KneeWall;
 import plycrag.wall.room.RoomPlane;
 
 /**
- * What a section of the first wall shows above it and behind it: the ceiling, rafters and the low
- * wall that these stand on. A ceiling that falls along the wall is shown at both ends of it.
+ * What a section of a wall shows above it and behind it: the ceiling, rafters and, of the first
+ * wall, the low wall that these stand on. A ceiling that falls along the wall is shown at both ends
+ * of it.
  */
 final class SideCeiling {
-  private final Wall wall;
-  private final Ceiling ceiling;
-  private final boolean isFirst;
+  private final Optional<RoomPlane> ceiling;
+  private final Optional<RoomPlane> rafters;
+  private final Optional<KneeWall> kneeWall;
+  private final List<Double> ends;
 
   /**
-   * @param wall where it stands
-   * @param axes of the run that is cut
+   * @param told what is above
+   * @param facets of the wall that is cut, from the floor up
    */
-  SideCeiling(Wall wall, FloorAxes axes) {
-    this.wall = wall;
-    this.ceiling = wall.room().ceiling();
-    this.isFirst = axes.equals(FloorAxes.FIRST);
+  SideCeiling(Ceiling told, List<Facet> facets) {
+    FloorAxes axes = facets.get(0).plane().floorAxes();
+    this.ceiling = told.plane().map(plane -> plane.in(axes));
+    this.rafters = told.rafters().map(plane -> plane.in(axes));
+    this.kneeWall = told.kneeWall().filter(wall -> axes.equals(FloorAxes.FIRST));
+    this.ends = ends(facets);
+  }
+
+  /** Where a section is taken, from the left: one place where all are the same. */
+  private List<Double> ends(List<Facet> facets) {
+    double left = facets.stream().mapToDouble(one -> one.plane().left()).min().orElseThrow();
+    double right =
+        facets.stream().mapToDouble(one -> one.plane().left() + one.width()).max().orElseThrow();
+    boolean same =
+        planes().allMatch(plane -> Math.abs(plane.right() * (right - left)) < Tolerance.TOUCH);
+    return same ? List.of(left) : List.of(left, right);
+  }
+
+  private Stream<RoomPlane> planes() {
+    return Stream.concat(ceiling.stream(), rafters.stream());
+  }
+
+  /** Whether it is higher at one end of the wall than at the other. */
+  boolean fallsAlong() {
+    return ends.size() > 1;
   }
 
   /**
@@ -41,44 +64,32 @@ final class SideCeiling {
    * @param end how far toward the climber the section goes, mm
    */
   void expand(Envelope box, double end) {
-    kneeWall().ifPresent(low -> box.expandToInclude(-low.behind(), low.height()));
-    for (double x : ends()) {
+    kneeWall.ifPresent(low -> box.expandToInclude(-low.behind(), low.height()));
+    for (double x : ends) {
       for (double y : List.of(0.0, end)) {
         at(x, y).ifPresent(height -> box.expandToInclude(y, height));
       }
     }
   }
 
-  /** Where a section is taken: one place where all are the same. */
-  private List<Double> ends() {
-    boolean same = ceiling.plane().map(RoomPlane::right).orElse(0.0) == 0;
-    return same ? List.of(0.0) : List.of(0.0, wall.frontWidth());
-  }
-
-  private Optional<KneeWall> kneeWall() {
-    return ceiling.kneeWall().filter(told -> isFirst);
-  }
-
   private Optional<Double> at(double x, double y) {
-    return ceiling.at(new Vector3(x, y, 0)).filter(told -> isFirst);
+    return planes().map(plane -> plane.at(x, y)).min(Double::compare);
   }
 
   void draw(Sketch sketch, Envelope box) {
-    kneeWall()
-        .ifPresent(
-            low -> {
-              Xy foot = new Xy(-low.behind(), 0);
-              Xy top = new Xy(-low.behind(), low.height());
-              sketch.line(Layers.PARTS, foot, top);
-            });
-    List<Double> ends = ends();
+    kneeWall.ifPresent(
+        low -> {
+          Xy foot = new Xy(-low.behind(), 0);
+          Xy top = new Xy(-low.behind(), low.height());
+          sketch.line(Layers.PARTS, foot, top);
+        });
     for (double x : ends) {
-      draw(sketch, box, x, ends.size() == 1 ? "" : x == 0 ? ", left end" : ", right end");
+      draw(sketch, box, x);
     }
   }
 
-  private void draw(Sketch sketch, Envelope box, double x, String which) {
-    double back = kneeWall().map(low -> -low.behind()).orElse(box.getMinX());
+  private void draw(Sketch sketch, Envelope box, double x) {
+    double back = kneeWall.map(low -> -low.behind()).orElse(box.getMinX());
     List<Double> stops = new ArrayList<>(List.of(back));
     bend(x).filter(y -> back < y && y < box.getMaxX()).ifPresent(stops::add);
     stops.add(box.getMaxX());
@@ -89,16 +100,26 @@ final class SideCeiling {
       Optional<Double> high = at(x, to);
       if (low.isPresent() && high.isPresent()) {
         sketch.line(Layers.PARTS, new Xy(from, low.get()), new Xy(to, high.get()));
-        label(sketch, new Xy(to, high.get()), called(x, (from + to) / 2) + which);
+        double up = sketch.paper(isLower(x, to) ? -2.5 : 2.5);
+        Xy label = new Xy(to, high.get() + up);
+        String text = called(x, (from + to) / 2) + end(x);
+        sketch.label(Layers.TEXT, label, text, Sketch.SMALL, TextAnchor.END);
       }
     }
   }
 
+  /** The name of the lower of two lines stands under it, where the other's cannot be. */
+  private boolean isLower(double x, double y) {
+    return ends.stream().anyMatch(end -> at(end, y).orElseThrow() > at(x, y).orElseThrow());
+  }
+
+  private String end(double x) {
+    return !fallsAlong() ? "" : x == ends.get(0) ? ", left end" : ", right end";
+  }
+
   /** Where the ceiling and the rafters meet. */
   private Optional<Double> bend(double x) {
-    return Stream.of(ceiling.plane(), ceiling.rafters()).allMatch(Optional::isPresent)
-        ? bend(x, ceiling.plane().orElseThrow(), ceiling.rafters().orElseThrow())
-        : Optional.empty();
+    return ceiling.flatMap(plane -> rafters.flatMap(other -> bend(x, plane, other)));
   }
 
   private static Optional<Double> bend(double x, RoomPlane one, RoomPlane other) {
@@ -108,11 +129,6 @@ final class SideCeiling {
   }
 
   private String called(double x, double y) {
-    Optional<Double> lowest = at(x, y);
-    return ceiling.plane().map(plane -> plane.at(x, y)).equals(lowest) ? "ceiling" : "rafters";
-  }
-
-  private static void label(Sketch sketch, Xy at, String text) {
-    sketch.label(Layers.TEXT, at.plus(0, sketch.paper(2.5)), text, Sketch.SMALL, TextAnchor.END);
+    return ceiling.map(plane -> plane.at(x, y)).equals(at(x, y)) ? "ceiling" : "rafters";
   }
 }

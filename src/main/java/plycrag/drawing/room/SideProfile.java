@@ -2,8 +2,11 @@ package plycrag.drawing.room;
 
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.document.Xy;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.skin.Piece;
@@ -41,6 +44,27 @@ final class SideProfile {
         at(front.getMaxY(), 0),
         at(back.getMaxY(), thickness),
         at(back.getMinY(), thickness));
+  }
+
+  /** How far up the facet its upper edge ends on the side where it ends lower, mm. */
+  double lowerEnd() {
+    Coordinate[] ring = facet.facet().boundary().getCoordinates();
+    Envelope box = facet.facet().boundary().getEnvelopeInternal();
+    return Math.min(highest(ring, box.getMinX()), highest(ring, box.getMaxX()));
+  }
+
+  private static double highest(Coordinate[] ring, double u) {
+    return Stream.of(ring)
+        .filter(corner -> Math.abs(corner.x - u) < Tolerance.TOUCH)
+        .mapToDouble(corner -> corner.y)
+        .max()
+        .orElseThrow();
+  }
+
+  /** Across the sheet and the deepest member at a height up the facet, mm. */
+  List<Xy> across(double v) {
+    double depth = facet.members().stream().mapToDouble(Member::depth).max().orElse(0);
+    return List.of(at(v, 0), at(v, thickness + depth));
   }
 
   /** A member's corners, from the lower one at the sheet round. */

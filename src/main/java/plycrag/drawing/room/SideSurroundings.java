@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
+import plycrag.document.Extent;
 import plycrag.document.Fill;
 import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
@@ -48,14 +49,16 @@ final class SideSurroundings {
   private final FloorAxes axes;
   private final FallZone zone;
   private final SideCeiling above;
+  private final SideObstacles obstacles;
 
   SideSurroundings(CheckedLayout checked, List<FacetLayout> run) {
     this.layout = checked.layout();
     this.facets = run.stream().map(FacetLayout::facet).toList();
     this.number = layout.runs().indexOf(run);
     this.axes = facets.get(0).plane().floorAxes();
-    this.above = new SideCeiling(layout.wall(), axes);
-    this.zone = FallZone.of(layout.wall(), facets);
+    this.above = new SideCeiling(layout.wall().room().ceiling(), facets);
+    this.obstacles = new SideObstacles(facets, layout.wall().room().obstacles());
+    this.zone = FallZone.of(layout, facets);
   }
 
   /** What has to be on the drawing. */
@@ -69,7 +72,13 @@ final class SideSurroundings {
       faces(angle).forEach(corner -> box.expandToInclude(corner.x(), corner.y()));
     }
     above.expand(box, zone.end());
+    obstacles.expand(box);
     return box;
+  }
+
+  /** Whether the ceiling is higher at one end of the wall than at the other. */
+  boolean ceilingFallsAlong() {
+    return above.fallsAlong();
   }
 
   /** Each timber of the support as the section sees it. */
@@ -123,6 +132,11 @@ final class SideSurroundings {
     above.draw(sketch, box());
     drawZone(sketch);
     drawPerson(sketch, new Xy(zone.outermost() + STEP, 0));
+  }
+
+  /** What stands in the room, named clear of all that is drawn before. */
+  void drawObstacles(Sketch sketch, Extent view) {
+    obstacles.draw(sketch, view);
   }
 
   private void drawTimber(Sketch sketch, PlacedMember placed) {

@@ -3,6 +3,7 @@ package plycrag.drawing.room;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
@@ -18,6 +19,7 @@ import plycrag.drawing.pen.Scale;
 import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.TitleLines;
 import plycrag.drawing.pen.ViewPage;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
@@ -63,13 +65,16 @@ public final class SideView {
     run.forEach(this::tintTimber);
     run.forEach(facet -> sketch.closed(Layers.OUTLINE, sheets(facet)));
     run.forEach(this::drawTimber);
+    lowerEnd().ifPresent(ends -> sketch.line(Layers.BEHIND, ends.get(0), ends.get(1)));
     surroundings.draw(sketch);
     drawDimensions();
+    surroundings.drawObstacles(sketch, view);
     Tape tape = checked.layout().wall().tape();
     List<String> notes = new ArrayList<>();
     notes.add(
         "SECTION, SEEN FROM THE LEFT. Heights above the floor, in " + tape.unit().plural() + ".");
     run.forEach(facet -> notes.add(lean(facet.facet(), tape)));
+    lowerEnd().ifPresent(ends -> notes.add("Dashed: the lower end of the upper edge."));
     notes.add(TitleLines.MATTING);
     Extent withFloor =
         new Extent(view.left(), view.low(), view.right() + sketch.paper(FLOOR), view.high());
@@ -91,6 +96,17 @@ public final class SideView {
         + (facet.angle() > 0 ? "leans out " : "leans back ")
         + Decimal.of(Math.abs(facet.angle()), 2)
         + "° from plumb.";
+  }
+
+  /** Where an upper edge that follows a ceiling along the wall ends lower. */
+  private Optional<List<Xy>> lowerEnd() {
+    FacetLayout top = run.get(run.size() - 1);
+    SideProfile profile = new SideProfile(top, thickness);
+    double end = profile.lowerEnd();
+    boolean falls = surroundings.ceilingFallsAlong();
+    return falls && end < top.facet().length() - Tolerance.TOUCH
+        ? Optional.of(profile.across(end))
+        : Optional.empty();
   }
 
   private Extent view() {
@@ -147,6 +163,7 @@ public final class SideView {
       double reach = facet.facet().plane().y(facet.facet().length(), 0);
       (reach > 0 ? out : back).add(Math.abs(reach));
     }
+    lowerEnd().ifPresent(ends -> heights.add(ends.get(0).y()));
     heights.removeIf(height -> height <= 0);
     new RunningDimensions(sketch, 1)
         .up(0, view.left(), Readings.of(heights, tape, height -> height));

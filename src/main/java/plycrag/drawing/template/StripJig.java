@@ -17,6 +17,7 @@ import plycrag.drawing.pen.RunningDimensions;
 import plycrag.drawing.pen.Scale;
 import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.ViewPage;
+import plycrag.units.Count;
 import plycrag.units.Tape;
 
 /**
@@ -83,8 +84,8 @@ final class StripJig {
             + " long from an offcut. Strike its middle.");
     steps.add(
         "2. Drill "
-            + plan.count()
-            + " holes of "
+            + Count.of(plan.count(), "hole")
+            + " of "
             + hole
             + " on the middle, square, in a drill stand. Notch both ends at the middle.");
     steps.add("3. " + cleats());

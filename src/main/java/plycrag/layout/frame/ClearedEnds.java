@@ -4,53 +4,36 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
-import plycrag.geometry.Tolerance;
 import plycrag.layout.skin.Piece;
+import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
 /**
  * Shortens timber where walls meet in a corner. Around a place where several facets of two walls
  * meet, each two halve what is between them; facets across such a place have no plane in common,
- * and their timber may reach into each other by a little. The one of the two that loses least is
- * then cut square before the other.
+ * and their timber may reach into each other by a little. What loses least is then cut before the
+ * other: timber before sheets first, which lose nothing, and then before timber.
  */
 final class ClearedEnds {
-  /**
-   * Nobody takes a longer end off a member for a corner; a rule tells of the overlap, mm (a
-   * choice).
-   */
-  private static final int MOST = 60;
-
-  private final double thickness;
   private final List<FramedFacet> frames;
-  private final List<Body> bodies = new ArrayList<>();
-
-  /**
-   * A member, or part of a sheet, as it stands in the room.
-   *
-   * @param facet the number of its facet
-   * @param member it, if it is timber, which can be made shorter
-   * @param solid its body
-   */
-  private record Body(int facet, Optional<Member> member, Solid solid) {}
+  private final ClearCut cut;
+  private final List<StandingBody> bodies = new ArrayList<>();
 
   private ClearedEnds(Wall wall, List<FramedFacet> frames) {
-    this.thickness = wall.sheet().thickness();
+    double thickness = wall.sheet().thickness();
     this.frames = frames;
-    for (int at = 0; at < frames.size(); at++) {
-      for (Member member : frames.get(at).members()) {
-        bodies.add(body(at, member));
+    this.cut = new ClearCut(thickness);
+    for (FramedFacet frame : frames) {
+      for (Member member : frame.members()) {
+        bodies.add(StandingBody.of(frame.facet(), member, thickness));
       }
     }
-    for (int at = 0; at < frames.size(); at++) {
-      for (Piece piece : frames.get(at).pieces()) {
+    for (FramedFacet frame : frames) {
+      for (Piece piece : frame.pieces()) {
         for (Solid part : piece.bodies(thickness)) {
-          Solid solid = part.mapped(frames.get(at).facet().plane()::toRoom);
-          bodies.add(new Body(at, Optional.empty(), solid));
+          bodies.add(StandingBody.of(frame.facet(), part));
         }
       }
     }
@@ -58,94 +41,54 @@ final class ClearedEnds {
 
   /** The frames of a wall, clear of each other where they can be. */
   static List<FramedFacet> of(Wall wall, List<FramedFacet> frames) {
-    boolean hasCorners =
-        frames.stream()
-            .flatMap(frame -> frame.facet().folds().stream())
-            .anyMatch(f -> f.isCorner());
-    return hasCorners ? new ClearedEnds(wall, frames).cleared() : frames;
-  }
-
-  private Body body(int facet, Member member) {
-    Solid solid = member.body(thickness).mapped(frames.get(facet).facet().plane()::toRoom);
-    return new Body(facet, Optional.of(member), solid);
+    boolean isOneWall = Facet.runs(frames, FramedFacet::facet).size() < 2;
+    return isOneWall ? frames : new ClearedEnds(wall, frames).cleared();
   }
 
   private List<FramedFacet> cleared() {
     SpatialIndex<Integer> index =
         new SpatialIndex<>(
-            IntStream.range(0, bodies.size()).boxed().toList(), at -> shadow(bodies.get(at)));
+            IntStream.range(0, bodies.size()).boxed().toList(), at -> bodies.get(at).shadow());
+    clear(index, false);
+    clear(index, true);
+    return frames.stream().map(this::frame).toList();
+  }
+
+  /** Clears all timber of the timber of other facets, or of their sheets. */
+  private void clear(SpatialIndex<Integer> index, boolean ofTimber) {
     for (int at = 0; at < bodies.size(); at++) {
-      for (int other : index.near(shadow(bodies.get(at)), 0)) {
-        boolean isTimber = bodies.get(at).member().isPresent();
-        if (isTimber && other > at && bodies.get(at).facet() != bodies.get(other).facet()) {
+      for (int other : index.near(bodies.get(at).shadow(), 0)) {
+        StandingBody one = bodies.get(at);
+        StandingBody against = bodies.get(other);
+        if (other > at
+            && one.isTimber()
+            && against.isTimber() == ofTimber
+            && !one.facet().name().equals(against.facet().name())) {
           clear(at, other);
         }
       }
     }
-    return IntStream.range(0, frames.size()).mapToObj(this::frame).toList();
   }
 
-  private static Envelope shadow(Body body) {
-    return body.solid().elevation();
+  private void clear(int one, int other) {
+    Optional<ClearCut.Pair> cleared =
+        cut.cleared(new ClearCut.Pair(bodies.get(one), bodies.get(other)));
+    cleared.ifPresent(
+        pair -> {
+          bodies.set(one, pair.one());
+          bodies.set(other, pair.other());
+        });
   }
 
-  private FramedFacet frame(int facet) {
-    FramedFacet frame = frames.get(facet);
+  private FramedFacet frame(FramedFacet frame) {
     return new FramedFacet(
         frame.facet(),
         frame.footing(),
         frame.pieces(),
         frame.seams(),
         bodies.stream()
-            .filter(body -> body.facet() == facet)
+            .filter(body -> body.facet().name().equals(frame.facet().name()))
             .flatMap(body -> body.member().stream())
             .toList());
-  }
-
-  private void clear(int one, int other) {
-    Solid solid = bodies.get(one).solid();
-    Solid against = bodies.get(other).solid();
-    if (!solid.overlapsByMoreThan(Tolerance.TOUCH, against)
-        || solid.overlapsByMoreThan(MOST, against)) {
-      return;
-    }
-    for (int by = 1; by <= MOST; by++) {
-      if (isCleared(one, other, by) || isCleared(other, one, by) || areCleared(one, other, by)) {
-        return;
-      }
-    }
-  }
-
-  private boolean isCleared(int at, int against, double by) {
-    Optional<Body> shorter = shorter(bodies.get(at), bodies.get(against), by);
-    shorter.ifPresent(body -> bodies.set(at, body));
-    return shorter.isPresent();
-  }
-
-  /** Both lose as much, where that is less than one would alone. */
-  private boolean areCleared(int one, int other, double by) {
-    for (Body body : shorter(bodies.get(one), by)) {
-      Optional<Body> against = shorter(bodies.get(other), body, by);
-      if (against.isPresent()) {
-        bodies.set(one, body);
-        bodies.set(other, against.get());
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** A member with so much off either end, if that clears it of another. */
-  private Optional<Body> shorter(Body body, Body other, double by) {
-    return shorter(body, by).stream()
-        .filter(one -> !one.solid().overlapsByMoreThan(Tolerance.TOUCH, other.solid()))
-        .findFirst();
-  }
-
-  private List<Body> shorter(Body body, double by) {
-    return Stream.of(false, true)
-        .flatMap(high -> body.member().flatMap(member -> member.shorter(high, by)).stream())
-        .map(member -> body(body.facet(), member))
-        .toList();
   }
 }

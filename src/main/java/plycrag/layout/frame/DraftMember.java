@@ -1,7 +1,9 @@
 package plycrag.layout.frame;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -22,6 +24,9 @@ import plycrag.geometry.Tolerance;
 public record DraftMember(WishedMember wished, Polygon footprint, List<SlopingSide> sides) {
   /** The sine of 45°. */
   private static final double SHARP = 0.7072;
+
+  /** No end is cut to a thinner wedge: so far along for each millimetre behind (a choice). */
+  private static final double SHARPEST = 2;
 
   /** What is smaller is none, mm². */
   private static final double CRUMB = 1;
@@ -101,12 +106,57 @@ public record DraftMember(WishedMember wished, Polygon footprint, List<SlopingSi
     return wished.direction();
   }
 
-  /** How far each of its sides against the sheets goes on along its direction, mm. */
-  List<Double> ends() {
-    return Shapes.outerEdges(footprint).stream()
+  /** Where each of its long sides against the sheets ends along its direction, mm. */
+  List<Double> ends(boolean high) {
+    return ends(footprint, high);
+  }
+
+  private List<Double> ends(Polygon face, boolean high) {
+    return Shapes.outerEdges(face).stream()
         .filter(edge -> Direction.of(edge).isParallel(direction()))
-        .map(edge -> direction().span(edge).high())
+        .map(edge -> direction().span(edge))
+        .map(span -> high ? span.high() : span.low())
         .toList();
+  }
+
+  /** From where to where the corners of an end lie along its direction, all the way behind, mm. */
+  Direction.Span end(boolean high) {
+    List<Double> ends = new ArrayList<>(ends(footprint, high));
+    ends.addAll(ends(far(), high));
+    double along = high ? along().high() : along().low();
+    return ends.isEmpty()
+        ? new Direction.Span(along, along)
+        : new Direction.Span(Collections.min(ends), Collections.max(ends));
+  }
+
+  /**
+   * The same with ends as they are against the sheets, and cut slanting so that at a depth behind
+   * them they lie between two places; none if they would be cut too sharply.
+   *
+   * @param low along its direction, mm
+   * @param high along its direction, mm
+   * @param depth mm
+   */
+  Optional<DraftMember> within(double low, double high, double depth) {
+    Direction.Span there = direction().span(at(depth));
+    double lowLoss = Math.max(0, low - there.low());
+    double highLoss = Math.max(0, there.high() - high);
+    if (Math.max(lowLoss, highLoss) > SHARPEST * depth) {
+      return Optional.empty();
+    }
+    List<SlopingSide> slanting =
+        sides.stream()
+            .map(
+                side -> {
+                  boolean isHigh = direction().along(side.edge().getCentroid()) > along().middle();
+                  double sine = direction().sine(Direction.of(side.edge()));
+                  double loss = (isHigh ? highLoss : lowLoss) * sine / depth;
+                  return sine > Tolerance.ALONG_TIMBER
+                      ? new SlopingSide(side.edge(), side.slope() - loss)
+                      : side;
+                })
+            .toList();
+    return Optional.of(new DraftMember(wished, footprint, slanting));
   }
 
   /** Where it lies along its direction, mm. */
@@ -125,9 +175,10 @@ public record DraftMember(WishedMember wished, Polygon footprint, List<SlopingSi
   static List<SlopingSide> sides(Polygon area, List<SlopingSide> around, WishedMember wished) {
     List<SlopingSide> sides = new ArrayList<>();
     for (LineString edge : Shapes.outerEdges(area)) {
+      boolean isOwn = isOwnSide(edge, wished);
       sides.add(
           around.stream()
-              .filter(side -> side.holds(edge))
+              .filter(side -> !isOwn && side.holds(edge))
               .findFirst()
               .map(side -> new SlopingSide(edge, slope(edge, side, wished)))
               .orElseGet(() -> own(edge, wished)));
@@ -143,6 +194,15 @@ public record DraftMember(WishedMember wished, Polygon footprint, List<SlopingSi
     double slope = side.slopeFor(edge);
     double sine = wished.direction().sine(Direction.of(edge));
     return sine > Tolerance.ALONG_TIMBER && sine < SHARP ? Math.min(slope, 0) : slope;
+  }
+
+  /** Whether it is a long side that nothing took from: it goes on as the timber is ripped. */
+  private static boolean isOwnSide(LineString edge, WishedMember wished) {
+    Direction across = wished.direction().across();
+    double place = across.along(edge.getCentroid());
+    Direction.Span beside = wished.beside();
+    double away = Math.min(Math.abs(place - beside.low()), Math.abs(place - beside.high()));
+    return Direction.of(edge).isParallel(wished.direction()) && away < Tolerance.TOUCH;
   }
 
   private static SlopingSide own(LineString edge, WishedMember wished) {

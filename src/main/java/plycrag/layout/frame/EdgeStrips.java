@@ -27,19 +27,25 @@ final class EdgeStrips {
   /** The cosine of the angle up to which a corner turns that is blunt: 45°. */
   private static final double BLUNT = 0.7071;
 
+  /** How long a stretch of a side may stand from timber, mm (a choice). */
+  private static final double FURTHEST = 80;
+
   private final Polygon outer;
   private final List<FoldCut> cuts;
   private final Frame frame;
+  private final double rim;
 
   /**
    * @param outer the ground's outer edge, in the order of the cuts
    * @param cuts how timber ends at each side
    * @param frame what it is made of
+   * @param rim how far a short stretch of a side may stand from timber, mm
    */
-  EdgeStrips(Polygon outer, List<FoldCut> cuts, Frame frame) {
+  EdgeStrips(Polygon outer, List<FoldCut> cuts, Frame frame, double rim) {
     this.outer = outer;
     this.cuts = cuts;
     this.frame = frame;
+    this.rim = rim;
   }
 
   /** Along level sides, from below. */
@@ -65,6 +71,7 @@ final class EdgeStrips {
         wishes.add(beside(side, edges));
       }
     }
+    wishes.removeIf(wished -> wished.area().getArea() < Tolerance.TOUCH);
     return wishes;
   }
 
@@ -117,9 +124,13 @@ final class EdgeStrips {
     double before =
         goesOn(previous, edge)
             ? Math.min(reach(from, -du, -dv, lie), reach(inside, -du, -dv, lie))
-            : 0;
+            : turnsLeft(previous, edge)
+                ? 0
+                : past(edge, side, previous, (side + count - 1) % count);
     double after =
-        goesOn(edge, next) ? Math.min(reach(to, du, dv, lie), reach(beyond, du, dv, lie)) : 0;
+        goesOn(edge, next)
+            ? Math.min(reach(to, du, dv, lie), reach(beyond, du, dv, lie))
+            : turnsLeft(edge, next) ? 0 : past(edge, side, next, (side + 1) % count);
     double mitredBefore = mitre(previous, edge);
     double mitredAfter = mitre(edge, next);
     List<Coordinate> corners = new ArrayList<>();
@@ -161,6 +172,38 @@ final class EdgeStrips {
     return along < BLUNT ? 0 : Math.sqrt((1 - along) / (1 + along));
   }
 
+  /**
+   * How far a rake goes on past a notch, inside the facet, mm.
+   *
+   * <p>Where an outside corner of walls ends and the side goes on free of it, the rake along the
+   * corner goes on so far that the side stands no further from it than it may, and the timber of
+   * the free side begins there ({@code below zero}): further down it would stand in the frame of
+   * the other wall, whose back rises above its upper edge where it leans. Where the next side is
+   * too short for a stud, the rake backs it, down to the plate.
+   */
+  private double past(LineString edge, int side, LineString next, int beside) {
+    double sine = Direction.of(edge).sine(Direction.of(next));
+    double cosine = Math.sqrt(1 - sine * sine);
+    boolean isShort = Math.min(edge.getLength(), next.getLength()) < frame.breadth();
+    if (role(edge) != MemberRole.RAKE || cosine < BLUNT || isShort) {
+      return 0;
+    }
+    double allowed = Math.min(rim / sine, FURTHEST / cosine);
+    if (cuts.get(side).slope() < 0 && cuts.get(beside).bevel() == 0) {
+      return allowed;
+    }
+    if (cuts.get(beside).slope() < 0 && cuts.get(side).bevel() == 0) {
+      return role(next) == MemberRole.RAKE ? -Math.min(allowed * cosine, edge.getLength()) : 0;
+    }
+    return isStub(next, cuts.get(beside)) ? next.getLength() / cosine : 0;
+  }
+
+  /** Whether what a plate leaves of an upright side is shorter than a stud there is broad. */
+  private boolean isStub(LineString edge, FoldCut cut) {
+    double left = edge.getLength() - frame.breadth();
+    return role(edge) == MemberRole.STUD && left < cut.breadth(frame.breadth());
+  }
+
   private static double dot(LineString edge, LineString next) {
     Coordinate a = edge.getCoordinateN(0);
     Coordinate b = edge.getCoordinateN(1);
@@ -191,16 +234,27 @@ final class EdgeStrips {
 
   /** The sides that run straight up, as places of studs. */
   List<StudPlan.Station> uprights() {
-    List<StudPlan.Station> stations = new ArrayList<>();
+    return upright().mapToObj(this::station).toList();
+  }
+
+  /** From where to where the sides at which a stud stands go up, from below, mm. */
+  List<Direction.Span> sides(StudPlan.Stud stud) {
+    return upright()
+        .filter(side -> station(side).studs().contains(stud))
+        .mapToObj(side -> Direction.UP.span(Shapes.outerEdges(outer).get(side)))
+        .sorted(Comparator.comparingDouble(Direction.Span::low))
+        .toList();
+  }
+
+  private IntStream upright() {
     List<LineString> edges = Shapes.outerEdges(outer);
-    for (int side = 0; side < edges.size(); side++) {
-      LineString edge = edges.get(side);
-      if (role(edge) == MemberRole.STUD) {
-        boolean isRight = edge.getCoordinateN(1).y > edge.getCoordinateN(0).y;
-        stations.add(
-            StudPlan.Station.edge(edge.getCoordinateN(0).x, isRight, cuts.get(side), frame));
-      }
-    }
-    return stations;
+    return IntStream.range(0, edges.size())
+        .filter(side -> role(edges.get(side)) == MemberRole.STUD);
+  }
+
+  private StudPlan.Station station(int side) {
+    LineString edge = Shapes.outerEdges(outer).get(side);
+    boolean isRight = edge.getCoordinateN(1).y > edge.getCoordinateN(0).y;
+    return StudPlan.Station.edge(edge.getCoordinateN(0).x, isRight, cuts.get(side), frame);
   }
 }

@@ -1,11 +1,13 @@
 package plycrag.layout.frame;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
+import plycrag.layout.skin.Backing;
 import plycrag.layout.skin.Fixity;
 import plycrag.layout.skin.LengthDivision;
 import plycrag.wall.Frame.LongStuds;
@@ -15,6 +17,9 @@ import plycrag.wall.buying.TimberStock;
 final class FrameFill {
   /** Nobody fixes a shorter block, and no sheet bends over such a gap, mm (common practice). */
   private static final double FILLER = 12;
+
+  /** In breadths: what of a stud stands beside no side and is shorter is of no use (a choice). */
+  private static final int SPARE = 2;
 
   private final FramePlan plan;
   private final EdgeStrips edges;
@@ -74,38 +79,86 @@ final class FrameFill {
     List<StudPlan.Stud> studs = plan.studs().studs();
     for (int at = 0; at < studs.size(); at++) {
       if (which.is(studs.get(at))) {
-        WishedMember wished =
-            clearOfRows(WishedMember.up(role, studs.get(at), box.getMinY(), box.getMaxY()));
-        lengths(wished, at % 2 == 1).forEach(this::take);
+        StudPlan.Stud stud = studs.get(at);
+        WishedMember wished = WishedMember.up(role, stud, box.getMinY(), box.getMaxY());
+        if (stud.lean() == 0) {
+          lengths(clearOfRows(wished), at % 2 == 1).forEach(this::take);
+        } else {
+          takeLeaning(wished, stud, at % 2 == 1);
+        }
       }
     }
   }
 
   /**
-   * A free stud with a slanting end of which a side would lie within a row that backs an edge ends
-   * under that row, so that the row is whole: between the stud's end and the side would be a crumb
-   * of it that nobody can cut.
+   * A stud that leans with the side it stands at, and square ones in its line where the facet goes
+   * on above or below that side.
+   */
+  private void takeLeaning(WishedMember wished, StudPlan.Stud stud, boolean fromAbove) {
+    double low = wished.along().low();
+    double high = wished.along().high();
+    double reached = low;
+    List<Direction.Span> between = new ArrayList<>();
+    for (Direction.Span side : edges.sides(stud)) {
+      between.add(new Direction.Span(reached, side.low()));
+      lengths(wished.part(side.low(), side.high()), fromAbove).forEach(this::take);
+      reached = side.high();
+    }
+    between.add(new Direction.Span(reached, high));
+    double least = SPARE * wished.beside().size();
+    between.stream()
+        .filter(span -> span.size() >= least)
+        .map(span -> squared(wished, span))
+        .flatMap(part -> lengths(part, fromAbove).stream())
+        .forEach(part -> ground.takeAllBut(part, least));
+  }
+
+  private static WishedMember squared(WishedMember wished, Direction.Span span) {
+    return new WishedMember(
+        wished.role(),
+        wished.fixity(),
+        wished.direction(),
+        wished.between(span.low(), span.high()),
+        wished.depth(),
+        0);
+  }
+
+  /**
+   * A free stud with a slanting end that lies within a row which backs an edge ends before that
+   * row, so that the row is whole: between the stud's end and the side would be a crumb of it that
+   * nobody can cut.
    */
   private WishedMember clearOfRows(WishedMember wished) {
     if (wished.fixity() != Fixity.FREE) {
       return wished;
     }
-    double middle = wished.beside().middle();
-    List<Double> ends =
-        ground.probe(wished).stream()
-            .max(Comparator.comparingDouble(draft -> draft.along().high()))
-            .map(DraftMember::ends)
-            .orElse(List.of());
-    if (ends.stream().allMatch(end -> Math.abs(end - ends.get(0)) < Tolerance.TOUCH)) {
+    List<DraftMember> drafts = ground.probe(wished);
+    if (drafts.isEmpty()) {
       return wished;
     }
+    double low =
+        rowsAt(drafts.get(0), false, wished)
+            .mapToDouble(Backing::high)
+            .max()
+            .orElse(wished.along().low());
+    double high =
+        rowsAt(drafts.get(drafts.size() - 1), true, wished)
+            .mapToDouble(Backing::low)
+            .min()
+            .orElse(wished.along().high());
+    return low < high ? wished.part(low, high) : wished;
+  }
+
+  /** The rows that back an edge and hold a slanting end of a stud. */
+  private Stream<Backing> rowsAt(DraftMember draft, boolean high, WishedMember wished) {
+    List<Double> ends = draft.ends(high);
+    double middle = wished.beside().middle();
+    Direction.Span end = draft.end(high);
+    boolean isSquare = ends.stream().allMatch(at -> Math.abs(at - ends.get(0)) < Tolerance.TOUCH);
     return plan.rows().rows().stream()
-        .filter(row -> !row.isFree() && row.left() < middle && middle < row.right())
+        .filter(row -> !isSquare && !row.isFree() && row.left() < middle && middle < row.right())
         .map(BlockingRows.Row::backing)
-        .filter(row -> ends.stream().anyMatch(end -> row.low() < end && end < row.high()))
-        .findFirst()
-        .map(backing -> wished.part(wished.along().low(), backing.low()))
-        .orElse(wished);
+        .filter(row -> row.low() < end.high() && end.low() < row.high());
   }
 
   /** The lengths of a stud; every second one is spliced from above, so that no two are in line. */

@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.skin.Fixity;
-import plycrag.layout.skin.FoldCut;
 
 /**
  * The area behind a facet's sheets that its frame may take, and what is taken of it. What comes
@@ -33,6 +32,7 @@ final class FrameGround {
 
   private final Polygon area;
   private final List<SlopingSide> sides;
+  private final double rim;
   private final List<DraftMember> taken = new ArrayList<>();
 
   /** Of what is taken, each with all that it takes behind. */
@@ -43,9 +43,11 @@ final class FrameGround {
    *
    * @param area against the sheets' back, openings taken out
    * @param sides those of its outer edge that slope
+   * @param rim how far an edge may go on beyond its timber, mm
    */
-  FrameGround(Polygon area, List<SlopingSide> sides) {
+  FrameGround(Polygon area, List<SlopingSide> sides, double rim) {
     this.area = area;
+    this.rim = rim;
     this.sides = List.copyOf(sides);
   }
 
@@ -103,14 +105,38 @@ final class FrameGround {
     for (Polygon part : parts(rest, wished)) {
       for (Polygon one : Shapes.isConvex(part) ? List.of(part) : whole(part, wished)) {
         List<DraftMember> around = near(touching(one), near);
-        DraftMember draft = draft(one, wished, around);
-        DraftMember fitting = draft.keepsItsShape() ? draft : draft.endedSquare();
         if (!isBacked(one, wished, around)) {
-          clear(fitting, near).filter(DraftMember::keepsItsShape).ifPresent(drafts::add);
+          fitting(one, wished, around).flatMap(draft -> clear(draft, near)).ifPresent(drafts::add);
         }
       }
     }
     return drafts;
+  }
+
+  /**
+   * A draft that keeps its shape to its back: with ends as they come; where those would be longer
+   * behind, with square ones; where a side of an end would turn round behind, as a corner of timber
+   * cut off by a little does, only where it has its full breadth.
+   */
+  private Optional<DraftMember> fitting(
+      Polygon part, WishedMember wished, List<DraftMember> around) {
+    DraftMember draft = draft(part, wished, around);
+    return Stream.of(draft, draft.endedSquare())
+        .filter(DraftMember::keepsItsShape)
+        .findFirst()
+        .or(() -> full(draft).map(full -> draft(full, wished, List.of())));
+  }
+
+  /** Where a draft has its full breadth, if anywhere. */
+  private static Optional<Polygon> full(DraftMember draft) {
+    Direction.Span beside = draft.direction().across().span(draft.footprint());
+    double low =
+        draft.ends(false).stream().mapToDouble(end -> end).max().orElse(Double.POSITIVE_INFINITY);
+    double high =
+        draft.ends(true).stream().mapToDouble(end -> end).min().orElse(Double.NEGATIVE_INFINITY);
+    return high - low < LEAST
+        ? Optional.empty()
+        : Optional.of(draft.wished().between(low, high, beside));
   }
 
   private Geometry mine(WishedMember wished) {
@@ -119,31 +145,67 @@ final class FrameGround {
 
   /**
    * A draft that ends against a side which slopes away may reach others further back; it is cut
-   * square before those.
+   * before those: square, if that leaves no edge bare that it backs, else slanting, so that it goes
+   * on against the sheets.
    */
   private Optional<DraftMember> clear(DraftMember draft, List<DraftMember> near) {
-    Direction along = draft.direction();
     Direction.Span span = draft.along();
-    double low = Double.NEGATIVE_INFINITY;
-    double high = Double.POSITIVE_INFINITY;
-    if (!draft.keepsItsShape()) {
-      return Optional.empty();
+    Room room = room(draft);
+    if (room.isEndless()) {
+      return Optional.of(draft);
     }
+    Optional<DraftMember> slanting =
+        draft.wished().fixity() == Fixity.FREE || room.leaves(span, rim)
+            ? Optional.empty()
+            : draft.within(room.low(), room.high(), room.depth());
+    return slanting.or(() -> square(draft, room, near)).filter(DraftMember::keepsItsShape);
+  }
+
+  /**
+   * How far a draft may go for what it would meet behind.
+   *
+   * @param low where that ends below or left of it, mm along it
+   * @param high where that begins above or right of it
+   * @param depth how far behind the sheets the first of it is, mm
+   */
+  private record Room(double low, double high, double depth) {
+    boolean isEndless() {
+      return Double.isInfinite(low) && Double.isInfinite(high);
+    }
+
+    /** Whether no end of a stretch lies further beyond it than so much, mm. */
+    boolean leaves(Direction.Span span, double most) {
+      return low - span.low() <= most && span.high() - high <= most;
+    }
+  }
+
+  private Room room(DraftMember draft) {
+    Direction along = draft.direction();
+    Room room =
+        new Room(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, draft.wished().depth());
     for (DraftMember other : behind(draft)) {
       if (!other.direction().isParallel(along) && draft.meetsBehind(other)) {
         Direction.Span beyond = along.span(draft.sharedBehind(other));
-        if (beyond.middle() > span.middle()) {
-          high = Math.min(high, beyond.low());
-        } else {
-          low = Math.max(low, beyond.high());
-        }
+        boolean isHigh = beyond.middle() > draft.along().middle();
+        room =
+            new Room(
+                isHigh ? room.low() : Math.max(room.low(), beyond.high()),
+                isHigh ? Math.min(room.high(), beyond.low()) : room.high(),
+                Math.min(room.depth(), other.wished().depth()));
       }
     }
-    if (low == Double.NEGATIVE_INFINITY && high == Double.POSITIVE_INFINITY) {
-      return Optional.of(draft);
-    }
-    double from = Double.isInfinite(low) ? span.low() - 1 : Math.max(low, span.low() + BLUNT);
-    double to = Double.isInfinite(high) ? span.high() + 1 : Math.min(high, span.high() - BLUNT);
+    return room;
+  }
+
+  /** Cut square before what it meets, and before the side that brought it there. */
+  private Optional<DraftMember> square(DraftMember draft, Room room, List<DraftMember> near) {
+    Direction.Span span = draft.along();
+    double from =
+        Double.isInfinite(room.low()) ? span.low() - 1 : Math.max(room.low(), span.low() + BLUNT);
+    double to =
+        Double.isInfinite(room.high())
+            ? span.high() + 1
+            : Math.min(room.high(), span.high() - BLUNT);
     if (to - from < LEAST) {
       return Optional.empty();
     }
@@ -230,15 +292,5 @@ final class FrameGround {
       low = Math.max(low, gap.high());
     }
     return whole;
-  }
-
-  /** The sides of a facet's ground that slope. */
-  static List<SlopingSide> sloping(Polygon outer, List<FoldCut> cuts) {
-    List<SlopingSide> sides = new ArrayList<>();
-    List<LineString> edges = Shapes.outerEdges(outer);
-    for (int side = 0; side < edges.size(); side++) {
-      sides.add(new SlopingSide(edges.get(side), cuts.get(side).slope()));
-    }
-    return sides;
   }
 }

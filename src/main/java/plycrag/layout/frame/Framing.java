@@ -46,6 +46,7 @@ public final class Framing {
   private final BlockingRows rows;
   private final Tape tape;
   private final boolean fromRight;
+  private final double rim;
 
   /**
    * The frame of a facet.
@@ -62,9 +63,10 @@ public final class Framing {
     this.cuts = FoldCuts.of(facet, wall);
     this.tape = wall.tape();
     this.fromRight = wall.isMirrored();
+    this.rim = wall.rimOverhang();
     this.edge = footing.edge(facet, wall);
     this.area = new OpeningsAtSides(facet, outward()).opened(edge.outer());
-    this.edges = new EdgeStrips(edge.outer(), edge.cuts(), frame);
+    this.edges = new EdgeStrips(edge.outer(), edge.cuts(), frame, rim);
     this.openings = Openings.of(facet.cutouts(), frame, this::studs);
     this.rows = BlockingRows.of(backedRows(), plateMiddles(), across(), frame, tape);
   }
@@ -76,7 +78,7 @@ public final class Framing {
 
   /** The members of the frame: role by role, each in reading order. */
   public List<DraftMember> members(FramePlan plan) {
-    FrameGround ground = new FrameGround(area, FrameGround.sloping(edge.outer(), edge.cuts()));
+    FrameGround ground = new FrameGround(area, SlopingSide.of(edge.outer(), edge.cuts()), rim);
     new FrameFill(plan, edges, ground, stock, frame.longStuds()).fill();
     return Stream.of(MemberRole.values()).flatMap(role -> ofRole(role, ground)).toList();
   }

@@ -115,34 +115,34 @@ public record Member(
   }
 
   /**
-   * The same, shorter at one end, which is cut as it was; none where it has not two long sides from
-   * one end to the other, or is too short.
-   *
-   * @param high whether at the upper or right end
-   * @param by mm
+   * The same, shorter at one end; none where it has not two long sides from one end to the other,
+   * or is too short.
    */
-  public Optional<Member> shorter(boolean high, double by) {
+  Optional<Member> without(EndLoss loss) {
     boolean isSimple = footprint.getExteriorRing().getNumPoints() == FOUR_CORNERS;
-    return isSimple && length() > 2 * by + breadth()
+    return isSimple && length() > 2 * loss.most() + breadth()
         ? Optional.of(
             new Member(
                 mark,
                 role,
                 fixity,
                 direction,
-                shorter(footprint, high, by),
-                shorter(far, high, by),
+                without(footprint, loss, false),
+                without(far, loss, true),
                 depth))
         : Optional.empty();
   }
 
-  private Polygon shorter(Polygon face, boolean high, double by) {
+  private Polygon without(Polygon face, EndLoss loss, boolean isBack) {
     Coordinate[] ring = face.getExteriorRing().getCoordinates();
+    Direction across = direction.across();
     double middle = direction.along(face.getCentroid());
+    double beside = across.along(face.getCentroid());
     List<Coordinate> corners = new ArrayList<>();
     for (int at = 0; at + 1 < ring.length; at++) {
-      boolean moves = direction.along(ring[at]) > middle == high;
-      double step = moves ? (high ? -by : by) : 0;
+      boolean moves = direction.along(ring[at]) > middle == loss.high();
+      double lost = moves ? loss.at(across.along(ring[at]) > beside, isBack) : 0;
+      double step = loss.high() ? -lost : lost;
       corners.add(
           new Coordinate(ring[at].x + step * direction.u(), ring[at].y + step * direction.v()));
     }

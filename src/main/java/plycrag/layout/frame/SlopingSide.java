@@ -1,9 +1,14 @@
 package plycrag.layout.frame;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
+import plycrag.layout.skin.FoldCut;
 
 /**
  * A side of an area against the sheets' back, and how it goes on behind them.
@@ -12,6 +17,16 @@ import plycrag.geometry.Tolerance;
  * @param slope how far it moves outward for each millimetre behind
  */
 record SlopingSide(LineString edge, double slope) {
+  /** The sides of a facet's ground that slope. */
+  static List<SlopingSide> of(Polygon outer, List<FoldCut> cuts) {
+    List<SlopingSide> sides = new ArrayList<>();
+    List<LineString> edges = Shapes.outerEdges(outer);
+    for (int side = 0; side < edges.size(); side++) {
+      sides.add(new SlopingSide(edges.get(side), cuts.get(side).slope()));
+    }
+    return sides;
+  }
+
   /** Whether an edge lies on this one's line, beside it over some length. */
   boolean holds(LineString other) {
     LineSegment line = line();

@@ -1,11 +1,14 @@
 package plycrag.layout.standing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import plycrag.geometry.Vector3;
+import plycrag.layout.Layout;
 import plycrag.wall.Facet;
 import plycrag.wall.FacetAtAngle;
 import plycrag.wall.Swing;
 import plycrag.wall.Wall;
+import plycrag.wall.room.RoomPlane;
 
 /**
  * Where whoever falls off a run may land, in the axes of the run.
@@ -15,7 +18,7 @@ import plycrag.wall.Wall;
  *
  * @param foot of the face, y in mm
  * @param outermost edge of the face, y in mm
- * @param top of the face above the floor, mm
+ * @param top of the face above the floor, where that is furthest below it, mm
  * @param clear in front of the outermost edge, mm
  */
 public record FallZone(double foot, double outermost, double top, double clear) {
@@ -33,13 +36,14 @@ public record FallZone(double foot, double outermost, double top, double clear) 
    *
    * @param run facets that stand on each other, from the floor up
    */
-  public static FallZone of(Wall wall, List<Facet> run) {
+  public static FallZone of(Layout layout, List<Facet> run) {
+    RoomPlane floor = Ground.floor(layout);
     double outermost = Double.NEGATIVE_INFINITY;
     double top = 0;
-    for (Vector3 place : edges(wall, run)) {
+    for (Vector3 place : edges(layout.wall(), run)) {
       Vector3 inRun = run.get(0).plane().floorAxes().fromRoom(place);
       outermost = Math.max(outermost, inRun.y());
-      top = Math.max(top, inRun.z());
+      top = Math.max(top, floor.heightOver(place));
     }
     double foot = run.get(0).plane().out();
     return new FallZone(foot, outermost, top, top > HIGH ? CLEAR_IF_HIGH : CLEAR);
@@ -50,7 +54,11 @@ public record FallZone(double foot, double outermost, double top, double clear) 
     return outermost + clear;
   }
 
-  /** Lower and upper edges of every facet, at every angle that it is used at. */
+  private static Stream<Vector3> ends(FacetAtAngle posed, double v) {
+    return Stream.of(0.0, posed.facet().width()).map(u -> posed.at(new Vector3(u, v, 0)));
+  }
+
+  /** The ends of lower and upper edges of every facet, at every angle that it is used at. */
   private static List<Vector3> edges(Wall wall, List<Facet> run) {
     List<Double> angles =
         Swing.of(wall, run).map(swing -> Swing.angles(wall, swing.hinged())).orElse(List.of(0.0));
@@ -60,8 +68,7 @@ public record FallZone(double foot, double outermost, double top, double clear) 
                 FacetAtAngle.of(wall, run, angle).stream()
                     .flatMap(
                         posed ->
-                            List.of(0.0, posed.facet().length()).stream()
-                                .map(v -> posed.at(new Vector3(0, v, 0)))))
+                            Stream.of(0.0, posed.facet().length()).flatMap(v -> ends(posed, v))))
         .toList();
   }
 }

@@ -21,6 +21,8 @@ import plycrag.wall.room.RoomPlane;
  * @param packed what stands on it, run by run
  */
 public record Ground(RoomPlane floor, List<Packed> packed) {
+  private static final RoomPlane LEVEL = new RoomPlane(0, 0, 0);
+
   /** Copies what is packed. */
   public Ground {
     packed = List.copyOf(packed);
@@ -53,6 +55,11 @@ public record Ground(RoomPlane floor, List<Packed> packed) {
             .orElse(0);
     RoomPlane floor = told.raised(-highest);
     return new Ground(floor, standing.stream().map(one -> packed(one, floor)).toList());
+  }
+
+  /** The floor alone, as high as the level that the wall is set on where it is highest under it. */
+  public static RoomPlane floor(Layout layout) {
+    return layout.wall().floor().isLevel() ? LEVEL : of(layout).floor();
   }
 
   private static List<Standing> standing(Layout layout, int run) {

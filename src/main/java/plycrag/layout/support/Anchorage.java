@@ -101,7 +101,7 @@ final class Anchorage {
     double depth = placed.member().depth();
     List<Double> across =
         asked.fixing().base().filter(base -> base == Base.STUDS).isPresent()
-            ? onGrid(asked.fixing().firstStud(), asked.fixing().studSpacing(), box)
+            ? onGrid(run.fromLeft(asked.fixing().firstStud()), asked.fixing().studSpacing(), box)
             : evenly(box);
     return across.stream().map(x -> placed.plane().toRoom(new Vector3(x, height, depth))).toList();
   }
@@ -110,7 +110,7 @@ final class Anchorage {
     Joists joists = wall.room().ceiling().joists();
     double middle = placed.member().depth() / 2;
     if (joists.run() == Run.OUT) {
-      return onGrid(joists.first(), joists.spacing(), box).stream()
+      return onGrid(run.fromLeft(joists.first()), joists.spacing(), box).stream()
           .map(x -> placed.plane().toRoom(new Vector3(x, box.getMaxY(), middle)))
           .toList();
     }

@@ -98,6 +98,19 @@ final class RunSite {
     return run.get(0).facet().plane().floorAxes();
   }
 
+  /**
+   * Where something is that was told from the left of the run, in x of the run, mm; the image of a
+   * wall has it as far from its right.
+   */
+  double fromLeft(double told) {
+    Facet lowest = run.get(0).facet();
+    double about =
+        floorAxes().equals(FloorAxes.FIRST)
+            ? wall.frontWidth()
+            : 2 * lowest.plane().left() + lowest.width();
+    return wall.isMirrored() ? about - told : told;
+  }
+
   /** The facets that timber holds: of a hinged run the lowest alone. */
   private List<FacetLayout> held() {
     return asked.kind() == Kind.HINGED ? run.subList(0, 1) : run;

@@ -23,6 +23,7 @@ import plycrag.solve.support.SupportFrame;
 import plycrag.solve.support.SupportSite;
 import plycrag.solve.support.SupportTimber;
 import plycrag.solve.support.TimberUse;
+import plycrag.solve.support.Unheld;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 import plycrag.wall.room.GivenSupport;
@@ -37,7 +38,7 @@ public final class SupportPlan {
   private final List<Joint> joints = new ArrayList<>();
   private final List<Anchor> anchors = new ArrayList<>();
   private final List<Tether> tethers = new ArrayList<>();
-  private final List<String> unheld = new ArrayList<>();
+  private final List<Unheld> unheld = new ArrayList<>();
   private final List<String> unmet = new ArrayList<>();
   private boolean sways;
   private double widestBay;

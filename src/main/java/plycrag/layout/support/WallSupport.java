@@ -2,6 +2,7 @@ package plycrag.layout.support;
 
 import java.util.List;
 import plycrag.layout.frame.Joint;
+import plycrag.solve.support.Unheld;
 import plycrag.wall.room.GivenSupport;
 
 /**
@@ -12,7 +13,7 @@ import plycrag.wall.room.GivenSupport;
  * @param joints between them, and with the frame
  * @param anchors in the building, from the left
  * @param tethers of a hinged wall
- * @param unheld the facets whose upper edge this kind of support does not hold
+ * @param unheld the facets whose upper edge this kind of support does not hold, and why
  * @param unmet facets without timber where the support ends on them: beside a point, or above an
  *     edge that slants
  * @param sways whether what is to keep it from swaying along the wall has no room
@@ -24,7 +25,7 @@ public record WallSupport(
     List<Joint> joints,
     List<Anchor> anchors,
     List<Tether> tethers,
-    List<String> unheld,
+    List<Unheld> unheld,
     List<String> unmet,
     boolean sways,
     double widestBay) {

@@ -54,20 +54,40 @@ public final class Nesting {
         IntStream.range(0, task.blanks().size())
             .mapToObj(at -> Bundle.of(task.blanks().get(at), at, task.manner().mirrored()))
             .toList();
+    List<Bundle> housed = housed(bundles.stream().filter(this::fits).toList());
     List<DraftSheet> drafts = new ArrayList<>();
-    bundles.stream().filter(bundle -> !fits(bundle)).map(this::alone).forEach(drafts::add);
-    drafts.addAll(nested(bundles.stream().filter(this::fits).toList()));
+    bundles.stream()
+        .filter(bundle -> !housed.contains(bundle))
+        .map(this::alone)
+        .forEach(drafts::add);
+    drafts.addAll(nested(housed));
     drafts.sort(Comparator.comparingInt(DraftSheet::number));
     return IntStream.range(0, drafts.size())
         .mapToObj(at -> drafts.get(at).marked("S" + (at + 1), task.blanks()))
         .toList();
   }
 
+  /** Those for which there are sheets; some may fit none but a kind of which there are few. */
+  private List<Bundle> housed(List<Bundle> bundles) {
+    if (bundles.stream().allMatch(bundle -> fits(bundle, SheetKind.UNLIMITED))) {
+      return bundles;
+    }
+    List<Item> left = lookedFor(bundles).left();
+    return left.isEmpty()
+        ? bundles
+        : housed(bundles.stream().filter(bundle -> !left.contains(item(bundle))).toList());
+  }
+
   private boolean fits(Bundle bundle) {
+    return fits(bundle, 1);
+  }
+
+  /** Whether there is a kind of sheet on which it fits, and so many of it. */
+  private boolean fits(Bundle bundle, int count) {
     return stock.stream()
         .anyMatch(
             kind ->
-                kind.limit() > 0
+                kind.limit() >= count
                     && (fits(bundle.width(), bundle.height(), kind)
                         || (task.manner().mayTurn()
                             && fits(bundle.height(), bundle.width(), kind))));
@@ -114,12 +134,15 @@ public final class Nesting {
   }
 
   private GuillotinePlan plan(List<Bundle> bundles) {
-    List<Item> items = bundles.stream().map(this::item).toList();
-    GuillotinePlan plan = Guillotine.plan(items, stock, cutting, LOOKS);
+    GuillotinePlan plan = lookedFor(bundles);
     if (!plan.left().isEmpty()) {
       throw new IllegalStateException("no sheet is left for " + plan.left());
     }
     return plan;
+  }
+
+  private GuillotinePlan lookedFor(List<Bundle> bundles) {
+    return Guillotine.plan(bundles.stream().map(this::item).toList(), stock, cutting, LOOKS);
   }
 
   private Item item(Bundle bundle) {

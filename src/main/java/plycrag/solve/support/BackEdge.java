@@ -21,10 +21,10 @@ public record BackEdge(
     List<Double> studs,
     double lower) {
   /** What leans further has no back that something level can end on (a choice, no source). */
-  private static final double STEEPEST = 60;
+  static final double STEEPEST = 60;
 
   /** What leans less has no back that something upright can end on (a choice, no source). */
-  private static final double FLATTEST = 20;
+  static final double FLATTEST = 20;
 
   /** Copies the studs. */
   public BackEdge {

@@ -20,7 +20,7 @@ public final class FixedTies {
     for (BackEdge back : site.backs()) {
       double high = site.level(back);
       if (!back.takesLevel()) {
-        draft.notHeld(back.facet());
+        draft.tooSteep(back);
       } else if (high - site.timber().tie() >= floor) {
         addLevel(site, back, ledgerFace, draft);
         floor = high;

@@ -46,7 +46,8 @@ final class Foot {
     double level = back.length() / back.rise();
     double deep = Math.min(site.depth(), (back.y(low) - face - CLEAR) / level);
     if (deep < LEAST) {
-      draft.notHeld(back.facet());
+      double behind = site.hindmost() - face;
+      draft.notHeld(back, Unheld.Cause.HEEL, behind, behind + (LEAST - deep) * level);
       return low;
     }
     double aside = deep * level;

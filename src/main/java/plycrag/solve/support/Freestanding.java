@@ -40,7 +40,7 @@ public final class Freestanding {
       SupportSite site, double behind, double front, Stiffening stiffening) {
     Freestanding support = new Freestanding(site, behind, front, stiffening);
     if (support.upper().isEmpty()) {
-      site.backs().forEach(back -> support.draft.notHeld(back.facet()));
+      site.backs().forEach(support.draft::tooSteep);
     } else {
       List<SupportTimber> posts = site.stations().stream().map(support::station).toList();
       new PostRow(site, posts, support.rear(), support.draft).stiffen(stiffening);
@@ -55,6 +55,10 @@ public final class Freestanding {
   /** The height of the uppermost level that a tie can hold; the posts end below its tie. */
   private Optional<BackEdge> upper() {
     return site.backs().stream().filter(BackEdge::takesLevel).reduce((lower, higher) -> higher);
+  }
+
+  private boolean isUpper(BackEdge back) {
+    return upper().orElseThrow().equals(back);
   }
 
   private SupportTimber station(double x) {
@@ -72,11 +76,15 @@ public final class Freestanding {
     for (BackEdge back : site.backs()) {
       double high = site.level(back);
       if (!back.takesLevel()) {
-        draft.notHeld(back.facet());
+        draft.tooSteep(back);
       } else if (high - site.timber().tie() >= clear + ROOM) {
         below = level(x, back, new Panel(below, floor, post));
         floor = high;
         clear = high;
+      } else if (below.equals(bottom) && isUpper(back)) {
+        double edge = back.high().z();
+        double more = clear + ROOM + site.timber().tie() - high;
+        draft.notHeld(back, Unheld.Cause.TOO_LOW, edge, edge + more);
       }
     }
     return post;
@@ -87,7 +95,7 @@ public final class Freestanding {
 
   private SupportTimber level(double x, BackEdge back, Panel panel) {
     double high = site.level(back);
-    boolean last = upper().orElseThrow().equals(back);
+    boolean last = isUpper(back);
     SupportTimber tie = draft.add(site.tie(x, last ? rear() : face, back, high));
     SectionPlace onPost = new SectionPlace(face, high - site.timber().tie() / 2);
     draft.add(
@@ -102,9 +110,10 @@ public final class Freestanding {
     double ceiling = high - site.timber().tie();
     if (ceiling - panel.floor() >= PANEL) {
       Optional<Diagonal> diagonal =
-          stiffening.kneesAcross() ? knee(panel.floor(), ceiling) : brace(back, panel, ceiling);
-      diagonal.ifPresentOrElse(
-          found -> add(x, found, panel, tie), () -> draft.notHeld(back.facet()));
+          stiffening.kneesAcross()
+              ? knee(back, panel.floor(), ceiling)
+              : brace(back, panel, ceiling);
+      diagonal.ifPresent(found -> add(x, found, panel, tie));
     }
     return tie;
   }
@@ -120,17 +129,31 @@ public final class Freestanding {
 
   /** From the post's foot to the frame, if it passes behind that. */
   private Optional<Diagonal> brace(BackEdge back, Panel panel, double ceiling) {
-    return hasRoom(back, panel.floor(), ceiling)
-        ? Optional.of(
-            Diagonal.between(
-                new SectionPlace(face, panel.floor()),
-                new SectionPlace(back.y(ceiling), ceiling),
-                site.timber().brace()))
-        : Optional.empty();
+    if (!hasRoom(back, panel.floor(), ceiling)) {
+      noBrace(back, panel.floor(), ceiling);
+      return Optional.empty();
+    }
+    return Optional.of(
+        Diagonal.between(
+            new SectionPlace(face, panel.floor()),
+            new SectionPlace(back.y(ceiling), ceiling),
+            site.timber().brace()));
+  }
+
+  /** From which distance on one would pass: as far behind as makes it high enough there. */
+  private void noBrace(BackEdge back, double floor, double ceiling) {
+    double part = (back.low().z() + ROOM - floor) / (ceiling - floor);
+    double behind = site.hindmost() - face;
+    if (part >= 1) {
+      draft.notHeld(back, Unheld.Cause.NO_BRACE, behind, behind);
+    } else {
+      double needed = (back.low().y() - part * back.y(ceiling)) / (1 - part);
+      draft.notHeld(back, Unheld.Cause.BRACE, behind, site.hindmost() - needed);
+    }
   }
 
   /** From the post to the underside of a tie, clear of what is below and of the frames. */
-  private Optional<Diagonal> knee(double floor, double ceiling) {
+  private Optional<Diagonal> knee(BackEdge level, double floor, double ceiling) {
     double room =
         site.backs().stream()
             .filter(back -> back.low().z() <= ceiling)
@@ -141,10 +164,23 @@ public final class Freestanding {
             .mapToDouble(ahead -> ahead - face + ceiling - ROOM)
             .min()
             .orElse(0);
-    double reach = Math.min(Math.min(stiffening.knee(), room), ceiling - floor - ROOM);
-    return reach < Diagonal.shortestKnee(site.timber().brace())
-        ? Optional.empty()
-        : Optional.of(Diagonal.knee(new SectionPlace(face, ceiling - reach), reach, site));
+    double high = ceiling - floor - ROOM;
+    double least = Diagonal.shortestKnee(site.timber().brace());
+    double reach = Math.min(Math.min(stiffening.knee(), room), high);
+    if (reach >= least) {
+      return Optional.of(Diagonal.knee(new SectionPlace(face, ceiling - reach), reach, site));
+    }
+    if (high < least) {
+      draft.notHeld(level, Unheld.Cause.LOW_PANEL, high, least);
+    }
+    if (stiffening.knee() < least) {
+      draft.notHeld(level, Unheld.Cause.SHORT_KNEE, stiffening.knee(), least);
+    }
+    if (room < least) {
+      double behind = site.hindmost() - face;
+      draft.notHeld(level, Unheld.Cause.KNEE, behind, behind + least - room);
+    }
+    return Optional.empty();
   }
 
   /** Whether a brace from the post's foot passes behind the lower end of a frame. */

@@ -16,6 +16,9 @@ public final class Hangers {
   /** A shorter hanger is none, mm. */
   private static final double SHORTEST = 20;
 
+  /** What a brace at 45° from the floor ends on leans out by less, degrees. */
+  private static final double BRACED = 45;
+
   private final SupportSite site;
   private final double ceiling;
   private final SupportFrame.Draft draft = new SupportFrame.Draft();
@@ -48,8 +51,12 @@ public final class Hangers {
     double tie = site.timber().tie();
     double rear = front - tie;
     double under = ceiling - site.timber().ledger();
-    if (!back.takesUpright() || under - back.z(front) < SHORTEST) {
-      draft.notHeld(back.facet());
+    if (!back.takesUpright()) {
+      draft.notHeld(back, Unheld.Cause.TOO_UPRIGHT, back.angle(), BackEdge.FLATTEST);
+      return;
+    }
+    if (under - back.z(front) < SHORTEST) {
+      draft.notHeld(back, Unheld.Cause.CEILING, under - back.z(front), SHORTEST);
       return;
     }
     List<Double> stations = site.stations(back);
@@ -92,11 +99,16 @@ public final class Hangers {
   /** Braces at 45° from the floor up to the back of a fold. */
   static void addFloorBraces(SupportSite site, BackEdge back, SupportFrame.Draft draft) {
     double lean = back.y(1) - back.y(0);
+    if (lean >= 1) {
+      draft.notHeld(back, Unheld.Cause.TOO_STEEP, back.angle(), BRACED);
+      return;
+    }
     double half = site.timber().brace() * Math.sqrt(2) / (1 - lean) / 2;
     double high = site.level(back) - site.timber().tie() / 2 + half;
     double low = high - 2 * half;
-    if (lean >= 1 || low < 0) {
-      draft.notHeld(back.facet());
+    if (low < 0) {
+      double edge = back.high().z();
+      draft.notHeld(back, Unheld.Cause.TOO_LOW, edge, edge - low);
       return;
     }
     double upperFoot = back.y(high) - high;

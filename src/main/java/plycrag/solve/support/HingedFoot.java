@@ -17,10 +17,14 @@ public final class HingedFoot {
     SupportFrame.Draft draft = new SupportFrame.Draft();
     double ledgerFace = site.hindmost() - behind + site.timber().ledger();
     BackEdge kick = site.backs().get(0);
-    if (kick.takesLevel() && site.level(kick) >= site.timber().tie()) {
-      FixedTies.addLevel(site, kick, ledgerFace, draft);
+    if (!kick.takesLevel()) {
+      draft.tooSteep(kick);
+    } else if (site.level(kick) < site.timber().tie()) {
+      double edge = kick.high().z();
+      double more = site.timber().tie() - site.level(kick);
+      draft.notHeld(kick, Unheld.Cause.TOO_LOW, edge, edge + more);
     } else {
-      draft.notHeld(kick.facet());
+      FixedTies.addLevel(site, kick, ledgerFace, draft);
     }
     double half = site.timber().ledgerDepth() / 2;
     site.along(

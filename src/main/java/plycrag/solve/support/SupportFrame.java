@@ -8,11 +8,11 @@ import java.util.List;
  *
  * @param timbers station by station from the left, what runs along the wall last
  * @param meetings where they meet each other and the frame
- * @param unheld the facets whose upper edge nothing of this kind can hold
+ * @param unheld the facets whose upper edge it does not hold, for each what it fails for
  * @param sways whether what is to keep it from swaying along the wall has no room
  */
 public record SupportFrame(
-    List<SupportTimber> timbers, List<Meeting> meetings, List<String> unheld, boolean sways) {
+    List<SupportTimber> timbers, List<Meeting> meetings, List<Unheld> unheld, boolean sways) {
   /** Copies the lists. */
   public SupportFrame {
     timbers = List.copyOf(timbers);
@@ -24,7 +24,7 @@ public record SupportFrame(
   static final class Draft {
     private final List<SupportTimber> timbers = new ArrayList<>();
     private final List<Meeting> meetings = new ArrayList<>();
-    private final List<String> unheld = new ArrayList<>();
+    private final List<Unheld> unheld = new ArrayList<>();
     private boolean sways;
 
     SupportTimber add(SupportTimber timber) {
@@ -36,10 +36,16 @@ public record SupportFrame(
       meetings.add(meeting);
     }
 
-    void notHeld(String facet) {
-      if (!unheld.contains(facet)) {
-        unheld.add(facet);
+    void notHeld(BackEdge back, Unheld.Cause cause, double found, double required) {
+      Unheld one = new Unheld(back.facet(), cause, found, required);
+      if (!unheld.contains(one)) {
+        unheld.add(one);
       }
+    }
+
+    /** Nothing level holds it. */
+    void tooSteep(BackEdge back) {
+      notHeld(back, Unheld.Cause.TOO_STEEP, back.angle(), BackEdge.STEEPEST);
     }
 
     void sway() {

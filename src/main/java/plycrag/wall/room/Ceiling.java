@@ -7,7 +7,6 @@ import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.wall.room.Room.Joists;
 import plycrag.wall.room.Room.Members;
-import plycrag.wall.room.Room.Run;
 
 /**
  * What is above: a ceiling, rafters that rise from a low wall behind, or both, the lower of which
@@ -49,14 +48,12 @@ public record Ceiling(
    * @param width of the wall, mm
    */
   Ceiling mirrored(double width) {
-    boolean isAcross = joists.run() == Run.OUT;
-    double first = isAcross ? width - joists.first() : joists.first();
     return new Ceiling(
         plane().map(plane -> plane.at(width, 0)),
         new Pitch(pitch.out(), 0 - pitch.right()),
         kneeWall,
         members,
-        new Joists(joists.section(), joists.span(), joists.spacing(), first, joists.run()));
+        joists);
   }
 
   /** The ceiling, if its height is told. */

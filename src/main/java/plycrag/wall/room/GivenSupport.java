@@ -27,18 +27,6 @@ public record GivenSupport(
     Hinge hinge,
     Timber timber) {
 
-  /**
-   * The same behind the image of a wall.
-   *
-   * @param width of that wall, mm
-   */
-  public GivenSupport mirrored(double width) {
-    Fixing image =
-        new Fixing(
-            fixing.base(), fixing.spacing(), width - fixing.firstStud(), fixing.studSpacing());
-    return new GivenSupport(kind, bay, behind, front, bracing, image, hinge, timber);
-  }
-
   /** How a wall is held up. */
   public enum Kind {
     /** By ties to a building's wall behind it. */
@@ -98,8 +86,8 @@ public record GivenSupport(
    *
    * @param base what they go into
    * @param spacing the greatest distance between them in masonry and concrete, mm
-   * @param firstStud where the first stud of the building stands, from the wall's left, its middle,
-   *     mm
+   * @param firstStud where the first stud of the building stands, from the left of each wall as it
+   *     was told, its middle, mm; behind a wall that is mirrored from its right
    * @param studSpacing from stud to stud of the building, mm
    */
   public record Fixing(Optional<Base> base, double spacing, double firstStud, double studSpacing) {}

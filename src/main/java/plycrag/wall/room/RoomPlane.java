@@ -1,5 +1,6 @@
 package plycrag.wall.room;
 
+import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Vector3;
 
 /**
@@ -13,6 +14,18 @@ public record RoomPlane(double height, double right, double out) {
   /** Its height at a place of the room, mm. */
   public double at(double x, double y) {
     return height + x * right + y * out;
+  }
+
+  /** The same in the axes of a run. */
+  public RoomPlane in(FloorAxes axes) {
+    Vector3 origin = axes.toRoom(new Vector3(0, 0, 0));
+    Vector3 across = axes.toRoom(new Vector3(1, 0, 0)).minus(origin);
+    Vector3 forward = axes.toRoom(new Vector3(0, 1, 0)).minus(origin);
+    return new RoomPlane(at(origin.x(), origin.y()), along(across), along(forward));
+  }
+
+  private double along(Vector3 way) {
+    return way.x() * right + way.y() * out;
   }
 
   /** How far a place lies above it, mm; below zero it lies below. */

@@ -33,6 +33,19 @@ class InsertAgainstInsertTest {
     Found.by("insert-insert", Found.bay("300, 330", "300, 320")).times(4);
   }
 
+  /** Flanges of 60 and 10 between them. */
+  @Test
+  void tellsOfAScatterThatFlangesDoNotLet() {
+    String scatter =
+        Found.BAY + "[inserts]\npattern = \"scatter\"\nwhen-blocked = \"drop\"\nflange = 60\n";
+    Found.by("insert-insert", scatter + "scatter-spacing = 70\n").isNothing();
+    Found.by("insert-insert", scatter + "scatter-spacing = 69\n")
+        .times(1)
+        .isError(false)
+        .measured(69, 70)
+        .suggests("scatter them at least as far apart as that ([inserts] scatter-spacing = 70)");
+  }
+
   @Test
   void findsTwoInOnePlace() {
     // both columns are marked at 100 mm

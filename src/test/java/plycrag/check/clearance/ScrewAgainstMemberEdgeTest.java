@@ -23,8 +23,9 @@ class ScrewAgainstMemberEdgeTest {
             "screw main 59/8 through P1 into ST2 is 10.5 mm from the side of ST2;"
                 + " 13.5 mm must remain")
         .suggests(
-            "back the seam with doubled members or flat timber, or choose a broader section or a"
-                + " thinner screw");
+            "back the seams with doubled members ([frame] seams = \"doubled\"), or "
+                + "choose broader timber ([frame] section) or thinner screws ([screws] "
+                + "diameter)");
   }
 
   @Test

@@ -35,6 +35,8 @@ class ScrewAgainstMemberEndTest {
         .measured(16, 31.5)
         .says(
             "screw main 6/58 through P1 into BL1 is 16 mm from the end of BL1; 31.5 mm must remain")
-        .suggests("set the studs further apart, or choose a thinner screw");
+        .suggests(
+            "set the studs further apart ([frame] stud-spacing), or choose thinner "
+                + "screws ([screws] diameter)");
   }
 }

@@ -21,7 +21,9 @@ class ScrewAgainstSheetEdgeTest {
         .measured(11, 13.5)
         .says(
             "screw main 59/8 through P1 into ST2 is 11 mm from the edge of P1; 13.5 mm must remain")
-        .suggests("back the seam with doubled members or flat timber, or choose a thinner screw");
+        .suggests(
+            "back the seams with doubled members ([frame] seams = \"doubled\"), or "
+                + "choose thinner screws ([screws] diameter)");
   }
 
   @Test

@@ -25,7 +25,7 @@ class ScrewLengthTest {
         .between("", "")
         .measured(22, 27)
         .says("a screw of 40 mm through the sheet bites 22 mm into the timber; 27 mm are required")
-        .suggests("choose screws of at least 45 mm");
+        .suggests("choose screws of at least 45 mm ([screws] length = 45)");
   }
 
   @Test
@@ -37,7 +37,7 @@ class ScrewLengthTest {
         .between("", "PL1")
         .measured(-2, 5)
         .says("a screw of 110 mm ends 2 mm beyond the far side of PL1; 5 mm must remain")
-        .suggests("choose screws of at most 103 mm");
+        .suggests("choose screws of at most 103 mm ([screws] length = 103)");
   }
 
   @Test

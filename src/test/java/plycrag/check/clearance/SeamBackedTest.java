@@ -41,7 +41,8 @@ class SeamBackedTest {
         .at(300, 600)
         .between("P1", "")
         .measured(-510, 0)
-        .says("510 mm of an edge of piece P1 has no timber behind it")
+        .says(
+            "510 mm of an edge of piece P1 has no timber behind it, and stands up to 255 mm from it")
         .suggests("choose a smaller seam gap, broader timber or other backing at the seams");
   }
 

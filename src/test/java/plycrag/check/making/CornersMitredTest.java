@@ -49,6 +49,34 @@ class CornersMitredTest {
     Found.by("corner-saw", niche).isNothing();
   }
 
+  /** From 1500 up a side of 200 slants away: 5 mm from the corner at 37.5, 199 at 1495. */
+  @Test
+  void tellsOfACornerThatStaysOpen() {
+    String open =
+        """
+        [[facet]]
+        name = "one"
+        outline = [[0, 0], [1200, 0], [%s, 1500], [0, 1500]]
+        [[facet]]
+        name = "two"
+        beside = "one"
+        turn = 60
+        width = 1200
+        length = 1500
+        """;
+    Found.by("corner-saw", open.formatted("1200")).isNothing();
+    Found.by("corner-saw", open.formatted("1000"))
+        .times(1)
+        .isError(false)
+        .between("one", "two")
+        .says(
+            "the corner between facets one and two stays open over 1460 mm of its height, 199 mm"
+                + " wide at 1495 mm above the floor")
+        .suggests(
+            "let the outline of facet one run up to the corner ([[facet]] outline), or close the gap"
+                + " so that nobody reaches in");
+  }
+
   /** The cosine of the angle is sin(-15°) sin 30°: 97.4°. */
   @Test
   void findsWallsThatNoSawCouldMitre() {

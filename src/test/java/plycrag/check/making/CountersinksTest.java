@@ -37,8 +37,8 @@ class CountersinksTest {
         .isError(true)
         .says("39 heads of 9 mm are to be let in, and no countersink is told that is as wide")
         .suggests(
-            "add a [[tool]] of kind countersink with diameter 9 mm or more, or set [machine]"
-                + " screw-holes to through");
+            "add a [[tool]] of kind countersink with diameter 9 mm or more, or let no "
+                + "heads in ([machine] screw-holes = \"through\")");
     Found.by("countersink", BAY + HOLES).times(1).isError(true);
   }
 
@@ -94,6 +94,8 @@ class CountersinksTest {
     found("[nesting]\nface-up = \"back\"\n", SINK)
         .times(1)
         .isError(true)
-        .suggests("set [nesting] face-up to front, or [machine] screw-holes to through");
+        .suggests(
+            "lay the sheets the other way up ([nesting] face-up = \"front\"), or let no "
+                + "heads in ([machine] screw-holes = \"through\")");
   }
 }

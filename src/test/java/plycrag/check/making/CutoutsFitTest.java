@@ -28,7 +28,7 @@ class CutoutsFitTest {
     Found.by("cutout-place", WALL.formatted(2000, 900, 800, 800))
         .times(1)
         .isError(true)
-        .says("cutout window goes beyond facet main")
+        .says("cutout window goes 400 mm beyond facet main")
         .suggests("move it or make it smaller; it may touch the facet's edge");
   }
 

@@ -27,7 +27,7 @@ class JointScrewLengthTest {
         .says(
             "screws of 74 mm through a member of 45 mm bite 29 mm into the second; 30 mm are"
                 + " required")
-        .suggests("choose screws of 75 mm to 85 mm ([joints] screw-length)");
+        .suggests("choose screws of 75 mm to 85 mm ([joints] screw-length = 80)");
   }
 
   @Test

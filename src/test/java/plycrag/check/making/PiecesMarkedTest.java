@@ -52,7 +52,9 @@ class PiecesMarkedTest {
         .times(1)
         .isError(true)
         .says("marks are to be engraved, and no engraver is told")
-        .suggests("add a [[tool]] of kind engraver, or set [machine] marks to none");
+        .suggests(
+            "add a [[tool]] of kind engraver, or write marks by hand ([machine] marks = "
+                + "\"none\")");
   }
 
   @Test

@@ -69,8 +69,9 @@ class PinsFitTest {
     Found.by("registration-pin", recessed.replaceFirst("width = 1200", "width = 2440") + mill)
         .isError(true)
         .suggests(
-            "leave 17 mm at the sheets' edges ([nesting] edge-trim), or lay the sheets with their"
-                + " backs up ([nesting] face-up)");
+            "take sheets on which the pieces leave 17 mm at both edges ([sheet] width, "
+                + "or a [[stock-sheet]]), or lay the sheets with their backs up ([nesting] "
+                + "face-up = \"back\")");
   }
 
   /**
@@ -89,9 +90,9 @@ class PinsFitTest {
     Found.by("registration-pin", wide.formatted("16", "1032") + behind)
         .times(1)
         .suggests(
-            "leave 17 mm at the sheets' edges ([nesting] edge-trim), engrave marks in the face that"
-                + " lies up ([machine] marks), or lay the sheets with their backs up ([nesting]"
-                + " face-up)");
+            "take sheets on which the pieces leave 17 mm at both edges ([sheet] width, "
+                + "or a [[stock-sheet]]), engrave marks in the face that lies up ([machine] "
+                + "marks), or lay the sheets with their backs up ([nesting] face-up = \"back\")");
     String cutOut =
         MARKS
             + "outlines = \"tabs\"\n"

@@ -24,7 +24,7 @@ class PlateOnFloorTest {
         .isError(true)
         .between("PL1", "")
         .measured(-108 * 0.17364817766693, 0)
-        .suggests("raise the wall by at least 19 mm ([wall] raise)");
+        .suggests("let the wall begin at least 19 mm above the floor ([wall] raise = 19)");
   }
 
   @Test
@@ -35,7 +35,7 @@ class PlateOnFloorTest {
         .isError(false)
         .between("PL1", "")
         .measured(30, 0)
-        .suggests("raise the wall by at least 45 mm for a plate on the floor ([wall] raise)");
+        .suggests("raise the wall by at least 15 mm for a plate on the floor ([wall] raise)");
   }
 
   @Test
@@ -64,10 +64,12 @@ class PlateOnFloorTest {
         .times(1)
         .isError(true)
         .measured(-90, 0)
-        .says("the frame stands on the rails under the posts, and would stand 90 mm deep in them")
-        .suggests("raise the wall by at least 90 mm ([wall] raise)");
+        .says(
+            "facet main stands on the rails under the posts, and would stand 90 mm deep "
+                + "in them")
+        .suggests("let the wall begin at least 90 mm above the floor ([wall] raise = 90)");
     Found.by("members-overlap", wall(0, 0) + posts)
-        .suggests("raise the wall on to the rails under its posts ([wall] raise)");
+        .suggests("raise the wall on to the rails under its posts ([wall] raise = 90)");
     Found.by("plate-floor", wall(0, 90) + posts).isNothing();
     Found.by("members-overlap", wall(0, 90) + posts).isNothing();
   }

@@ -33,6 +33,8 @@ class RoomForStudsTest {
         .says(
             "facet bend is 300 mm long, and the plates at its edges leave no room for studs"
                 + " between them")
-        .suggests("make it longer, its folds less sharp or the section less deep");
+        .suggests(
+            "make it longer ([[facet]] length), its folds less sharp ([[facet]] angle) "
+                + "or the timber less deep ([frame] section)");
   }
 }

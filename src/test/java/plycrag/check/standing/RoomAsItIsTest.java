@@ -21,7 +21,8 @@ class RoomAsItIsTest {
         .says(
             "facet main is 112 mm too high for the ceiling, 1200 mm from the wall's left and 0"
                 + " mm out from its foot")
-        .suggests("facet main fits with a length of 1888 mm up the slope ([[facet]] length)");
+        .suggests(
+            "facet main fits with a length of 1888 mm up the slope ([[facet]] length = " + "1888)");
     Found.by("room-fits", falls + "2212").isNothing();
     Found.by("room-fits", falls.replace("-10", "10") + "2000").isNothing();
     Found.by("room-fits", falls.replace("-10", "10") + "1999").times(1);
@@ -91,7 +92,8 @@ class RoomAsItIsTest {
         .says(
             "facet main is 208 mm too high for the rafters, 1200 mm from the wall's left and 108"
                 + " mm behind its foot")
-        .suggests("facet main fits with a length of 1392 mm up the slope ([[facet]] length)");
+        .suggests(
+            "facet main fits with a length of 1392 mm up the slope ([[facet]] length = " + "1392)");
     Found.by("room-fits", wall + "2600\nangle = 45\n" + rafters).isNothing();
     Found.by("stands-up", wall + "2600\nangle = 45\n" + rafters).isNothing();
   }
@@ -177,7 +179,7 @@ class RoomAsItIsTest {
         .times(1)
         .isError(true)
         .measured(-127.2771434907421, 0)
-        .suggests("raise the wall ([wall] raise)");
+        .suggests("raise the wall ([wall] raise = 178)");
     Found.by("room-fits", wall + "5").isNothing();
   }
 }

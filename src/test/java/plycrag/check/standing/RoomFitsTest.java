@@ -94,8 +94,8 @@ class RoomFitsTest {
         .times(1)
         .says("facet main reaches 100 mm through what ends the room on the front")
         .suggests(
-            "let it lean out less, or move the wall and tell how much room it has there"
-                + " ([room] front)");
+            "let it lean out less ([[facet]] angle), or move the wall so that it has "
+                + "1000 mm there ([room] front = 1000)");
     Found.by("room-fits", wall + "[room]\nfront = 1000\n").isNothing();
   }
 }

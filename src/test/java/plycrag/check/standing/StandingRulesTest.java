@@ -82,7 +82,13 @@ class StandingRulesTest {
             "kind = \"freestanding\"\nbehind = 100\n" + knees,
             "")
         .isError(true)
-        .says("the upper edge of facet main is held by nothing");
+        .says(
+            "the upper edge of facet main is held by nothing: the posts stand 100 mm behind, which"
+                + " leaves a knee brace no room before them")
+        .measured(100, 274.5584412271571)
+        .suggests(
+            "set the posts at least 275 mm behind ([support] behind = 275), or take braces from the"
+                + " posts' feet ([support] across = \"braces\")");
     holds(OVERHANG, "kind = \"fixed\"\nfixed-to = \"concrete\"\nlateral = \"knee-braces\"", "")
         .times(1)
         .isError(true)
@@ -142,7 +148,12 @@ class StandingRulesTest {
     String roof = OVERHANG.replace("angle = 30", "angle = 70");
     holds(roof, "kind = \"freestanding\"", "")
         .isError(true)
-        .says("the upper edge of facet main is held by nothing");
+        .says(
+            "the upper edge of facet main is held by nothing: it leans out by 70°, and "
+                + "what comes level from behind ends on nothing that leans further than 60°")
+        .suggests(
+            "lean it out by 60° at most ([[facet]] angle = 60), or let the wall hang ([support]"
+                + " kind)");
   }
 
   @Test
@@ -177,7 +188,8 @@ class StandingRulesTest {
         .isError(true)
         .measured(-100, 0)
         .says("facet main is 100 mm too high for the ceiling")
-        .suggests("facet main fits with a length of 1900 mm up the slope ([[facet]] length)");
+        .suggests(
+            "facet main fits with a length of 1900 mm up the slope ([[facet]] length = " + "1900)");
     Found.by("room-fits", wall + "2000").isNothing();
   }
 

@@ -103,6 +103,22 @@ class CornerDetailTest {
         .noneMatch(word -> word.matches("BL[0-9]+"));
   }
 
+  /** In the middle of the corner an opening takes the side of the first wall, with its stud. */
+  @Test
+  void theCutPassesAnOpeningInTheCorner() {
+    String opening =
+        """
+        [[cutout]]
+        facet = "one"
+        left = 1000
+        low = 0
+        width = 200
+        height = 700
+        """;
+    List<String> words = words(corners(CORNER.formatted(0) + opening).get(0).drawing());
+    assertThat(words).filteredOn(word -> word.matches("ST[0-9]+")).hasSize(2);
+  }
+
   @Test
   void aWallWithoutCornersHasNone() {
     assertThat(corners("[[facet]]\n")).isEmpty();
