@@ -31,7 +31,7 @@ class PostRowTest {
   void aBraceRunsFromThePostsFootToTheNextOnesHead() {
     BackEdge plumb = back("main", 0, 0, 0, 0, 870);
     SupportSite site =
-        site(new SupportSite.Section(40, 120), List.of(0.0, 1160.0), 1200, 10_000, plumb);
+        site(Sections.timber(40, 120), List.of(0.0, 1160.0), 1200, 10_000, plumb);
     SupportFrame frame = frame(site, Along.BRACES, 600);
     SupportTimber brace =
         timbers(frame, TimberUse.BRACE).get(timbers(frame, TimberUse.BRACE).size() - 1);
@@ -139,7 +139,7 @@ class PostRowTest {
   void twoLengthsOfABeamBearOnOnePost() {
     BackEdge plumb = back("main", 0, 0, 0, 0, 2000);
     SupportSite site =
-        site(new SupportSite.Section(40, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
+        site(Sections.timber(40, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
     SupportFrame frame = frame(site, Along.KNEES, 400);
     assertThat(timbers(frame, TimberUse.BEAM))
         .extracting(Sections::side)
@@ -160,7 +160,7 @@ class PostRowTest {
   void aBeamHoldsNoPostThatItHardlyTouches() {
     BackEdge plumb = back("main", 0, 0, 0, 0, 2000);
     SupportSite site =
-        site(new SupportSite.Section(20, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
+        site(Sections.timber(20, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
     assertThat(meetings(frame(site, Along.KNEES, 400), TimberUse.BEAM))
         .containsExactly(
             "BEAM beside POST at 10 1850 along 100", "BEAM beside POST at 2010 1850 along 100");

@@ -6,29 +6,39 @@ import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import plycrag.geometry.FloorAxes;
 import plycrag.units.Decimal;
+import plycrag.units.LengthUnit;
+import plycrag.units.Tape;
 
 /** Makes sites by hand and reads what is set for them, in numbers that a reader can follow. */
 final class Sections {
+  static final Tape TAPE = new Tape(LengthUnit.MM);
+
   private Sections() {}
+
+  /** Timber that is all as thick and as deep. */
+  static SupportSite.Timber timber(double breadth, double depth) {
+    return new SupportSite.Timber(
+        breadth, depth, depth, depth, depth, depth, breadth, depth);
+  }
 
   /** Timber of 40 by 100 mm, as long as is wanted. */
   static SupportSite site(List<Double> studs, double bay, BackEdge... backs) {
-    return site(new SupportSite.Section(40, 100), studs, bay, 10_000, backs);
+    return site(timber(40, 100), studs, bay, 10_000, backs);
   }
 
   static SupportSite site(
-      SupportSite.Section section,
+      SupportSite.Timber timber,
       List<Double> studs,
       double bay,
       double longest,
       BackEdge... backs) {
-    return new SupportSite(FloorAxes.FIRST, List.of(backs), studs, section, bay, longest);
+    return new SupportSite(FloorAxes.FIRST, List.of(backs), studs, timber, bay, longest, TAPE);
   }
 
   /** The back of a frame, its places y, z from the lower end to the upper. */
   static BackEdge back(String facet, double angle, double... places) {
     return new BackEdge(
-        facet, angle, place(places[0], places[1]), place(places[2], places[3]), List.of());
+        facet, angle, place(places[0], places[1]), place(places[2], places[3]), List.of(), 0);
   }
 
   static SectionPlace place(double y, double z) {

@@ -20,7 +20,7 @@ class SupportSiteTest {
   private static final List<Double> FIVE = List.of(0.0, 400.0, 800.0, 1200.0, 1600.0);
 
   private static SupportSite onFive(double bay, double longest) {
-    return site(new SupportSite.Section(40, 100), FIVE, bay, longest, LEANING);
+    return site(Sections.timber(40, 100), FIVE, bay, longest, LEANING);
   }
 
   /** 800 at most: every second stud. One less: every stud. */
@@ -57,7 +57,7 @@ class SupportSiteTest {
   }
 
   private static BackEdge studded(Double... studs) {
-    return new BackEdge("main", 37, LEANING.low(), LEANING.high(), List.of(studs));
+    return new BackEdge("main", 37, LEANING.low(), LEANING.high(), List.of(studs), 0);
   }
 
   @Test
@@ -78,7 +78,7 @@ class SupportSiteTest {
   }
 
   private static List<SupportTimber> ledgers(SupportSite site) {
-    return site.ledgers(site.stations(), -50, 200, 300, 40);
+    return site.along(TimberUse.LEDGER, site.stations(), -50, 200, 300, 40);
   }
 
   /** 1600 and a breadth are 1640 in one length, exactly. */
@@ -116,7 +116,7 @@ class SupportSiteTest {
   @Test
   void noLengthEndsOnTheStationWhereItBegins() {
     SupportSite far =
-        site(new SupportSite.Section(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
+        site(Sections.timber(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
     assertThat(ledgers(far))
         .extracting(Sections::side)
         .containsExactly("0 200, 1040 200, 1040 300, 0 300");
@@ -156,9 +156,10 @@ class SupportSiteTest {
             new FloorAxes(1000, 0, 90),
             List.of(LEANING),
             FIVE,
-            new SupportSite.Section(40, 100),
+            Sections.timber(40, 100),
             400,
-            5000);
+            5000,
+            Sections.TAPE);
     // x of the run is y of the room, y of the run is -x
     assertPlace(turned.station(500).toRoom(new Vector3(30, 70, 40)), 970, 540, 70);
   }
