@@ -127,14 +127,14 @@ final class FrameGround {
         .or(() -> full(draft).map(full -> draft(full, wished, List.of())));
   }
 
-  /** Where a draft has its full breadth, if anywhere. */
+  /** Where a draft has its full breadth, if that is as long as it is broad: screws stay in it. */
   private static Optional<Polygon> full(DraftMember draft) {
     Direction.Span beside = draft.direction().across().span(draft.footprint());
     double low =
         draft.ends(false).stream().mapToDouble(end -> end).max().orElse(Double.POSITIVE_INFINITY);
     double high =
         draft.ends(true).stream().mapToDouble(end -> end).min().orElse(Double.NEGATIVE_INFINITY);
-    return high - low < LEAST
+    return high - low < beside.size()
         ? Optional.empty()
         : Optional.of(draft.wished().between(low, high, beside));
   }
