@@ -33,6 +33,12 @@ final class Foot {
     this.face = face;
   }
 
+  /** How high it reaches where the frame is not low, mm. */
+  double most() {
+    BackEdge back = site.backs().get(0);
+    return back.low().z() + REACH * back.rise() / back.length();
+  }
+
   /**
    * At one station.
    *

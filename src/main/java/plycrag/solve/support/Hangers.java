@@ -107,8 +107,8 @@ public final class Hangers {
     double high = site.level(back) - site.timber().tie() / 2 + half;
     double low = high - 2 * half;
     if (low < 0) {
-      double edge = back.high().z();
-      draft.notHeld(back, Unheld.Cause.TOO_LOW, edge, edge - low);
+      double required = site.edgeFor(back, site.level(back) - low);
+      draft.notHeld(back, Unheld.Cause.TOO_LOW, back.high().z(), required);
       return;
     }
     double upperFoot = back.y(high) - high;
