@@ -71,16 +71,23 @@ public final class EndScrews {
     double end = FROM_END * diameter;
     FlatFace free =
         lap.second().kept(lap.first().kept(lap.first(), side, end), outward -> side);
-    double low = Math.max(free.least(FacePlace::across), reached + diameter);
-    double high = free.most(FacePlace::across);
     double apart = distances.alongGrain(0);
-    if (free.isNothing() || Tolerance.isLess(high - low, apart)) {
+    if (free.isNothing()) {
       return Optional.empty();
     }
-    double middle = (free.least(FacePlace::along) + free.most(FacePlace::along)) / 2;
+    double low = tape.snapUp(Math.max(free.least(FacePlace::across), reached + diameter));
+    double high = tape.snapDown(free.most(FacePlace::across));
+    double left = free.least(FacePlace::along);
+    double right = free.most(FacePlace::along);
+    double middle = tape.snap((left + right) / 2);
+    if (Tolerance.isLess(high - low, apart)
+        || Tolerance.isLess(middle, left)
+        || Tolerance.isMore(middle, right)) {
+      return Optional.empty();
+    }
     List<FacePlace> spots =
-        Stream.of(tape.snapUp(low), tape.snapDown(high))
-            .map(across -> new FacePlace(tape.snap(middle), across))
+        Stream.of(low, high)
+            .map(across -> new FacePlace(middle, across))
             .sorted(Comparator.comparingDouble(FacePlace::across))
             .toList();
     LapScrews.Asked.FromEdges edges = new LapScrews.Asked.FromEdges(side, end);
