@@ -107,6 +107,7 @@ class GussetsTest {
           .forEach(other -> areClear(fit, other.fit()));
     }
     onSheets(layout);
+    onFurtherSheets(layout);
   }
 
   /**
@@ -228,13 +229,43 @@ class GussetsTest {
                   assertThat(sheet.stock().cutting().offcuts())
                       .anyMatch(offcut -> offcut.contains(place)));
       for (OffcutPart other : layout.offcuts().parts()) {
-        if (other.sheet().equals(laid.part().sheet()) && !other.equals(laid.part())) {
+        if (isOnSame(other, laid.part()) && !other.equals(laid.part())) {
           Envelope around = new Envelope(place);
           around.expandBy(kerf - 0.01);
           assertThat(around.intersects(other.place())).isFalse();
         }
       }
     }
+  }
+
+  /** Of further sheets nothing says which is which. */
+  private static boolean isOnSame(OffcutPart other, OffcutPart part) {
+    return part.sheet().isPresent() && other.sheet().equals(part.sheet());
+  }
+
+  /** No place of a further sheet is taken more often than there are such sheets. */
+  private static void onFurtherSheets(Layout layout) {
+    double reach = layout.wall().nesting().gap() - 0.01;
+    List<Envelope> places =
+        layout.offcuts().parts().stream()
+            .filter(part -> part.sheet().isEmpty())
+            .map(OffcutPart::place)
+            .toList();
+    for (Envelope one : places) {
+      for (Envelope other : places) {
+        assertThat(
+                places.stream()
+                    .filter(place -> covers(place, one.getMinX(), other.getMinY(), reach)))
+            .hasSizeLessThanOrEqualTo(layout.offcuts().furtherSheets());
+      }
+    }
+  }
+
+  private static boolean covers(Envelope place, double x, double y, double reach) {
+    return place.getMinX() <= x
+        && x < place.getMaxX() + reach
+        && place.getMinY() <= y
+        && y < place.getMaxY() + reach;
   }
 
   /** The rakes along the corner are bracketed to each other and to the plates that end there. */
