@@ -68,9 +68,14 @@ public final class Freestanding {
         draft.add(box(TimberUse.RAIL, x, Direction.LEVEL, rear(), 0, front, rail));
     double top = site.level(upper().orElseThrow());
     SupportTimber post =
-        draft.add(box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
+        draft.add(
+            box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
     draft.add(
-        Meeting.end(post, bottom, new SectionPlace(face - site.timber().post() / 2, rail), site.timber().post()));
+        Meeting.end(
+            post,
+            bottom,
+            new SectionPlace(face - site.timber().post() / 2, rail),
+            site.timber().post()));
     Foot foot = new Foot(site, face);
     double clear = foot.stand(x, bottom, draft);
     SupportTimber below = bottom;

@@ -60,8 +60,8 @@ public final class Hangers {
       return;
     }
     List<Double> stations = site.stations(back);
-    List<SupportTimber> ledgers = site.along(
-            TimberUse.LEDGER, stations, front, under, ceiling, site.timber().ledgerDepth());
+    List<SupportTimber> ledgers =
+        site.along(TimberUse.LEDGER, stations, front, under, ceiling, site.timber().ledgerDepth());
     ledgers.forEach(draft::add);
     for (double x : stations) {
       SupportTimber hanger =
@@ -76,12 +76,8 @@ public final class Hangers {
                       new SectionPlace(front, under),
                       new SectionPlace(rear, under))));
       double middle = front - tie / 2;
-      draft.add(
-          Meeting.end(
-              hanger, site.under(x, ledgers), new SectionPlace(middle, under), tie));
-      draft.add(
-          Meeting.frame(
-              hanger, back.facet(), new SectionPlace(middle, back.z(middle)), tie));
+      draft.add(Meeting.end(hanger, site.under(x, ledgers), new SectionPlace(middle, under), tie));
+      draft.add(Meeting.frame(hanger, back.facet(), new SectionPlace(middle, back.z(middle)), tie));
     }
   }
 

@@ -9,8 +9,8 @@ import org.locationtech.jts.geom.Envelope;
  * The posts of a run, seen from behind, and what keeps them from swaying along the wall.
  *
  * <p>A beam lies on edge along their backs at the upper ends, and with braces a sill at their feet.
- * Between the two a brace lies flat on their backs over the first bay and one over the last, leaning
- * against each other. The knee braces under it stand between the posts, flush with their
+ * Between the two a brace lies flat on their backs over the first bay and one over the last,
+ * leaning against each other. The knee braces under it stand between the posts, flush with their
  * backs, so that each ends on the side of a post and lies along the beam.
  */
 final class PostRow {

@@ -111,8 +111,8 @@ class GussetsTest {
   }
 
   /**
-   * The plywood of two shares no room. Their screws may pass each other in the timber between two on
-   * its sides, as far apart as in one, 0.85 × 3 d.
+   * The plywood of two shares no room. Their screws may pass each other in the timber between two
+   * on its sides, as far apart as in one, 0.85 × 3 d.
    */
   private static void areClear(GussetFit one, GussetFit other) {
     assertThat(other.body().overlap(one.body())).isLessThan(SLACK);

@@ -38,7 +38,8 @@ class BearingStudsTest {
   /** 45 (a plate) and 120 below 2000 is their top, if nothing is beside the outer studs. */
   @Test
   void tiesLieBelowThePlate() {
-    assertThat(heights(wall("pitch-across = 600\npitch-up = 600\n"))).containsExactly(1745.0, 1835.0);
+    assertThat(heights(wall("pitch-across = 600\npitch-up = 600\n")))
+        .containsExactly(1745.0, 1835.0);
   }
 
   /**
@@ -66,7 +67,9 @@ class BearingStudsTest {
         .containsExactly(1745.0, 1835.0);
   }
 
-  /** Rows 180 apart, each of which takes twice 92, leave no room: the tie stays, and others tell. */
+  /**
+   * Rows 180 apart, each of which takes twice 92, leave no room: the tie stays, and others tell.
+   */
   @Test
   void whereThereIsNoRoomTiesStay() {
     assertThat(heights(wall("setback = 75\npitch-across = 525\npitch-up = 180\n")))

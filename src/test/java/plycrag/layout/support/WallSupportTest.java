@@ -68,7 +68,8 @@ class WallSupportTest {
 
   /**
    * The same with knee braces of 400 mm: each is 400 mm by the root of two over its long points.
-   * The beam reaches 40 mm past both posts of 1200 mm. Under it stand two, and one before each post.
+   * The beam reaches 40 mm past both posts of 1200 mm. Under it stand two, and one before each
+   * post.
    */
   @Test
   void kneeBracesByHand() {

@@ -50,8 +50,8 @@ class EndScrewsTest {
   }
 
   /**
-   * At the plate's end 5 d = 25 of it and 15 before the stud's other side: from 25 to 30 on a stud of
-   * 45, on the mark 28; a stud of 40 leaves 25, one of 39 nothing.
+   * At the plate's end 5 d = 25 of it and 15 before the stud's other side: from 25 to 30 on a stud
+   * of 45, on the mark 28; a stud of 40 leaves 25, one of 39 nothing.
    */
   @Test
   void theyKeepOffTheEndOfWhatTheyGoThrough() {
@@ -60,7 +60,9 @@ class EndScrewsTest {
     assertThat(into(stud(0, 39), 0)).isEmpty();
   }
 
-  /** Behind 25 of the sheets' screws and a diameter, 30; behind 50 they are 4 d = 20 apart still. */
+  /**
+   * Behind 25 of the sheets' screws and a diameter, 30; behind 50 they are 4 d = 20 apart still.
+   */
   @Test
   void theyKeepBehindTheScrewsOfTheSheets() {
     assertThat(into(stud(500, 545), 25).orElseThrow().spots())

@@ -43,7 +43,8 @@ class GussetPairTest {
     List<GussetFit> pair = pair();
     assertThat(pair).hasSize(2);
     assertThat(pair.get(0).size()).isEqualTo(pair.get(1).size());
-    List<Double> low = pair.stream().map(fit -> least(fit.body(), place(0, 1, 0))).sorted().toList();
+    List<Double> low =
+        pair.stream().map(fit -> least(fit.body(), place(0, 1, 0))).sorted().toList();
     assertThat(low).containsExactly(-18.0, 45.0);
     for (Vector3 way : List.of(level(), up())) {
       assertThat(least(pair.get(0).body(), way))
@@ -61,10 +62,10 @@ class GussetPairTest {
   /**
    * Of 5 mm, 18 and 6 d = 48 long at least, so 50. Four in the post, in two rows: 12 d = 60 and 1
    * above 90, the next 0.85 × 5 d = 21.25 and 2 higher, on the marks 151 and 174; the rows 0.85 × 3
-   * d = 12.75 and 2 apart, on the marks 7 to both sides of 545. Four in the rail, which they pull up:
-   * 7 d = 35 and 1 leave it up to 54, 3 d = 15 and 1 from 16 on; two rows about 35, 0.85 × 4 d = 17
-   * and 2 apart, at 25.5 and 44.5, on the marks 26 and 45; along it as much, 9.5 to both sides, on
-   * the marks 9 to the left as one looks at it, and 10 to the right.
+   * d = 12.75 and 2 apart, on the marks 7 to both sides of 545. Four in the rail, which they pull
+   * up: 7 d = 35 and 1 leave it up to 54, 3 d = 15 and 1 from 16 on; two rows about 35, 0.85 × 4 d
+   * = 17 and 2 apart, at 25.5 and 44.5, on the marks 26 and 45; along it as much, 9.5 to both
+   * sides, on the marks 9 to the left as one looks at it, and 10 to the right.
    */
   @Test
   void theScrewsOfBothTakeTurns() {
@@ -85,8 +86,8 @@ class GussetPairTest {
   }
 
   /**
-   * Around the screws of both: 7 d = 35 along the force, from 26 to 174, is 218; 3 d = 15 across it,
-   * from 9 to 10, is 49.
+   * Around the screws of both: 7 d = 35 along the force, from 26 to 174, is 218; 3 d = 15 across
+   * it, from 9 to 10, is 49.
    */
   @Test
   void eachReachesAroundTheScrewsOfBoth() {

@@ -38,8 +38,8 @@ class GussetPlanTest {
 
   /**
    * Screws pull the plate up: 7 d of 5 mm, 5 d of less and 1 to its upper side, 3 d and 1 to its
-   * lower. Of 5 mm that is 36 + 16 = 52, of 4.5 mm 23.5 + 14.5 = 38, of 4 mm 21 + 13 = 34. No thinner
-   * ones are sold.
+   * lower. Of 5 mm that is 36 + 16 = 52, of 4.5 mm 23.5 + 14.5 = 38, of 4 mm 21 + 13 = 34. No
+   * thinner ones are sold.
    */
   @Test
   void theNarrowerFaceTellsTheThickness() {
@@ -58,11 +58,11 @@ class GussetPlanTest {
   }
 
   /**
-   * Of 4.5 mm. Two and two in the stud: 12 d = 54 and 1 above its foot, the next 0.85 × 5 d = 19.125
-   * and 2 higher, on the marks 55 and 76. Four in the plate, in the middle between 14.5 and 45 -
-   * 23.5, at 18, which is 27 under the stud; 0.85 × 4 d = 15.3 and 2 apart, at 8.65 and 25.95 from
-   * the middle, on the marks 9 and 26. Around them 7 d = 31.5 along the force: 59 down and 108 up;
-   * 3 d = 13.5 across it: 40 either way.
+   * Of 4.5 mm. Two and two in the stud: 12 d = 54 and 1 above its foot, the next 0.85 × 5 d =
+   * 19.125 and 2 higher, on the marks 55 and 76. Four in the plate, in the middle between 14.5 and
+   * 45 - 23.5, at 18, which is 27 under the stud; 0.85 × 4 d = 15.3 and 2 apart, at 8.65 and 25.95
+   * from the middle, on the marks 9 and 26. Around them 7 d = 31.5 along the force: 59 down and 108
+   * up; 3 d = 13.5 across it: 40 either way.
    */
   @Test
   void theRectangleIsTheSmallestAroundItsScrews() {
@@ -108,8 +108,8 @@ class GussetPlanTest {
   }
 
   /**
-   * Of 4.5 mm it is 167 long. Of 4 mm the stud's are at 49 and 68, the plate's between 13 and 24, at
-   * 18.5, on the marks 26 under the stud: 68 + 26 and twice 7 d = 28 are 150.
+   * Of 4.5 mm it is 167 long. Of 4 mm the stud's are at 49 and 68, the plate's between 13 and 24,
+   * at 18.5, on the marks 26 under the stud: 68 + 26 and twice 7 d = 28 are 150.
    */
   @Test
   void noneIsLargerThanAllowed() {

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import plycrag.solve.support.Stiffening.Along;
 
 /**
- * Two stations of timber of 40 by 100; rails end at 1800. A heel reaches 420 up the lowest frame, and
- * the middle of a tie is 40 (a plate) + 120 + 50 = 210 below a frame's edge, along its back.
+ * Two stations of timber of 40 by 100; rails end at 1800. A heel reaches 420 up the lowest frame,
+ * and the middle of a tie is 40 (a plate) + 120 + 50 = 210 below a frame's edge, along its back.
  */
 class FreestandingTest {
   private static final List<Double> TWO = List.of(0.0, 600.0);
@@ -63,8 +63,7 @@ class FreestandingTest {
     assertThat(timbers(frame, TimberUse.TIE).subList(0, 2))
         .extracting(Sections::side)
         .containsExactly(
-            "-300 540, 0 540, 0 640, -300 640",
-            "-400 2082, 961.5 2082, 1036.5 2182, -400 2182");
+            "-300 540, 0 540, 0 640, -300 640", "-400 2082, 961.5 2082, 1036.5 2182, -400 2182");
     assertThat(meetings(frame, TimberUse.TIE).subList(0, 3))
         .containsExactly(
             "TIE on POST at -300 590 along 100",
@@ -160,8 +159,7 @@ class FreestandingTest {
     assertThat(passes.unheld()).isEmpty();
     SupportFrame none = braced(139, KICK, leaning);
     assertThat(timbers(none, TimberUse.BRACE)).isEmpty();
-    assertThat(none.unheld())
-        .containsExactly(new Unheld("main", Unheld.Cause.BRACE, 139, 140));
+    assertThat(none.unheld()).containsExactly(new Unheld("main", Unheld.Cause.BRACE, 139, 140));
     // a post in line with the lower end: the brace begins below it
     assertThat(timbers(braced(0, leaning), TimberUse.BRACE)).hasSize(2);
   }

@@ -16,8 +16,8 @@ class HangersTest {
   private static final BackEdge MAIN = back("main", 37, 0, 300, 1500, 2300);
 
   /**
-   * 3 out and 4 up for 5 along the back: 40 (a plate) + 120 below the edge are 96 back and 128 down,
-   * at 1404 and 2172; 100 further back it is 133.33 lower, at 2038.67.
+   * 3 out and 4 up for 5 along the back: 40 (a plate) + 120 below the edge are 96 back and 128
+   * down, at 1404 and 2172; 100 further back it is 133.33 lower, at 2038.67.
    */
   @Test
   void aHangerStandsOnTheBackAndEndsUnderTheLedger() {
@@ -100,8 +100,7 @@ class HangersTest {
   @Test
   void aFoldTooLowOrTooFlatForABraceIsNotHeld() {
     SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.9), MAIN), 2500);
-    assertThat(low.unheld())
-        .containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 141.9, 142));
+    assertThat(low.unheld()).containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 141.9, 142));
     assertThat(timbers(low, TimberUse.BRACE)).isEmpty();
     SupportFrame just = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 142), MAIN), 2500);
     assertThat(just.unheld()).isEmpty();

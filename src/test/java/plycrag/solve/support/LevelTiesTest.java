@@ -107,8 +107,7 @@ class LevelTiesTest {
     assertThat(HingedFoot.of(site(TWO, 600, just, MAIN), 200, 1200).unheld()).isEmpty();
     BackEdge low = back("kick", 0, 0, 0, 0, 99);
     SupportFrame frame = HingedFoot.of(site(TWO, 600, low, MAIN), 200, 1200);
-    assertThat(frame.unheld())
-        .containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 99, 100));
+    assertThat(frame.unheld()).containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 99, 100));
     assertThat(timbers(frame, TimberUse.TIE)).isEmpty();
     BackEdge steep = back("kick", 61, 0, 0, 400, 222);
     assertThat(HingedFoot.of(site(TWO, 600, steep, MAIN), 200, 1200).unheld())

@@ -115,8 +115,7 @@ class SupportSiteTest {
   /** 500 do not reach from a station to the next: it is one length, which the rules tell of. */
   @Test
   void noLengthEndsOnTheStationWhereItBegins() {
-    SupportSite far =
-        site(Sections.timber(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
+    SupportSite far = site(Sections.timber(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
     assertThat(ledgers(far))
         .extracting(Sections::side)
         .containsExactly("0 200, 1040 200, 1040 300, 0 300");
@@ -134,7 +133,8 @@ class SupportSiteTest {
 
   /**
    * 4 up and 3 out for 5 along the back. The middle of a tie is 40 (a plate) + 120 + 50 = 210 below
-   * the edge along it, 168 down: its top is at 2300 - 168 + 50. 100 lower along the back are 80 down.
+   * the edge along it, 168 down: its top is at 2300 - 168 + 50. 100 lower along the back are 80
+   * down.
    */
   @Test
   void somethingLevelEndsBelowThePlate() {
