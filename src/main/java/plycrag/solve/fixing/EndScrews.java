@@ -10,14 +10,14 @@ import plycrag.geometry.Vector3;
 import plycrag.units.Tape;
 
 /**
- * Two screws through one member into the end of another. They keep it in its place; across the grain
- * of an end a screw bears little, and along it nothing is counted on (EN 1995-1-1, 8.3.1.2 and
- * 8.7.2, from memory).
+ * Two screws through one member into the end of another. They keep it in its place; across the
+ * grain of an end a screw bears little, and along it nothing is counted on (EN 1995-1-1, 8.3.1.2
+ * and 8.7.2, from memory).
  */
 public final class EndScrews {
   /**
-   * From an end of what they go through, predrilled (common practice, no source), in diameters: what
-   * only keeps another in its place does not split it.
+   * From an end of what they go through, predrilled (common practice, no source), in diameters:
+   * what only keeps another in its place does not split it.
    */
   private static final double FROM_END = 5;
 
@@ -49,8 +49,7 @@ public final class EndScrews {
   public Optional<LapScrews> of(
       TimberBody through, TimberBody into, Predicate<ThroughLine> isFree) {
     return through.sides().stream()
-        .flatMap(
-            side -> into.ends().stream().flatMap(end -> lap(through, side, end).stream()))
+        .flatMap(side -> into.ends().stream().flatMap(end -> lap(through, side, end).stream()))
         .flatMap(lap -> screws(lap, through).stream())
         .filter(screws -> screws.lines().stream().allMatch(isFree))
         .findFirst();
@@ -69,18 +68,24 @@ public final class EndScrews {
     ScrewDistances distances = new ScrewDistances(diameter, true);
     double side = distances.loadedEdge(0);
     double end = FROM_END * diameter;
-    FlatFace free =
-        lap.second().kept(lap.first().kept(lap.first(), side, end), outward -> side);
-    double low = Math.max(free.least(FacePlace::across), reached + diameter);
-    double high = free.most(FacePlace::across);
+    FlatFace free = lap.second().kept(lap.first().kept(lap.first(), side, end), outward -> side);
     double apart = distances.alongGrain(0);
-    if (free.isNothing() || Tolerance.isLess(high - low, apart)) {
+    if (free.isNothing()) {
       return Optional.empty();
     }
-    double middle = (free.least(FacePlace::along) + free.most(FacePlace::along)) / 2;
+    double low = tape.snapUp(Math.max(free.least(FacePlace::across), reached + diameter));
+    double high = tape.snapDown(free.most(FacePlace::across));
+    double left = free.least(FacePlace::along);
+    double right = free.most(FacePlace::along);
+    double middle = tape.snap((left + right) / 2);
+    if (Tolerance.isLess(high - low, apart)
+        || Tolerance.isLess(middle, left)
+        || Tolerance.isMore(middle, right)) {
+      return Optional.empty();
+    }
     List<FacePlace> spots =
-        Stream.of(tape.snapUp(low), tape.snapDown(high))
-            .map(across -> new FacePlace(tape.snap(middle), across))
+        Stream.of(low, high)
+            .map(across -> new FacePlace(middle, across))
             .sorted(Comparator.comparingDouble(FacePlace::across))
             .toList();
     LapScrews.Asked.FromEdges edges = new LapScrews.Asked.FromEdges(side, end);
@@ -95,9 +100,7 @@ public final class EndScrews {
 
   private static ThroughLine line(Lap lap, FacePlace spot, TimberBody through) {
     Vector3 on =
-        lap.corner()
-            .plus(lap.along().times(spot.along()))
-            .plus(lap.across().times(spot.across()));
+        lap.corner().plus(lap.along().times(spot.along())).plus(lap.across().times(spot.across()));
     double thick = through.through(on, lap.outward().times(-1));
     return new ThroughLine(on.minus(lap.outward().times(thick)), lap.outward(), thick);
   }

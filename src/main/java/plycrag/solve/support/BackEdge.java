@@ -61,16 +61,6 @@ public record BackEdge(
     return low.z() + (y - low.y()) * (high.z() - low.z()) / (high.y() - low.y());
   }
 
-  /**
-   * Where the frame stands, if it stands on its lower edge: a frame that leans out on the front of
-   * that, one that leans back on its back.
-   *
-   * @param depth of the frame, mm
-   */
-  double stands(double depth) {
-    return run() > 0 ? low.y() + depth * rise() / length() : low.y();
-  }
-
   /** Whether something level can end on it. */
   boolean takesLevel() {
     return Math.abs(angle) <= STEEPEST;

@@ -5,9 +5,9 @@ import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
 
 /**
- * What the foot of a frame stands on: a heel behind a stud and along it, which stands flat on a rail
- * however the frame leans. What the stud pushes and lifts goes through it, so that no plate stands
- * on an arris.
+ * What the foot of a frame stands on: a heel behind a stud and along it, which stands flat on a
+ * rail however the frame leans. What the stud pushes and lifts goes through it, so that no plate
+ * stands on an arris.
  */
 final class Foot {
   /** How far up the stud a heel reaches (a choice), mm. */
@@ -31,6 +31,12 @@ final class Foot {
   Foot(SupportSite site, double face) {
     this.site = site;
     this.face = face;
+  }
+
+  /** How high it reaches where the frame is not low, mm. */
+  double most() {
+    BackEdge back = site.backs().get(0);
+    return back.low().z() + REACH * back.rise() / back.length();
   }
 
   /**
@@ -62,11 +68,9 @@ final class Foot {
                     new SectionPlace(back.y(low), low),
                     new SectionPlace(back.y(high), high),
                     new SectionPlace(back.y(high) - aside, high))));
-    draft.add(
-        Meeting.end(heel, rail, new SectionPlace(back.y(low) - aside / 2, low), aside));
+    draft.add(Meeting.end(heel, rail, new SectionPlace(back.y(low) - aside / 2, low), aside));
     double middle = (back.low().z() + high) / 2;
-    draft.add(
-        Meeting.frame(heel, back.facet(), new SectionPlace(back.y(middle), middle), reach));
+    draft.add(Meeting.frame(heel, back.facet(), new SectionPlace(back.y(middle), middle), reach));
     return high;
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Tolerance;
 
 /**
  * Posts behind the wall on rails that run on under it, with a tie to the frame at every level and a
@@ -67,10 +68,16 @@ public final class Freestanding {
         draft.add(box(TimberUse.RAIL, x, Direction.LEVEL, rear(), 0, front, rail));
     double top = site.level(upper().orElseThrow());
     SupportTimber post =
-        draft.add(box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
+        draft.add(
+            box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
     draft.add(
-        Meeting.end(post, bottom, new SectionPlace(face - site.timber().post() / 2, rail), site.timber().post()));
-    double clear = new Foot(site, face).stand(x, bottom, draft);
+        Meeting.end(
+            post,
+            bottom,
+            new SectionPlace(face - site.timber().post() / 2, rail),
+            site.timber().post()));
+    Foot foot = new Foot(site, face);
+    double clear = foot.stand(x, bottom, draft);
     SupportTimber below = bottom;
     double floor = rail;
     for (BackEdge back : site.backs()) {
@@ -82,9 +89,9 @@ public final class Freestanding {
         floor = high;
         clear = high;
       } else if (below.equals(bottom) && isUpper(back)) {
-        double edge = back.high().z();
-        double more = clear + ROOM + site.timber().tie() - high;
-        draft.notHeld(back, Unheld.Cause.TOO_LOW, edge, edge + more);
+        double above = site.backs().get(0).equals(back) ? foot.most() : clear;
+        double required = site.edgeFor(back, above + ROOM + site.timber().tie());
+        draft.notHeld(back, Unheld.Cause.TOO_LOW, back.high().z(), required);
       }
     }
     return post;
@@ -187,7 +194,7 @@ public final class Freestanding {
   private boolean hasRoom(BackEdge back, double floor, double ceiling) {
     double part = (back.low().y() - face) / (back.y(ceiling) - face);
     double height = floor + part * (ceiling - floor);
-    return part <= 0 || height > back.low().z() + ROOM;
+    return part <= 0 || Tolerance.atLeast(height, back.low().z() + ROOM);
   }
 
   private SupportTimber box(

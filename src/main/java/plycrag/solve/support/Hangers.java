@@ -60,8 +60,8 @@ public final class Hangers {
       return;
     }
     List<Double> stations = site.stations(back);
-    List<SupportTimber> ledgers = site.along(
-            TimberUse.LEDGER, stations, front, under, ceiling, site.timber().ledgerDepth());
+    List<SupportTimber> ledgers =
+        site.along(TimberUse.LEDGER, stations, front, under, ceiling, site.timber().ledgerDepth());
     ledgers.forEach(draft::add);
     for (double x : stations) {
       SupportTimber hanger =
@@ -76,12 +76,8 @@ public final class Hangers {
                       new SectionPlace(front, under),
                       new SectionPlace(rear, under))));
       double middle = front - tie / 2;
-      draft.add(
-          Meeting.end(
-              hanger, site.under(x, ledgers), new SectionPlace(middle, under), tie));
-      draft.add(
-          Meeting.frame(
-              hanger, back.facet(), new SectionPlace(middle, back.z(middle)), tie));
+      draft.add(Meeting.end(hanger, site.under(x, ledgers), new SectionPlace(middle, under), tie));
+      draft.add(Meeting.frame(hanger, back.facet(), new SectionPlace(middle, back.z(middle)), tie));
     }
   }
 
@@ -107,8 +103,8 @@ public final class Hangers {
     double high = site.level(back) - site.timber().tie() / 2 + half;
     double low = high - 2 * half;
     if (low < 0) {
-      double edge = back.high().z();
-      draft.notHeld(back, Unheld.Cause.TOO_LOW, edge, edge - low);
+      double required = site.edgeFor(back, site.level(back) - low);
+      draft.notHeld(back, Unheld.Cause.TOO_LOW, back.high().z(), required);
       return;
     }
     double upperFoot = back.y(high) - high;

@@ -21,8 +21,8 @@ public final class HingedFoot {
       draft.tooSteep(kick);
     } else if (site.level(kick) < site.timber().tie()) {
       double edge = kick.high().z();
-      double more = site.timber().tie() - site.level(kick);
-      draft.notHeld(kick, Unheld.Cause.TOO_LOW, edge, edge + more);
+      double required = site.edgeFor(kick, site.timber().tie());
+      draft.notHeld(kick, Unheld.Cause.TOO_LOW, edge, required);
     } else {
       FixedTies.addLevel(site, kick, ledgerFace, draft);
     }

@@ -2,14 +2,15 @@ package plycrag.solve.support;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 
 /**
  * The posts of a run, seen from behind, and what keeps them from swaying along the wall.
  *
  * <p>A beam lies on edge along their backs at the upper ends, and with braces a sill at their feet.
- * Between the two a brace lies flat on their backs over the first bay and one over the last, leaning
- * against each other. The knee braces under it stand between the posts, flush with their
+ * Between the two a brace lies flat on their backs over the first bay and one over the last,
+ * leaning against each other. The knee braces under it stand between the posts, flush with their
  * backs, so that each ends on the side of a post and lies along the beam.
  */
 final class PostRow {
@@ -54,19 +55,19 @@ final class PostRow {
     along(TimberUse.SILL, low);
     int last = posts.size() - 1;
     if (last > 0) {
-      Diagonal first = braceBay(0, false, 0);
+      Optional<Diagonal> first = braceBay(0, false, 0);
       if (last > 1) {
-        braceBay(last - 1, true, last == 2 ? under(first) : 0);
+        braceBay(last - 1, true, last == 2 ? first.map(this::under).orElse(0.0) : 0);
       }
     }
   }
 
   /**
-   * Over one bay.
+   * Over one bay; none where it rises by less than both its ends take, so that it hardly slants.
    *
    * @param lower how much lower its upper end lies than it could, mm
    */
-  private Diagonal braceBay(int bay, boolean falls, double lower) {
+  private Optional<Diagonal> braceBay(int bay, boolean falls, double lower) {
     SupportTimber left = posts.get(bay);
     SupportTimber right = posts.get(bay + 1);
     Envelope post = box();
@@ -74,6 +75,10 @@ final class PostRow {
     double to = site.stations().get(bay + 1) + site.breadth();
     SectionPlace low = new SectionPlace(from, post.getMinY() + site.depth());
     SectionPlace high = new SectionPlace(to, post.getMaxY() - site.depth() - lower);
+    if (high.z() - low.z() < Diagonal.shortestKnee(site.timber().brace())) {
+      draft.sway();
+      return Optional.empty();
+    }
     Diagonal rising = Diagonal.withUprightEnds(low, high, site.timber().brace());
     Diagonal diagonal = falls ? rising.mirroredAt((from + to) / 2) : rising;
     SupportTimber brace = draft.add(flat(TimberUse.BRACE, rear, diagonal));
@@ -81,7 +86,7 @@ final class PostRow {
     SupportTimber atTop = falls ? left : right;
     draft.add(Meeting.lap(brace, atFoot, diagonal.lowEnd(), site.timber().brace()));
     draft.add(Meeting.lap(brace, atTop, diagonal.highEnd(), site.timber().brace()));
-    return diagonal;
+    return Optional.of(diagonal);
   }
 
   private Envelope box() {

@@ -174,6 +174,17 @@ public record SupportSite(
     return breadth() + UNDER_PLATE + timber.tie() / 2;
   }
 
+  /**
+   * How high the upper end of a frame that leans as much must be for what is level and ends on it
+   * to reach a height: a frame too low for the plate grows by twice of what that rises.
+   */
+  double edgeFor(BackEdge back, double level) {
+    double middle = tape.snapUp(level) - timber.tie() / 2;
+    double rise = middle - back.low().z();
+    double under = (wishedDown() + back.lower()) * back.rise() / back.length();
+    return middle + Math.min(rise, under);
+  }
+
   /** Where something upright that ends on a frame has its front, y in mm. */
   double upright(BackEdge back) {
     double under = Math.min(breadth() + UNDER_PLATE + back.lower(), back.length() / 2);

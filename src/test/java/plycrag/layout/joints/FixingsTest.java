@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.WallTexts;
 import plycrag.Walls;
 import plycrag.catalog.FlatSteel;
+import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.layout.frame.Joint;
@@ -51,6 +52,8 @@ class FixingsTest {
         if (screws.holds()) {
           measure(members.get(joint.first()), members.get(joint.second()), screws);
         }
+      } else if (joint.kind() == Joint.Kind.END && screws != null) {
+        measureIntoEnd(members.get(joint.second()), members.get(joint.first()), screws);
       } else if (joint.kind() != Joint.Kind.FOLD) {
         assertThat(screws).isNull();
       }
@@ -75,6 +78,27 @@ class FixingsTest {
       assertThat(place - last).isGreaterThanOrEqualTo(25 - TINY);
       last = place;
     }
+  }
+
+  /**
+   * Two into an end: 5 d from the ends of what they go through, 3 d from the sides of both and 4 d
+   * apart across the grain of that.
+   */
+  private static void measureIntoEnd(Member through, Member into, LapScrews screws) {
+    assertThat(screws.spots()).hasSize(2);
+    if (!through.isSquare() || !into.isSquare() || !into.isUpOrLevel()) {
+      return;
+    }
+    Span whole = through.direction().span(through.footprint());
+    Span end = through.direction().span(into.footprint());
+    for (FacePlace spot : screws.spots()) {
+      double place = whole.low() + spot.along();
+      assertThat(place).isBetween(whole.low() + 25 - TINY, whole.high() - 25 + TINY);
+      assertThat(place).isBetween(end.low() + 15 - TINY, end.high() - 15 + TINY);
+      assertThat(spot.across()).isBetween(15 - TINY, through.depth() - 15 + TINY);
+    }
+    assertThat(screws.spots().get(1).across() - screws.spots().get(0).across())
+        .isGreaterThanOrEqualTo(20 - TINY);
   }
 
   /** Where a square member ends on one across, a side of it has room for both legs. */

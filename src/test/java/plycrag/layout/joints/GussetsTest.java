@@ -12,9 +12,12 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.CGAlgorithms3D;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.Walls;
 import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Rod;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
@@ -101,9 +104,31 @@ class GussetsTest {
       apart(fit);
       gussets.stream()
           .filter(other -> !other.mark().equals(gusset.mark()))
-          .forEach(other -> assertThat(other.fit().taken().overlap(fit.taken())).isLessThan(SLACK));
+          .forEach(other -> areClear(fit, other.fit()));
     }
     onSheets(layout);
+    onFurtherSheets(layout);
+  }
+
+  /**
+   * The plywood of two shares no room. Their screws may pass each other in the timber between two
+   * on its sides, as far apart as in one, 0.85 × 3 d.
+   */
+  private static void areClear(GussetFit one, GussetFit other) {
+    assertThat(other.body().overlap(one.body())).isLessThan(SLACK);
+    double asked = 0.85 * 3 * Math.max(one.diameter(), other.diameter());
+    for (Rod rod : one.rods()) {
+      for (Rod another : other.rods()) {
+        assertThat(
+                CGAlgorithms3D.distanceSegmentSegment(
+                    at(rod.from()), at(rod.end()), at(another.from()), at(another.end())))
+            .isGreaterThanOrEqualTo(asked - SLACK);
+      }
+    }
+  }
+
+  private static Coordinate at(Vector3 place) {
+    return new Coordinate(place.x(), place.y(), place.z());
   }
 
   private static Map<String, Solid> bodies(Layout layout) {
@@ -204,13 +229,43 @@ class GussetsTest {
                   assertThat(sheet.stock().cutting().offcuts())
                       .anyMatch(offcut -> offcut.contains(place)));
       for (OffcutPart other : layout.offcuts().parts()) {
-        if (other.sheet().equals(laid.part().sheet()) && !other.equals(laid.part())) {
+        if (isOnSame(other, laid.part()) && !other.equals(laid.part())) {
           Envelope around = new Envelope(place);
           around.expandBy(kerf - 0.01);
           assertThat(around.intersects(other.place())).isFalse();
         }
       }
     }
+  }
+
+  /** Of further sheets nothing says which is which. */
+  private static boolean isOnSame(OffcutPart other, OffcutPart part) {
+    return part.sheet().isPresent() && other.sheet().equals(part.sheet());
+  }
+
+  /** No place of a further sheet is taken more often than there are such sheets. */
+  private static void onFurtherSheets(Layout layout) {
+    double reach = layout.wall().nesting().gap() - 0.01;
+    List<Envelope> places =
+        layout.offcuts().parts().stream()
+            .filter(part -> part.sheet().isEmpty())
+            .map(OffcutPart::place)
+            .toList();
+    for (Envelope one : places) {
+      for (Envelope other : places) {
+        assertThat(
+                places.stream()
+                    .filter(place -> covers(place, one.getMinX(), other.getMinY(), reach)))
+            .hasSizeLessThanOrEqualTo(layout.offcuts().furtherSheets());
+      }
+    }
+  }
+
+  private static boolean covers(Envelope place, double x, double y, double reach) {
+    return place.getMinX() <= x
+        && x < place.getMaxX() + reach
+        && place.getMinY() <= y
+        && y < place.getMaxY() + reach;
   }
 
   /** The rakes along the corner are bracketed to each other and to the plates that end there. */

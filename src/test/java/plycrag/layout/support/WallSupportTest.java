@@ -48,42 +48,45 @@ class WallSupportTest {
   /**
    * Plumb, 2000 mm high on rails of 90 mm, its back 108 mm behind the face, posts 600 mm behind
    * that, 90 mm deep. So the face of the posts is at -708 and rails reach from -798 to 0; ties run
-   * over the posts to the back at -108, their top 2090 mm up, level with the frame.
+   * over the posts to the back at -108, their middle 45 (a plate) + 120 + 45 = 210 below 2090, so
+   * that posts end at 1835. A station has a rail, a post, a heel, a tie and a brace; along the wall
+   * are a sill, a beam and a brace.
    */
   @Test
   void aPlumbWallOnPostsByHand() {
     WallSupport support =
         support(
             "[wall]\nraise = 90\n[[facet]]\nlength = 2000\nwidth = 1200\n"
-                + "[support]\nkind = \"freestanding\"\nfront = 0\n"
+                + "[support]\nkind = \"freestanding\"\nfront = 0\nrail-depth = 90\n"
                 + FEW);
     assertThat(member(support, "RA1").length()).isCloseTo(798, within(0.01));
-    assertThat(member(support, "PO1").length()).isCloseTo(2000 - 90, within(0.01));
+    assertThat(member(support, "PO1").length()).isCloseTo(1835 - 90, within(0.01));
     assertThat(member(support, "TI1").length()).isCloseTo(798 - 108, within(0.01));
-    assertThat(support.members()).hasSize(2 * 4 + 1);
+    assertThat(support.members()).hasSize(2 * 5 + 3);
     assertThat(support.anchors()).isEmpty();
   }
 
   /**
    * The same with knee braces of 400 mm: each is 400 mm by the root of two over its long points.
-   * The beam reaches over both posts, 1200 mm. Under it stand two, and one before each post.
+   * The beam reaches 40 mm past both posts of 1200 mm. Under it stand two, and one before each
+   * post.
    */
   @Test
   void kneeBracesByHand() {
     WallSupport support =
         support(
             "[wall]\nraise = 90\n[[facet]]\nlength = 2000\nwidth = 1200\n"
-                + "[support]\nkind = \"freestanding\"\nlateral = \"knee-braces\"\n"
+                + "[support]\nkind = \"freestanding\"\nlateral = \"knee-braces\"\nrail-depth = 90\n"
                 + "across = \"knee-braces\"\nknee = 400\n"
                 + FEW);
-    assertThat(member(support, "BM1").length()).isCloseTo(1200, within(0.01));
+    assertThat(member(support, "BM1").length()).isCloseTo(1280, within(0.01));
     for (int number = 1; number <= 4; number++) {
       Member knee = member(support, "KB" + number);
       assertThat(knee.length()).isCloseTo(400 * Math.sqrt(2), within(0.01));
       assertThat(Math.abs(knee.lowEnd().mitre())).isCloseTo(45, within(0.01));
       assertThat(Math.abs(knee.highEnd().mitre())).isCloseTo(45, within(0.01));
     }
-    assertThat(support.members()).hasSize(2 * 3 + 1 + 4);
+    assertThat(support.members()).hasSize(2 * 4 + 1 + 4);
     assertThat(support.joints().stream().filter(one -> one.kind() == Joint.Kind.SIDE)).hasSize(4);
   }
 

@@ -37,27 +37,32 @@ class GussetPlanTest {
   }
 
   /**
-   * On a plate of 45 mm across its grain, screws of 5 mm want 7 d = 35 and 1 of both sides, and of
-   * 4.5 mm 5 d = 22.5 and 1; of 4 mm 20 and 1, which leaves 3.
+   * Screws pull the plate up: 7 d of 5 mm, 5 d of less and 1 to its upper side, 3 d and 1 to its
+   * lower. Of 5 mm that is 36 + 16 = 52, of 4.5 mm 23.5 + 14.5 = 38, of 4 mm 21 + 13 = 34. No
+   * thinner ones are sold.
    */
   @Test
   void theNarrowerFaceTellsTheThickness() {
-    assertThat(over(45, 4, List.of()).orElseThrow().diameter()).isEqualTo(4);
-    assertThat(over(60, 4, List.of()).orElseThrow().diameter()).isEqualTo(4.5);
-    assertThat(over(75, 4, List.of()).orElseThrow().diameter()).isEqualTo(5);
-    assertThat(over(41, 4, List.of())).isEmpty();
+    assertThat(over(52, 4, List.of()).orElseThrow().diameter()).isEqualTo(5);
+    assertThat(over(51, 4, List.of()).orElseThrow().diameter()).isEqualTo(4.5);
+    assertThat(over(38, 4, List.of()).orElseThrow().diameter()).isEqualTo(4.5);
+    assertThat(over(37, 4, List.of()).orElseThrow().diameter()).isEqualTo(4);
+    assertThat(over(34, 4, List.of()).orElseThrow().diameter()).isEqualTo(4);
+    assertThat(over(33, 4, List.of())).isEmpty();
   }
 
-  /** 18 of plywood and 6 d = 24 are 42: of 4 mm the next longer is 45, and 67 would come out. */
+  /** 18 of plywood and 6 d = 27 are 45, which are sold. */
   @Test
   void screwsGoInDeepEnough() {
     assertThat(over(45, 4, List.of()).orElseThrow().screwLength()).isEqualTo(45);
   }
 
   /**
-   * Two and two in the stud: 12 d = 48 and 1 above its foot, the next 0.85 × 5 d = 17 and 2 higher.
-   * Four in the middle of the plate, 0.85 × 4 d = 13.6 and 2 apart. Around them 7 d = 28 along the
-   * force and 3 d = 12 across it.
+   * Of 4.5 mm. Two and two in the stud: 12 d = 54 and 1 above its foot, the next 0.85 × 5 d =
+   * 19.125 and 2 higher, on the marks 55 and 76. Four in the plate, in the middle between 14.5 and
+   * 45 - 23.5, at 18, which is 27 under the stud; 0.85 × 4 d = 15.3 and 2 apart, at 8.65 and 25.95
+   * from the middle, on the marks 9 and 26. Around them 7 d = 31.5 along the force: 59 down and 108
+   * up; 3 d = 13.5 across it: 40 either way.
    */
   @Test
   void theRectangleIsTheSmallestAroundItsScrews() {
@@ -65,10 +70,10 @@ class GussetPlanTest {
     assertThat(fit.screws()).hasSize(8);
     double low = fit.screws().stream().mapToDouble(one -> one.spot().across()).min().orElseThrow();
     double high = fit.screws().stream().mapToDouble(one -> one.spot().across()).max().orElseThrow();
-    assertThat(low).isCloseTo(28, within(1.0));
-    assertThat(high - low).isCloseTo(45 + 49 + 19 - 22.5, within(1.0));
-    assertThat(fit.size().across()).isCloseTo(28 + 90.5 + 28, within(2.0));
-    assertThat(fit.size().along()).isCloseTo(12 + 3 * 15.6 + 12, within(2.0));
+    assertThat(low).isCloseTo(59 - 27, within(1e-9));
+    assertThat(high).isCloseTo(59 + 76, within(1e-9));
+    assertThat(fit.size().across()).isCloseTo(59 + 108, within(1e-9));
+    assertThat(fit.size().along()).isCloseTo(40 + 40, within(1e-9));
   }
 
   /** Its lower side is its lower side, whichever of the two it runs along. */
@@ -102,11 +107,16 @@ class GussetPlanTest {
     assertThat(over(45, 4, List.of(near, further))).isPresent();
   }
 
-  /** The smallest is 28 + 90.5 + 28 long. */
+  /**
+   * Of 4.5 mm it is 167 long. Of 4 mm the stud's are at 49 and 68, the plate's between 13 and 24,
+   * at 18.5, on the marks 26 under the stud: 68 + 26 and twice 7 d = 28 are 150.
+   */
   @Test
   void noneIsLargerThanAllowed() {
+    assertThat(over(45, 4, 167, List.of()).orElseThrow().diameter()).isEqualTo(4.5);
+    assertThat(over(45, 4, 166, List.of()).orElseThrow().diameter()).isEqualTo(4);
     assertThat(over(45, 4, 150, List.of())).isPresent();
-    assertThat(over(45, 4, 140, List.of())).isEmpty();
+    assertThat(over(45, 4, 149, List.of())).isEmpty();
   }
 
   /** What stands 2 mm proud lies in no plane with the other. */

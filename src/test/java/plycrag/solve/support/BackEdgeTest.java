@@ -18,16 +18,12 @@ class BackEdgeTest {
     assertThat(LEANING.z(-50)).isEqualTo(100);
   }
 
-  /** The front arris is depth · cos before the back: 100 · 2000 / 2500 = 80. */
   @Test
-  void standsOnItsFrontIfItLeansOut() {
-    assertThat(LEANING.stands(100)).isEqualTo(180);
-  }
-
-  @Test
-  void standsOnItsBackIfItIsPlumbOrLeansBack() {
-    assertThat(back("plumb", 0, 100, 0, 100, 2000).stands(100)).isEqualTo(100);
-    assertThat(back("slab", -10, 100, 0, -253, 2000).stands(100)).isEqualTo(100);
+  void measuresItself() {
+    assertThat(LEANING.run()).isEqualTo(1500);
+    assertThat(LEANING.rise()).isEqualTo(2000);
+    assertThat(LEANING.length()).isEqualTo(2500);
+    assertThat(LEANING.lowered(70).lower()).isEqualTo(70);
   }
 
   /** 60° from plumb either way (a choice, no source). */

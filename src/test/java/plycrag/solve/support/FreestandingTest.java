@@ -10,11 +10,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import plycrag.solve.support.Stiffening.Along;
 
-/** Two stations of timber of 40 by 100; rails end at 1800. */
+/**
+ * Two stations of timber of 40 by 100; rails end at 1800. A heel reaches 420 up the lowest frame,
+ * and the middle of a tie is 40 (a plate) + 120 + 50 = 210 below a frame's edge, along its back.
+ */
 class FreestandingTest {
   private static final List<Double> TWO = List.of(0.0, 600.0);
-  private static final BackEdge KICK = back("kick", 0, 0, 0, 0, 300);
-  private static final BackEdge MAIN = back("main", 37, 0, 300, 1500, 2300);
+  private static final BackEdge KICK = back("kick", 0, 0, 0, 0, 800);
+  private static final BackEdge MAIN = back("main", 37, 0, 800, 1125, 2300);
 
   private static SupportFrame braced(double behind, BackEdge... backs) {
     Stiffening none = new Stiffening(Along.NOTHING, false, 600);
@@ -26,11 +29,15 @@ class FreestandingTest {
     return Freestanding.of(site(TWO, 600, backs), behind, 1800, none);
   }
 
-  private static BackEdge plumb(double height) {
-    return back("main", 0, 0, 0, 0, height);
+  /** Whose tie has its top at a height: 40 + 120 below the edge. */
+  private static BackEdge plumb(double level) {
+    return back("main", 0, 0, 0, 0, level + 160);
   }
 
-  /** Posts stand from -400 to -300, on a rail of 100 and under the upper tie, 2300 - 100. */
+  /**
+   * Posts stand from -400 to -300, on a rail of 100 and under the upper tie, whose middle is 210 ·
+   * 4/5 = 168 below 2300, at 2132: 2082.
+   */
   @Test
   void aPostStandsOnItsRailUnderTheUpperTie() {
     SupportFrame frame = braced(300, KICK, MAIN);
@@ -39,37 +46,30 @@ class FreestandingTest {
         .allMatch(rail -> Sections.side(rail).equals("-400 0, 1800 0, 1800 100, -400 100"));
     assertThat(timbers(frame, TimberUse.POST))
         .hasSize(2)
-        .allMatch(post -> Sections.side(post).equals("-400 100, -300 100, -300 2200, -400 2200"));
+        .allMatch(post -> Sections.side(post).equals("-400 100, -300 100, -300 2082, -400 2082"));
     assertThat(timbers(frame, TimberUse.POST)).allMatch(post -> post.depth() == 40);
     assertThat(meetings(frame, TimberUse.POST).subList(0, 2))
         .containsExactly(
-            "POST on RAIL at -350 100 along 100", "POST on TIE at -350 2200 along 100");
-    assertThat(meetings(frame, TimberUse.RAIL).get(0)).isEqualTo("RAIL on kick at 0 100 along 40");
+            "POST on RAIL at -350 100 along 100", "POST on TIE at -350 2082 along 100");
   }
 
-  /** The lower tie ends on the post at -300, the upper runs over it to -400. */
+  /**
+   * The lower tie, its middle at 800 - 210 = 590, ends on the post at -300; the upper runs over it
+   * to -400, and the other way to (2082 - 800) · 3/4 = 961.5 and 1036.5.
+   */
   @Test
   void everyLevelHasATie() {
     SupportFrame frame = braced(300, KICK, MAIN);
     assertThat(timbers(frame, TimberUse.TIE).subList(0, 2))
         .extracting(Sections::side)
         .containsExactly(
-            "-300 200, 0 200, 0 300, -300 300", "-400 2200, 1425 2200, 1500 2300, -400 2300");
+            "-300 540, 0 540, 0 640, -300 640", "-400 2082, 961.5 2082, 1036.5 2182, -400 2182");
     assertThat(meetings(frame, TimberUse.TIE).subList(0, 3))
         .containsExactly(
-            "TIE on POST at -300 250 along 100",
-            "TIE on kick at 0 250 along 100",
-            "TIE on main at 1462.5 2250 along 100");
+            "TIE on POST at -300 590 along 100",
+            "TIE on kick at 0 590 along 100",
+            "TIE on main at 999 2132 along 100");
     assertThat(frame.sways()).isFalse();
-  }
-
-  /**
-   * A frame that leans out meets the rail with its front: 100 · 2000 / 2500 = 80 before its back.
-   */
-  @Test
-  void aLeaningFrameStandsOnItsFront() {
-    SupportFrame frame = braced(300, back("main", 37, 0, 0, 1500, 2000));
-    assertThat(meetings(frame, TimberUse.RAIL).get(0)).isEqualTo("RAIL on main at 80 100 along 40");
   }
 
   /**
@@ -92,10 +92,10 @@ class FreestandingTest {
   @Test
   void aSteepBraceStandsOnWhatIsBelowItsPanel() {
     SupportFrame frame = braced(300, KICK, MAIN);
-    // 1425 + 300 = 1725 out and 2200 - 300 = 1900 up is steeper than one in one
+    // 961.5 + 300 = 1261.5 out and 2082 - 640 = 1442 up is steeper than one in one
     assertThat(meetings(frame, TimberUse.BRACE).get(0))
         .startsWith("BRACE on TIE at ")
-        .contains(" 300 ");
+        .contains(" 640 ");
   }
 
   /** 800 out and 600 up, 1000 long: 100 · 1000/800 = 125 of the post, 1000/600 of it of the tie. */
@@ -118,42 +118,60 @@ class FreestandingTest {
     assertThat(low.unheld()).isEmpty();
   }
 
-  /** A rail of 100, a tie of 100 and 20 between them. */
+  /** A heel of 420, a tie of 100 and 20 between them: an edge at 540 + 160 = 700. */
   @Test
-  void aTieNeedsRoomAboveTheRail() {
-    assertThat(timbers(braced(300, plumb(220)), TimberUse.TIE)).hasSize(2);
-    assertThat(timbers(braced(300, plumb(219)), TimberUse.TIE)).isEmpty();
-    BackEdge close = back("main", 37, 0, 300, 90, 420);
-    assertThat(timbers(braced(300, KICK, close), TimberUse.TIE)).hasSize(4);
-    BackEdge closer = back("main", 37, 0, 300, 89.25, 419);
-    assertThat(timbers(braced(300, KICK, closer), TimberUse.TIE)).hasSize(2);
+  void aTieNeedsRoomAboveTheHeel() {
+    assertThat(timbers(braced(300, plumb(540)), TimberUse.TIE)).hasSize(2);
+    assertTooLow(braced(300, plumb(539)), 699, 700);
+    // this one's heel is lower, and would be 420 too if its frame were high enough
+    assertTooLow(braced(300, back("main", 0, 0, 0, 0, 400)), 400, 700);
   }
 
   /**
-   * The frame begins at 0, a quarter of the way from -230 to 690, where the brace is at 100 + 1200
-   * / 4 = 400: 20 above the frame's lower end at 380 it does not pass; 1 mm further behind it does.
+   * On 300 a heel reaches 240 and leaves no tie room, whose middle would be at 150. On the next
+   * facet a tie begins at 260 if its middle is at 310, that of a frame of 20.
+   */
+  @Test
+  void aFrameTooLowForATieIsHeldByTheNext() {
+    BackEdge low = back("kick", 0, 0, 0, 0, 300);
+    SupportFrame held = braced(300, low, back("main", 0, 0, 300, 0, 320));
+    assertThat(timbers(held, TimberUse.TIE)).hasSize(2);
+    assertThat(held.unheld()).isEmpty();
+    assertTooLow(braced(300, low, back("main", 0, 0, 300, 0, 318)), 318, 320);
+  }
+
+  private static void assertTooLow(SupportFrame frame, double found, double required) {
+    assertThat(timbers(frame, TimberUse.TIE)).isEmpty();
+    assertThat(frame.unheld())
+        .containsExactly(new Unheld("main", Unheld.Cause.TOO_LOW, found, required));
+  }
+
+  /**
+   * The upper tie is 168 - 50 = 118 below 1578, from 1360 to 1460, and its lower side 560 · 3/4 =
+   * 420 out. The frame begins at 0, a quarter of the way from -140 to 420, where the brace is at
+   * 640 + 720 / 4 = 820: 20 above the frame's lower end it passes; 1 mm less behind it does not.
    */
   @Test
   void aBracePassesBehindTheLowerEndOfTheFrame() {
-    BackEdge raised = back("main", 37, 0, 380, 765, 1400);
-    SupportFrame none = braced(230, raised);
-    assertThat(timbers(none, TimberUse.BRACE)).isEmpty();
-    assertThat(none.unheld()).extracting(Unheld::facet).containsExactly("main");
-    // a post in line with the lower end: the brace begins below it
-    assertThat(timbers(braced(0, raised), TimberUse.BRACE)).hasSize(2);
-    SupportFrame passes = braced(231, raised);
+    BackEdge leaning = back("main", 37, 0, 800, 583.5, 1578);
+    SupportFrame passes = braced(140, KICK, leaning);
     assertThat(timbers(passes, TimberUse.BRACE)).hasSize(2);
     assertThat(passes.unheld()).isEmpty();
+    SupportFrame none = braced(139, KICK, leaning);
+    assertThat(timbers(none, TimberUse.BRACE)).isEmpty();
+    assertThat(none.unheld()).containsExactly(new Unheld("main", Unheld.Cause.BRACE, 139, 140));
+    // a post in line with the lower end: the brace begins below it
+    assertThat(timbers(braced(0, leaning), TimberUse.BRACE)).hasSize(2);
   }
 
   /** What leans more than 60° ends no tie, so that the posts end under the highest that does. */
   @Test
   void aRoofIsNotHeld() {
-    BackEdge roof = back("roof", 61, 1500, 2300, 2500, 2850);
+    BackEdge roof = back("roof", 61, 1125, 2300, 2125, 2850);
     SupportFrame frame = braced(300, KICK, MAIN, roof);
     assertThat(frame.unheld()).extracting(Unheld::facet).containsExactly("roof");
     assertThat(Sections.side(timbers(frame, TimberUse.POST).get(0)))
-        .endsWith("-300 2200, -400 2200");
+        .endsWith("-300 2082, -400 2082");
     SupportFrame nothing = braced(300, roof, back("lid", 61, 2500, 2850, 3500, 3400));
     assertThat(nothing.unheld()).extracting(Unheld::facet).containsExactly("roof", "lid");
     assertThat(nothing.timbers()).isEmpty();
@@ -183,25 +201,24 @@ class FreestandingTest {
   }
 
   /**
-   * What is nearest to a line at 45° that comes down from the tie's underside at 2200: the frame's
-   * lower end at 0, 300 has 0 - 300, the back at 950, 2200 has 950 - 2200, which is less. From the
-   * post at -300 that leaves 950 + 300 - 20 = 1230.
+   * What is nearest to a line at 45° that comes down from the tie's underside at 2082: the frame's
+   * lower end at 0, 800 has 0 - 800, the back at 961.5, 2082 has 961.5 - 2082, which is less. From
+   * the post at -300 that leaves 961.5 + 300 - 20 = 1241.5.
    */
   @Test
   void theFrameLeavesAKneeBraceItsRoom() {
-    BackEdge leaning = back("main", 30, 0, 300, 1000, 2300);
-    assertThat(Sections.side(timbers(kneed(2000, 300, KICK, leaning), TimberUse.KNEE).get(0)))
-        .startsWith("-300 970, 930 2200,");
+    assertThat(Sections.side(timbers(kneed(2000, 300, KICK, MAIN), TimberUse.KNEE).get(0)))
+        .startsWith("-300 840.5, 941.5 2082,");
   }
 
   /**
    * Under a kick's tie at 700 only what is as low counts: 500 to the frame, less 20. The facet
-   * above begins at 800, 100 nearer to a line at 45°.
+   * above begins at 960, 260 nearer to a line at 45°.
    */
   @Test
   void whatIsAboveATieLeavesTheKneeUnderItAlone() {
-    BackEdge kick = back("kick", 0, 0, 0, 0, 800);
-    BackEdge main = back("main", 37, 0, 800, 1125, 2300);
+    BackEdge kick = plumb(800);
+    BackEdge main = back("main", 37, 0, 960, 1125, 2460);
     assertThat(Sections.side(timbers(kneed(1000, 500, kick, main), TimberUse.KNEE).get(0)))
         .startsWith("-500 220, -20 700,");
   }

@@ -3,6 +3,7 @@ package plycrag.solve.support;
 import static org.assertj.core.api.Assertions.assertThat;
 import static plycrag.solve.support.Sections.back;
 import static plycrag.solve.support.Sections.meetings;
+import static plycrag.solve.support.Sections.place;
 import static plycrag.solve.support.Sections.site;
 import static plycrag.solve.support.Sections.timbers;
 
@@ -14,7 +15,10 @@ class HangersTest {
   private static final List<Double> TWO = List.of(0.0, 600.0);
   private static final BackEdge MAIN = back("main", 37, 0, 300, 1500, 2300);
 
-  /** 2000 up for 1500 out: 100 back from the upper end the back is 133.33 lower, at 2166.67. */
+  /**
+   * 3 out and 4 up for 5 along the back: 40 (a plate) + 120 below the edge are 96 back and 128
+   * down, at 1404 and 2172; 100 further back it is 133.33 lower, at 2038.67.
+   */
   @Test
   void aHangerStandsOnTheBackAndEndsUnderTheLedger() {
     SupportFrame frame = Hangers.of(site(TWO, 600, MAIN), 2500);
@@ -22,23 +26,23 @@ class HangersTest {
         .extracting(Sections::side)
         .containsExactly("0 2460, 640 2460, 640 2500, 0 2500");
     assertThat(timbers(frame, TimberUse.LEDGER))
-        .allMatch(ledger -> ledger.plane().out() == 1500 && ledger.depth() == 100);
+        .allMatch(ledger -> ledger.plane().out() == 1404 && ledger.depth() == 100);
     assertThat(timbers(frame, TimberUse.HANGER))
         .extracting(Sections::side)
         .containsExactly(
-            "1400 2166.67, 1500 2300, 1500 2460, 1400 2460",
-            "1400 2166.67, 1500 2300, 1500 2460, 1400 2460");
+            "1304 2038.67, 1404 2172, 1404 2460, 1304 2460",
+            "1304 2038.67, 1404 2172, 1404 2460, 1304 2460");
     assertThat(meetings(frame, TimberUse.HANGER).subList(0, 2))
         .containsExactly(
-            "HANGER on LEDGER at 1450 2460 along 100", "HANGER on main at 1450 2233.33 along 100");
+            "HANGER on LEDGER at 1354 2460 along 100", "HANGER on main at 1354 2105.33 along 100");
     assertThat(frame.unheld()).isEmpty();
   }
 
-  /** 20 mm between the upper end and the ledger's underside are enough, less is none. */
+  /** 20 mm between 2172 and the ledger's underside 40 below the ceiling are enough. */
   @Test
   void aHangerIsTwentyMillimetresLongAtLeast() {
-    assertThat(timbers(Hangers.of(site(TWO, 600, MAIN), 2360), TimberUse.HANGER)).hasSize(2);
-    SupportFrame none = Hangers.of(site(TWO, 600, MAIN), 2359.9);
+    assertThat(timbers(Hangers.of(site(TWO, 600, MAIN), 2232), TimberUse.HANGER)).hasSize(2);
+    SupportFrame none = Hangers.of(site(TWO, 600, MAIN), 2231.9);
     assertThat(none.timbers()).isEmpty();
     assertThat(none.unheld()).extracting(Unheld::facet).containsExactly("main");
   }
@@ -70,9 +74,10 @@ class HangersTest {
   }
 
   /**
-   * Half a mm out for each mm up. On the floor a brace at 45° is 100 · √2 = 141.42 long; on the
-   * back it takes twice that in height, 282.84: from 900 down to 617.16, where the back is at 100 +
-   * 308.58.
+   * Half a mm out for each mm up. 210 below the edge along the back are 210 · 2/√5 = 187.83 down,
+   * 712.17, on the marks 712. On the floor a brace at 45° is 100 · √2 = 141.42 long; on the back it
+   * takes twice that in height, 282.84: from 853.42 down to 570.58, where the back is at 100 +
+   * 285.29.
    */
   @Test
   void aRakingBraceStandsAtFortyFiveDegrees() {
@@ -80,25 +85,43 @@ class HangersTest {
     assertThat(timbers(frame, TimberUse.BRACE))
         .extracting(Sections::side)
         .containsExactly(
-            "-350 0, -208.58 0, 408.58 617.16, 550 900",
-            "-350 0, -208.58 0, 408.58 617.16, 550 900");
+            "-326.71 0, -185.29 0, 385.29 570.58, 526.71 853.42",
+            "-326.71 0, -185.29 0, 385.29 570.58, 526.71 853.42");
     SupportTimber brace = timbers(frame, TimberUse.BRACE).get(0);
     assertThat(brace.direction().u()).isEqualTo(brace.direction().v());
     assertThat(meetings(frame, TimberUse.BRACE).get(0))
-        .isEqualTo("BRACE on kick at 479.29 758.58 along 282.84");
+        .isEqualTo("BRACE on kick at 456 712 along 282.84");
   }
 
-  /** On a plumb back it takes 141.42 of height; one in one it never meets it. */
+  /**
+   * On a plumb back it takes 141.42 of height, half of it below the middle, which is on the marks:
+   * at 71 of 142, and at 70 of 141.9. One in one it never meets it.
+   */
   @Test
   void aFoldTooLowOrTooFlatForABraceIsNotHeld() {
-    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.4), MAIN), 2500);
-    assertThat(low.unheld()).extracting(Unheld::facet).containsExactly("kick");
+    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.9), MAIN), 2500);
+    assertThat(low.unheld()).containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 141.9, 142));
     assertThat(timbers(low, TimberUse.BRACE)).isEmpty();
-    SupportFrame just = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.5), MAIN), 2500);
+    SupportFrame just = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 142), MAIN), 2500);
     assertThat(just.unheld()).isEmpty();
     BackEdge flat = back("kick", 50, 0, 0, 950, 800);
     SupportFrame beyond = Hangers.of(site(TWO, 600, flat, MAIN), 2500);
     assertThat(beyond.unheld()).extracting(Unheld::facet).containsExactly("kick");
     assertThat(timbers(beyond, TimberUse.BRACE)).isEmpty();
+  }
+
+  /** Beside the ends of plates nothing else has room; of three studs the one within is too few. */
+  @Test
+  void floorBracesStandWithinTheOuterStuds() {
+    assertThat(braced(0.0, 200.0, 400.0, 600.0)).containsExactly(200.0, 400.0);
+    assertThat(braced(0.0, 300.0, 600.0)).containsExactly(0.0, 600.0);
+  }
+
+  private static List<Double> braced(Double... studs) {
+    BackEdge kick = new BackEdge("kick", 0, place(0, 0), place(0, 500), List.of(studs), 0);
+    return timbers(Hangers.of(site(List.of(studs), 600, kick, MAIN), 2500), TimberUse.BRACE)
+        .stream()
+        .map(brace -> brace.plane().floorAxes().x())
+        .toList();
   }
 }

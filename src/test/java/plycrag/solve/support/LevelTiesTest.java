@@ -9,34 +9,41 @@ import static plycrag.solve.support.Sections.timbers;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Ties to a wall 200 behind y = 0, whose ledgers of 40 have their face at -200 + 40 = -160. */
+/**
+ * Ties to a wall 200 behind y = 0, whose ledgers of 40 have their face at -200 + 40 = -160. The
+ * middle of a tie of 100 is 40 (a plate) + 120 + 50 = 210 below an edge, along the back; on a frame
+ * of less than twice that in its middle.
+ */
 class LevelTiesTest {
   private static final List<Double> TWO = List.of(0.0, 600.0);
   private static final BackEdge KICK = back("kick", 0, 0, 0, 0, 300);
   private static final BackEdge MAIN = back("main", 37, 0, 300, 1500, 2300);
 
-  /** At 300 over 200, at 2300 over 2200; the second ends at 1425 and 1500 on the back. */
+  /**
+   * In the middle of the kick's 300, from 100 to 200. On the main facet, 4 up for 5 along it, 210 ·
+   * 4/5 = 168 below 2300: from 2082 to 2182, which is (2082 - 300) · 3/4 = 1336.5 and 1411.5 out.
+   */
   @Test
   void everyLevelHasALedgerAndATieAStation() {
     SupportFrame frame = FixedTies.of(site(TWO, 600, KICK, MAIN), 200);
     assertThat(timbers(frame, TimberUse.LEDGER))
         .extracting(Sections::side)
-        .containsExactly("0 200, 640 200, 640 300, 0 300", "0 2200, 640 2200, 640 2300, 0 2300");
+        .containsExactly("0 100, 640 100, 640 200, 0 200", "0 2082, 640 2082, 640 2182, 0 2182");
     assertThat(timbers(frame, TimberUse.LEDGER))
         .allMatch(ledger -> ledger.plane().out() == -160 && ledger.depth() == 40);
     assertThat(timbers(frame, TimberUse.TIE))
         .extracting(Sections::side)
         .containsExactly(
-            "-160 200, 0 200, 0 300, -160 300",
-            "-160 200, 0 200, 0 300, -160 300",
-            "-160 2200, 1425 2200, 1500 2300, -160 2300",
-            "-160 2200, 1425 2200, 1500 2300, -160 2300");
+            "-160 100, 0 100, 0 200, -160 200",
+            "-160 100, 0 100, 0 200, -160 200",
+            "-160 2082, 1336.5 2082, 1411.5 2182, -160 2182",
+            "-160 2082, 1336.5 2082, 1411.5 2182, -160 2182");
     assertThat(meetings(frame, TimberUse.TIE).subList(2, 6))
         .containsExactly(
-            "TIE on LEDGER at -160 250 along 100",
-            "TIE on kick at 0 250 along 100",
-            "TIE on LEDGER at -160 2250 along 100",
-            "TIE on main at 1462.5 2250 along 100");
+            "TIE on LEDGER at -160 150 along 100",
+            "TIE on kick at 0 150 along 100",
+            "TIE on LEDGER at -160 2132 along 100",
+            "TIE on main at 1374 2132 along 100");
     assertThat(frame.unheld()).isEmpty();
     assertThat(frame.sways()).isFalse();
   }
@@ -49,17 +56,22 @@ class LevelTiesTest {
     assertThat(timbers(frame, TimberUse.LEDGER))
         .extracting(Sections::side)
         .containsExactly(
-            "700 200, 1240 200, 1240 300, 700 300", "0 2200, 640 2200, 640 2300, 0 2300");
+            "700 100, 1240 100, 1240 200, 700 200", "0 2082, 640 2082, 640 2182, 0 2182");
   }
 
-  /** 100 deep: the second level lies on the first's 300 if it is at 400, not at 399. */
+  /**
+   * 100 deep, in the middle of 100: the first reaches from 0 to 100, the second from 100 to 200 if
+   * it is in the middle of another 100; of another 98, it would begin at 99. Alone, the first would
+   * begin below the floor on 99.
+   */
   @Test
   void aLevelNeedsRoomAboveTheOneBelow() {
-    BackEdge touching = back("main", 37, 0, 300, 75, 400);
-    assertThat(timbers(FixedTies.of(site(TWO, 600, KICK, touching), 200), TimberUse.TIE))
+    BackEdge first = back("kick", 0, 0, 0, 0, 100);
+    BackEdge touching = back("main", 37, 0, 100, 75, 200);
+    assertThat(timbers(FixedTies.of(site(TWO, 600, first, touching), 200), TimberUse.TIE))
         .hasSize(4);
-    BackEdge low = back("main", 37, 0, 300, 74.25, 399);
-    assertThat(timbers(FixedTies.of(site(TWO, 600, KICK, low), 200), TimberUse.TIE)).hasSize(2);
+    BackEdge low = back("main", 37, 0, 100, 73.5, 198);
+    assertThat(timbers(FixedTies.of(site(TWO, 600, first, low), 200), TimberUse.TIE)).hasSize(2);
     assertThat(
             timbers(FixedTies.of(site(TWO, 600, back("low", 0, 0, 0, 0, 100)), 200), TimberUse.TIE))
         .hasSize(2);
@@ -82,20 +94,20 @@ class LevelTiesTest {
     SupportFrame frame = HingedFoot.of(site(TWO, 600, KICK, MAIN), 200, 1200);
     assertThat(timbers(frame, TimberUse.LEDGER))
         .extracting(Sections::side)
-        .containsExactly("0 200, 640 200, 640 300, 0 300", "0 1150, 640 1150, 640 1250, 0 1250");
+        .containsExactly("0 100, 640 100, 640 200, 0 200", "0 1150, 640 1150, 640 1250, 0 1250");
     assertThat(timbers(frame, TimberUse.LEDGER))
         .allMatch(ledger -> ledger.plane().out() == -160 && ledger.depth() == 40);
     assertThat(timbers(frame, TimberUse.TIE)).hasSize(2);
   }
 
-  /** A tie of 100 fits under 100 and not under 99; on a roof none ends. */
+  /** A tie of 100 fits on 100 and not on 99, whose middle is at 49.5; on a roof none ends. */
   @Test
   void aHingedFootIsTiedWhereATieFits() {
     BackEdge just = back("kick", 0, 0, 0, 0, 100);
     assertThat(HingedFoot.of(site(TWO, 600, just, MAIN), 200, 1200).unheld()).isEmpty();
     BackEdge low = back("kick", 0, 0, 0, 0, 99);
     SupportFrame frame = HingedFoot.of(site(TWO, 600, low, MAIN), 200, 1200);
-    assertThat(frame.unheld()).extracting(Unheld::facet).containsExactly("kick");
+    assertThat(frame.unheld()).containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 99, 100));
     assertThat(timbers(frame, TimberUse.TIE)).isEmpty();
     BackEdge steep = back("kick", 61, 0, 0, 400, 222);
     assertThat(HingedFoot.of(site(TWO, 600, steep, MAIN), 200, 1200).unheld())

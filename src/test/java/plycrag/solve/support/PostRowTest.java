@@ -1,6 +1,7 @@
 package plycrag.solve.support;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static plycrag.solve.support.Sections.back;
 import static plycrag.solve.support.Sections.meetings;
 import static plycrag.solve.support.Sections.site;
@@ -8,58 +9,120 @@ import static plycrag.solve.support.Sections.timbers;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
 import plycrag.solve.support.Stiffening.Along;
 
 /**
  * Posts of 40 by 100 seen from behind, 300 behind a plumb wall: their faces at -300, their backs
- * 100 further.
+ * 100 further. The top of a tie is 40 (a plate) + 120 below the wall's edge.
  */
 class PostRowTest {
   private static SupportFrame frame(SupportSite site, Along along, double knee) {
     return Freestanding.of(site, 300, 500, new Stiffening(along, false, knee));
   }
 
-  private static SupportSite posts(double height, Double... studs) {
-    return site(List.of(studs), 1200, back("main", 0, 0, 0, 0, height));
+  /** Whose upper tie has its top at a height. */
+  private static SupportSite posts(double level, Double... studs) {
+    return site(List.of(studs), 1200, plumb(level));
+  }
+
+  private static BackEdge plumb(double level) {
+    return back("main", 0, 0, 0, 0, level + 160);
+  }
+
+  /** The braces along the wall, not those of stations. */
+  private static List<SupportTimber> braces(SupportFrame frame) {
+    return timbers(frame, TimberUse.BRACE).stream()
+        .filter(timber -> timber.plane().out() != 0)
+        .toList();
   }
 
   /**
-   * Posts of 120 stand from 120 to 870 - 120 = 750, the row from 0 to 1160 + 40 = 1200: 630 up and
-   * 1200 along. Upright ends of 130 leave 500, which is 5, 12, 13 again: 120 · 13/12 = 130.
+   * Posts of 120 stand from 120 to 1110 - 120 = 990, a sill and a beam of 120 leave 240 to 870, the
+   * row is from 0 to 1160 + 40 = 1200: 630 up and 1200 along. Upright ends of 130 leave 500, which
+   * is 5, 12, 13 again: 120 · 13/12 = 130.
    */
   @Test
   void aBraceRunsFromThePostsFootToTheNextOnesHead() {
-    BackEdge plumb = back("main", 0, 0, 0, 0, 870);
     SupportSite site =
-        site(Sections.timber(40, 120), List.of(0.0, 1160.0), 1200, 10_000, plumb);
+        site(Sections.timber(40, 120), List.of(0.0, 1160.0), 1200, 10_000, plumb(1110));
     SupportFrame frame = frame(site, Along.BRACES, 600);
     SupportTimber brace =
         timbers(frame, TimberUse.BRACE).get(timbers(frame, TimberUse.BRACE).size() - 1);
-    assertThat(Sections.side(brace)).isEqualTo("0 120, 1200 620, 1200 750, 0 250");
+    assertThat(Sections.side(brace)).isEqualTo("0 240, 1200 740, 1200 870, 0 370");
     // the posts' backs: -300 - 120
     assertThat(brace.plane().out()).isEqualTo(-420);
     assertThat(brace.depth()).isEqualTo(40);
     List<String> meetings = meetings(frame, TimberUse.BRACE);
     assertThat(meetings.subList(meetings.size() - 2, meetings.size()))
         .containsExactly(
-            "BRACE beside POST at 0 185 along 120", "BRACE beside POST at 1200 685 along 120");
+            "BRACE beside POST at 0 305 along 120", "BRACE beside POST at 1200 805 along 120");
     assertThat(frame.sways()).isFalse();
   }
 
-  /** Panels of 400 have no brace across: what there is lies along the wall. */
   @Test
   void theFirstBayAndTheLastAreBraced() {
-    assertThat(timbers(frame(posts(600, 0.0, 1000.0), Along.BRACES, 600), TimberUse.BRACE))
-        .hasSize(1);
-    assertThat(timbers(frame(posts(600, 0.0, 1000.0, 2000.0), Along.BRACES, 600), TimberUse.BRACE))
-        .hasSize(2);
+    assertThat(braces(frame(posts(2000, 0.0, 1000.0), Along.BRACES, 600))).hasSize(1);
+    assertThat(braces(frame(posts(2000, 0.0, 1000.0, 2000.0), Along.BRACES, 600))).hasSize(2);
     List<SupportTimber> four =
-        timbers(frame(posts(600, 0.0, 1000.0, 2000.0, 3000.0), Along.BRACES, 600), TimberUse.BRACE);
+        braces(frame(posts(2000, 0.0, 1000.0, 2000.0, 3000.0), Along.BRACES, 600));
     assertThat(four)
         .extracting(timber -> timber.outline().getEnvelopeInternal().getMinX())
         .containsExactly(0.0, 2000.0);
-    assertThat(timbers(frame(posts(600, 0.0, 1000.0), Along.NOTHING, 600), TimberUse.BRACE))
-        .isEmpty();
+    // they lean against each other, on posts of their own as high as each other
+    assertThat(four).extracting(timber -> timber.direction().u() > 0).containsExactly(true, false);
+    assertThat(four)
+        .extracting(timber -> timber.outline().getEnvelopeInternal().getMaxY())
+        .containsExactly(1800.0, 1800.0);
+    assertThat(braces(frame(posts(2000, 0.0, 1000.0), Along.NOTHING, 600))).isEmpty();
+  }
+
+  /**
+   * The first as above: 5 up for 12 along, an end of 130. On the post from 1160 to 1200 the second
+   * leans to the left side, 130 + 2 · 40 · 5/12 + 20 = 183.33 below 870; the first's underside is
+   * there at 740 - 40 · 5/12 = 723.33.
+   */
+  @Test
+  void twoBracesOnOnePostLeaveRoomBetweenThem() {
+    SupportSite site =
+        site(Sections.timber(40, 120), List.of(0.0, 1160.0, 2320.0), 1200, 10_000, plumb(1110));
+    List<SupportTimber> two = braces(frame(site, Along.BRACES, 600));
+    assertThat(two).hasSize(2);
+    Envelope second = two.get(1).outline().getEnvelopeInternal();
+    assertThat(second.getMinX()).isEqualTo(1160);
+    assertThat(second.getMaxX()).isEqualTo(2360);
+    assertThat(second.getMinY()).isEqualTo(240);
+    assertThat(second.getMaxY()).isCloseTo(870 - 183.3333, within(1e-3));
+    assertThat(two.get(0).outline().distance(two.get(1).outline())).isGreaterThan(20);
+  }
+
+  /**
+   * Posts from 100 to 583 leave 283 between a sill that ends at 200 and a beam that begins at 483.
+   * Both ends of a brace take 100 · √2 at one in one, 282.84 together; 1 less is no room for it.
+   */
+  @Test
+  void aBraceThatHardlySlantsLeavesItSwaying() {
+    SupportFrame just = frame(posts(683, 0.0, 1000.0), Along.BRACES, 600);
+    assertThat(braces(just)).hasSize(1);
+    assertThat(just.sways()).isFalse();
+    SupportFrame none = frame(posts(682, 0.0, 1000.0), Along.BRACES, 600);
+    assertThat(braces(none)).isEmpty();
+    assertThat(none.sways()).isTrue();
+  }
+
+  /** Posts of 100 to 1900, 1000 apart: a sill from 100 and a beam up to 1900, 40 past both. */
+  @Test
+  void aSillAndABeamRunPastThePosts() {
+    SupportFrame frame = frame(posts(2000, 0.0, 1000.0), Along.BRACES, 600);
+    assertThat(timbers(frame, TimberUse.SILL))
+        .extracting(Sections::side)
+        .containsExactly("-40 100, 1080 100, 1080 200, -40 200");
+    assertThat(timbers(frame, TimberUse.BEAM))
+        .extracting(Sections::side)
+        .containsExactly("-40 1800, 1080 1800, 1080 1900, -40 1900");
+    assertThat(meetings(frame, TimberUse.SILL))
+        .containsExactly(
+            "SILL beside POST at 20 150 along 100", "SILL beside POST at 1020 150 along 100");
   }
 
   @Test
@@ -67,16 +130,16 @@ class PostRowTest {
     assertThat(frame(posts(600, 0.0), Along.BRACES, 600).sways()).isTrue();
     assertThat(frame(posts(600, 0.0), Along.KNEES, 600).sways()).isTrue();
     assertThat(frame(posts(600, 0.0), Along.NOTHING, 600).sways()).isFalse();
-    assertThat(frame(posts(600, 0.0, 1000.0), Along.BRACES, 600).sways()).isFalse();
+    assertThat(frame(posts(2000, 0.0, 1000.0), Along.BRACES, 600).sways()).isFalse();
   }
 
-  /** Posts end at 2000 - 100 = 1900; the beam lies on their backs from 1800 to there. */
+  /** Posts end at 2000 - 100 = 1900; the beam lies on their backs from 1800, 40 past. */
   @Test
   void aBeamLiesAlongTheUpperEnds() {
     SupportFrame frame = frame(posts(2000, 0.0, 1160.0), Along.KNEES, 400);
     assertThat(timbers(frame, TimberUse.BEAM))
         .extracting(Sections::side)
-        .containsExactly("0 1800, 1200 1800, 1200 1900, 0 1900");
+        .containsExactly("-40 1800, 1240 1800, 1240 1900, -40 1900");
     assertThat(timbers(frame, TimberUse.BEAM)).allMatch(beam -> beam.plane().out() == -400);
     assertThat(timbers(frame, TimberUse.BEAM)).allMatch(beam -> beam.depth() == 40);
     assertThat(meetings(frame, TimberUse.BEAM))
@@ -137,14 +200,14 @@ class PostRowTest {
    */
   @Test
   void twoLengthsOfABeamBearOnOnePost() {
-    BackEdge plumb = back("main", 0, 0, 0, 0, 2000);
     SupportSite site =
-        site(Sections.timber(40, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
+        site(Sections.timber(40, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb(2000));
     SupportFrame frame = frame(site, Along.KNEES, 400);
     assertThat(timbers(frame, TimberUse.BEAM))
         .extracting(Sections::side)
         .containsExactly(
-            "0 1800, 1020 1800, 1020 1900, 0 1900", "1020 1800, 2040 1800, 2040 1900, 1020 1900");
+            "-40 1800, 1020 1800, 1020 1900, -40 1900",
+            "1020 1800, 2080 1800, 2080 1900, 1020 1900");
     assertThat(meetings(frame, TimberUse.BEAM))
         .containsExactly(
             "BEAM beside POST at 20 1850 along 100",
@@ -155,14 +218,16 @@ class PostRowTest {
     assertThat(meetings(frame, TimberUse.KNEE)).hasSize(8);
   }
 
-  /** Timber of 20: halves of a post bear 10 each, which is no more than half of the least room. */
+  /**
+   * Timber of 20: halves of a post bear 10 each, which is no more than half of the least room. Its
+   * plate is 20 less too, so that what lies under a tie is 20 higher than at 40.
+   */
   @Test
   void aBeamHoldsNoPostThatItHardlyTouches() {
-    BackEdge plumb = back("main", 0, 0, 0, 0, 2000);
     SupportSite site =
-        site(Sections.timber(20, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb);
+        site(Sections.timber(20, 100), List.of(0.0, 1000.0, 2000.0), 1200, 1100, plumb(2000));
     assertThat(meetings(frame(site, Along.KNEES, 400), TimberUse.BEAM))
         .containsExactly(
-            "BEAM beside POST at 10 1850 along 100", "BEAM beside POST at 2010 1850 along 100");
+            "BEAM beside POST at 10 1870 along 100", "BEAM beside POST at 2010 1870 along 100");
   }
 }

@@ -115,8 +115,7 @@ class SupportSiteTest {
   /** 500 do not reach from a station to the next: it is one length, which the rules tell of. */
   @Test
   void noLengthEndsOnTheStationWhereItBegins() {
-    SupportSite far =
-        site(Sections.timber(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
+    SupportSite far = site(Sections.timber(40, 100), List.of(0.0, 1000.0), 1000, 500, LEANING);
     assertThat(ledgers(far))
         .extracting(Sections::side)
         .containsExactly("0 200, 1040 200, 1040 300, 0 300");
@@ -130,6 +129,54 @@ class SupportSiteTest {
     assertThat(site.under(1200, two)).isSameAs(two.get(0));
     assertThat(site.under(1220, two)).isSameAs(two.get(1));
     assertThat(site.under(1600, two)).isSameAs(two.get(1));
+  }
+
+  /**
+   * 4 up and 3 out for 5 along the back. The middle of a tie is 40 (a plate) + 120 + 50 = 210 below
+   * the edge along it, 168 down: its top is at 2300 - 168 + 50. 100 lower along the back are 80
+   * down.
+   */
+  @Test
+  void somethingLevelEndsBelowThePlate() {
+    SupportSite site = onFive(400, 5000);
+    assertThat(site.level(LEANING)).isEqualTo(2182);
+    assertThat(site.level(LEANING.lowered(100))).isEqualTo(2102);
+    // 2182.9, down to the marks
+    assertThat(site.level(back("main", 37, 0, 300.9, 1500, 2300.9))).isEqualTo(2182);
+  }
+
+  /** On a frame of less than twice 210 it ends in the middle, and no lower. */
+  @Test
+  void somethingLevelEndsInTheMiddleOfALowFrame() {
+    SupportSite site = onFive(400, 5000);
+    BackEdge low = back("kick", 0, 0, 100, 0, 400);
+    assertThat(site.level(low)).isEqualTo(250 + 50);
+    assertThat(site.level(low.lowered(100))).isEqualTo(250 + 50);
+    assertThat(site.level(back("kick", 0, 0, 100, 0, 520))).isEqualTo(520 - 210 + 50);
+  }
+
+  /** Each height of what is level is that of the edge that is told for it, and of no lower one. */
+  @Test
+  void theEdgeThatIsToldForALevelIsTheLowest() {
+    SupportSite site = onFive(400, 5000);
+    BackEdge kick = back("kick", 0, 0, 100, 0, 400);
+    // 350 is its middle at 300, 200 above its foot, so 400 high; 510 is 460 and 210 below the edge
+    assertThat(site.edgeFor(kick, 350)).isEqualTo(500);
+    assertThat(site.edgeFor(kick, 510)).isEqualTo(670);
+    assertThat(site.edgeFor(kick, 509.1)).isEqualTo(670);
+    assertThat(site.level(back("kick", 0, 0, 100, 0, 500))).isEqualTo(350);
+    assertThat(site.level(back("kick", 0, 0, 100, 0, 499))).isLessThan(350);
+    assertThat(site.level(back("kick", 0, 0, 100, 0, 670))).isEqualTo(510);
+    assertThat(site.level(back("kick", 0, 0, 100, 0, 669))).isLessThan(510);
+  }
+
+  /** 40 + 120 below the edge along the back are 96 back; 100 lower 60 more; half of 125, 37.5. */
+  @Test
+  void somethingUprightEndsBelowThePlate() {
+    SupportSite site = onFive(400, 5000);
+    assertThat(site.upright(LEANING)).isEqualTo(1404);
+    assertThat(site.upright(LEANING.lowered(100))).isEqualTo(1344);
+    assertThat(site.upright(back("low", 37, 0, 0, 75, 100))).isEqualTo(37.5);
   }
 
   /** From y = -160 level between 2200 and 2300 up to 1425 and 1500 on the back. */
