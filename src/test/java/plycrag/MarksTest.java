@@ -40,7 +40,10 @@ class MarksTest {
     layout.sheets().stream().map(LaidSheet::mark).forEach(marks::add);
     layout.inserts().stream().map(Insert::mark).forEach(marks::add);
     layout.screws().stream().map(Screw::mark).forEach(marks::add);
-    layout.facets().stream().flatMap(one -> one.pieces().stream()).map(Piece::mark).forEach(marks::add);
+    layout.facets().stream()
+        .flatMap(one -> one.pieces().stream())
+        .map(Piece::mark)
+        .forEach(marks::add);
     assertThat(marks).doesNotHaveDuplicates();
     assertThat(layout.hardware())
         .extracting(Hardware::mark)

@@ -236,10 +236,7 @@ public record Wall(
 
   /** How high the rails are that the frame stands on, mm; 0 where it stands on the floor. */
   public double base() {
-    return support()
-        .filter(GivenSupport::hasPosts)
-        .map(posts -> posts.timber().rail())
-        .orElse(0.0);
+    return support().filter(GivenSupport::hasPosts).map(posts -> posts.timber().rail()).orElse(0.0);
   }
 
   /** The zones of a facet, in their order. */

@@ -17,8 +17,8 @@ import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.joints.Hardware;
-import plycrag.layout.joints.SheetFasteners;
 import plycrag.layout.joints.MarkedBody;
+import plycrag.layout.joints.SheetFasteners;
 import plycrag.layout.support.PlacedMember;
 
 /**

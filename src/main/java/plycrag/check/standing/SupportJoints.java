@@ -45,8 +45,7 @@ public final class SupportJoints implements Rule {
                   bare.computeIfAbsent(isNarrow, unseen -> new ArrayList<>()).add(joint);
                 }
               }
-              bare.forEach(
-                  (isNarrow, joints) -> findings.add(finding(isNarrow, joints, layout)));
+              bare.forEach((isNarrow, joints) -> findings.add(finding(isNarrow, joints, layout)));
             });
     return findings;
   }

@@ -19,7 +19,6 @@ import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
-import plycrag.layout.frame.MemberRole;
 import plycrag.layout.standing.FallZone;
 import plycrag.layout.standing.RunAtAngle;
 import plycrag.layout.support.PlacedMember;

@@ -62,9 +62,7 @@ final class FixingPlan {
     for (Joint joint : framed) {
       if (joint.kind() == Joint.Kind.END && fixings.isUnheld(joint)) {
         finder.intoEnd(joint, taken).ifPresent(found -> through.put(joint.mark(), found));
-        new JointBodies(wall, Fixings.NONE.having(through))
-            .of(joint)
-            .forEach(taken::add);
+        new JointBodies(wall, Fixings.NONE.having(through)).of(joint).forEach(taken::add);
       }
     }
     return fixings.having(through);
@@ -166,8 +164,7 @@ final class FixingPlan {
    * what it ends on. They come first, since nothing else can take their place.
    */
   private Fixings paired() {
-    List<Joint> ends =
-        supporting.stream().filter(joint -> joint.kind() == Joint.Kind.END).toList();
+    List<Joint> ends = supporting.stream().filter(joint -> joint.kind() == Joint.Kind.END).toList();
     if (ends.isEmpty()) {
       return Fixings.NONE;
     }

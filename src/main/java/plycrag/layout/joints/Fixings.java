@@ -41,8 +41,8 @@ public record Fixings(
   }
 
   /**
-   * The screws between members side by side or through one into the other's end, or the bolts across
-   * a fold; empty for others.
+   * The screws between members side by side or through one into the other's end, or the bolts
+   * across a fold; empty for others.
    */
   public Optional<LapScrews> throughOf(Joint joint) {
     return Optional.ofNullable(through.get(joint.mark()));

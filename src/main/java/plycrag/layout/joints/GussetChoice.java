@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
-import plycrag.geometry.Vector3;
 import plycrag.layout.frame.Joint;
 import plycrag.solve.fixing.GussetFit;
 import plycrag.solve.fixing.GussetPlan;

@@ -11,8 +11,8 @@
  *   <li>A piece of steel for members of which one ends on the other: chosen by the two faces on
  *       which it would lie, with all other timber round them and what is in it. The choice is the
  *       catalogue's alone; {@code [joints]} says how many screws it takes. It comes before what
- *       goes through, since it has few places; where two are in each other's way the later one looks
- *       again.
+ *       goes through, since it has few places; where two are in each other's way the later one
+ *       looks again.
  *   <li>Screws and bolts through both members where these lie side by side or back to back, which
  *       find room along them. Where they have none beside the steel, they come before it.
  *   <li>Where none finds room, members beside the joint may hold it ({@link

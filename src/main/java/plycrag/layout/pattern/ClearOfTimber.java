@@ -7,10 +7,7 @@ import plycrag.geometry.Distances;
 import plycrag.layout.frame.Member;
 import plycrag.layout.skin.Axis;
 import plycrag.units.Tape;
-import plycrag.wall.Clearances;
 import plycrag.wall.Facet;
-import plycrag.wall.Inserts;
-import plycrag.wall.Wall;
 
 /**
  * An insert's flange and the bolt zone behind it keep clear of the timber; of the two, the one that

@@ -10,10 +10,10 @@ import plycrag.layout.frame.MemberRole;
  * The order in which a wall is put together.
  *
  * <p>Frames are built first, flat on the floor unless there is no height to tilt them up. Then, run
- * by run: what lies on the floor or the building, or side frames, which are made flat and stood, and
- * what ties them together; the facets from the floor up, and after each what
- * of the support meets only what stands already; last the sheets from the floor up. So nothing is
- * set before what it stands on or ends on.
+ * by run: what lies on the floor or the building, or side frames, which are made flat and stood,
+ * and what ties them together; the facets from the floor up, and after each what of the support
+ * meets only what stands already; last the sheets from the floor up. So nothing is set before what
+ * it stands on or ends on.
  *
  * @param steps in order
  */

@@ -87,9 +87,7 @@ final class AssemblyPlan {
         .filter(one -> one.run() == run)
         .forEach(
             one ->
-                planes
-                    .computeIfAbsent(one.plane(), unseen -> new ArrayList<>())
-                    .add(one.member()));
+                planes.computeIfAbsent(one.plane(), unseen -> new ArrayList<>()).add(one.member()));
     for (List<Member> members : planes.values()) {
       if (members.stream().anyMatch(one -> one.role() == MemberRole.POST)) {
         List<String> marks = members.stream().map(Member::mark).toList();

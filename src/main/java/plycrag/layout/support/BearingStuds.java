@@ -71,12 +71,12 @@ final class BearingStuds {
     double asked = beside();
     return held.stream().allMatch(facet -> standsAlone(facet, middle))
         && held.stream()
-        .allMatch(
-            facet ->
-                facet.inserts().stream()
-                    .map(Insert::centre)
-                    .mapToDouble(centre -> facet.facet().plane().left() + centre.getX())
-                    .allMatch(x -> Math.abs(x - middle) >= asked));
+            .allMatch(
+                facet ->
+                    facet.inserts().stream()
+                        .map(Insert::centre)
+                        .mapToDouble(centre -> facet.facet().plane().left() + centre.getX())
+                        .allMatch(x -> Math.abs(x - middle) >= asked));
   }
 
   /** Whether no other upright is so near a stud that plywood finds no room between them. */
@@ -85,14 +85,13 @@ final class BearingStuds {
     return facet.members().stream()
         .filter(member -> member.role().isUpright())
         .map(Member::box)
-        .mapToDouble(
-            box -> Math.abs(facet.facet().plane().left() + box.centre().x - middle))
+        .mapToDouble(box -> Math.abs(facet.facet().plane().left() + box.centre().x - middle))
         .allMatch(away -> away < FLUSH || away >= near);
   }
 
   /**
-   * How much lower than wished something meets a facet between the inserts and the blocking that are
-   * beside its stations' studs; 0 where none is near, or where there is no room between them.
+   * How much lower than wished something meets a facet between the inserts and the blocking that
+   * are beside its stations' studs; 0 where none is near, or where there is no room between them.
    *
    * @param down from the frame's upper end to where its middle is wished, mm
    */
@@ -141,13 +140,12 @@ final class BearingStuds {
 
   /** From the middle of a stud to an insert's centre that leaves room for plywood on it, mm. */
   private double beside() {
-    return wall.frame().breadth() / 2
-        + wall.sheet().thickness()
-        + wall.insertToTimber()
-        - FLUSH;
+    return wall.frame().breadth() / 2 + wall.sheet().thickness() + wall.insertToTimber() - FLUSH;
   }
 
-  /** Whether some of the studs reach as far as all of them, none further than a bay from the next. */
+  /**
+   * Whether some of the studs reach as far as all of them, none further than a bay from the next.
+   */
   private boolean keepsBay(List<Double> some, List<Double> all) {
     if (some.isEmpty()) {
       return all.isEmpty();

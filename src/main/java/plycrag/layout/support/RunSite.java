@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
-import plycrag.geometry.Direction;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
-import plycrag.layout.frame.Footing;
 import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Footing;
 import plycrag.layout.frame.FramedFacet;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
@@ -235,8 +234,7 @@ final class RunSite {
   /** On the outer studs of the uppermost facet one each, and one beside it. */
   List<Tether> tethers(int before) {
     List<Tether> tethers = new ArrayList<>();
-    List<Double> bearing =
-        swing().isEmpty() ? List.of() : studs.of(run.get(run.size() - 1));
+    List<Double> bearing = swing().isEmpty() ? List.of() : studs.of(run.get(run.size() - 1));
     if (!bearing.isEmpty()) {
       double half = wall.frame().breadth() / 2;
       double left = top().plane().left();
@@ -253,7 +251,8 @@ final class RunSite {
   }
 
   private Vector3 anchor(double x, double z) {
-    return floorAxes().toRoom(new Vector3(x, buildingFace() + asked.timber().ledger().breadth(), z));
+    return floorAxes()
+        .toRoom(new Vector3(x, buildingFace() + asked.timber().ledger().breadth(), z));
   }
 
   /** That part of where a support meets a frame that lies on one upright member of it. */

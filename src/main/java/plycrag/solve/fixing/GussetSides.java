@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-
 import plycrag.geometry.Vector3;
 import plycrag.units.Tape;
 
@@ -32,9 +31,7 @@ record GussetSides(
    * @param body one of them
    */
   static Optional<GussetSides> of(
-      TimberFace plane,
-      Function<TimberFace, Optional<List<GussetTimber>>> under,
-      TimberBody body) {
+      TimberFace plane, Function<TimberFace, Optional<List<GussetTimber>>> under, TimberBody body) {
     return body.sides().stream()
         .filter(side -> side.outward().dot(plane.outward()) < OPPOSITE)
         .findFirst()
@@ -71,8 +68,7 @@ record GussetSides(
         .mapToObj(
             at ->
                 List.of(
-                    GussetDraft.of(
-                        near.get(at), plane.outward(), first, screws, diameter, tape),
+                    GussetDraft.of(near.get(at), plane.outward(), first, screws, diameter, tape),
                     GussetDraft.of(
                         far.get(at), opposite.outward(), second, through, diameter, tape)));
   }

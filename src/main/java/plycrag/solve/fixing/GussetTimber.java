@@ -101,8 +101,7 @@ record GussetTimber(
             .orElseThrow();
     double side = distances.loadedEdge(Math.max(0, Math.min(1, pulled)));
     return Math.max(
-        distances.loadedEnd(cosine) * Math.abs(outward.along()),
-        side * Math.abs(outward.across()));
+        distances.loadedEnd(cosine) * Math.abs(outward.along()), side * Math.abs(outward.across()));
   }
 
   /** The greatest part of what it hands on or takes that runs along a way. */

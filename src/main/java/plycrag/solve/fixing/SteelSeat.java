@@ -186,7 +186,7 @@ record SteelSeat(Leg one, Leg other, double low, double high) {
   Stream<SteelSeat> steps(double width, double off, double furthest) {
     int steps = (int) Tolerance.wholeDown(Math.max(0, furthest) / STEP);
     return IntStream.rangeClosed(0, 2 * steps)
-        .mapToDouble(at -> at % 2 == 0 ? -at / 2 * STEP : (at + 1) / 2 * STEP)
+        .mapToDouble(at -> Math.floorDiv(at + 1, 2) * (at % 2 == 0 ? -STEP : STEP))
         .map(step -> off + step)
         .filter(at -> Tolerance.atMost(Math.abs(at) + width / 2, breadth() / 2))
         .mapToObj(at -> narrowed(width, at));
@@ -248,7 +248,7 @@ record SteelSeat(Leg one, Leg other, double low, double high) {
         .mapToObj(
             at ->
                 new FacePlace(
-                    holes.first() + at / holes.lines() * holes.pitch(),
+                    holes.first() + Math.floorDiv(at, holes.lines()) * holes.pitch(),
                     middle() + (at % 2 == 0 ? -half : half)))
         .toList();
   }

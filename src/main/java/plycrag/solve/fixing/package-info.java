@@ -13,15 +13,15 @@
  *   <li>Brackets and straps: a piece of the catalogue for two faces that meet, which lies on both,
  *       meets no other timber, and whose screws keep their distances and end inside.
  *   <li>Gussets: a rectangle of plywood over all members that meet with a side flush, with its
- *       screws; clear of all bodies that it is told of, and of a driver at its screws. A pair lies on
- *       both sides of members that are flush on both: as large as each other, each to the marks as
- *       one looks at it, their screws in turn from this side and from the other, at the distances
- *       of one side's ({@link plycrag.solve.fixing.GussetSides}).
+ *       screws; clear of all bodies that it is told of, and of a driver at its screws. A pair lies
+ *       on both sides of members that are flush on both: as large as each other, each to the marks
+ *       as one looks at it, their screws in turn from this side and from the other, at the
+ *       distances of one side's ({@link plycrag.solve.fixing.GussetSides}).
  * </ul>
  *
  * <p>Guarantees that what it says fits does. Where nothing does, says so, with what there is room
  * for. Ends and sides of timber are loaded where screws pull it when its members draw apart; what
- * pushes goes from timber to timber. Leaves strength out, and with it a pull along a member that ends
- * under a bracket, which is chosen for the force across the wall that people on its face make.
+ * pushes goes from timber to timber. Leaves strength out, and with it a pull along a member that
+ * ends under a bracket, which is chosen for the force across the wall that people on its face make.
  */
 package plycrag.solve.fixing;

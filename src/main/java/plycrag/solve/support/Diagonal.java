@@ -93,8 +93,7 @@ record Diagonal(
    * @param reach how far up and along it goes, mm
    */
   static Diagonal knee(SectionPlace low, double reach, SupportSite site) {
-    return flat(
-        low, new SectionPlace(low.y() + reach, low.z() + reach), site.timber().brace());
+    return flat(low, new SectionPlace(low.y() + reach, low.z() + reach), site.timber().brace());
   }
 
   /** The same turned over about an upright line. */

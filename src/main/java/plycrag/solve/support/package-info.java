@@ -3,7 +3,8 @@
  *
  * <p>Needs the back of every facet's frame in section (y toward the climber, z up, in the axes of
  * the run), the places of the studs that may bear, and a section for each use of timber ({@link
- * plycrag.solve.support.SupportSite.Timber}). Knows lengths and planes only: no facet, hole or price.
+ * plycrag.solve.support.SupportSite.Timber}). Knows lengths and planes only: no facet, hole or
+ * price.
  *
  * <ol>
  *   <li>Stations: the first and the last stud, and between them as few as keep the greatest
@@ -21,13 +22,13 @@
  *       and one over the last lean against each other, the second lower where both end on one post.
  *       Knee braces under a beam stand between the posts and not on their backs, so that two meet
  *       opposite sides of a post ({@link plycrag.solve.support.PostRow}). Their reach is cut to the
- *       room there is; where less is left than an end cut needs, the support says that it sways, and
- *       a rule tells.
+ *       room there is; where less is left than an end cut needs, the support says that it sways,
+ *       and a rule tells.
  * </ol>
  *
  * <p>Everything of one station lies in the stud's own plane. Guarantees that every end lies flat on
  * what it meets, and that what is level lies on the marking grid. Leaves strength out. A level that
- * nothing of the kind can hold is told with what would do ({@link plycrag.solve.support.Unheld}), not
- * left out silently.
+ * nothing of the kind can hold is told with what would do ({@link plycrag.solve.support.Unheld}),
+ * not left out silently.
  */
 package plycrag.solve.support;

@@ -17,8 +17,7 @@ final class Sections {
 
   /** Timber that is all as thick and as deep. */
   static SupportSite.Timber timber(double breadth, double depth) {
-    return new SupportSite.Timber(
-        breadth, depth, depth, depth, depth, depth, breadth, depth);
+    return new SupportSite.Timber(breadth, depth, depth, depth, depth, depth, breadth, depth);
   }
 
   /** Timber of 40 by 100 mm, as long as is wanted. */
