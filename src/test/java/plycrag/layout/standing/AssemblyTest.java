@@ -56,13 +56,11 @@ class AssemblyTest {
         .extracting(step -> step.task() + " " + step.marks())
         .containsExactly(
             "BUILD_FLAT [PL1, ST1, PL2, ST2, ST3, BL1, BL2]",
-            "SUPPORT [RA1, RA2]",
-            "RAISE []",
-            "SUPPORT [PO1, PO2]",
-            "SUPPORT [TI1, TI2]",
+            "SIDE_FRAME [RA1, PO1, HE1, TI1, BC1]",
+            "SIDE_FRAME [RA2, PO2, HE2, TI2, BC2]",
             "SUPPORT [BM1]",
-            "SUPPORT [BC1, BC2]",
             "SUPPORT [KB1, KB2]",
+            "RAISE []",
             "SHEETS [P1]");
   }
 
@@ -115,6 +113,7 @@ class AssemblyTest {
             raise(step);
           }
           case RAISE -> raise(step);
+          case SIDE_FRAME -> stand(step);
           case SUPPORT -> step.marks().forEach(this::setSupport);
           case HOLD -> assertThat(set).as(what).contains(facet(step).members().get(0).mark());
           case SHEETS -> step.marks().forEach(mark -> setPiece(mark, facet(step)));
@@ -156,6 +155,20 @@ class AssemblyTest {
       assertThat(joined || !facet.facet().standsOnFacet()).as(step + "\n" + what).isTrue();
       assertFree(step.facet(), frame, standing, ways(facet.facet().plane(), marks.get(0)));
       marks.forEach(this::stand);
+    }
+
+    /** Flat on the floor as one, then brought to where it stays as one. */
+    private void stand(Step step) {
+      List<PlacedMember> members =
+          layout.standing().stream()
+              .filter(one -> step.marks().contains(one.member().mark()))
+              .toList();
+      FacetPlane plane = members.get(0).plane();
+      assertThat(members).as(what).hasSameSizeAs(step.marks());
+      assertThat(members).as(what).allMatch(one -> one.plane().equals(plane));
+      List<Polyhedron> frame = step.marks().stream().map(bodies::get).toList();
+      assertFree(step.toString(), frame, standing, ways(plane, step.marks().get(0)));
+      step.marks().forEach(this::stand);
     }
 
     private void setSupport(String mark) {
