@@ -8,6 +8,7 @@ import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
+import plycrag.layout.sheets.LaidPiece;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.MachinedHole.Kind;
@@ -69,13 +70,18 @@ public final class PinsFit implements Rule {
             + Cure.word("[nesting] face-up", "back").words());
   }
 
-  /** What would leave room, unless a piece is as high as its sheet, which leaves no margin. */
+  /** What would leave room, unless a piece fills its sheet either way, which is laid at its edge. */
   private static String margins(LaidSheet back, Wall wall) {
     double margin = wall.tape().snapUp(WorkedFace.pinMargin(wall));
-    double highest =
-        back.pieces().stream().mapToDouble(laid -> laid.box().getHeight()).max().orElse(0);
+    boolean fills =
+        back.pieces().stream()
+            .map(LaidPiece::box)
+            .anyMatch(
+                box ->
+                    box.getHeight() > back.stock().height() - 2 * margin
+                        || box.getWidth() > back.stock().width() - 2 * margin);
     String left = wall.tape().text(margin);
-    return highest > back.stock().height() - 2 * margin
+    return fills
         ? "take sheets on which the pieces leave "
             + left
             + " at both edges ([sheet] width, or a [[stock-sheet]]), "
