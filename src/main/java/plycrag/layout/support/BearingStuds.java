@@ -57,6 +57,11 @@ final class BearingStuds {
     return keepsBay(inLine, highest) ? inLine : highest;
   }
 
+  /** Those of a facet that have room for plywood on either side. */
+  List<Double> clear(FacetLayout facet) {
+    return of(facet).stream().filter(stud -> hasRoom(stud, List.of(facet))).toList();
+  }
+
   private static boolean isOuter(double stud, List<Double> all) {
     return stud == all.get(0) || stud == all.get(all.size() - 1);
   }

@@ -121,9 +121,18 @@ public final class GussetPlan {
     return Optional.empty();
   }
 
+  /** Around where they meet; of two members that have no room for that, beside it as well. */
   private Optional<List<GussetFit>> fit(GussetSides sides, double diameter, RoomAround room) {
+    Optional<List<GussetFit>> around = fit(sides, diameter, room, List.of(0.0));
+    return around.isPresent() || sides.near().size() > 2
+        ? around
+        : fit(sides, diameter, room, List.of(0.0, -1.0, 1.0));
+  }
+
+  private Optional<List<GussetFit>> fit(
+      GussetSides sides, double diameter, RoomAround room, List<Double> shifts) {
     double least = thickness + deep * diameter;
-    return choices(sides.near(), diameter, 2 * each).stream()
+    return choices(sides.near(), diameter, 2 * each, shifts).stream()
         .flatMap(screws -> sides.drafts(screws, diameter, tape))
         .sorted(Comparator.comparingDouble(pair -> pair.get(0).area()))
         .filter(pair -> pair.get(0).longest() <= largest)
@@ -180,7 +189,7 @@ public final class GussetPlan {
   private Optional<GussetFit> fit(
       List<GussetTimber> timbers, TimberFace plane, double diameter, RoomAround room) {
     double least = thickness + deep * diameter;
-    return choices(timbers, diameter, each).stream()
+    return choices(timbers, diameter, each, List.of(0.0)).stream()
         .flatMap(
             screws ->
                 timbers.stream()
@@ -197,12 +206,12 @@ public final class GussetPlan {
 
   /** Every way to set out the screws of all members. */
   private List<Map<GussetTimber, List<Vector3>>> choices(
-      List<GussetTimber> timbers, double diameter, int count) {
+      List<GussetTimber> timbers, double diameter, int count, List<Double> shifts) {
     double play = tape.unit().markingGrid();
     List<Map<GussetTimber, List<Vector3>>> choices = List.of(Map.of());
     for (GussetTimber timber : timbers) {
       List<Map<GussetTimber, List<Vector3>>> longer = new ArrayList<>();
-      for (List<Vector3> screws : timber.choices(diameter, count, play)) {
+      for (List<Vector3> screws : timber.choices(diameter, count, play, shifts)) {
         choices.forEach(before -> longer.add(with(before, timber, screws)));
       }
       choices = longer;

@@ -75,6 +75,15 @@ record GussetTimber(
    * @param play by which each may still be moved, mm
    */
   List<List<Vector3>> choices(double diameter, int count, double play) {
+    return choices(diameter, count, play, List.of(0.0));
+  }
+
+  /**
+   * The same, from the origin to one side as well.
+   *
+   * @param shifts how far from the middle of a row the origin lies, in half rows
+   */
+  List<List<Vector3>> choices(double diameter, int count, double play, List<Double> shifts) {
     double sine = most(axes.across());
     double cosine = most(axes.along());
     ScrewDistances distances = new ScrewDistances(diameter, true);
@@ -84,9 +93,11 @@ record GussetTimber(
     double gauge = PANEL_ON_TIMBER * distances.acrossGrain(sine) + 2 * play;
     List<List<Vector3>> choices = new ArrayList<>();
     for (int rows = 1; rows <= MOST_ROWS && !room.isNothing(); rows++) {
-      List<Vector3> screws = rows(room, rows, (count + rows - 1) / rows, pitch, gauge);
-      if (!screws.isEmpty()) {
-        choices.add(screws);
+      for (double shift : shifts) {
+        List<Vector3> screws = rows(room, rows, (count + rows - 1) / rows, pitch, gauge, shift);
+        if (!screws.isEmpty() && !choices.contains(screws)) {
+          choices.add(screws);
+        }
       }
     }
     return choices;
@@ -122,7 +133,8 @@ record GussetTimber(
     return axes.place(spot).minus(body.solid().near().get(0)).dot(body.away());
   }
 
-  private List<Vector3> rows(FlatFace free, int rows, int inRow, double pitch, double gauge) {
+  private List<Vector3> rows(
+      FlatFace free, int rows, int inRow, double pitch, double gauge, double shift) {
     double middle = (free.least(FacePlace::across) + free.most(FacePlace::across)) / 2;
     List<Vector3> screws = new ArrayList<>();
     for (int row = 0; row < rows; row++) {
@@ -133,7 +145,8 @@ record GussetTimber(
         return List.of();
       }
       double low = stretch.least(FacePlace::along);
-      double first = Math.max(low, Math.min(-(inRow - 1) * pitch / 2, low + room));
+      double wished = (shift - 1) * (inRow - 1) * pitch / 2;
+      double first = Math.max(low, Math.min(wished, low + room));
       IntStream.range(0, inRow)
           .mapToObj(at -> axes.place(new FacePlace(first + at * pitch, line)))
           .forEach(screws::add);

@@ -10,6 +10,7 @@ import java.util.List;
  * @param low its lower end
  * @param high its upper end
  * @param studs left sides of its studs that may bear, x of the run, ascending, mm
+ * @param clear those of them that have room for plywood on either side, from end to end
  * @param lower so much further down than it might be, along it, something ends on it, since inserts
  *     are in the way there, mm
  */
@@ -19,6 +20,7 @@ public record BackEdge(
     SectionPlace low,
     SectionPlace high,
     List<Double> studs,
+    List<Double> clear,
     double lower) {
   /** What leans further has no back that something level can end on (a choice, no source). */
   static final double STEEPEST = 60;
@@ -29,11 +31,12 @@ public record BackEdge(
   /** Copies the studs. */
   public BackEdge {
     studs = List.copyOf(studs);
+    clear = List.copyOf(clear);
   }
 
   /** The same where something ends on it further down. */
   public BackEdge lowered(double by) {
-    return new BackEdge(facet, angle, low, high, studs, by);
+    return new BackEdge(facet, angle, low, high, studs, clear, by);
   }
 
   /** How far it runs toward the climber, mm. */

@@ -95,7 +95,7 @@ public record SupportSite(
     List<Double> stations = stations();
     boolean inLine =
         stations.stream()
-            .allMatch(x -> back.studs().stream().anyMatch(stud -> Math.abs(stud - x) < IN_LINE));
+            .allMatch(x -> back.studs().stream().anyMatch(stud -> near(stud, x)));
     return inLine || back.studs().isEmpty() ? stations : evenly(back.studs());
   }
 
@@ -105,12 +105,20 @@ public record SupportSite(
    */
   List<Double> innerStations(BackEdge back) {
     List<Double> all = back.studs();
-    return all.size() < 4 ? stations(back) : evenly(all.subList(1, all.size() - 1));
+    List<Double> inner =
+        back.clear().stream()
+            .filter(stud -> all.indexOf(stud) > 0 && all.indexOf(stud) < all.size() - 1)
+            .toList();
+    return inner.size() < 2 ? stations(back) : evenly(inner);
   }
 
   /** The same with other backs. */
   public SupportSite with(List<BackEdge> others) {
     return new SupportSite(axes, others, studs, timber, bay, longest, tape);
+  }
+
+  private static boolean near(double one, double other) {
+    return Math.abs(one - other) < IN_LINE;
   }
 
   /** The widest bay between stations of the run or of one of its facets, mm. */

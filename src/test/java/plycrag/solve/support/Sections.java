@@ -37,7 +37,7 @@ final class Sections {
   /** The back of a frame, its places y, z from the lower end to the upper. */
   static BackEdge back(String facet, double angle, double... places) {
     return new BackEdge(
-        facet, angle, place(places[0], places[1]), place(places[2], places[3]), List.of(), 0);
+        facet, angle, place(places[0], places[1]), place(places[2], places[3]), List.of(), List.of(), 0);
   }
 
   static SectionPlace place(double y, double z) {
