@@ -70,7 +70,9 @@ public final class PinsFit implements Rule {
             + Cure.word("[nesting] face-up", "back").words());
   }
 
-  /** What would leave room, unless a piece fills its sheet either way, which is laid at its edge. */
+  /**
+   * What would leave room, unless a piece fills its sheet either way, which is laid at its edge.
+   */
   private static String margins(LaidSheet back, Wall wall) {
     double margin = wall.tape().snapUp(WorkedFace.pinMargin(wall));
     boolean fills =
