@@ -203,7 +203,7 @@ final class Buying {
         + Decimal.of(UnitMass.TIMBER, 0)
         + " kg/m³ (EN 338, mean of C24) and plywood at "
         + Decimal.of(UnitMass.PLYWOOD, 0)
-        + " kg/m³ (birch; from memory). "
+        + " kg/m³ (birch; assumed, not verified). "
         + figures.load().unweighed()
         + " lines of the list have no mass and are not in the load. The volume is that of the wood,"
         + " without the air between.";
