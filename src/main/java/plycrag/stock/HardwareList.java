@@ -92,7 +92,7 @@ public final class HardwareList {
           + tape.size(fit.size().across());
     }
     if (piece.form() instanceof Anchored anchored) {
-      return HardwareWords.anchor(anchored.anchor(), layout);
+      return HardwareWords.anchor(anchored, layout.wall().tape());
     }
     return HardwareWords.TETHER;
   }

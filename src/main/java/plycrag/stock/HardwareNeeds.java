@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
 import plycrag.layout.Layout;
+import plycrag.layout.joints.Hardware;
+import plycrag.layout.joints.Hardware.Anchored;
 import plycrag.layout.support.Anchor;
 import plycrag.layout.support.WallSupport;
 import plycrag.prices.Article;
@@ -174,14 +177,22 @@ final class HardwareNeeds {
       WallSupport support = layout.support().get();
       for (Anchor.Into into : Anchor.Into.values()) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        support.anchors().stream()
-            .filter(one -> one.into() == into)
-            .forEach(anchor -> counts.merge(HardwareWords.anchor(anchor, layout), 1, Integer::sum));
+        anchors()
+            .filter(one -> one.anchor().into() == into)
+            .map(one -> HardwareWords.anchor(one, layout.wall().tape()))
+            .forEach(what -> counts.merge(what, 1, Integer::sum));
         counts.forEach((what, count) -> addPieces(what, "", count, Sourcing.of(Article.ANCHOR)));
       }
       int tethers = support.tethers().size();
       addPieces(HardwareWords.TETHER, "", tethers, Sourcing.of(Article.TETHER));
     }
+  }
+
+  private Stream<Anchored> anchors() {
+    return layout.hardware().stream()
+        .map(Hardware::form)
+        .filter(Anchored.class::isInstance)
+        .map(Anchored.class::cast);
   }
 
   private void addPieces(String what, String size, int count, Sourcing sourcing) {

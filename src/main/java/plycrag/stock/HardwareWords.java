@@ -1,9 +1,6 @@
 package plycrag.stock;
 
-import plycrag.layout.Layout;
-import plycrag.layout.frame.MemberRole;
-import plycrag.layout.support.Anchor;
-import plycrag.layout.support.PlacedMember;
+import plycrag.layout.joints.Hardware.Anchored;
 import plycrag.units.Tape;
 
 /** What hardware is called in the shopping list and wherever a piece of it stands. */
@@ -22,21 +19,14 @@ final class HardwareWords {
     return "bolt through " + tape.size(size.grip()) + " of timber";
   }
 
-  /** All but ledgers is as thick as the frame's timber. */
-  static String anchor(Anchor anchor, Layout layout) {
-    double timber =
-        layout.standing().stream()
-            .map(PlacedMember::member)
-            .filter(member -> member.mark().equals(anchor.member()))
-            .filter(member -> member.role() == MemberRole.LEDGER)
-            .mapToDouble(
-                ledger ->
-                    anchor.into() == Anchor.Into.JOIST ? ledger.box().getHeight() : ledger.depth())
-            .findFirst()
-            .orElse(layout.wall().frame().breadth());
-    return "anchor into "
-        + anchor.into().words()
-        + ", for timber of "
-        + layout.wall().tape().size(timber);
+  static String anchor(Anchored anchored, Tape tape) {
+    String words =
+        "anchor into "
+            + anchored.anchor().into().words()
+            + ", for timber of "
+            + tape.size(anchored.bolt().line().grip());
+    return anchored.sunk() == 0
+        ? words
+        : words + " under its head, which is sunk " + tape.size(anchored.sunk());
   }
 }

@@ -156,6 +156,7 @@ public final class SupportHolds implements Rule {
     if (asked.kind() == Kind.HUNG) {
       ceiling(layout.wall().room().ceiling(), findings);
       fallsAlong(layout, findings);
+      findings.addAll(BeyondJoists.findings(layout, new WholeWall(name(), Severity.ERROR)));
     }
     if (asked.fixing().base().filter(base -> base == Base.SINGLE_SKIN).isPresent()) {
       add(

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import plycrag.geometry.Solid;
+import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.support.Anchor;
 import plycrag.layout.support.PlacedMember;
@@ -15,8 +17,8 @@ import plycrag.wall.Wall;
 
 /**
  * Where anchors go through timber: as thick as the wall's bolts and straight, from the side away
- * from the building to where that begins. What they are in the building is left to who chooses
- * them.
+ * from the building to where that begins; where other timber ends over one, its head is sunk. What
+ * they are in the building is left to who chooses them.
  */
 final class AnchorBolts {
   private final double diameter;
@@ -31,11 +33,26 @@ final class AnchorBolts {
         .forEach(one -> placed.put(one.member().mark(), one));
   }
 
-  ThroughBolt of(Anchor anchor) {
+  Hardware.Anchored of(Anchor anchor) {
     Vector3 way = way(anchor);
-    double grip = timber.get(anchor.member()).through(anchor.place(), way.times(-1));
+    double thick = timber.get(anchor.member()).through(anchor.place(), way.times(-1));
+    ThroughBolt flush = bolt(anchor, way, thick);
+    if (flush.bodies().stream().noneMatch(part -> isCovered(part, anchor.member()))) {
+      return new Hardware.Anchored(anchor, flush, 0);
+    }
+    double sunk = Math.min(Tolerance.wholeUp(flush.headHeight()), thick);
+    return new Hardware.Anchored(anchor, bolt(anchor, way, thick - sunk), sunk);
+  }
+
+  private ThroughBolt bolt(Anchor anchor, Vector3 way, double grip) {
     Vector3 head = anchor.place().minus(way.times(grip));
     return ThroughBolt.intoBuilding(new ThroughLine(head, way, grip), diameter);
+  }
+
+  private boolean isCovered(Solid part, String member) {
+    return timber.values().stream()
+        .filter(body -> !body.mark().equals(member))
+        .anyMatch(body -> body.solid().overlapsByMoreThan(Tolerance.MARKED, part));
   }
 
   /** Into the building. */

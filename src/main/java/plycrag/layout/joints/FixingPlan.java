@@ -149,7 +149,7 @@ final class FixingPlan {
             joints.stream().flatMap(jointBodies::of),
             support.stream()
                 .flatMap(one -> one.anchors().stream())
-                .flatMap(anchor -> anchorBolts.of(anchor).bodies().stream()),
+                .flatMap(anchor -> anchorBolts.of(anchor).parts().stream()),
             fixings.gussets().stream()
                 .flatMap(
                     gusset ->

@@ -165,8 +165,15 @@ public record Hardware(
     }
   }
 
-  /** An anchor, as far as it is in timber. */
-  public record Anchored(Anchor anchor, ThroughBolt bolt) implements Form {
+  /**
+   * An anchor, as far as it is in timber.
+   *
+   * @param anchor what it holds to what
+   * @param bolt with its head and washer
+   * @param sunk how deep these lie in the timber, under what ends on it there; 0: they lie on it,
+   *     mm
+   */
+  public record Anchored(Anchor anchor, ThroughBolt bolt, double sunk) implements Form {
     @Override
     public List<Solid> parts() {
       return bolt.bodies();

@@ -115,8 +115,8 @@ public final class HardwarePlan {
   }
 
   private void add(Anchor anchor) {
-    ThroughBolt bolt = anchorBolts.of(anchor);
-    Rod shank = bolt.shank();
+    Hardware.Anchored anchored = anchorBolts.of(anchor);
+    Rod shank = anchored.bolt().shank();
     hardware.add(
         new Hardware(
             anchor.mark(),
@@ -125,7 +125,7 @@ public final class HardwarePlan {
             List.of(anchor.member()),
             shank.from(),
             shank.way(),
-            new Hardware.Anchored(anchor, bolt)));
+            anchored));
   }
 
   /** From the building to where it holds the wall as it is laid out. */

@@ -1,6 +1,7 @@
 package plycrag.layout.support;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
@@ -20,7 +21,7 @@ final class BearingStuds {
   private static final double FLUSH = 1;
 
   /** Half of how far up a stud plywood on its side reaches (a choice), mm. */
-  private static final double HALF = 75;
+  private static final double HALF = 105;
 
   /** What ends on the sides of studs. */
   private static final List<MemberRole> BETWEEN = List.of(MemberRole.BLOCKING, MemberRole.HEADER);
@@ -41,10 +42,13 @@ final class BearingStuds {
 
   /**
    * Those of the highest facet that are in line with studs of all others and have room for plywood
-   * on either side; where these leave more than a bay between them, those in line; where these do
-   * too, all of it: what meets the others between studs meets their plates.
+   * on either side, from end to end; where these leave more than a bay between them, those that
+   * have it where something may meet them, then those in line; where these do too, all of it: what
+   * meets the others between studs meets their plates.
+   *
+   * @param down from a frame's upper end to where something is wished to meet it, mm
    */
-  List<Double> inLine(List<FacetLayout> held) {
+  List<Double> inLine(List<FacetLayout> held, double down) {
     List<List<Double>> each = held.stream().map(this::of).toList();
     List<Double> highest = each.get(each.size() - 1);
     List<Double> inLine =
@@ -54,7 +58,40 @@ final class BearingStuds {
     if (keepsBay(roomy, highest)) {
       return roomy;
     }
-    return keepsBay(inLine, highest) ? inLine : highest;
+    List<Double> met = inLine;
+    for (FacetLayout facet : held) {
+      met = roomyAtOneLevel(facet, met, down);
+    }
+    return Stream.of(met, inLine).filter(some -> keepsBay(some, highest)).findFirst().orElse(highest);
+  }
+
+  /**
+   * Those of some studs, the outer ones among them, that have room for plywood about the highest
+   * level at which they leave no more than a bay between them; all of them where there is none.
+   */
+  private List<Double> roomyAtOneLevel(FacetLayout facet, List<Double> studs, double down) {
+    return levels(facet, studs, down)
+        .map(v -> studs.stream().filter(one -> isOuter(one, studs) || isFree(facet, one, v)).toList())
+        .filter(some -> keepsBay(some, studs))
+        .findFirst()
+        .orElse(studs);
+  }
+
+  private boolean isFree(FacetLayout facet, double stud, double v) {
+    return standsAlone(facet, stud + wall.frame().breadth() / 2)
+        && beside(facet, stud).noneMatch(span -> span.low() < v && v < span.high());
+  }
+
+  /** Where something may meet a frame, from where it is wished downward, v in mm. */
+  private Stream<Double> levels(FacetLayout facet, List<Double> studs, double down) {
+    double wished = top(facet) - down;
+    return Stream.concat(
+            Stream.of(wished),
+            studs.stream()
+                .flatMap(stud -> beside(facet, stud))
+                .map(span -> span.low() - Tolerance.TOUCH))
+        .filter(v -> v <= wished && v >= wished - LOWEST)
+        .sorted(Comparator.reverseOrder());
   }
 
   /** Those of a facet that have room for plywood on either side. */
@@ -81,7 +118,7 @@ final class BearingStuds {
                     facet.inserts().stream()
                         .map(Insert::centre)
                         .mapToDouble(centre -> facet.facet().plane().left() + centre.getX())
-                        .allMatch(x -> Math.abs(x - middle) >= asked));
+                        .allMatch(x -> !Tolerance.isLess(Math.abs(x - middle), asked)));
   }
 
   /** Whether no other upright is so near a stud that plywood finds no room between them. */
@@ -103,11 +140,9 @@ final class BearingStuds {
   double lower(FacetLayout facet, List<Double> stations, double down) {
     double wished = top(facet) - down;
     List<Span> taken = stations.stream().flatMap(stud -> beside(facet, stud)).toList();
-    return Stream.concat(
-            Stream.of(wished), taken.stream().map(span -> span.low() - Tolerance.TOUCH))
-        .filter(v -> v <= wished && v >= wished - LOWEST)
+    return levels(facet, stations, down)
         .filter(v -> taken.stream().noneMatch(span -> span.low() < v && v < span.high()))
-        .max(Double::compare)
+        .findFirst()
         .map(v -> wished - v)
         .orElse(0.0);
   }
@@ -140,12 +175,12 @@ final class BearingStuds {
 
   private boolean isBeside(FacetLayout facet, Point centre, double stud) {
     double x = facet.facet().plane().left() + centre.getX();
-    return Math.abs(x - stud - wall.frame().breadth() / 2) < beside();
+    return Tolerance.isLess(Math.abs(x - stud - wall.frame().breadth() / 2), beside());
   }
 
   /** From the middle of a stud to an insert's centre that leaves room for plywood on it, mm. */
   private double beside() {
-    return wall.frame().breadth() / 2 + wall.sheet().thickness() + wall.insertToTimber() - FLUSH;
+    return wall.frame().breadth() / 2 + wall.sheet().thickness() + wall.insertToTimber();
   }
 
   /**

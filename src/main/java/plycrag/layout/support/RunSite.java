@@ -58,14 +58,14 @@ final class RunSite {
         new SupportSite(
             floorAxes(),
             held().stream().map(this::back).toList(),
-            studs.inLine(held()),
+            studs.inLine(held(), timber().wishedDown()),
             timber(),
             asked.bay(),
             wall.stock().longestMember(),
             wall.tape());
     List<BackEdge> backs = new ArrayList<>();
     for (int at = 0; at < wished.backs().size(); at++) {
-      double lower = studs.lower(held().get(at), wished.stations(), wished.wishedDown());
+      double lower = studs.lower(held().get(at), wished.stations(), timber().wishedDown());
       backs.add(wished.backs().get(at).lowered(lower));
     }
     this.site = wished.with(backs);

@@ -66,7 +66,7 @@ public final class SupportPlan {
       List<FacetLayout> run = runs.get(number);
       RunSite site = new RunSite(wall, asked, run);
       if (site.isBearing()) {
-        add(number, site, frame(site));
+        add(number, site, frame(site, runs.size() == 1));
       } else {
         run.forEach(facet -> unmet.add(facet.facet().name()));
       }
@@ -83,12 +83,12 @@ public final class SupportPlan {
         widestBay);
   }
 
-  private SupportFrame frame(RunSite run) {
+  private SupportFrame frame(RunSite run, boolean isAlone) {
     SupportSite site = run.site();
     return switch (asked.kind()) {
       case FREESTANDING -> Freestanding.of(site, asked.behind(), run.railFront(), stiffening());
       case FIXED -> FixedTies.of(site, asked.behind());
-      case HUNG -> Hangers.of(site, run.ceiling());
+      case HUNG -> Hangers.of(site, run.ceiling(), new JoistReach(wall, run).of(isAlone));
       case HINGED -> HingedFoot.of(site, asked.behind(), run.anchorHeight());
     };
   }

@@ -47,6 +47,11 @@ public record ThroughBolt(ThroughLine line, double diameter, double length, bool
     return new ThroughBolt(line, diameter, line.grip() + WASHER * diameter, false);
   }
 
+  /** How far head and washer stand out, mm. */
+  public double headHeight() {
+    return (HEAD + WASHER) * diameter;
+  }
+
   /** Its shank, from under the head. */
   public Rod shank() {
     Vector3 underHead = line.from().minus(line.way().times(WASHER * diameter));

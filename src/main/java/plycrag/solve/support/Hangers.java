@@ -2,6 +2,7 @@ package plycrag.solve.support;
 
 import java.util.List;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Direction.Span;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 
@@ -21,20 +22,23 @@ public final class Hangers {
 
   private final SupportSite site;
   private final double ceiling;
+  private final Span joists;
   private final SupportFrame.Draft draft = new SupportFrame.Draft();
 
-  private Hangers(SupportSite site, double ceiling) {
+  private Hangers(SupportSite site, double ceiling, Span joists) {
     this.site = site;
     this.ceiling = ceiling;
+    this.joists = joists;
   }
 
   /**
    * The support.
    *
    * @param ceiling its height above the floor, mm
+   * @param joists what ledgers reach at least, so that they end on joists, x of the run, mm
    */
-  public static SupportFrame of(SupportSite site, double ceiling) {
-    Hangers support = new Hangers(site, ceiling);
+  public static SupportFrame of(SupportSite site, double ceiling, Span joists) {
+    Hangers support = new Hangers(site, ceiling, joists);
     BackEdge top = site.backs().get(site.backs().size() - 1);
     for (BackEdge back : site.backs()) {
       if (!back.equals(top) && back.high().z() < LOW) {
@@ -60,8 +64,12 @@ public final class Hangers {
       return;
     }
     List<Double> stations = site.stations(back);
+    Span over = site.over(stations);
+    Span ends =
+        new Span(Math.min(over.low(), joists.low()), Math.max(over.high(), joists.high()));
+    double depth = site.timber().ledgerDepth();
     List<SupportTimber> ledgers =
-        site.along(TimberUse.LEDGER, stations, front, under, ceiling, site.timber().ledgerDepth());
+        site.along(TimberUse.LEDGER, ends, stations, front, under, ceiling, depth);
     ledgers.forEach(draft::add);
     for (double x : stations) {
       SupportTimber hanger =

@@ -1,5 +1,6 @@
 package plycrag.solve.support;
 
+import plycrag.geometry.Direction.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -128,8 +129,10 @@ final class PostRow {
   /** Timber on edge along the backs of all posts, which lies on each. */
   private List<SupportTimber> along(TimberUse use, double low) {
     double top = low + site.depth();
+    Span over = site.over(site.stations());
+    Span past = new Span(over.low() - PAST, over.high() + PAST);
     List<SupportTimber> beams =
-        site.along(use, PAST, site.stations(), rear, low, top, site.breadth());
+        site.along(use, past, site.stations(), rear, low, top, site.breadth());
     for (SupportTimber beam : beams) {
       draft.add(beam);
       for (int at = 0; at < posts.size(); at++) {

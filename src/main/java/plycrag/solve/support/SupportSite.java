@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Direction.Span;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Shapes;
@@ -68,7 +69,12 @@ public record SupportSite(
       double tie,
       double brace,
       double ledger,
-      double ledgerDepth) {}
+      double ledgerDepth) {
+    /** How far below a frame's upper end, along its back, a tie's middle is where it may be, mm. */
+    public double wishedDown() {
+      return breadth + UNDER_PLATE + tie / 2;
+    }
+  }
 
   double breadth() {
     return timber.breadth();
@@ -109,7 +115,7 @@ public record SupportSite(
         back.clear().stream()
             .filter(stud -> all.indexOf(stud) > 0 && all.indexOf(stud) < all.size() - 1)
             .toList();
-    return inner.size() < 2 ? stations(back) : evenly(inner);
+    return inner.size() < 2 || Tolerance.isMore(widest(inner), bay) ? stations(back) : evenly(inner);
   }
 
   /** The same with other backs. */
@@ -173,13 +179,8 @@ public record SupportSite(
    * or in the middle of a frame too low for that.
    */
   double level(BackEdge back) {
-    double down = Math.min(wishedDown() + back.lower(), back.length() / 2);
+    double down = Math.min(timber.wishedDown() + back.lower(), back.length() / 2);
     return tape.snapDown(back.high().z() - down * back.rise() / back.length() + timber.tie() / 2);
-  }
-
-  /** How far below a frame's upper end, along its back, the middle of a tie is where it may be. */
-  public double wishedDown() {
-    return breadth() + UNDER_PLATE + timber.tie() / 2;
   }
 
   /**
@@ -189,7 +190,7 @@ public record SupportSite(
   double edgeFor(BackEdge back, double level) {
     double middle = tape.snapUp(level) - timber.tie() / 2;
     double rise = middle - back.low().z();
-    double under = (wishedDown() + back.lower()) * back.rise() / back.length();
+    double under = (timber.wishedDown() + back.lower()) * back.rise() / back.length();
     return middle + Math.min(rise, under);
   }
 
@@ -235,25 +236,30 @@ public record SupportSite(
    */
   List<SupportTimber> along(
       TimberUse use, List<Double> stations, double y, double low, double high, double depth) {
-    return along(use, 0, stations, y, low, high, depth);
+    return along(use, over(stations), stations, y, low, high, depth);
+  }
+
+  /** From the outer side of the first station to that of the last. */
+  Span over(List<Double> stations) {
+    return new Span(stations.get(0), stations.get(stations.size() - 1) + breadth());
   }
 
   /**
    * The same with ends beyond the outer stations.
    *
-   * @param past how far, mm
+   * @param ends from where to where, mm
    */
   List<SupportTimber> along(
       TimberUse use,
-      double past,
+      Span ends,
       List<Double> stations,
       double y,
       double low,
       double high,
       double depth) {
-    double end = stations.get(stations.size() - 1) + breadth() + past;
+    double end = ends.high();
     List<SupportTimber> timbers = new ArrayList<>();
-    double from = stations.get(0) - past;
+    double from = ends.low();
     while (Tolerance.isLess(from, end)) {
       double to = end - from <= longest ? end : joint(from, stations).orElse(end);
       Polygon outline = Shapes.rectangle(from, low, to, high);

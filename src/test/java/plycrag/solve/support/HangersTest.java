@@ -9,10 +9,12 @@ import static plycrag.solve.support.Sections.timbers;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.geometry.Direction.Span;
 
 /** Timber of 40 by 100 under a ceiling at 2500: ledgers lie between 2460 and 2500. */
 class HangersTest {
   private static final List<Double> TWO = List.of(0.0, 600.0);
+  private static final Span NONE = new Span(300, 300);
   private static final BackEdge MAIN = back("main", 37, 0, 300, 1500, 2300);
 
   /**
@@ -21,7 +23,7 @@ class HangersTest {
    */
   @Test
   void aHangerStandsOnTheBackAndEndsUnderTheLedger() {
-    SupportFrame frame = Hangers.of(site(TWO, 600, MAIN), 2500);
+    SupportFrame frame = Hangers.of(site(TWO, 600, MAIN), 2500, NONE);
     assertThat(timbers(frame, TimberUse.LEDGER))
         .extracting(Sections::side)
         .containsExactly("0 2460, 640 2460, 640 2500, 0 2500");
@@ -41,8 +43,8 @@ class HangersTest {
   /** 20 mm between 2172 and the ledger's underside 40 below the ceiling are enough. */
   @Test
   void aHangerIsTwentyMillimetresLongAtLeast() {
-    assertThat(timbers(Hangers.of(site(TWO, 600, MAIN), 2232), TimberUse.HANGER)).hasSize(2);
-    SupportFrame none = Hangers.of(site(TWO, 600, MAIN), 2231.9);
+    assertThat(timbers(Hangers.of(site(TWO, 600, MAIN), 2232, NONE), TimberUse.HANGER)).hasSize(2);
+    SupportFrame none = Hangers.of(site(TWO, 600, MAIN), 2231.9, NONE);
     assertThat(none.timbers()).isEmpty();
     assertThat(none.unheld()).extracting(Unheld::facet).containsExactly("main");
   }
@@ -50,7 +52,7 @@ class HangersTest {
   @Test
   void nothingHangsOnASteepBack() {
     BackEdge plumb = back("main", 19.9, 0, 300, 724, 2300);
-    assertThat(Hangers.of(site(TWO, 600, plumb), 2500).unheld())
+    assertThat(Hangers.of(site(TWO, 600, plumb), 2500, NONE).unheld())
         .extracting(Unheld::facet)
         .containsExactly("main");
   }
@@ -58,17 +60,17 @@ class HangersTest {
   /** A fold below 1000 is braced from the floor, at 1000 it hangs (a choice, no source). */
   @Test
   void onlyLowFoldsAreBracedFromTheFloor() {
-    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 499.5, 999), MAIN), 2500);
+    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 499.5, 999), MAIN), 2500, NONE);
     assertThat(timbers(low, TimberUse.BRACE)).hasSize(2);
     assertThat(timbers(low, TimberUse.HANGER)).hasSize(2);
-    SupportFrame high = Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 500, 1000), MAIN), 2500);
+    SupportFrame high = Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 500, 1000), MAIN), 2500, NONE);
     assertThat(timbers(high, TimberUse.BRACE)).isEmpty();
     assertThat(timbers(high, TimberUse.HANGER)).hasSize(4);
   }
 
   @Test
   void theUppermostEdgeHangsHoweverLowItIs() {
-    SupportFrame frame = Hangers.of(site(TWO, 600, back("main", 27, 0, 0, 450, 900)), 2500);
+    SupportFrame frame = Hangers.of(site(TWO, 600, back("main", 27, 0, 0, 450, 900)), 2500, NONE);
     assertThat(timbers(frame, TimberUse.HANGER)).hasSize(2);
     assertThat(timbers(frame, TimberUse.BRACE)).isEmpty();
   }
@@ -81,7 +83,7 @@ class HangersTest {
    */
   @Test
   void aRakingBraceStandsAtFortyFiveDegrees() {
-    SupportFrame frame = Hangers.of(site(TWO, 600, back("kick", 27, 100, 0, 550, 900), MAIN), 2500);
+    SupportFrame frame = Hangers.of(site(TWO, 600, back("kick", 27, 100, 0, 550, 900), MAIN), 2500, NONE);
     assertThat(timbers(frame, TimberUse.BRACE))
         .extracting(Sections::side)
         .containsExactly(
@@ -99,13 +101,13 @@ class HangersTest {
    */
   @Test
   void aFoldTooLowOrTooFlatForABraceIsNotHeld() {
-    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.9), MAIN), 2500);
+    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.9), MAIN), 2500, NONE);
     assertThat(low.unheld()).containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 141.9, 142));
     assertThat(timbers(low, TimberUse.BRACE)).isEmpty();
-    SupportFrame just = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 142), MAIN), 2500);
+    SupportFrame just = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 142), MAIN), 2500, NONE);
     assertThat(just.unheld()).isEmpty();
     BackEdge flat = back("kick", 50, 0, 0, 950, 800);
-    SupportFrame beyond = Hangers.of(site(TWO, 600, flat, MAIN), 2500);
+    SupportFrame beyond = Hangers.of(site(TWO, 600, flat, MAIN), 2500, NONE);
     assertThat(beyond.unheld()).extracting(Unheld::facet).containsExactly("kick");
     assertThat(timbers(beyond, TimberUse.BRACE)).isEmpty();
   }
@@ -119,7 +121,7 @@ class HangersTest {
 
   private static List<Double> braced(Double... studs) {
     BackEdge kick = new BackEdge("kick", 0, place(0, 0), place(0, 500), List.of(studs), List.of(studs), 0);
-    return timbers(Hangers.of(site(List.of(studs), 600, kick, MAIN), 2500), TimberUse.BRACE)
+    return timbers(Hangers.of(site(List.of(studs), 600, kick, MAIN), 2500, NONE), TimberUse.BRACE)
         .stream()
         .map(brace -> brace.plane().floorAxes().x())
         .toList();
