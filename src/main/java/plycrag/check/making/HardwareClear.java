@@ -20,11 +20,13 @@ import plycrag.layout.joints.Hardware;
 import plycrag.layout.joints.MarkedBody;
 import plycrag.layout.joints.SheetFasteners;
 import plycrag.layout.support.PlacedMember;
+import plycrag.solve.fixing.LapScrews;
 
 /**
  * No two pieces of hardware share room, and none lies in timber that it does not hold. A piece is
  * taken with its screws and their heads; screws through sheets and inserts with their bolts keep
- * their room too. Room for a driver is seen to where a piece is chosen.
+ * their room too. Room for a driver is seen to where a piece is chosen. What goes through members
+ * that have no place for it is told by {@link JointScrewRoom} and not here.
  */
 public final class HardwareClear implements Rule {
   /** Timber and what lies on it may reach into each other by less, mm. */
@@ -89,11 +91,19 @@ public final class HardwareClear implements Rule {
 
   private static List<Owned> pieces(Layout layout) {
     return layout.hardware().stream()
+        .filter(piece -> hasPlace(piece, layout))
         .flatMap(
             piece ->
                 piece.form().taken().stream()
                     .map(body -> new Owned(piece.mark(), word(piece), piece.members(), body)))
         .toList();
+  }
+
+  private static boolean hasPlace(Hardware piece, Layout layout) {
+    return layout.joints().stream()
+        .filter(joint -> piece.joints().contains(joint.mark()))
+        .flatMap(joint -> layout.fixings().throughOf(joint).stream())
+        .allMatch(LapScrews::holds);
   }
 
   private static String word(Hardware piece) {

@@ -83,8 +83,9 @@ public final class SupportHolds implements Rule {
       add(
           Severity.ERROR,
           "facet " + facet + " has no timber where the support is to end on it",
-          "supports end on studs under a level edge: give the facet one over its whole width"
-              + " ([[facet]] outline), or hold it another way ([support] kind)",
+          "supports end on studs that reach the upper edge, and are 500 mm long or more where that"
+              + " slants: give the facet such an edge ([[facet]] outline), or hold it another way"
+              + " ([support] kind)",
           findings);
     }
   }

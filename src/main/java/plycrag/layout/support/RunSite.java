@@ -93,6 +93,14 @@ final class RunSite {
     return !site.studs().isEmpty();
   }
 
+  /** The facets that have none. */
+  List<String> unmet() {
+    return held().stream()
+        .filter(facet -> studs.of(facet).isEmpty())
+        .map(facet -> facet.facet().name())
+        .toList();
+  }
+
   FloorAxes floorAxes() {
     return run.get(0).facet().plane().floorAxes();
   }

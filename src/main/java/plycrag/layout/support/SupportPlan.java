@@ -69,7 +69,7 @@ public final class SupportPlan {
       if (site.isBearing()) {
         add(number, site, frame(site, runs.size() == 1));
       } else {
-        run.forEach(facet -> unmet.add(facet.facet().name()));
+        unmet.addAll(site.unmet());
       }
     }
     return new WallSupport(

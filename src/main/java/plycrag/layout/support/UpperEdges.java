@@ -16,7 +16,7 @@ final class UpperEdges {
   private static final double FLUSH = 1;
   private static final double FAR = 1e6;
 
-  /** A shorter stud bears only under the part of an edge that is highest (a choice), mm. */
+  /** A shorter stud under a slanting edge bears nothing (a choice), mm. */
   private static final double SHORTEST = 500;
 
   /** What lies along an edge. */
@@ -38,15 +38,13 @@ final class UpperEdges {
         facet.members().stream()
             .filter(member -> on(member, middle).isPresent())
             .max(Comparator.comparingDouble(member -> on(member, middle).orElseThrow().getMaxY()));
-    boolean isUnderIt =
-        over.filter(member -> ALONG.contains(member.role()))
-            .flatMap(member -> on(member, middle))
-            .filter(along -> along.getMinY() <= upright.box().getMaxY() + FLUSH)
-            .isPresent();
-    boolean isLong =
-        upright.box().getHeight() >= SHORTEST
-            || fall(facet, facet.facet().plane().left() + upright.box().getMinX()) == 0;
-    return isUnderIt && isLong;
+    return over.filter(member -> ALONG.contains(member.role()))
+        .filter(
+            member ->
+                member.role() == MemberRole.PLATE || upright.box().getHeight() >= SHORTEST)
+        .flatMap(member -> on(member, middle))
+        .filter(along -> along.getMinY() <= upright.box().getMaxY() + FLUSH)
+        .isPresent();
   }
 
   /** How much shorter the frame is at a stud than where it is longest, mm. */
