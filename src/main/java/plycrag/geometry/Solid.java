@@ -20,6 +20,8 @@ import org.locationtech.jts.geom.Polygon;
  */
 public record Solid(List<Vector3> near, List<Vector3> far) {
   private static final Vector3 BEHIND = new Vector3(0, 0, 1);
+  private static final List<Vector3> AXES =
+      List.of(new Vector3(1, 0, 0), new Vector3(0, 1, 0), BEHIND);
 
   /** Halvings of a stretch of a metre that leave less than a nanometre. */
   private static final int STEPS = 60;
@@ -84,11 +86,21 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
 
   /**
    * Whether two bodies overlap by more than so much, mm; less than nothing asks for bodies that
-   * come as near. As {@link #overlap} has it, but bodies that are clear of each other along a
-   * normal of one, as nearly all are, are not measured along the other ways.
+   * come as near. As {@link #overlap} has it, but bodies that are clear of each other along an axis
+   * or a normal of one, as nearly all are, are not measured along the other ways.
    */
   public boolean overlapsByMoreThan(double limit, Solid other) {
-    return overlap(other, limit) > limit;
+    return reachesInto(other, limit)
+        && overlap(other, limit) > limit;
+  }
+
+  private boolean reachesInto(Solid other, double limit) {
+    for (Vector3 axis : AXES) {
+      if (sharedAlong(axis, other) <= limit) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The overlap, or what was found first that is not above a limit. */

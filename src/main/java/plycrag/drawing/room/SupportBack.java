@@ -121,7 +121,7 @@ public final class SupportBack {
     notes.add(
         "BACK, SEEN FROM BEHIND: mirrored. Across from the wall's left edge, in "
             + layout.wall().tape().unit().plural()
-            + ":");
+            + ", both ways:");
     notes.add("the left side of each station, ends of what runs across, corners of what slants.");
     notes.add(HardwareOutlines.LEGEND);
     if (!anchors().isEmpty()) {
@@ -190,10 +190,16 @@ public final class SupportBack {
         up.add(corners.stream().mapToDouble(Vector3::z).min().orElse(0));
       }
     }
-    across.removeIf(place -> place < tape.unit().markingGrid() / 2);
-    up.removeIf(place -> place < tape.unit().markingGrid() / 2);
+    double least = tape.unit().markingGrid() / 2;
+    List<Double> beyond = across.stream().map(place -> -place).filter(by -> by > least).toList();
+    across.removeIf(place -> place < least);
+    up.removeIf(place -> place < least);
     RunningDimensions dimensions = new RunningDimensions(sketch, -1);
     dimensions.across(-left, box.getMinY(), Readings.of(across, tape, place -> -left - place));
+    if (!beyond.isEmpty()) {
+      new RunningDimensions(sketch, 1)
+          .across(-left, box.getMinY(), Readings.of(beyond, tape, by -> by - left));
+    }
     if (!up.isEmpty()) {
       dimensions.up(0, box.getMaxX(), Readings.of(up, tape, height -> height));
     }

@@ -1,7 +1,6 @@
 package plycrag.layout.support;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
@@ -31,6 +30,7 @@ final class BearingStuds {
 
   private final Wall wall;
   private final double bay;
+  private final UpperEdges edges;
 
   /**
    * @param bay the greatest distance between stations, mm
@@ -38,6 +38,7 @@ final class BearingStuds {
   BearingStuds(Wall wall, double bay) {
     this.wall = wall;
     this.bay = bay;
+    this.edges = new UpperEdges(wall.frame().breadth());
   }
 
   /**
@@ -71,27 +72,26 @@ final class BearingStuds {
    */
   private List<Double> roomyAtOneLevel(FacetLayout facet, List<Double> studs, double down) {
     return levels(facet, studs, down)
-        .map(v -> studs.stream().filter(one -> isOuter(one, studs) || isFree(facet, one, v)).toList())
+        .map(at -> studs.stream().filter(x -> isOuter(x, studs) || isFree(facet, x, at)).toList())
         .filter(some -> keepsBay(some, studs))
         .findFirst()
         .orElse(studs);
   }
 
-  private boolean isFree(FacetLayout facet, double stud, double v) {
+  private boolean isFree(FacetLayout facet, double stud, double down) {
     return standsAlone(facet, stud + wall.frame().breadth() / 2)
-        && beside(facet, stud).noneMatch(span -> span.low() < v && v < span.high());
+        && beside(facet, stud).noneMatch(span -> span.low() < down && down < span.high());
   }
 
-  /** Where something may meet a frame, from where it is wished downward, v in mm. */
+  /** Where something may meet a frame, from where it is wished downward, mm below its end. */
   private Stream<Double> levels(FacetLayout facet, List<Double> studs, double down) {
-    double wished = top(facet) - down;
     return Stream.concat(
-            Stream.of(wished),
+            Stream.of(down),
             studs.stream()
                 .flatMap(stud -> beside(facet, stud))
-                .map(span -> span.low() - Tolerance.TOUCH))
-        .filter(v -> v <= wished && v >= wished - LOWEST)
-        .sorted(Comparator.reverseOrder());
+                .map(span -> span.high() + Tolerance.TOUCH))
+        .filter(at -> at >= down && at <= down + LOWEST)
+        .sorted();
   }
 
   /** Those of a facet that have room for plywood on either side. */
@@ -138,16 +138,15 @@ final class BearingStuds {
    * @param down from the frame's upper end to where its middle is wished, mm
    */
   double lower(FacetLayout facet, List<Double> stations, double down) {
-    double wished = top(facet) - down;
     List<Span> taken = stations.stream().flatMap(stud -> beside(facet, stud)).toList();
     return levels(facet, stations, down)
-        .filter(v -> taken.stream().noneMatch(span -> span.low() < v && v < span.high()))
+        .filter(at -> taken.stream().noneMatch(span -> span.low() < at && at < span.high()))
         .findFirst()
-        .map(v -> wished - v)
+        .map(at -> at - down)
         .orElse(0.0);
   }
 
-  /** Where on a stud the middle of plywood may not lie, v in mm. */
+  /** Where on a stud the middle of plywood may not lie, mm below the frame's end there. */
   private Stream<Span> beside(FacetLayout facet, double stud) {
     double near = wall.insertToTimber() + HALF;
     Stream<Span> inserts =
@@ -163,14 +162,9 @@ final class BearingStuds {
             .map(Member::box)
             .filter(box -> box.getMinX() < right && box.getMaxX() > left)
             .map(box -> new Span(box.getMinY() - HALF, box.getMaxY() + HALF));
-    return Stream.concat(inserts, blocking);
-  }
-
-  private static double top(FacetLayout facet) {
-    return facet.members().stream()
-        .mapToDouble(member -> member.far().getEnvelopeInternal().getMaxY())
-        .max()
-        .orElse(0);
+    double end = edges.end(facet, stud);
+    return Stream.concat(inserts, blocking)
+        .map(span -> new Span(end - span.high(), end - span.low()));
   }
 
   private boolean isBeside(FacetLayout facet, Point centre, double stud) {
@@ -196,24 +190,23 @@ final class BearingStuds {
     return SupportSite.widest(stops) <= bay;
   }
 
-  /** Those of a facet that reach the plate on top. */
+  /** Those of a facet that reach what lies along its upper edge, which may slant or step. */
   List<Double> of(FacetLayout facet) {
-    double plate =
-        facet.members().stream()
-            .filter(member -> member.role() == MemberRole.PLATE)
-            .mapToDouble(member -> member.box().getMinY())
-            .max()
-            .orElse(0);
     double left = facet.facet().plane().left();
     return facet.members().stream()
         .filter(
             member -> member.role() == MemberRole.STUD && member.direction().equals(Direction.UP))
         .filter(member -> member.isSquare() || member.hasSquareSides())
-        .filter(member -> member.box().getMaxY() >= plate - FLUSH)
+        .filter(member -> edges.isReached(facet, member))
         .map(Member::box)
         .map(Envelope::getMinX)
         .map(along -> left + along)
         .sorted()
         .toList();
+  }
+
+  /** How much shorter the frame is at a stud than where it is longest, mm. */
+  double fall(FacetLayout facet, double stud) {
+    return edges.fall(facet, stud);
   }
 }

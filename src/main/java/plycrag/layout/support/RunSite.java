@@ -130,6 +130,7 @@ final class RunSite {
         new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
         new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())),
         studs.of(facet),
+        studs.of(facet).stream().map(stud -> studs.fall(facet, stud)).toList(),
         studs.clear(facet),
         0);
   }

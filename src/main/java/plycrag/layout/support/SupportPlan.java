@@ -2,6 +2,7 @@ package plycrag.layout.support;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,10 +78,17 @@ public final class SupportPlan {
         joints,
         anchors,
         tethers,
-        unheld.stream().distinct().toList(),
+        once(unheld),
         unmet.stream().distinct().toList(),
         sways,
         widestBay);
+  }
+
+  /** What stations tell of one facet for one cause, once. */
+  private static List<Unheld> once(List<Unheld> unheld) {
+    Map<List<Object>, Unheld> first = new LinkedHashMap<>();
+    unheld.forEach(one -> first.putIfAbsent(List.of(one.facet(), one.cause()), one));
+    return List.copyOf(first.values());
   }
 
   private SupportFrame frame(RunSite run, boolean isAlone) {

@@ -165,10 +165,10 @@ public final class LapPlan {
     Lap lap = heads.lap();
     List<FacePlace> all =
         room.corners().stream().map(corner -> onGrid(corner, room)).distinct().toList();
-    List<FacePlace> free =
-        Stream.concat(all.stream(), inward(all, room))
-            .filter(spot -> heads.isFree(spot, kind, diameter))
-            .toList();
+    List<FacePlace> free = free(all.stream(), heads);
+    if (free.size() < all.size()) {
+      free = free(Stream.concat(all.stream(), inward(all, room)), heads);
+    }
     List<FacePlace> corners = free.size() > 1 ? free : all;
     List<FacePlace> best = List.of(corners.get(0), corners.get(0));
     for (FacePlace one : corners) {
@@ -180,6 +180,10 @@ public final class LapPlan {
       }
     }
     return best.stream().sorted(Comparator.comparingDouble(FacePlace::along)).toList();
+  }
+
+  private List<FacePlace> free(Stream<FacePlace> spots, HeadRoom heads) {
+    return spots.filter(spot -> heads.isFree(spot, kind, diameter)).toList();
   }
 
   /** Places on the way from each corner to all others. */

@@ -6,6 +6,9 @@ import java.util.List;
  * A ledger on the building's wall at every level, and from it a tie to the frame at each station.
  */
 public final class FixedTies {
+  /** By so much more than at the lowest station a frame may reach above its ties (a choice), mm. */
+  private static final double FREE = 450;
+
   private FixedTies() {}
 
   /**
@@ -18,21 +21,39 @@ public final class FixedTies {
     double ledgerFace = site.hindmost() - behind + site.timber().ledger();
     double floor = 0;
     for (BackEdge back : site.backs()) {
-      double high = site.level(back);
+      double high = site.level(back.atAll(site.stations(back)));
       if (!back.takesLevel()) {
         draft.tooSteep(back);
       } else if (high - site.timber().tie() >= floor) {
-        addLevel(site, back, ledgerFace, draft);
+        addLevels(site, back, ledgerFace, draft);
         floor = high;
       }
     }
     return draft.frame();
   }
 
-  static void addLevel(
+  /**
+   * Ties to one facet: level with where it is lowest, and where it rises from there by more than
+   * studs may reach freely, once more.
+   */
+  static void addLevels(
       SupportSite site, BackEdge back, double ledgerFace, SupportFrame.Draft draft) {
-    double high = site.level(back);
     List<Double> stations = site.stations(back);
+    while (!stations.isEmpty()) {
+      BackEdge lowest = back.atAll(stations);
+      addLevel(site, lowest, stations, ledgerFace, draft);
+      double held = stations.stream().mapToDouble(back::fall).max().orElse(0);
+      stations = stations.stream().filter(x -> held - back.fall(x) > FREE).toList();
+    }
+  }
+
+  private static void addLevel(
+      SupportSite site,
+      BackEdge back,
+      List<Double> stations,
+      double ledgerFace,
+      SupportFrame.Draft draft) {
+    double high = site.level(back);
     List<SupportTimber> ledgers =
         site.along(
             TimberUse.LEDGER,

@@ -59,14 +59,14 @@ public final class Freestanding {
   }
 
   private boolean isUpper(BackEdge back) {
-    return upper().orElseThrow().equals(back);
+    return upper().orElseThrow().facet().equals(back.facet());
   }
 
   private SupportTimber station(double x) {
     double rail = site.timber().rail();
     SupportTimber bottom =
         draft.add(box(TimberUse.RAIL, x, Direction.LEVEL, rear(), 0, front, rail));
-    double top = site.level(upper().orElseThrow());
+    double top = site.level(upper().orElseThrow().at(x));
     SupportTimber post =
         draft.add(
             box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
@@ -80,7 +80,8 @@ public final class Freestanding {
     double clear = foot.stand(x, bottom, draft);
     SupportTimber below = bottom;
     double floor = rail;
-    for (BackEdge back : site.backs()) {
+    for (BackEdge longest : site.backs()) {
+      BackEdge back = longest.at(x);
       double high = site.level(back);
       if (!back.takesLevel()) {
         draft.tooSteep(back);
@@ -89,7 +90,7 @@ public final class Freestanding {
         floor = high;
         clear = high;
       } else if (below.equals(bottom) && isUpper(back)) {
-        double above = site.backs().get(0).equals(back) ? foot.most() : clear;
+        double above = site.backs().get(0).equals(longest) ? foot.most() : clear;
         double required = site.edgeFor(back, above + ROOM + site.timber().tie());
         draft.notHeld(back, Unheld.Cause.TOO_LOW, back.high().z(), required);
       }

@@ -40,8 +40,9 @@ public final class Hangers {
   public static SupportFrame of(SupportSite site, double ceiling, Span joists) {
     Hangers support = new Hangers(site, ceiling, joists);
     BackEdge top = site.backs().get(site.backs().size() - 1);
-    for (BackEdge back : site.backs()) {
-      if (!back.equals(top) && back.high().z() < LOW) {
+    for (BackEdge longest : site.backs()) {
+      BackEdge back = longest.atAll(site.stations(longest));
+      if (!longest.equals(top) && back.high().z() < LOW) {
         addFloorBraces(site, back, support.draft);
       } else {
         support.hang(back);
@@ -93,11 +94,15 @@ public final class Hangers {
   private double front(BackEdge back) {
     double front = site.upright(back);
     for (BackEdge above :
-        site.backs().subList(site.backs().indexOf(back) + 1, site.backs().size())) {
+        site.backs().stream().dropWhile(one -> !isOf(one, back)).skip(1).toList()) {
       double hindmost = Math.min(above.low().y(), above.high().y());
       front = Tolerance.isLess(hindmost, front - Tolerance.TOUCH) ? hindmost : front;
     }
     return front;
+  }
+
+  private static boolean isOf(BackEdge one, BackEdge other) {
+    return one.facet().equals(other.facet());
   }
 
   /** Braces at 45° from the floor up to the back of a fold. */

@@ -16,7 +16,7 @@ public final class HingedFoot {
   public static SupportFrame of(SupportSite site, double behind, double height) {
     SupportFrame.Draft draft = new SupportFrame.Draft();
     double ledgerFace = site.hindmost() - behind + site.timber().ledger();
-    BackEdge kick = site.backs().get(0);
+    BackEdge kick = lowest(site);
     if (!kick.takesLevel()) {
       draft.tooSteep(kick);
     } else if (site.level(kick) < site.timber().tie()) {
@@ -24,7 +24,7 @@ public final class HingedFoot {
       double required = site.edgeFor(kick, site.timber().tie());
       draft.notHeld(kick, Unheld.Cause.TOO_LOW, edge, required);
     } else {
-      FixedTies.addLevel(site, kick, ledgerFace, draft);
+      FixedTies.addLevels(site, kick, ledgerFace, draft);
     }
     double half = site.timber().ledgerDepth() / 2;
     site.along(
@@ -36,5 +36,10 @@ public final class HingedFoot {
             site.timber().ledger())
         .forEach(draft::add);
     return draft.frame();
+  }
+
+  private static BackEdge lowest(SupportSite site) {
+    BackEdge kick = site.backs().get(0);
+    return kick.atAll(site.stations(kick));
   }
 }

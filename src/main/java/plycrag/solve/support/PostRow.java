@@ -2,6 +2,7 @@ package plycrag.solve.support;
 
 import plycrag.geometry.Direction.Span;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
@@ -90,8 +91,12 @@ final class PostRow {
     return Optional.of(diagonal);
   }
 
+  /** Of the lowest post: what lies on all of them is no higher. */
   private Envelope box() {
-    return posts.get(0).outline().getEnvelopeInternal();
+    return posts.stream()
+        .map(PostRow::reach)
+        .min(Comparator.comparingDouble(Envelope::getMaxY))
+        .orElseThrow();
   }
 
   private SupportTimber flat(TimberUse use, double face, Diagonal diagonal) {

@@ -120,7 +120,7 @@ class HangersTest {
   }
 
   private static List<Double> braced(Double... studs) {
-    BackEdge kick = new BackEdge("kick", 0, place(0, 0), place(0, 500), List.of(studs), List.of(studs), 0);
+    BackEdge kick = Sections.studded(back("kick", 0, 0, 0, 0, 500), studs);
     return timbers(Hangers.of(site(List.of(studs), 600, kick, MAIN), 2500, NONE), TimberUse.BRACE)
         .stream()
         .map(brace -> brace.plane().floorAxes().x())

@@ -51,7 +51,7 @@ class LevelTiesTest {
   /** Studs at 0 and 600 hold the upper facet, those at 700 and 1200 the one below it. */
   @Test
   void aLevelWithStationsOfItsOwnHasALedgerThatReachesThem() {
-    BackEdge aside = new BackEdge("kick", 0, KICK.low(), KICK.high(), List.of(700.0, 1200.0), List.of(700.0, 1200.0), 0);
+    BackEdge aside = Sections.studded(KICK, 700.0, 1200.0);
     SupportFrame frame = FixedTies.of(site(TWO, 600, aside, MAIN), 200);
     assertThat(timbers(frame, TimberUse.LEDGER))
         .extracting(Sections::side)

@@ -2,6 +2,7 @@ package plycrag.solve.support;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import plycrag.geometry.FloorAxes;
@@ -37,7 +38,25 @@ final class Sections {
   /** The back of a frame, its places y, z from the lower end to the upper. */
   static BackEdge back(String facet, double angle, double... places) {
     return new BackEdge(
-        facet, angle, place(places[0], places[1]), place(places[2], places[3]), List.of(), List.of(), 0);
+        facet,
+        angle,
+        place(places[0], places[1]),
+        place(places[2], places[3]),
+        List.of(),
+        List.of(),
+        List.of(),
+        0);
+  }
+
+  /** The same with studs that are all as long and have room on both sides. */
+  static BackEdge studded(BackEdge back, Double... studs) {
+    return slanting(back, Stream.of(studs).map(stud -> 0.0).toList(), studs);
+  }
+
+  /** The same under an upper edge that falls by so much, along the back, at each stud. */
+  static BackEdge slanting(BackEdge back, List<Double> falls, Double... studs) {
+    List<Double> all = List.of(studs);
+    return new BackEdge(back.facet(), back.angle(), back.low(), back.high(), all, falls, all, 0);
   }
 
   static SectionPlace place(double y, double z) {

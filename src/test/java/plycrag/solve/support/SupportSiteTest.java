@@ -57,7 +57,7 @@ class SupportSiteTest {
   }
 
   private static BackEdge studded(Double... studs) {
-    return new BackEdge("main", 37, LEANING.low(), LEANING.high(), List.of(studs), List.of(studs), 0);
+    return Sections.studded(LEANING, studs);
   }
 
   @Test
