@@ -45,8 +45,8 @@ class FixedBookTest {
    * 1.701 kg a metre: 2 · 2.4 + 6 · 1.11 = 11.46 m are 19.49 kg. Sheets 2.88 m² · 0.018 · 680 =
    * 35.25 kg, together 54.74, (19.49 · 63 + 35.25 · 9) / 54.74 = 28.2 behind. The ledger of 2.4 m
    * at 3.402 a metre is 8.16 kg, its middle 408 - 45 = 363 behind; four ties of 0.21 m are 1.43 kg,
-   * 108 + 105 = 213 behind: 9.59 kg, (8.16 · 363 + 1.43 · 213) / 9.59 = 340.7 behind, as high as the
-   * ties' middle at 1200 - 165 - 45; in all 64.33. People at 25 kg: two, three, two, three.
+   * 108 + 105 = 213 behind: 9.59 kg, (8.16 · 363 + 1.43 · 213) / 9.59 = 340.7 behind, as high as
+   * the ties' middle at 1200 - 165 - 45; in all 64.33. People at 25 kg: two, three, two, three.
    */
   @Test
   void theSupportWeighsWithTheRest() {
@@ -58,8 +58,8 @@ class FixedBookTest {
   }
 
   /**
-   * The building's wall is 108 + 300 behind the face; the ledger's top is 45 and 120 under 1200, its
-   * middle half of 90 lower. Six steps of (2340 - 60) / 6 = 380; in the floor under the plate's
+   * The building's wall is 108 + 300 behind the face; the ledger's top is 45 and 120 under 1200,
+   * its middle half of 90 lower. Six steps of (2340 - 60) / 6 = 380; in the floor under the plate's
    * middle, 18 + 45 behind, between studs: (45 + 577.5) / 2 = 311, and 889, 1511, 2089.
    */
   @Test

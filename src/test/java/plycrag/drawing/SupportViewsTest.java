@@ -62,8 +62,8 @@ class SupportViewsTest {
   }
 
   /**
-   * A rail of 140 lies under a post whose front is 900 behind the frame: 900 + 108 + 90 from the face
-   * to its back, and 45 to that of the beam and the sill on it.
+   * A rail of 140 lies under a post whose front is 900 behind the frame: 900 + 108 + 90 from the
+   * face to its back, and 45 to that of the beam and the sill on it.
    */
   @Test
   void fromTheSideTheFaceStandsOffThePosts() {
@@ -87,8 +87,8 @@ class SupportViewsTest {
 
   /**
    * The wall's top is 2000 above rails of 140; posts end under a tie of 90 whose top is 165 lower,
-   * at 1885, and the beam of 90 lies on their backs: its underside reads 1795. Knees end under it, 2
-   * corners each.
+   * at 1885, and the beam of 90 lies on their backs: its underside reads 1795. Knees end under it,
+   * 2 corners each.
    */
   @Test
   void fromBehindABeamAndItsKneesAreRead() {

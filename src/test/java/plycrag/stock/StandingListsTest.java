@@ -15,8 +15,8 @@ import plycrag.wall.buying.MaterialWishes.Environment;
 /**
  * A kick of 600 and a facet of 1500 that leans out 30°, of 45 by 90 mm, on rails of 45 by 140
  * between mats as thick, with posts 600 behind: at either of two stations plywood on both sides
- * holds post and brace to the rail, the heel to the rail, the heel to the stud, the post to the tie,
- * and tie and brace to the stud.
+ * holds post and brace to the rail, the heel to the rail, the heel to the stud, the post to the
+ * tie, and tie and brace to the stud.
  */
 class StandingListsTest {
   private static final String STANDING =
@@ -188,8 +188,8 @@ class StandingListsTest {
 
   /**
    * A heel reaches up to 140 + 262 = 402, and the gussets at its foot to 161 + 290/2 = 306. Of the
-   * 96 between, even screws of 3.5 would want 12 d = 42 of the heel's end, three steps of 0.85 · 5 d
-   * = 14.9 and 2, on whole millimetres, and 7 d = 24.5 of plywood: 118. At either station.
+   * 96 between, even screws of 3.5 would want 12 d = 42 of the heel's end, three steps of 0.85 · 5
+   * d = 14.9 and 2, on whole millimetres, and 7 d = 24.5 of plywood: 118. At either station.
    */
   @Test
   void steelThatNobodySellsIsWantedAllTheSame() {
@@ -202,9 +202,9 @@ class StandingListsTest {
   /**
    * At either station four gussets of 12 screws, over three members, and six of 8, over two: 192.
    * Twelve brackets of 8 hold studs to plates: six where faces are square, six at the fold, where
-   * those beside a heel are shorter, since its gussets reach up to 512 + 236/2 = 630 and the bend is
-   * at 709.25, less than 80 higher. Beam, sill and the brace along the wall take two screws at each
-   * post.
+   * those beside a heel are shorter, since its gussets reach up to 512 + 236/2 = 630 and the bend
+   * is at 709.25, less than 80 higher. Beam, sill and the brace along the wall take two screws at
+   * each post.
    */
   @Test
   void hardwareOfASupportIsCountedWithTheFrames() {
@@ -246,8 +246,7 @@ class StandingListsTest {
             "6 angle bracket 65 x 65 x 40 x 2 mm, 8 screws of 5 x 35 mm",
             "6 perforated strap 180 x 40 x 2 mm, 8 screws of 5 x 35 mm",
             "96 pan-head screw for brackets and straps 5 x 35 mm");
-    assertThat(JointHardware.counts(SPLICED.layout()))
-        .containsEntry(JointHardware.Kind.STRAP, 6);
+    assertThat(JointHardware.counts(SPLICED.layout())).containsEntry(JointHardware.Kind.STRAP, 6);
   }
 
   /** From the posts' backs at -708 - 90 out to the upper edge at 1500 · sin 30° = 750: 1548. */
