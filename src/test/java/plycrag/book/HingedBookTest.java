@@ -9,7 +9,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Listing;
 import plycrag.document.Cell;
 
-/** A facet of 2200 that swings on a kick of 300, 500 before masonry with a ledger of 45 on it. */
+/** A facet of 2200 that swings on a kick of 300, 500 before masonry with a ledger of 90 on it. */
 class HingedBookTest {
   private static final CheckedLayout WALL =
       Walls.judged(
@@ -38,12 +38,12 @@ class HingedBookTest {
           """);
 
   /**
-   * The back is 18 + 90 = 108 behind the face, the ledger's front at 45 - 500 - 108 = -563. Where
+   * The back is 18 + 90 = 108 behind the face, the ledger's front at 90 - 500 - 108 = -518. Where
    * chains hold, v up the face that leans out by a, the back is v · sin a - 108 · cos a toward the
    * climber and 300 + v · cos a + 108 · sin a high; the anchor is as high as at 20°: 300 + 2050 ·
-   * 0.93969 + 108 · 0.34202 = 2263.3. From there at 30° it is 1025 - 93.5 + 563 = 1494.5 out and
-   * 2263.3 - 300 - 1775.4 - 54 = 133.9 down: 1500. The backup is held 100 lower and anchored 100
-   * beside: at 30° 975 - 93.5 + 563 = 1444.5, 2263.3 - 300 - 1688.7 - 54 = 220.5 and 100: 1465.
+   * 0.93969 + 108 · 0.34202 = 2263.3. From there at 30° it is 1025 - 93.5 + 518 = 1449.5 out and
+   * 2263.3 - 300 - 1775.4 - 54 = 133.9 down: 1456. The backup is held 100 lower and anchored 100
+   * beside: at 30° 975 - 93.5 + 518 = 1399.5, 2263.3 - 300 - 1688.7 - 54 = 220.5 and 100: 1420.
    */
   @Test
   void chainsAreAsLongAsTheWallLeans() {
@@ -59,7 +59,7 @@ class HingedBookTest {
     assertThat(rows)
         .hasSize(4)
         .startsWith(
-            "TE1|holds the wall|23 / 2050|23 / -563 / 2263|1163 mm|1500 mm|1985 mm",
-            "TE1b|backup, works by itself|23 / 1950|123 / -563 / 2263|1137 mm|1465 mm|1936 mm");
+            "TE1|holds the wall|23 / 2050|23 / -518 / 2263|1118 mm|1456 mm|1941 mm",
+            "TE1b|backup, works by itself|23 / 1950|123 / -518 / 2263|1092 mm|1420 mm|1893 mm");
   }
 }

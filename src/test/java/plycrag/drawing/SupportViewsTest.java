@@ -30,6 +30,12 @@ class SupportViewsTest {
       behind = %d
       """;
 
+  /** On rails of 140, between mats as thick. */
+  private static final String STANDING =
+      PLUMB.formatted("freestanding", 900).replace("[wall]", "[wall]\nraise = 140");
+
+  private static final String MATS = "[mat]\nthickness = 140\n";
+
   private static final String KNEES = "lateral = \"knee-braces\"\n";
 
   private static List<String> words(Drawing drawing) {
@@ -39,38 +45,38 @@ class SupportViewsTest {
         .toList();
   }
 
-  private static CheckedLayout judged(String kind, int behind) {
-    return Walls.judged(PLUMB.formatted(kind, behind) + fixing(kind));
-  }
-
-  private static String fixing(String kind) {
-    return kind.equals("fixed") ? "fixed-to = \"masonry\"\n" : "";
+  private static CheckedLayout fixed() {
+    return Walls.judged(PLUMB.formatted("fixed", 300) + "fixed-to = \"masonry\"\n");
   }
 
   /**
    * The building is 300 behind the frame, whose back is 18 + 90 behind the face: the face stands
-   * 408 before it. The ledger is 45 thick; a tie ends level with the wall, 90 above its underside.
+   * 408 before it. The ledger is 90 thick; a tie of 90 has its top 45 and 120 below the wall's, its
+   * underside at 2000 - 165 - 90.
    */
   @Test
   void fromTheSideTheFaceStandsOffTheBuilding() {
-    CheckedLayout checked = judged("fixed", 300);
+    CheckedLayout checked = fixed();
     List<String> words = words(SupportSide.of(checked, checked.layout().facets()));
-    assertThat(words).contains("408", "45", "1910", "LG1");
+    assertThat(words).contains("408", "90", "1745", "LG1");
   }
 
-  /** A rail of 90 lies under a post whose front is 900 behind the frame: 900 + 108 + 90. */
+  /**
+   * A rail of 140 lies under a post whose front is 900 behind the frame: 900 + 108 + 90 from the
+   * face to its back, and 45 to that of the beam and the sill on it.
+   */
   @Test
   void fromTheSideTheFaceStandsOffThePosts() {
-    CheckedLayout checked = judged("freestanding", 900);
+    CheckedLayout checked = Walls.judged(STANDING + MATS);
     List<String> words = words(SupportSide.of(checked, checked.layout().facets()));
-    assertThat(words).contains("1098", "90");
+    assertThat(words).contains("140", "45", "135", "1143");
     assertThat(words).anyMatch(word -> word.startsWith("PO1 to PO"));
   }
 
   /** Every station stands behind a stud: its left side reads as the stud's does. */
   @Test
   void fromBehindStationsReadAsTheirStuds() {
-    CheckedLayout checked = judged("fixed", 300);
+    CheckedLayout checked = fixed();
     FacetLayout facet = checked.layout().facets().get(0);
     List<String> frame = words(FrameView.of(checked, facet));
     List<String> back = words(SupportBack.of(checked, List.of(facet)));
@@ -80,14 +86,15 @@ class SupportViewsTest {
   }
 
   /**
-   * The wall's top is 2000 above rails of 90; a tie of 90 ends level with it, and the beam of 90
-   * lies under the ties: its underside reads 1910. Knees end under it, 2 corners each.
+   * The wall's top is 2000 above rails of 140; posts end under a tie of 90 whose top is 165 lower,
+   * at 1885, and the beam of 90 lies on their backs: its underside reads 1795. Knees end under it,
+   * 2 corners each.
    */
   @Test
   void fromBehindABeamAndItsKneesAreRead() {
-    CheckedLayout checked = Walls.judged(PLUMB.formatted("freestanding", 900) + KNEES);
+    CheckedLayout checked = Walls.judged(STANDING + KNEES + MATS);
     List<String> words = words(SupportBack.of(checked, checked.layout().facets()));
-    assertThat(words).contains("BM1", "1910").anyMatch(word -> word.startsWith("KB"));
+    assertThat(words).contains("BM1", "1795", "1885").anyMatch(word -> word.startsWith("KB"));
     assertThat(words.stream().filter(word -> word.matches("[0-9.]+")).distinct())
         .hasSizeGreaterThan(10);
     assertThat(words(SupportSide.of(checked, checked.layout().facets())))

@@ -131,7 +131,9 @@ class FoldListsTest {
   /**
    * Twelve ends take a bracket of 8 screws each, in two sizes: six where faces are square, six in a
    * corner of 75° or 105° between. A screw of 35 through 2 mm of steel bites 33, its pilot is 5 ·
-   * 2/3 · 0.7 = 2.3.
+   * 2/3 · 0.7 = 2.3. Bolts would go 80 from either end and in the middle; a washer of 30 clears the
+   * legs of 80 beside the outer studs at 45 + 80 + 15 = 140 and 1155 - 80 - 15 = 1060, the middle
+   * stud at 577.5 - 15 = 562.5.
    */
   @Test
   void jointsSayWhatEachTakes() {
@@ -142,7 +144,7 @@ class FoldListsTest {
             "J1|kick|end on side|ST1|PL1|22.5|45|bracket|1|5|35|33|2.3|65 x 65 x 40 x 2|90|8|||");
     assertThat(rows.get(6)).startsWith("J7|kick|across the fold|PL2|PL3|600|");
     assertThat(rows.get(6)).contains("|bolt|3|10|110|||");
-    assertThat(rows.get(6)).endsWith("|80 562 1120|45 45 45|");
+    assertThat(rows.get(6)).endsWith("|140 562 1060|45 45 45|");
   }
 
   /** Twelve brackets of 8 screws: 48 of each of two sizes; three bolts, six washers, three nuts. */

@@ -23,9 +23,9 @@ import plycrag.geometry.Trig;
 import plycrag.layout.frame.Member;
 
 /**
- * Writes its mark beside every member, along it, where neither timber nor another mark is in the
- * way: as near to its middle as may be, inside where it is broad enough on paper. Where there is no
- * such place, it stands further off, upright, with a leader to the member.
+ * Writes its mark beside every member, along it, where neither timber nor lines of hardware nor
+ * another mark is in the way: as near to its middle as may be, inside where it is broad enough on
+ * paper. Where there is no such place, it stands further off, upright, with a leader to the member.
  */
 final class FrameLabels {
   /** Places that are tried along a member, from its middle outward. */
@@ -46,11 +46,17 @@ final class FrameLabels {
   private final Envelope frame = new Envelope();
   private final List<Envelope> written = new ArrayList<>();
   private final List<LineString> leaders = new ArrayList<>();
-  private final List<Envelope> taken = new ArrayList<>();
+  private final Map<String, List<Polygon>> hardware;
+  private final List<Polygon> outlines;
 
-  FrameLabels(Sketch sketch, List<Member> members) {
+  /**
+   * @param hardware the outlines of each piece by its mark
+   */
+  FrameLabels(Sketch sketch, List<Member> members, Map<String, List<Polygon>> hardware) {
     this.sketch = sketch;
     this.members = List.copyOf(members);
+    this.hardware = hardware;
+    this.outlines = hardware.values().stream().flatMap(List::stream).toList();
     members.forEach(member -> frame.expandToInclude(member.box()));
   }
 
@@ -59,6 +65,7 @@ final class FrameLabels {
 
   void draw() {
     members.stream().sorted(Comparator.comparingDouble(Member::length)).forEach(this::draw);
+    drawHardware();
   }
 
   private void draw(Member member) {
@@ -68,13 +75,10 @@ final class FrameLabels {
   }
 
   /** Marks each piece of hardware that has room for it beside the timber, with a leader. */
-  void draw(Map<String, List<Polygon>> hardware) {
-    hardware.values().stream()
-        .flatMap(List::stream)
-        .forEach(outline -> taken.add(outline.getEnvelopeInternal()));
+  private void drawHardware() {
     hardware.forEach(
-        (mark, outlines) ->
-            leds(mark, outlines.get(0).getCentroid().getCoordinate())
+        (mark, parts) ->
+            leds(mark, parts.get(0).getCentroid().getCoordinate())
                 .filter(this::isClear)
                 .findFirst()
                 .ifPresent(led -> lead(mark, led)));
@@ -141,7 +145,7 @@ final class FrameLabels {
         && written.stream().noneMatch(box -> led.leader().intersects(Shapes.rectangle(box)))
         && leaders.stream().noneMatch(area::intersects)
         && leaders.stream().noneMatch(led.leader()::intersects)
-        && taken.stream().noneMatch(clear::intersects)
+        && outlines.stream().map(Polygon::getEnvelopeInternal).noneMatch(clear::intersects)
         && members.stream().noneMatch(other -> other.footprint().intersects(area));
   }
 
@@ -191,19 +195,32 @@ final class FrameLabels {
     return new Spot(new Xy(place.x, place.y), box, hidden(member, box));
   }
 
-  /** Words on words are worst, then words outside of the frame, then words on other timber. */
+  /**
+   * Words on words are worst, then words outside of the frame, then words on other timber or on
+   * lines of hardware.
+   */
   private int hidden(Member member, Envelope box) {
     Envelope clear = new Envelope(box);
     clear.expandBy(sketch.paper(GAP) / 2);
     int words =
         (int) written.stream().filter(clear::intersects).count()
             + (int) leaders.stream().filter(Shapes.rectangle(clear)::intersects).count();
-    int timber =
-        (int)
-            members.stream()
-                .filter(other -> !other.equals(member) && other.box().intersects(box))
-                .filter(other -> other.footprint().intersects(Shapes.rectangle(box)))
-                .count();
-    return 100 * words + (frame.contains(box) ? 0 : 10) + timber;
+    return 100 * words + (frame.contains(box) ? 0 : 10) + timber(member, box) + lines(box);
+  }
+
+  private int timber(Member member, Envelope box) {
+    return (int)
+        members.stream()
+            .filter(other -> !other.equals(member) && other.box().intersects(box))
+            .filter(other -> other.footprint().intersects(Shapes.rectangle(box)))
+            .count();
+  }
+
+  private int lines(Envelope box) {
+    return (int)
+        outlines.stream()
+            .filter(outline -> outline.getEnvelopeInternal().intersects(box))
+            .filter(outline -> outline.getExteriorRing().intersects(Shapes.rectangle(box)))
+            .count();
   }
 }

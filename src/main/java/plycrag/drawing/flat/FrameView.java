@@ -66,9 +66,7 @@ public final class FrameView {
     hardware.values().stream()
         .flatMap(List::stream)
         .forEach(one -> sketch.edges(Layers.HARDWARE, one, frame));
-    FrameLabels labels = new FrameLabels(sketch, members);
-    labels.draw();
-    labels.draw(hardware);
+    new FrameLabels(sketch, members, hardware).draw();
     Datum.outside(sketch, new Xy(box.getMinX(), box.getMinY()), 1);
     drawDimensions();
     String facet = layout.facet().name();
