@@ -30,14 +30,17 @@ final class BearingStuds {
 
   private final Wall wall;
   private final double bay;
+  private final boolean isLevel;
   private final UpperEdges edges;
 
   /**
    * @param bay the greatest distance between stations, mm
+   * @param isLevel whether all stations are met as high as where the frame is lowest
    */
-  BearingStuds(Wall wall, double bay) {
+  BearingStuds(Wall wall, double bay, boolean isLevel) {
     this.wall = wall;
     this.bay = bay;
+    this.isLevel = isLevel;
     this.edges = new UpperEdges(wall.frame().breadth());
   }
 
@@ -72,15 +75,29 @@ final class BearingStuds {
    */
   private List<Double> roomyAtOneLevel(FacetLayout facet, List<Double> studs, double down) {
     return levels(facet, studs, down)
-        .map(at -> studs.stream().filter(x -> isOuter(x, studs) || isFree(facet, x, at)).toList())
+        .map(at -> free(facet, studs, at))
         .filter(some -> keepsBay(some, studs))
         .findFirst()
         .orElse(studs);
   }
 
-  private boolean isFree(FacetLayout facet, double stud, double down) {
+  private List<Double> free(FacetLayout facet, List<Double> studs, double down) {
+    return studs.stream()
+        .filter(x -> isOuter(x, studs) || isFree(facet, x, end(facet, x, studs) - down))
+        .toList();
+  }
+
+  private boolean isFree(FacetLayout facet, double stud, double v) {
     return standsAlone(facet, stud + wall.frame().breadth() / 2)
-        && beside(facet, stud).noneMatch(span -> span.low() < down && down < span.high());
+        && beside(facet, stud).noneMatch(span -> span.low() < v && v < span.high());
+  }
+
+  /** Where the frame ends for what meets one of some studs, v in mm. */
+  private double end(FacetLayout facet, double stud, List<Double> studs) {
+    return (isLevel ? studs.stream() : Stream.of(stud))
+        .mapToDouble(one -> edges.end(facet, one))
+        .min()
+        .orElseThrow();
   }
 
   /** Where something may meet a frame, from where it is wished downward, mm below its end. */
@@ -88,7 +105,7 @@ final class BearingStuds {
     return Stream.concat(
             Stream.of(down),
             studs.stream()
-                .flatMap(stud -> beside(facet, stud))
+                .flatMap(stud -> below(facet, stud, studs))
                 .map(span -> span.high() + Tolerance.TOUCH))
         .filter(at -> at >= down && at <= down + LOWEST)
         .sorted();
@@ -138,7 +155,7 @@ final class BearingStuds {
    * @param down from the frame's upper end to where its middle is wished, mm
    */
   double lower(FacetLayout facet, List<Double> stations, double down) {
-    List<Span> taken = stations.stream().flatMap(stud -> beside(facet, stud)).toList();
+    List<Span> taken = stations.stream().flatMap(stud -> below(facet, stud, stations)).toList();
     return levels(facet, stations, down)
         .filter(at -> taken.stream().noneMatch(span -> span.low() < at && at < span.high()))
         .findFirst()
@@ -146,7 +163,13 @@ final class BearingStuds {
         .orElse(0.0);
   }
 
-  /** Where on a stud the middle of plywood may not lie, mm below the frame's end there. */
+  /** Where on a stud the middle of plywood may not lie, mm below where the frame ends. */
+  private Stream<Span> below(FacetLayout facet, double stud, List<Double> studs) {
+    double end = end(facet, stud, studs);
+    return beside(facet, stud).map(span -> new Span(end - span.high(), end - span.low()));
+  }
+
+  /** Where on a stud the middle of plywood may not lie, v in mm. */
   private Stream<Span> beside(FacetLayout facet, double stud) {
     double near = wall.insertToTimber() + HALF;
     Stream<Span> inserts =
@@ -162,9 +185,7 @@ final class BearingStuds {
             .map(Member::box)
             .filter(box -> box.getMinX() < right && box.getMaxX() > left)
             .map(box -> new Span(box.getMinY() - HALF, box.getMaxY() + HALF));
-    double end = edges.end(facet, stud);
-    return Stream.concat(inserts, blocking)
-        .map(span -> new Span(end - span.high(), end - span.low()));
+    return Stream.concat(inserts, blocking);
   }
 
   private boolean isBeside(FacetLayout facet, Point centre, double stud) {

@@ -53,7 +53,7 @@ final class RunSite {
     this.wall = wall;
     this.asked = asked;
     this.run = run;
-    this.studs = new BearingStuds(wall, asked.bay());
+    this.studs = new BearingStuds(wall, asked.bay(), asked.kind() != Kind.FREESTANDING);
     SupportSite wished =
         new SupportSite(
             floorAxes(),

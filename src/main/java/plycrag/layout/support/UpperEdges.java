@@ -1,7 +1,6 @@
 package plycrag.layout.support;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
@@ -9,7 +8,6 @@ import org.locationtech.jts.geom.LineString;
 import plycrag.geometry.Shapes;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
-import plycrag.layout.frame.MemberRole;
 
 /** Where frames end above, stud by stud: an upper edge may slant or step. */
 final class UpperEdges {
@@ -18,9 +16,6 @@ final class UpperEdges {
 
   /** A shorter stud under a slanting edge bears nothing (a choice), mm. */
   private static final double SHORTEST = 500;
-
-  /** What lies along an edge. */
-  private static final List<MemberRole> ALONG = List.of(MemberRole.PLATE, MemberRole.RAKE);
 
   private final double breadth;
 
@@ -38,13 +33,20 @@ final class UpperEdges {
         facet.members().stream()
             .filter(member -> on(member, middle).isPresent())
             .max(Comparator.comparingDouble(member -> on(member, middle).orElseThrow().getMaxY()));
-    return over.filter(member -> ALONG.contains(member.role()))
-        .filter(
-            member ->
-                member.role() == MemberRole.PLATE || upright.box().getHeight() >= SHORTEST)
-        .flatMap(member -> on(member, middle))
-        .filter(along -> along.getMinY() <= upright.box().getMaxY() + FLUSH)
-        .isPresent();
+    return over.filter(edge -> isUnder(upright, edge)).isPresent();
+  }
+
+  private static boolean isUnder(Member upright, Member edge) {
+    double top = upright.box().getMaxY() + FLUSH;
+    return switch (edge.role()) {
+      case PLATE -> edge.box().getMinY() <= top;
+      case RAKE ->
+          upright.box().getHeight() >= SHORTEST
+              && on(edge, upright.box().centre().x)
+                  .filter(along -> along.getMinY() <= top)
+                  .isPresent();
+      default -> false;
+    };
   }
 
   /** How much shorter the frame is at a stud than where it is longest, mm. */

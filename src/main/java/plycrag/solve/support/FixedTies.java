@@ -1,6 +1,7 @@
 package plycrag.solve.support;
 
 import java.util.List;
+import plycrag.geometry.Direction.Span;
 
 /**
  * A ledger on the building's wall at every level, and from it a tie to the frame at each station.
@@ -8,6 +9,9 @@ import java.util.List;
 public final class FixedTies {
   /** By so much more than at the lowest station a frame may reach above its ties (a choice), mm. */
   private static final double FREE = 450;
+
+  /** What a ledger for one station reaches to its sides (a choice), mm. */
+  private static final double BESIDE = 200;
 
   private FixedTies() {}
 
@@ -47,6 +51,12 @@ public final class FixedTies {
     }
   }
 
+  /** A ledger for one station goes on to both sides, so that it can be fixed at two places. */
+  private static Span ends(SupportSite site, List<Double> stations) {
+    Span over = site.over(stations);
+    return stations.size() > 1 ? over : new Span(over.low() - BESIDE, over.high() + BESIDE);
+  }
+
   private static void addLevel(
       SupportSite site,
       BackEdge back,
@@ -57,6 +67,7 @@ public final class FixedTies {
     List<SupportTimber> ledgers =
         site.along(
             TimberUse.LEDGER,
+            ends(site, stations),
             stations,
             ledgerFace,
             high - site.timber().ledgerDepth(),
