@@ -1,9 +1,11 @@
 package plycrag.check.making;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
@@ -44,7 +46,8 @@ public final class HardwareClear implements Rule {
   }
 
   /** A body, and the piece whose it is; the piece holds some members. */
-  private record Owned(String mark, String word, List<String> holds, Solid body) {
+  private record Owned(
+      String mark, String word, List<String> holds, boolean isOfSupport, Solid body) {
     boolean mayShare(Owned other) {
       return mark.equals(other.mark) || holds.contains(other.mark);
     }
@@ -56,6 +59,15 @@ public final class HardwareClear implements Rule {
       return one.word() + " and " + other.word();
     }
 
+    /** What holds the wall up must lie as it is drawn; in the frame itself some other place does. */
+    Severity severity() {
+      return one.isOfSupport() || other.isOfSupport() ? Severity.ERROR : Severity.WARNING;
+    }
+
+    List<String> group() {
+      return List.of(words(), severity().name());
+    }
+
     List<String> marks() {
       return List.of(one.mark(), other.mark());
     }
@@ -64,7 +76,7 @@ public final class HardwareClear implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     Map<List<String>, Double> depths = new LinkedHashMap<>();
-    Map<String, List<Pair>> groups = new LinkedHashMap<>();
+    Map<List<String>, List<Pair>> groups = new LinkedHashMap<>();
     List<Owned> pieces = pieces(layout);
     SpatialIndex<Owned> index =
         new SpatialIndex<>(
@@ -77,7 +89,7 @@ public final class HardwareClear implements Rule {
         if (!isTold && !one.mayShare(other) && one.body().overlapsByMoreThan(limit, other.body())) {
           Pair pair = new Pair(one, other);
           if (depths.put(pair.marks(), one.body().overlap(other.body())) == null) {
-            groups.computeIfAbsent(pair.words(), unseen -> new ArrayList<>()).add(pair);
+            groups.computeIfAbsent(pair.group(), unseen -> new ArrayList<>()).add(pair);
           }
         }
       }
@@ -90,13 +102,19 @@ public final class HardwareClear implements Rule {
   private static final String TIMBER = "timber";
 
   private static List<Owned> pieces(Layout layout) {
+    Set<String> standing = new HashSet<>();
+    layout.standing().forEach(placed -> standing.add(placed.member().mark()));
     return layout.hardware().stream()
         .filter(piece -> hasPlace(piece, layout))
-        .flatMap(
-            piece ->
-                piece.form().taken().stream()
-                    .map(body -> new Owned(piece.mark(), word(piece), piece.members(), body)))
+        .flatMap(piece -> pieces(piece, piece.members().stream().anyMatch(standing::contains)))
         .toList();
+  }
+
+  private static Stream<Owned> pieces(Hardware piece, boolean isOfSupport) {
+    return piece.form().taken().stream()
+        .map(
+            body ->
+                new Owned(piece.mark(), piece.kind().word(), piece.members(), isOfSupport, body));
   }
 
   private static boolean hasPlace(Hardware piece, Layout layout) {
@@ -104,10 +122,6 @@ public final class HardwareClear implements Rule {
         .filter(joint -> piece.joints().contains(joint.mark()))
         .flatMap(joint -> layout.fixings().throughOf(joint).stream())
         .allMatch(LapScrews::holds);
-  }
-
-  private static String word(Hardware piece) {
-    return piece.kind().word();
   }
 
   private static Stream<Owned> sheets(Layout layout) {
@@ -122,7 +136,7 @@ public final class HardwareClear implements Rule {
   }
 
   private static Owned owned(MarkedBody taken, String word) {
-    return new Owned(taken.mark(), word, List.of(), taken.body());
+    return new Owned(taken.mark(), word, List.of(), false, taken.body());
   }
 
   private static Stream<Owned> timber(Layout layout) {
@@ -139,11 +153,11 @@ public final class HardwareClear implements Rule {
   }
 
   private static Owned timber(PlacedMember placed) {
-    return timber(placed.member(), placed.body());
+    return new Owned(placed.member().mark(), TIMBER, List.of(), true, placed.body());
   }
 
   private static Owned timber(Member member, Solid body) {
-    return new Owned(member.mark(), TIMBER, List.of(), body);
+    return new Owned(member.mark(), TIMBER, List.of(), false, body);
   }
 
   private Finding finding(List<Pair> alike, double depth, Layout layout) {
@@ -161,7 +175,7 @@ public final class HardwareClear implements Rule {
             + layout.wall().tape().size(depth)
             + " deep"
             + AlikeCount.of(alike.size(), "pair");
-    return new WholeWall(name(), Severity.ERROR)
+    return new WholeWall(name(), alike.get(0).severity())
         .finding(one.mark(), other.mark(), new Measure(-depth, 0), sentence, cure(one, other));
   }
 

@@ -55,20 +55,62 @@ class HardwareClearTest {
     Found.by("hardware-clear", blocked).isNothing();
   }
 
-  /** The same bracket twice. */
+  /** The same bracket twice: in the frame itself another place does. */
   @Test
-  void refusesTwoInOnePlace() {
+  void tellsTwoInOnePlace() {
     Hardware one = BAY.hardware().get(0);
     Hardware twin =
         new Hardware(
             "BR9", one.kind(), one.joints(), one.members(), one.place(), one.way(), one.form());
     List<Finding> findings = findings(twin);
     assertThat(findings).hasSize(1);
-    assertThat(findings.get(0).isError()).isTrue();
+    assertThat(findings.get(0).isError()).isFalse();
     assertThat(findings.get(0).first()).isEqualTo("BR1");
     assertThat(findings.get(0).second()).isEqualTo("BR9");
     assertThat(findings.get(0).sentence()).startsWith("bracket BR1 and bracket BR9 share room, ");
     assertThat(findings.get(0).suggestion()).contains("bracket-screws");
+  }
+
+  /** The same anchor twice. */
+  @Test
+  void refusesTwoInOnePlaceOfWhatHoldsTheWallUp() {
+    Layout fixed =
+        Walls.laidOut(
+            """
+            [wall]
+            width = 1200
+            [[facet]]
+            length = 1200
+            [support]
+            kind = "fixed"
+            fixed-to = "masonry"
+            """);
+    List<Hardware> all = new ArrayList<>(fixed.hardware());
+    Hardware anchor =
+        all.stream().filter(one -> one.members().contains("LG1")).findFirst().orElseThrow();
+    all.add(
+        new Hardware(
+            "AN99",
+            anchor.kind(),
+            anchor.joints(),
+            anchor.members(),
+            anchor.place(),
+            anchor.way(),
+            anchor.form()));
+    List<Finding> findings =
+        new HardwareClear()
+            .findings(
+                new Layout(
+                    fixed.wall(),
+                    fixed.facets(),
+                    fixed.support(),
+                    fixed.sheets(),
+                    fixed.faces(),
+                    fixed.offcuts(),
+                    fixed.fixings(),
+                    all));
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).isError()).isTrue();
   }
 
   /** Across the middle of the left stud, 600 mm up and 45 mm behind the sheet: it holds others. */

@@ -56,21 +56,21 @@ class PlateOnFloorTest {
     Found.by("plate-floor", "[[facet]]\nlength = 400\n[[facet]]\nangle = 90\n").isNothing();
   }
 
-  /** Rails of 90 mm lie under what stands on posts. */
+  /** Rails of 140 mm lie under what stands on posts. */
   @Test
   void aFrameInItsRailsIsRaisedOnToThem() {
     String posts = "[support]\nkind = \"freestanding\"\n";
     Found.by("plate-floor", wall(0, 0) + posts)
         .times(1)
         .isError(true)
-        .measured(-90, 0)
+        .measured(-140, 0)
         .says(
-            "facet main stands on the rails under the posts, and would stand 90 mm deep "
+            "facet main stands on the rails under the posts, and would stand 140 mm deep "
                 + "in them")
-        .suggests("let the wall begin at least 90 mm above the floor ([wall] raise = 90)");
+        .suggests("let the wall begin at least 140 mm above the floor ([wall] raise = 140)");
     Found.by("members-overlap", wall(0, 0) + posts)
-        .suggests("raise the wall on to the rails under its posts ([wall] raise = 90)");
-    Found.by("plate-floor", wall(0, 90) + posts).isNothing();
-    Found.by("members-overlap", wall(0, 90) + posts).isNothing();
+        .suggests("raise the wall on to the rails under its posts ([wall] raise = 140)");
+    Found.by("plate-floor", wall(0, 140) + posts).isNothing();
+    Found.by("members-overlap", wall(0, 140) + posts).isNothing();
   }
 }

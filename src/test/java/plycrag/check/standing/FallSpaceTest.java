@@ -46,8 +46,8 @@ class FallSpaceTest {
   @Test
   void railsLieUnderMats() {
     String stand = OVERHANG + "[support]\nkind = \"freestanding\"\n";
-    Found.by("fall-space", stand).isError(true).measured(0, 90);
-    Found.by("fall-space", stand + "[mat]\nthickness = 80\n").isError(true).measured(80, 90);
+    Found.by("fall-space", stand).isError(true).measured(0, 140);
+    Found.by("fall-space", stand + "[mat]\nthickness = 80\n").isError(true).measured(80, 140);
     Found.by("fall-space", stand + "[mat]\nthickness = 300\n").isNothing();
   }
 

@@ -146,6 +146,9 @@ class SupportEndsTest {
         throughDepth(first, joint.place().getX(), joint.place().getY()).forEach(held::add);
       }
     }
+    if (member.role() == MemberRole.HEEL) {
+      return; // it lies against its stud from end to end, and stands on its rail
+    }
     double along = held.stream().mapToDouble(place -> along(placed, place)).min().orElseThrow();
     double last = held.stream().mapToDouble(place -> along(placed, place)).max().orElseThrow();
     double low = member.direction().span(member.footprint()).low();

@@ -44,20 +44,21 @@ class BearingStudsTest {
 
   /**
    * Inserts 75 from the side are 52.5 from the middle of a stud: 22.5 of timber, 18 of plywood and
-   * the insert's own 17 are 57.5. The fourth row is at 75 + 3 · 575 = 1800; plywood of 150 keeps 75
-   * and 17 off it, so that the middle of a tie, wished at 1790, is below 1708, its top below 1753.
+   * the insert's own 17 are 57.5. The fourth row is at 75 + 3 · 575 = 1800; plywood of 210 keeps
+   * 105 and 17 off it, so that the middle of a tie, wished at 1790, is below 1678, its top below
+   * 1723.
    */
   @Test
   void tiesLieBelowTheInsertsBesideTheirStuds() {
     assertThat(heights(wall("setback = 75\npitch-across = 525\npitch-up = 575\n")))
-        .containsExactly(1662.0, 1752.0);
+        .containsExactly(1632.0, 1722.0);
   }
 
-  /** Rows at 1595 and 1785 leave 1687 to 1693 for the middle, whose top is below 1738. */
+  /** Rows at 1575 and 1825 leave 1697 to 1703 for the middle, whose top is below 1748. */
   @Test
   void tiesLieBetweenTwoRows() {
-    assertThat(heights(wall("setback = 75\npitch-across = 525\npitch-up = 190\n")))
-        .containsExactly(1647.0, 1737.0);
+    assertThat(heights(wall("setback = 75\npitch-across = 525\npitch-up = 250\n")))
+        .containsExactly(1657.0, 1747.0);
   }
 
   /** 57.5 from the middle of a stud there is room beside the row at 80 + 3 · 575 = 1805. */
