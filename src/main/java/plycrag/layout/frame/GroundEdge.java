@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Unturned;
 import plycrag.layout.skin.FoldCut;
 import plycrag.layout.skin.FoldCuts;
 
@@ -35,7 +36,12 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
 
   /** The edge of a frame that ends at its facet's sides. */
   static GroundEdge of(FoldCuts cuts) {
-    return new GroundEdge(cuts.moved(FoldCut::timber), cuts.sides());
+    Coordinate[] ring = cuts.moved(FoldCut::timber).getExteriorRing().getCoordinates();
+    List<Corner> corners = new ArrayList<>();
+    for (int side = 0; side < cuts.sides().size(); side++) {
+      corners.add(new Corner(ring[side], cuts.sides().get(side)));
+    }
+    return edge(corners);
   }
 
   /**
@@ -97,12 +103,17 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
     return new Coordinate(from.x + (low - from.y) * (to.x - from.x) / (to.y - from.y), low);
   }
 
-  private static GroundEdge edge(List<Corner> corners) {
+  /** Without sides that vanish where their neighbours come together. */
+  private static GroundEdge edge(List<Corner> all) {
+    List<Corner> corners = new ArrayList<>();
+    for (Unturned.Corner left : Unturned.of(all.stream().map(Corner::at).toList()).corners()) {
+      corners.add(new Corner(left.at(), all.get(left.side()).cut));
+    }
     Comparator<Corner> fromBelow = Comparator.comparingDouble(corner -> corner.at.y);
     Corner lowest = Collections.min(corners, fromBelow.thenComparing(corner -> corner.at.x));
     Collections.rotate(corners, -corners.indexOf(lowest));
     return new GroundEdge(
-        Shapes.polygon(corners.stream().map(Corner::at).toList()),
+        Shapes.ring(corners.stream().map(Corner::at).toList()),
         corners.stream().map(Corner::cut).toList());
   }
 }

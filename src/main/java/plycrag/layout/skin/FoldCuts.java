@@ -45,7 +45,10 @@ public record FoldCuts(Facet facet, List<FoldCut> sides) {
     return new OpeningsAtSides(facet, side -> outward.applyAsDouble(sides.get(side))).opened();
   }
 
-  /** The facet's boundary, every side moved outward by a distance of its own. */
+  /**
+   * The facet's boundary, every side moved outward by a distance of its own; corners keep their
+   * numbers, so that what its neighbours are moved past is turned round.
+   */
   public Polygon moved(ToDoubleFunction<FoldCut> outward) {
     return Shapes.moved(facet.boundary(), side -> outward.applyAsDouble(sides.get(side)));
   }
