@@ -1,19 +1,22 @@
 package plycrag.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.algorithm.LineIntersector;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * What is left of an outline whose sides were moved past each other. A side that is shorter than
- * its neighbours come together vanishes: those cross, and what lies beyond is turned round, a loop
- * that runs clockwise. It is cut off where they cross, and they meet there.
+ * What is left of an outline whose sides are moved past each other. A side that is shorter than its
+ * neighbours come together vanishes, and those meet; where sides cross that are no neighbours, the
+ * smaller of the loops that they make is cut off.
  *
  * @param corners counter-clockwise, none twice, the first not repeated
  */
@@ -31,9 +34,8 @@ public record Unturned(List<Corner> corners) {
   }
 
   /**
-   * The outline through corners, the first not repeated, counter-clockwise but for what is turned
-   * round; sides have the numbers of the corners they begin at. Where nothing is turned round it is
-   * the same, and where all of it is, nothing is cut off.
+   * The outline through corners, the first not repeated, counter-clockwise but for loops; sides
+   * have the numbers of the corners they begin at. Where none cross it is the same.
    */
   public static Unturned of(List<Coordinate> corners) {
     return new Unturned(
@@ -43,15 +45,31 @@ public record Unturned(List<Corner> corners) {
                 .toList()));
   }
 
-  /** The same of an area without openings. */
-  public static Polygon of(Polygon area) {
+  /**
+   * An area without openings, every side moved outward by a distance of its own, its neighbours
+   * made longer or shorter to meet it; what all of it is moved past is turned round.
+   *
+   * @param outward by the side's number, from the one after the first corner, mm
+   * @throws IllegalArgumentException if two neighbours run along one line
+   */
+  public static Unturned moved(Polygon area, IntToDoubleFunction outward) {
     Coordinate[] ring = area.getExteriorRing().getCoordinates();
-    Unturned unturned = of(List.of(ring).subList(0, ring.length - 1));
-    return unturned.corners.size() == ring.length - 1 ? area : Shapes.ring(unturned.places());
+    List<Coordinate> corners = List.of(ring).subList(0, ring.length - 1);
+    return new Unturned(unturned(MovedSides.of(corners, outward)));
   }
 
-  private List<Coordinate> places() {
-    return corners.stream().map(Corner::at).toList();
+  /** The outline as an area whose first corner is the first one. */
+  public Polygon area() {
+    return Shapes.ring(corners.stream().map(Corner::at).toList());
+  }
+
+  /** What is left of a side, by its number; nothing where it vanished. */
+  public Optional<LineString> side(int number) {
+    List<LineString> lines = Shapes.outerEdges(area());
+    return IntStream.range(0, corners.size())
+        .filter(at -> corners.get(at).side == number)
+        .mapToObj(lines::get)
+        .max(Comparator.comparingDouble(LineString::getLength));
   }
 
   private static List<Corner> unturned(List<Corner> ring) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Unturned.Corner;
 
 /** Outlines whose sides were moved past each other. */
@@ -28,17 +29,41 @@ class UnturnedTest {
     assertThat(corners).extracting(Corner::side).containsExactly(0, 1, 2, 3, 4, 5, 6, 7);
   }
 
-  /** A taper of 2 to 1 whose upper side of 4 was moved up by 6: it ends in a tip, 4 up. */
+  /** A taper of 4 to 1 with an upper side of 4 that is moved up by 12: it ends in a tip, 8 up. */
   @Test
   void aSideThatVanishesLeavesATipWhereItsNeighboursMeet() {
-    assertThat(Unturned.of(ring(0, 0, 20, 0, 9, 22, 11, 22)).corners())
-        .containsExactly(corner(0, 0, 0), corner(20, 0, 1), corner(10, 20, 3));
+    Polygon taper = Shapes.polygon(ring(0, 0, 20, 0, 12, 32, 8, 32));
+    assertThat(Unturned.moved(taper, side -> side == 2 ? 12 : 0).corners())
+        .containsExactly(corner(0, 0, 0), corner(20, 0, 1), corner(10, 40, 3));
+    assertThat(Unturned.moved(taper, side -> side == 2 ? 4 : 0).side(2).orElseThrow().getLength())
+        .isEqualTo(2);
+    assertThat(Unturned.moved(taper, side -> side == 2 ? 12 : 0).side(2)).isEmpty();
   }
 
   @Test
-  void twoSidesThatVanishTogetherTakeEachOtherWithThem() {
-    assertThat(Unturned.of(ring(0, 0, 20, 0, 8, 24, 10, 26, 12, 24)).corners())
-        .containsExactly(corner(0, 0, 0), corner(20, 0, 1), corner(10, 20, 4));
+  void sidesThatVanishOneAfterTheOtherAllGo() {
+    Polygon gable = Shapes.polygon(ring(0, 0, 20, 0, 12, 32, 10, 33, 8, 32));
+    assertThat(Unturned.moved(gable, side -> side == 2 || side == 3 ? 20 : 0).corners())
+        .containsExactly(corner(0, 0, 0), corner(20, 0, 1), corner(10, 40, 4));
+  }
+
+  /**
+   * A plumb side with a slanting one below it that is moved out past all of it: their line ends
+   * where it meets the upper side.
+   */
+  @Test
+  void aSideThatItsNeighbourIsMovedPastVanishesThoughNoneCross() {
+    Polygon wall = Shapes.polygon(ring(0, 0, 50, 0, 50, 30, 10, 30, 10, 20));
+    assertThat(Unturned.moved(wall, side -> side == 4 ? Math.sqrt(5) * 3 : 0).corners())
+        .containsExactly(corner(-7.5, 0, 0), corner(50, 0, 1), corner(50, 30, 2), corner(7.5, 30, 4));
+  }
+
+  /** Its neighbours run the same way, so that it is turned round and no loop comes of it. */
+  @Test
+  void aStepBetweenParallelSidesMayTurnRound() {
+    Polygon stepped = Shapes.polygon(ring(0, 0, 10, 0, 10, 5, 8, 5, 8, 10, 0, 10));
+    assertThat(Unturned.moved(stepped, side -> side == 3 ? 6 : 0).corners())
+        .contains(corner(10, 5, 2), corner(14, 5, 3));
   }
 
   /** The largest is left of an outline that its sides cut in two. */

@@ -7,6 +7,7 @@ import plycrag.check.rule.Rule;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
@@ -58,10 +59,9 @@ public final class StandsOnTimber implements Rule {
         new Measure(0, 0),
         "facet "
             + upper.name()
-            + " stands on "
-            + report.tape().text(shared)
-            + " of facet "
-            + lower
+            + (Tolerance.isSome(shared)
+                ? " stands on " + report.tape().text(shared) + " of facet " + lower
+                : " stands beside the upper side of facet " + lower)
             + ", along which no timber of both lies",
         "let them meet over more ([[facet]] outline, width or shift)");
   }

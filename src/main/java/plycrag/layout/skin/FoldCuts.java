@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Unturned;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -45,11 +45,8 @@ public record FoldCuts(Facet facet, List<FoldCut> sides) {
     return new OpeningsAtSides(facet, side -> outward.applyAsDouble(sides.get(side))).opened();
   }
 
-  /**
-   * The facet's boundary, every side moved outward by a distance of its own; corners keep their
-   * numbers, so that what its neighbours are moved past is turned round.
-   */
-  public Polygon moved(ToDoubleFunction<FoldCut> outward) {
-    return Shapes.moved(facet.boundary(), side -> outward.applyAsDouble(sides.get(side)));
+  /** The facet's boundary, every side moved outward by a distance of its own. */
+  public Unturned moved(ToDoubleFunction<FoldCut> outward) {
+    return Unturned.moved(facet.boundary(), side -> outward.applyAsDouble(sides.get(side)));
   }
 }

@@ -32,7 +32,7 @@ public final class OpeningsAtSides {
 
   /** The facet with its sides moved, without its openings; all of it if nothing is left. */
   Polygon opened() {
-    return opened(Unturned.of(Shapes.moved(facet.boundary(), outward)));
+    return opened(Unturned.moved(facet.boundary(), outward).area());
   }
 
   /** The same of an area that goes as far beyond the facet. */
