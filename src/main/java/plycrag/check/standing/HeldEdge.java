@@ -20,6 +20,9 @@ record HeldEdge(Unheld edge, Kind kind, Tape tape) {
   private static final String ACROSS = "[support] across";
   private static final String BEHIND = "[support] behind";
 
+  /** What leans so far is no higher for being longer, degrees. */
+  private static final double LEVEL = 90;
+
   static HeldEdge of(Unheld edge, WallSupport support, Tape tape) {
     return new HeldEdge(edge, support.kind(), tape);
   }
@@ -114,7 +117,11 @@ record HeldEdge(Unheld edge, Kind kind, Tape tape) {
   private String lessSteep() {
     String less = "lean it out less ([[facet]] angle)";
     return switch (kind) {
-      case HUNG -> less + ", or make it so long that hangers hold it ([[facet]] length)";
+      case HUNG ->
+          less
+              + (edge.found() < LEVEL
+                  ? ", or make it so long that hangers hold it ([[facet]] length)"
+                  : ", or raise the wall until hangers hold it ([wall] raise)");
       case HINGED -> "let the lowest facet be a kick " + angle(0);
       case FREESTANDING, FIXED ->
           "lean it out by "

@@ -96,12 +96,12 @@ public final class Hangers {
 
   /** Braces at 45° from the floor up to the back of a fold. */
   static void addFloorBraces(SupportSite site, BackEdge back, SupportFrame.Draft draft) {
-    double lean = back.y(1) - back.y(0);
-    double high = back.high().z();
-    if (lean >= 1) {
+    if (back.angle() >= BRACED) {
       draft.notHeld(back, Unheld.Cause.TOO_STEEP, back.angle(), BRACED);
       return;
     }
+    double lean = back.y(1) - back.y(0);
+    double high = back.high().z();
     double end = site.depth() * Math.sqrt(2) / (1 - lean);
     double low = high - end;
     if (low < 0) {

@@ -2,16 +2,21 @@ package plycrag.solve.support;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 
 /**
  * The posts of a run, seen from behind, and what keeps them from swaying along the wall.
  *
- * <p>A brace lies flat on their backs over the first bay and one over the last. A beam lies there
+ * <p>A brace lies flat on their backs over the first bay that is wide enough and one over
+ * the last. A beam lies there
  * too, along their upper ends; the knee braces under it stand between the posts, flush with their
  * backs, so that each ends on the side of a post and lies along the beam.
  */
 final class PostRow {
+  /** In depths of the timber (a choice, no source). */
+  private static final double NARROWEST = 2;
+
   private final SupportSite site;
   private final List<SupportTimber> posts;
   private final double rear;
@@ -44,13 +49,24 @@ final class PostRow {
   }
 
   private void brace() {
-    int last = posts.size() - 1;
-    if (last > 0) {
-      braceBay(0);
+    List<Integer> bays =
+        IntStream.range(0, posts.size() - 1).filter(this::takesBrace).boxed().toList();
+    if (bays.isEmpty()) {
+      draft.sway();
+      return;
     }
-    if (last > 1) {
-      braceBay(last - 1);
+    braceBay(bays.get(0));
+    if (bays.size() > 1) {
+      braceBay(bays.get(bays.size() - 1));
     }
+  }
+
+  /** Over a narrower bay a brace would stand as upright as the posts, its ends over each other. */
+  private boolean takesBrace(int bay) {
+    double along =
+        site.stations().get(bay + 1) + site.breadth() - site.stations().get(bay);
+    return along >= NARROWEST * site.depth()
+        && box().getHeight() >= site.depth() + Freestanding.ROOM;
   }
 
   private void braceBay(int bay) {
