@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
@@ -14,15 +15,16 @@ import plycrag.geometry.Shapes;
 import plycrag.geometry.Unturned;
 import plycrag.layout.skin.FoldCut;
 import plycrag.layout.skin.FoldCuts;
+import plycrag.wall.Fold;
 
 /**
  * The outer edge of what a facet's frame may take against the sheets' back, and how timber ends at
  * each side of it.
  *
  * <p>It goes as far beyond the facet as timber does at its folds. Where the frame goes on below the
- * facet, down to the floor, sides at folds go on in their planes, and all others straight down from
- * the facet's lower edge: a side that slants would carry the frame away from under the facet, or
- * into the side across from it.
+ * facet, down to the floor, sides at folds go on in their planes, as the frames beside them do. All
+ * others go straight down from the facet's lower edge: a side that slants would carry the frame
+ * away from under the facet, or into the side across from it.
  *
  * @param outer from its lowest corner, of two the left one
  * @param cuts one for each of its sides, in order
@@ -38,11 +40,12 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
    * @param to where it ends
    * @param cut how timber ends at it
    * @param isLow whether it is one on which the facet stands
-   * @param goesOn whether it goes on down in its own line
+   * @param goesOn whether it goes on down in its own line: upright, or at a fold with a facet whose
+   *     frame is led down too
    */
   private record Side(
       Coordinate from, Coordinate to, FoldCut cut, boolean isLow, boolean goesOn) {
-    static List<Side> of(FoldCuts cuts) {
+    static List<Side> of(FoldCuts cuts, Predicate<Fold> isLedDown) {
       List<LineString> sides = Shapes.outerEdges(cuts.facet().boundary());
       Unturned moved = cuts.moved(FoldCut::timber);
       List<LineString> lines = Shapes.outerEdges(moved.area());
@@ -50,7 +53,7 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
           .mapToObj(
               at -> {
                 int number = moved.corners().get(at).side();
-                boolean isFold = cuts.facet().fold(number).isPresent();
+                boolean isFold = cuts.facet().fold(number).filter(isLedDown).isPresent();
                 return new Side(
                     lines.get(at).getCoordinateN(0),
                     lines.get(at).getCoordinateN(1),
@@ -75,7 +78,7 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
 
   /** The edge of a frame that ends at its facet's sides. */
   static GroundEdge of(FoldCuts cuts) {
-    return edge(Side.of(cuts).stream().map(side -> new Corner(side.from, side.cut)).toList());
+    return edge(Side.of(cuts, fold -> true).stream().map(side -> new Corner(side.from, side.cut)).toList());
   }
 
   /**
@@ -84,9 +87,11 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
    *
    * @param low where it ends, v in mm
    * @param least length of what is left of a lower side, mm
+   * @param isLedDown whether the frame beyond a fold goes on down beside it
    */
-  static Optional<GroundEdge> downTo(double low, double least, FoldCuts cuts) {
-    List<Side> sides = Side.of(cuts);
+  static Optional<GroundEdge> downTo(
+      double low, double least, FoldCuts cuts, Predicate<Fold> isLedDown) {
+    List<Side> sides = Side.of(cuts, isLedDown);
     List<Corner> corners = new ArrayList<>();
     boolean isLeft = true;
     for (int at = 0; at < sides.size(); at++) {
