@@ -19,6 +19,7 @@ import plycrag.wall.Clearances;
 import plycrag.wall.Density;
 import plycrag.wall.Frame;
 import plycrag.wall.GivenFacet;
+import plycrag.wall.ToldLength;
 import plycrag.wall.GivenWall;
 import plycrag.wall.Inserts;
 import plycrag.wall.Output;
@@ -48,7 +49,8 @@ class ParameterFileTest {
           3);
 
   private static GivenFacet rectangle(String name, double angle, double length, double width) {
-    return new GivenFacet(name, angle, length, width, Optional.empty(), 0, Optional.empty());
+    return new GivenFacet(
+        name, angle, new ToldLength(ToldLength.Key.LENGTH, length), width, Optional.empty(), 0, Optional.empty());
   }
 
   @Test

@@ -184,7 +184,9 @@ public final class SeamBacked implements Rule {
                     + " and "
                     + fold.other()
                     + " leave no room for timber there; let them turn less ([[facet]] turn), lean by"
-                    + " the same angle, or end at the same height ([[facet]] angle, length)")
+                    + " the same angle, or end at the same height ([[facet]] angle, "
+                    + facet.told().key().word()
+                    + ")")
         .orElse("choose a smaller seam gap, broader timber or other backing at the seams");
   }
 

@@ -34,6 +34,7 @@ public final class RoomForStuds implements Rule {
   private Finding finding(FacetLayout facet, Layout layout) {
     double length = facet.facet().length();
     Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
+    boolean isCutShort = facet.facet().isCutShort();
     return report.error(
         new Report.Thing(facet.facet().name(), Shapes.point(0, length / 2)),
         "",
@@ -42,8 +43,14 @@ public final class RoomForStuds implements Rule {
             + facet.facet().name()
             + " is "
             + report.tape().text(length)
-            + " long, and the plates at its edges leave no room for studs between them",
-        "make it longer ([[facet]] length), its folds less sharp ([[facet]] angle) or the timber less"
-            + " deep ([frame] section)");
+            + " long"
+            + (isCutShort ? " where the wall beside it cuts it off" : "")
+            + ", and the plates at its edges leave no room for studs between them",
+        isCutShort
+            ? "let the walls lean more alike or turn less toward each other ([[facet]] angle, turn)"
+            : "make it longer ("
+                + facet.facet().lengthKey()
+                + "), its folds less sharp ([[facet]] angle) or the timber less deep ([frame]"
+                + " section)");
   }
 }
