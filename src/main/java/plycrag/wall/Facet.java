@@ -87,9 +87,10 @@ public record Facet(
         : "[[facet]] width, " + told.key().word();
   }
 
-  /** Whether walls beside it leave less of its length than was told. */
-  public boolean isCutShort() {
-    return length() < told.length() - Tolerance.TOUCH;
+  /** Whether walls beside it are known to leave less of it than was told. */
+  public boolean isCutOff() {
+    boolean isOutline = told.key() == ToldLength.Key.OUTLINE;
+    return length() < told.length() - Tolerance.TOUCH || (!isOutline && !isRectangle());
   }
 
   private Envelope box() {

@@ -58,8 +58,8 @@ public final class SeamBacked implements Rule {
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
-      if (facet.members().isEmpty()) {
-        continue; // too short for any timber, which is a rule of its own
+      if (!facet.hasStuds()) {
+        continue; // too short for a frame, which is a rule of its own
       }
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       SpatialIndex<Member> members = new SpatialIndex<>(facet.members(), Member::box);
