@@ -85,8 +85,7 @@ public record Unturned(List<Corner> corners) {
   }
 
   /** Of the two loops that a crossing makes, the one that takes more, itself without crossings. */
-  private static List<Corner> largest(
-      List<Corner> ring, int one, int other, Coordinate crossing) {
+  private static List<Corner> largest(List<Corner> ring, int one, int other, Coordinate crossing) {
     List<Corner> between = new ArrayList<>(List.of(new Corner(crossing, ring.get(one).side)));
     between.addAll(ring.subList(one + 1, other + 1));
     List<Corner> around = new ArrayList<>(ring.subList(0, one + 1));
@@ -122,7 +121,6 @@ public record Unturned(List<Corner> corners) {
   private static double area(List<Corner> ring) {
     return ring.size() < 3
         ? 0
-        : -Area.ofRingSigned(
-            Shapes.closed(ring.stream().map(Corner::at).toList()));
+        : -Area.ofRingSigned(Shapes.closed(ring.stream().map(Corner::at).toList()));
   }
 }

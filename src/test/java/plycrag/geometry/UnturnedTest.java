@@ -55,7 +55,8 @@ class UnturnedTest {
   void aSideThatItsNeighbourIsMovedPastVanishesThoughNoneCross() {
     Polygon wall = Shapes.polygon(ring(0, 0, 50, 0, 50, 30, 10, 30, 10, 20));
     assertThat(Unturned.moved(wall, side -> side == 4 ? Math.sqrt(5) * 3 : 0).corners())
-        .containsExactly(corner(-7.5, 0, 0), corner(50, 0, 1), corner(50, 30, 2), corner(7.5, 30, 4));
+        .containsExactly(
+            corner(-7.5, 0, 0), corner(50, 0, 1), corner(50, 30, 2), corner(7.5, 30, 4));
   }
 
   /** Its neighbours run the same way, so that it is turned round and no loop comes of it. */

@@ -19,7 +19,6 @@ import plycrag.wall.Clearances;
 import plycrag.wall.Density;
 import plycrag.wall.Frame;
 import plycrag.wall.GivenFacet;
-import plycrag.wall.ToldLength;
 import plycrag.wall.GivenWall;
 import plycrag.wall.Inserts;
 import plycrag.wall.Output;
@@ -27,6 +26,7 @@ import plycrag.wall.Pattern;
 import plycrag.wall.Scattering;
 import plycrag.wall.Screws;
 import plycrag.wall.Sheet;
+import plycrag.wall.ToldLength;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.MachineLimits;
@@ -50,7 +50,13 @@ class ParameterFileTest {
 
   private static GivenFacet rectangle(String name, double angle, double length, double width) {
     return new GivenFacet(
-        name, angle, new ToldLength(ToldLength.Key.LENGTH, length), width, Optional.empty(), 0, Optional.empty());
+        name,
+        angle,
+        new ToldLength(ToldLength.Key.LENGTH, length),
+        width,
+        Optional.empty(),
+        0,
+        Optional.empty());
   }
 
   @Test

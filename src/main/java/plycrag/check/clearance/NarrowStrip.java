@@ -20,8 +20,7 @@ record NarrowStrip(Cutout cutout, Facet facet, double least) {
 
   /** The strip that something lies in; empty where it lies in none. */
   static Optional<NarrowStrip> at(Geometry place, Facet facet, Wall wall) {
-    double least =
-        Math.max(wall.frame().breadth(), 2 * wall.clearance().screw().toSheetEdge());
+    double least = Math.max(wall.frame().breadth(), 2 * wall.clearance().screw().toSheetEdge());
     Geometry side = facet.boundary().getBoundary();
     return facet.cutouts().stream()
         .filter(cutout -> isNarrow(cutout.shape().distance(side), least))

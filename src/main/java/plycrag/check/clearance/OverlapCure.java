@@ -43,7 +43,9 @@ final class OverlapCure {
       return ofSupport(overlap);
     }
     return overlap.one().isOnFacetOf(overlap.other())
-        ? new OpeningMove(overlap, tape).words().orElseGet(() -> larger(overlap.one().facet().orElseThrow()))
+        ? new OpeningMove(overlap, tape)
+            .words()
+            .orElseGet(() -> larger(overlap.one().facet().orElseThrow()))
         : ofFrames(overlap.one(), overlap.other());
   }
 

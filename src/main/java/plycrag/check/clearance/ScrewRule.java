@@ -109,8 +109,7 @@ abstract class ScrewRule implements Rule {
     return things.stream().collect(Collectors.toMap(mark, Function.identity()));
   }
 
-  private Optional<Finding> finding(
-      Grip grip, Facet facet, Layout layout, Report report) {
+  private Optional<Finding> finding(Grip grip, Facet facet, Layout layout, Report report) {
     Measure measure = measure(grip, layout.wall().clearance());
     if (!Tolerance.isSome(measure.shortfall())) {
       return Optional.empty();

@@ -30,10 +30,10 @@ import plycrag.wall.Fold;
 import plycrag.wall.Wall;
 
 /**
- * Every edge of every piece, at a seam or not, has timber behind it over its whole length. Two kinds
- * are let be: edges that stop short of a fold for their square cuts stand out as far as those ask,
- * and timber goes straight round an opening that is round or slants, so that its edge may stand
- * further from it, which is told.
+ * Every edge of every piece, at a seam or not, has timber behind it over its whole length. Two
+ * kinds are let be: edges that stop short of a fold for their square cuts stand out as far as those
+ * ask, and timber goes straight round an opening that is round or slants, so that its edge may
+ * stand further from it, which is told.
  */
 public final class SeamBacked implements Rule {
   /** An edge nearer to an opening's than this is one of its own, mm. */
@@ -71,7 +71,8 @@ public final class SeamBacked implements Rule {
           }
           for (Geometry stretch : bare(edge, members, overhang, layout.wall().rimOverhang())) {
             findings.add(
-                finding(piece, stretch, facet, cure(stretch, facet.facet(), layout.wall()), report));
+                finding(
+                    piece, stretch, facet, cure(stretch, facet.facet(), layout.wall()), report));
           }
         }
         odd(facet.facet())

@@ -89,7 +89,9 @@ record OpenCorner(double length, double widest, End left, End right) {
         .map(most -> new OpenCorner(length, most.widest, most.left, most.right));
   }
 
-  /** The edge in which a run ends at a height, to the right with a sign of 1, to the left with -1. */
+  /**
+   * The edge in which a run ends at a height, to the right with a sign of 1, to the left with -1.
+   */
   private static Optional<Edge> edge(double z, List<Facet> run, int sign) {
     return run.stream()
         .flatMap(

@@ -41,11 +41,7 @@ public final class RoomForStuds implements Rule {
             new Measure(0, 0),
             (facet.isCutOff()
                     ? "the wall beside facet " + facet.name() + " cuts off so much of it that"
-                    : "facet "
-                        + facet.name()
-                        + " is "
-                        + tape.text(facet.length())
-                        + " long, and")
+                    : "facet " + facet.name() + " is " + tape.text(facet.length()) + " long, and")
                 + " the plates at its edges leave no room for studs between them",
             facet.isCutOff()
                 ? "let the walls lean more alike or turn less toward each other ([[facet]] angle,"

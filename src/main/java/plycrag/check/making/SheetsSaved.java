@@ -156,7 +156,9 @@ public final class SheetsSaved implements Rule {
                 + Count.of(needed, "sheet")
                 + " instead of "
                 + taken,
-            "make it " + less + " if you can ("
+            "make it "
+                + less
+                + " if you can ("
                 + (up ? facet.lengthKey() : "[[facet]] width")
                 + ")");
   }

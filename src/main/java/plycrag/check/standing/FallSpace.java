@@ -80,8 +80,7 @@ public final class FallSpace implements Rule {
   }
 
   /** Whatever ends the room in front of a run, seen square to it. */
-  private void ends(
-      Layout layout, FallZone zone, List<FacetLayout> run, List<Finding> findings) {
+  private void ends(Layout layout, FallZone zone, List<FacetLayout> run, List<Finding> findings) {
     FacetLayout lowest = run.get(0);
     Room.Sides sides = layout.wall().room().sides();
     double width = layout.wall().frontWidth();

@@ -65,7 +65,8 @@ public record EndCut(double mitre, double tilt, boolean isPointed) {
       double rise = across.along(ring[at]) - across.along(ring[at - 1]);
       double breadth = Math.abs(rise);
       boolean isSide =
-          breadth < Tolerance.TOUCH || (breadth < 0.5 && breadth < 2 * Tolerance.ALONG_TIMBER * run);
+          breadth < Tolerance.TOUCH
+              || (breadth < 0.5 && breadth < 2 * Tolerance.ALONG_TIMBER * run);
       if (!isSide && rise > 0 == (risesHigh == high)) {
         ends.add(new End(at - 1, at, Math.sqrt(run * run + rise * rise)));
       }

@@ -74,7 +74,8 @@ public record Footing(
         low,
         STUDS * wall.frame().breadth(),
         FoldCuts.of(facet, wall),
-        fold -> wall.facets().stream().noneMatch(one -> fold.other().equals(one.name()) && hangs(one)));
+        fold ->
+            wall.facets().stream().noneMatch(one -> fold.other().equals(one.name()) && hangs(one)));
   }
 
   /** Whether a lowest facet's frame ends at its lower edge, above the floor. */

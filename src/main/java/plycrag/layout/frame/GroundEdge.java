@@ -43,8 +43,7 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
    * @param goesOn whether it goes on down in its own line: upright, or at a fold with a facet whose
    *     frame is led down too
    */
-  private record Side(
-      Coordinate from, Coordinate to, FoldCut cut, boolean isLow, boolean goesOn) {
+  private record Side(Coordinate from, Coordinate to, FoldCut cut, boolean isLow, boolean goesOn) {
     static List<Side> of(FoldCuts cuts, Predicate<Fold> isLedDown) {
       List<LineString> sides = Shapes.outerEdges(cuts.facet().boundary());
       Unturned moved = cuts.moved(FoldCut::timber);
@@ -78,7 +77,8 @@ record GroundEdge(Polygon outer, List<FoldCut> cuts) {
 
   /** The edge of a frame that ends at its facet's sides. */
   static GroundEdge of(FoldCuts cuts) {
-    return edge(Side.of(cuts, fold -> true).stream().map(side -> new Corner(side.from, side.cut)).toList());
+    return edge(
+        Side.of(cuts, fold -> true).stream().map(side -> new Corner(side.from, side.cut)).toList());
   }
 
   /**

@@ -8,10 +8,9 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * The posts of a run, seen from behind, and what keeps them from swaying along the wall.
  *
- * <p>A brace lies flat on their backs over the first bay that is wide enough and one over
- * the last. A beam lies there
- * too, along their upper ends; the knee braces under it stand between the posts, flush with their
- * backs, so that each ends on the side of a post and lies along the beam.
+ * <p>A brace lies flat on their backs over the first bay that is wide enough and one over the last.
+ * A beam lies there too, along their upper ends; the knee braces under it stand between the posts,
+ * flush with their backs, so that each ends on the side of a post and lies along the beam.
  */
 final class PostRow {
   /** In depths of the timber (a choice, no source). */
@@ -63,8 +62,7 @@ final class PostRow {
 
   /** Over a narrower bay a brace would stand as upright as the posts, its ends over each other. */
   private boolean takesBrace(int bay) {
-    double along =
-        site.stations().get(bay + 1) + site.breadth() - site.stations().get(bay);
+    double along = site.stations().get(bay + 1) + site.breadth() - site.stations().get(bay);
     return along >= NARROWEST * site.depth()
         && box().getHeight() >= site.depth() + Freestanding.ROOM;
   }

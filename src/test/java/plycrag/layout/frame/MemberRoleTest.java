@@ -25,13 +25,6 @@ class MemberRoleTest {
 
   private Finding told(String sentence) {
     return new Finding(
-        "saw-reach",
-        Severity.NOTE,
-        new Place.WholeWall(),
-        "",
-        "",
-        Optional.empty(),
-        sentence,
-        "");
+        "saw-reach", Severity.NOTE, new Place.WholeWall(), "", "", Optional.empty(), sentence, "");
   }
 }
