@@ -39,6 +39,7 @@ import plycrag.check.making.PlateOnFloor;
 import plycrag.check.making.RoomForStuds;
 import plycrag.check.making.ScrewSold;
 import plycrag.check.making.SheetsSaved;
+import plycrag.check.making.StandsOnTimber;
 import plycrag.check.making.WithinTravel;
 import plycrag.check.making.ZonesFit;
 import plycrag.check.rule.Rule;
@@ -72,6 +73,7 @@ public final class Inspection {
           new BarrelAgainstThickness(),
           new ScrewLength(),
           new RoomForStuds(),
+          new StandsOnTimber(),
           new CutoutsFit(),
           new ZonesFit(),
           new CornersMitred(),

@@ -141,7 +141,9 @@ public final class Portfolio {
         "facet-" + name + "-back",
         subject,
         () -> FacetView.of(checked, facet, SheetFace.BACK));
-    add(ViewKind.FRAME, "frame-" + name, subject, () -> FrameView.of(checked, facet));
+    if (!facet.members().isEmpty()) {
+      add(ViewKind.FRAME, "frame-" + name, subject, () -> FrameView.of(checked, facet));
+    }
   }
 
   private void addRun(List<FacetLayout> run) {

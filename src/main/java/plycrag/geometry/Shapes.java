@@ -265,9 +265,9 @@ public final class Shapes {
       int before = (at + sides - 1) % sides;
       corners[at] =
           meeting(
-              ring[before],
               ring[at],
-              ring[at + 1],
+              way(ring[before], ring[at]),
+              way(ring[at], ring[at + 1]),
               outward.applyAsDouble(before),
               outward.applyAsDouble(at));
     }
@@ -279,23 +279,30 @@ public final class Shapes {
     return FACTORY.createPolygon(FACTORY.createLinearRing(corners), holes);
   }
 
-  /** Where two sides that share a corner meet, once both are moved to their right. */
-  private static Coordinate meeting(
-      Coordinate before, Coordinate corner, Coordinate after, double first, double second) {
-    double firstU = corner.x - before.x;
-    double firstV = corner.y - before.y;
-    double secondU = after.x - corner.x;
-    double secondV = after.y - corner.y;
-    double firstLength = Math.sqrt(firstU * firstU + firstV * firstV);
-    double secondLength = Math.sqrt(secondU * secondU + secondV * secondV);
-    double turn = firstU * secondV - firstV * secondU;
-    if (Math.abs(turn) < Tolerance.VANISHING * firstLength * secondLength) {
+  static Coordinate way(Coordinate from, Coordinate to) {
+    return new Coordinate(to.x - from.x, to.y - from.y);
+  }
+
+  /**
+   * Where two sides meet, once both are moved to their right.
+   *
+   * @param corner where they met
+   * @param one the way the first runs, of any length
+   * @param other the way the second runs
+   * @throws IllegalArgumentException if they run along one line
+   */
+  static Coordinate meeting(
+      Coordinate corner, Coordinate one, Coordinate other, double first, double second) {
+    double oneLength = Math.sqrt(one.x * one.x + one.y * one.y);
+    double otherLength = Math.sqrt(other.x * other.x + other.y * other.y);
+    double turn = one.x * other.y - one.y * other.x;
+    if (Math.abs(turn) < Tolerance.VANISHING * oneLength * otherLength) {
       throw new IllegalArgumentException("sides along one line at " + corner);
     }
-    double along = first * firstLength;
-    double beside = second * secondLength;
-    double u = (firstU * beside - secondU * along) / turn;
-    double v = (firstV * beside - secondV * along) / turn;
+    double along = first * oneLength;
+    double beside = second * otherLength;
+    double u = (one.x * beside - other.x * along) / turn;
+    double v = (one.y * beside - other.y * along) / turn;
     return at(corner.x + u, corner.y + v);
   }
 

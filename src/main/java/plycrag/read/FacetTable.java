@@ -24,6 +24,8 @@ import plycrag.units.Printable;
 import plycrag.wall.FacetPoint;
 import plycrag.wall.GivenFacet;
 import plycrag.wall.GivenFacet.Beside;
+import plycrag.wall.ToldLength;
+import plycrag.wall.ToldLength.Key;
 
 /** The keys of {@code [[facet]]}. */
 final class FacetTable {
@@ -116,13 +118,21 @@ final class FacetTable {
     return new GivenFacet(
         name,
         values.get(ANGLE),
-        outline.map(corners -> greatest(corners, FacetPoint::up)).orElseGet(() -> length(values)),
+        told(values),
         outline
             .map(corners -> greatest(corners, FacetPoint::across))
             .orElse(values.given(WIDTH).orElse(wallWidth)),
         outline,
         values.get(SHIFT),
         values.given(BESIDE).map(facet -> new Beside(facet, values.get(TURN))));
+  }
+
+  private static ToldLength told(Values values) {
+    Key other = values.given(VERTICAL_HEIGHT).map(height -> Key.VERTICAL_HEIGHT).orElse(Key.LENGTH);
+    return values
+        .given(OUTLINE)
+        .map(corners -> new ToldLength(Key.OUTLINE, greatest(corners, FacetPoint::up)))
+        .orElseGet(() -> new ToldLength(other, length(values)));
   }
 
   /** Up the slope, as told or as high as told, mm. */

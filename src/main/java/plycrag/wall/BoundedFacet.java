@@ -173,6 +173,7 @@ final class BoundedFacet {
             .toList(),
         folds,
         new FacetPlane(
-            plane.angle(), plane.left() + left, plane.out(), plane.raise(), plane.floorAxes()));
+            plane.angle(), plane.left() + left, plane.out(), plane.raise(), plane.floorAxes()),
+        given.told());
   }
 }

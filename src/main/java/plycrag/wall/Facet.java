@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Shapes;
+import plycrag.geometry.Tolerance;
 
 /**
  * One plane of the climbing face.
@@ -22,6 +23,7 @@ import plycrag.geometry.Shapes;
  * @param cutouts openings in it
  * @param folds where it meets others
  * @param plane where it stands in the room
+ * @param told how long it was told to be, before walls beside it cut it short
  */
 public record Facet(
     String name,
@@ -29,7 +31,8 @@ public record Facet(
     Polygon boundary,
     List<Cutout> cutouts,
     List<Fold> folds,
-    FacetPlane plane) {
+    FacetPlane plane,
+    ToldLength told) {
 
   /** What leans further is level, degrees. */
   private static final double ROOF = 90;
@@ -70,6 +73,24 @@ public record Facet(
   /** Up the slope, mm. */
   public double length() {
     return box().getHeight();
+  }
+
+  /** The key that tells how long it is, with its table. */
+  public String lengthKey() {
+    return "[[facet]] " + told.key().word();
+  }
+
+  /** The keys that tell how large it is, with their table. */
+  public String sizeKeys() {
+    return told.key() == ToldLength.Key.OUTLINE
+        ? lengthKey()
+        : "[[facet]] width, " + told.key().word();
+  }
+
+  /** Whether walls beside it are known to leave less of it than was told. */
+  public boolean isCutOff() {
+    boolean isOutline = told.key() == ToldLength.Key.OUTLINE;
+    return length() < told.length() - Tolerance.TOUCH || (!isOutline && !isRectangle());
   }
 
   private Envelope box() {

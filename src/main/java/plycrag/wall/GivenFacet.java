@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param name printed before every mark on it
  * @param angle from vertical, degrees; positive leans out over the climber
- * @param length up the slope, mm
+ * @param told how long it is, and by which key
  * @param width across, along its lower edge, mm
  * @param outline its corners, in order round it, if it is no rectangle; length and width are its
  *     own then
@@ -18,11 +18,16 @@ import java.util.Optional;
 public record GivenFacet(
     String name,
     double angle,
-    double length,
+    ToldLength told,
     double width,
     Optional<List<FacetPoint>> outline,
     double shift,
     Optional<Beside> beside) {
+
+  /** Up the slope, mm. */
+  public double length() {
+    return told.length();
+  }
 
   /**
    * What a wall stands beside.

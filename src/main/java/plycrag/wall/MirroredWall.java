@@ -106,7 +106,8 @@ public final class MirroredWall {
         facet.folds().stream()
             .map(fold -> fold(fold, number(sides.get(fold.side()), images, across)))
             .toList(),
-        image);
+        image,
+        facet.told());
   }
 
   /** The number of the side that is the image of another. */

@@ -26,6 +26,7 @@ import plycrag.wall.Pattern;
 import plycrag.wall.Scattering;
 import plycrag.wall.Screws;
 import plycrag.wall.Sheet;
+import plycrag.wall.ToldLength;
 import plycrag.wall.buying.Section;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
@@ -50,7 +51,14 @@ class ParameterFileTest {
           3);
 
   private static GivenFacet rectangle(String name, double angle, double length, double width) {
-    return new GivenFacet(name, angle, length, width, Optional.empty(), 0, Optional.empty());
+    return new GivenFacet(
+        name,
+        angle,
+        new ToldLength(ToldLength.Key.LENGTH, length),
+        width,
+        Optional.empty(),
+        0,
+        Optional.empty());
   }
 
   @Test

@@ -20,7 +20,7 @@ class WallsMeetTest {
     return new GivenFacet(
         name,
         angle,
-        length,
+        new ToldLength(ToldLength.Key.LENGTH, length),
         WIDTH,
         Optional.empty(),
         0,

@@ -20,8 +20,10 @@ import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.InsertMove;
 import plycrag.layout.pattern.InsertSurroundings;
 import plycrag.units.Tape;
-import plycrag.wall.Inserts;
+import plycrag.wall.GivenZone.Points;
 import plycrag.wall.Pattern;
+import plycrag.wall.Wall;
+import plycrag.wall.Zone;
 
 /** Two inserts' flanges keep clear of each other. */
 public final class InsertAgainstInsert implements Rule {
@@ -38,7 +40,15 @@ public final class InsertAgainstInsert implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
-    tooDense(layout).ifPresent(findings::add);
+    Wall wall = layout.wall();
+    Pattern facets = wall.inserts().pattern();
+    tooDense(facets, "inserts", "[inserts]", wall).ifPresent(findings::add);
+    for (Zone zone : wall.face().zones()) {
+      if (zone.points() == Points.INSERTS && !isScattered(zone.pattern(), facets)) {
+        tooDense(zone.pattern(), "inserts of zone " + zone.name(), "[[zone]]", wall)
+            .ifPresent(findings::add);
+      }
+    }
     for (FacetLayout facet : layout.facets()) {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       InsertSurroundings around = facet.surroundings();
@@ -47,28 +57,34 @@ public final class InsertAgainstInsert implements Rule {
     return findings;
   }
 
+  /** Whether a zone's inserts are scattered just as those of the facets, which are told of. */
+  private static boolean isScattered(Pattern zone, Pattern facets) {
+    return facets.kind() == Pattern.Kind.SCATTER
+        && zone.scattering().least() == facets.scattering().least();
+  }
+
   /** Whether inserts are scattered nearer to each other than their flanges let them. */
-  private Optional<Finding> tooDense(Layout layout) {
-    Inserts inserts = layout.wall().inserts();
-    double needed = inserts.body().flange() + layout.wall().clearance().flange().toFlange();
-    double asked = inserts.pattern().scattering().least();
-    if (inserts.pattern().kind() != Pattern.Kind.SCATTER || Tolerance.atLeast(asked, needed)) {
+  private Optional<Finding> tooDense(Pattern pattern, String what, String table, Wall wall) {
+    double needed = wall.inserts().body().flange() + wall.clearance().flange().toFlange();
+    double asked = pattern.scattering().least();
+    if (pattern.kind() != Pattern.Kind.SCATTER || Tolerance.atLeast(asked, needed)) {
       return Optional.empty();
     }
-    Tape tape = layout.wall().tape();
+    Tape tape = wall.tape();
     return Optional.of(
         new WholeWall(name(), Severity.WARNING)
             .finding(
                 "",
                 "",
                 new Measure(asked, needed),
-                "inserts are scattered as near as "
+                what
+                    + " are scattered as near as "
                     + tape.size(asked)
                     + ", and their flanges with what must remain between them take "
                     + tape.size(needed)
                     + ": those that come nearer are left out or refused",
                 "scatter them at least as far apart as that "
-                    + Cure.length("[inserts] scatter-spacing", needed, tape).words()));
+                    + Cure.length(table + " scatter-spacing", needed, tape).words()));
   }
 
   private static void addFindings(

@@ -16,10 +16,6 @@ import plycrag.wall.Fold;
 final class OverlapCure {
   private static final String LESS = "let them lean or turn less ([[facet]] angle, turn)";
 
-  private static final String LARGER =
-      "make the facet larger or smaller ([[facet]] width, length), the studs further apart ([frame]"
-          + " stud-spacing) or the sheets' least width greater ([sheet] least-width)";
-
   private final Layout layout;
   private final List<Overlap> overlaps;
   private final Tape tape;
@@ -47,8 +43,17 @@ final class OverlapCure {
       return ofSupport(overlap);
     }
     return overlap.one().isOnFacetOf(overlap.other())
-        ? new OpeningMove(overlap, tape).words().orElse(LARGER)
+        ? new OpeningMove(overlap, tape)
+            .words()
+            .orElseGet(() -> larger(overlap.one().facet().orElseThrow()))
         : ofFrames(overlap.one(), overlap.other());
+  }
+
+  private static String larger(Facet facet) {
+    return "make the facet larger or smaller ("
+        + facet.sizeKeys()
+        + "), the studs further apart ([frame] stud-spacing) or the sheets' least width greater"
+        + " ([sheet] least-width)";
   }
 
   /** Whether a member is a frame's, and the other a rail on which that frame stands. */

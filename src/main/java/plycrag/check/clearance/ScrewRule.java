@@ -25,6 +25,7 @@ import plycrag.layout.frame.Member;
 import plycrag.layout.pattern.Screw;
 import plycrag.layout.skin.Piece;
 import plycrag.wall.Clearances;
+import plycrag.wall.Facet;
 import plycrag.wall.Frame;
 import plycrag.wall.Frame.SeamBacking;
 
@@ -98,7 +99,7 @@ abstract class ScrewRule implements Rule {
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       for (Screw screw : facet.screws()) {
         Grip grip = new Grip(screw, pieces.get(screw.piece()), members.get(screw.member()));
-        finding(grip, layout, report).ifPresent(findings::add);
+        finding(grip, facet.facet(), layout, report).ifPresent(findings::add);
       }
     }
     return findings;
@@ -108,7 +109,7 @@ abstract class ScrewRule implements Rule {
     return things.stream().collect(Collectors.toMap(mark, Function.identity()));
   }
 
-  private Optional<Finding> finding(Grip grip, Layout layout, Report report) {
+  private Optional<Finding> finding(Grip grip, Facet facet, Layout layout, Report report) {
     Measure measure = measure(grip, layout.wall().clearance());
     if (!Tolerance.isSome(measure.shortfall())) {
       return Optional.empty();
@@ -127,7 +128,9 @@ abstract class ScrewRule implements Rule {
                 + screw.member()
                 + " "
                 + report.standing(measure, other(grip)),
-            suggestion(layout.wall().frame())));
+            NarrowStrip.at(screw.centre(), facet, layout.wall())
+                .map(strip -> strip.cure(report.tape()))
+                .orElseGet(() -> suggestion(layout.wall().frame()))));
   }
 
   /** What it measures, against what is required. */

@@ -27,8 +27,14 @@ import plycrag.layout.skin.Piece;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 import plycrag.wall.Fold;
+import plycrag.wall.Wall;
 
-/** Every edge of every piece, at a seam or not, has timber behind it over its whole length. */
+/**
+ * Every edge of every piece, at a seam or not, has timber behind it over its whole length. Two
+ * kinds are let be: edges that stop short of a fold for their square cuts stand out as far as those
+ * ask, and timber goes straight round an opening that is round or slants, so that its edge may
+ * stand further from it, which is told.
+ */
 public final class SeamBacked implements Rule {
   /** An edge nearer to an opening's than this is one of its own, mm. */
   private static final double BESIDE = 0.1;
@@ -44,13 +50,17 @@ public final class SeamBacked implements Rule {
   @Override
   public String promise() {
     return "Every edge of every sheet, at seams too, has timber behind it; near the corners of"
-        + " a sheet no further away than it is thick.";
+        + " a sheet no further away than it is thick. At openings that are round or slant, what"
+        + " stands further away is told.";
   }
 
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
     for (FacetLayout facet : layout.facets()) {
+      if (!facet.hasStuds()) {
+        continue; // too short for a frame, which is a rule of its own
+      }
       Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
       SpatialIndex<Member> members = new SpatialIndex<>(facet.members(), Member::box);
       double overhang = layout.wall().overhang(facet.facet());
@@ -61,7 +71,8 @@ public final class SeamBacked implements Rule {
           }
           for (Geometry stretch : bare(edge, members, overhang, layout.wall().rimOverhang())) {
             findings.add(
-                finding(piece, stretch, facet, cure(stretch, facet.facet(), overhang), report));
+                finding(
+                    piece, stretch, facet, cure(stretch, facet.facet(), layout.wall()), report));
           }
         }
         odd(facet.facet())
@@ -167,8 +178,12 @@ public final class SeamBacked implements Rule {
   }
 
   /** What would bring timber behind a stretch: at a corner of walls what they leave no room for. */
-  private static String cure(Geometry stretch, Facet facet, double overhang) {
-    if (overhang > 0) {
+  private static String cure(Geometry stretch, Facet facet, Wall wall) {
+    Optional<NarrowStrip> strip = NarrowStrip.at(stretch, facet, wall);
+    if (strip.isPresent()) {
+      return strip.get().cure(wall.tape());
+    }
+    if (wall.overhang(facet) > 0) {
       return "mitre what meets at the fold ([wall] fold-edges)";
     }
     return facet.folds().stream()
@@ -181,7 +196,9 @@ public final class SeamBacked implements Rule {
                     + " and "
                     + fold.other()
                     + " leave no room for timber there; let them turn less ([[facet]] turn), lean by"
-                    + " the same angle, or end at the same height ([[facet]] angle, length)")
+                    + " the same angle, or end at the same height ([[facet]] angle, "
+                    + facet.told().key().word()
+                    + ")")
         .orElse("choose a smaller seam gap, broader timber or other backing at the seams");
   }
 

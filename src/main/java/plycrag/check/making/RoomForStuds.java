@@ -8,7 +8,8 @@ import plycrag.finding.Measure;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
-import plycrag.layout.frame.MemberRole;
+import plycrag.units.Tape;
+import plycrag.wall.Facet;
 
 /** A facet is long enough for studs between the plates at its edges. */
 public final class RoomForStuds implements Rule {
@@ -26,24 +27,28 @@ public final class RoomForStuds implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     return layout.facets().stream()
-        .filter(facet -> facet.members().stream().noneMatch(one -> one.role() == MemberRole.STUD))
-        .map(facet -> finding(facet, layout))
+        .filter(facet -> !facet.hasStuds())
+        .map(facet -> finding(facet, layout.wall().tape()))
         .toList();
   }
 
-  private Finding finding(FacetLayout facet, Layout layout) {
-    double length = facet.facet().length();
-    Report report = new Report(name(), facet.facet().name(), layout.wall().tape());
-    return report.error(
-        new Report.Thing(facet.facet().name(), Shapes.point(0, length / 2)),
-        "",
-        new Measure(0, 0),
-        "facet "
-            + facet.facet().name()
-            + " is "
-            + report.tape().text(length)
-            + " long, and the plates at its edges leave no room for studs between them",
-        "make it longer ([[facet]] length), its folds less sharp ([[facet]] angle) or the timber less"
-            + " deep ([frame] section)");
+  private Finding finding(FacetLayout layout, Tape tape) {
+    Facet facet = layout.facet();
+    return new Report(name(), facet.name(), tape)
+        .error(
+            new Report.Thing(facet.name(), Shapes.point(0, facet.length() / 2)),
+            "",
+            new Measure(0, 0),
+            (facet.isCutOff()
+                    ? "the wall beside facet " + facet.name() + " cuts off so much of it that"
+                    : "facet " + facet.name() + " is " + tape.text(facet.length()) + " long, and")
+                + " the plates at its edges leave no room for studs between them",
+            facet.isCutOff()
+                ? "let the walls lean more alike or turn less toward each other ([[facet]] angle,"
+                    + " turn)"
+                : "make it longer ("
+                    + facet.lengthKey()
+                    + "), its folds less sharp ([[facet]] angle) or the timber less deep ([frame]"
+                    + " section)");
   }
 }

@@ -88,7 +88,8 @@ public final class SheetsSaved implements Rule {
           Shapes.rectangle(0, 0, width, length),
           facet.cutouts(),
           facet.folds(),
-          facet.plane());
+          facet.plane(),
+          facet.told().with(length));
     }
   }
 
@@ -155,6 +156,10 @@ public final class SheetsSaved implements Rule {
                 + Count.of(needed, "sheet")
                 + " instead of "
                 + taken,
-            "make it " + less + " if you can ([[facet]] " + (up ? "length)" : "width)"));
+            "make it "
+                + less
+                + " if you can ("
+                + (up ? facet.lengthKey() : "[[facet]] width")
+                + ")");
   }
 }

@@ -160,7 +160,9 @@ public final class BroughtIn implements Rule {
             part > 0
                 ? "split it: tell facets of the same angle, none longer than "
                     + tape.text(part)
-                    + " up the slope ([[facet]] length), whose frames are bolted together"
+                    + " up the slope ("
+                    + facet.facet().lengthKey()
+                    + "), whose frames are bolted together"
                 : "build it in the room ([handling] bring-in = \"parts\")"));
   }
 

@@ -51,7 +51,7 @@ public final class FallSpace implements Rule {
       List<FacetLayout> run = layout.runs().get(number);
       FallZone zone = FallZone.of(layout, run.stream().map(FacetLayout::facet).toList());
       height(layout, zone, findings);
-      ends(layout, zone, run.get(0), findings);
+      ends(layout, zone, run, findings);
       obstacles(layout, zone, run.get(0), findings);
       mats(layout, zone, findings);
       sides(layout, number, zone, findings);
@@ -80,7 +80,8 @@ public final class FallSpace implements Rule {
   }
 
   /** Whatever ends the room in front of a run, seen square to it. */
-  private void ends(Layout layout, FallZone zone, FacetLayout lowest, List<Finding> findings) {
+  private void ends(Layout layout, FallZone zone, List<FacetLayout> run, List<Finding> findings) {
+    FacetLayout lowest = run.get(0);
     Room.Sides sides = layout.wall().room().sides();
     double width = layout.wall().frontWidth();
     List<Double> nearest = new ArrayList<>();
@@ -107,7 +108,9 @@ public final class FallSpace implements Rule {
                         "the room ends",
                         end - zone.outermost(),
                         zone,
-                        "lean the wall out less ([[facet]] angle) or make it lower ([[facet]] length)")));
+                        "lean the wall out less ([[facet]] angle) or make it lower ("
+                            + run.get(run.size() - 1).facet().lengthKey()
+                            + ")")));
   }
 
   /**

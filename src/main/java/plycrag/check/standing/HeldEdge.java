@@ -3,10 +3,11 @@ package plycrag.check.standing;
 import java.util.Optional;
 import plycrag.finding.Cure;
 import plycrag.finding.Measure;
-import plycrag.layout.support.WallSupport;
+import plycrag.layout.Layout;
 import plycrag.solve.support.Unheld;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
+import plycrag.wall.Facet;
 import plycrag.wall.room.GivenSupport.Kind;
 
 /**
@@ -14,14 +15,25 @@ import plycrag.wall.room.GivenSupport.Kind;
  *
  * @param edge what is not held, and why
  * @param kind of the support
+ * @param lengthKey the key that tells how long its facet is
  * @param tape what lengths are told with
  */
-record HeldEdge(Unheld edge, Kind kind, Tape tape) {
+record HeldEdge(Unheld edge, Kind kind, String lengthKey, Tape tape) {
   private static final String ACROSS = "[support] across";
   private static final String BEHIND = "[support] behind";
 
-  static HeldEdge of(Unheld edge, WallSupport support, Tape tape) {
-    return new HeldEdge(edge, support.kind(), tape);
+  /** What leans so far is no higher for being longer, degrees. */
+  private static final double LEVEL = 90;
+
+  static HeldEdge of(Unheld edge, Layout layout) {
+    String lengthKey =
+        layout.wall().facets().stream()
+            .filter(facet -> facet.name().equals(edge.facet()))
+            .map(Facet::lengthKey)
+            .findFirst()
+            .orElseThrow();
+    Kind kind = layout.support().orElseThrow().kind();
+    return new HeldEdge(edge, kind, lengthKey, layout.wall().tape());
   }
 
   /** What was found and required, where that is a length. */
@@ -99,11 +111,13 @@ record HeldEdge(Unheld edge, Kind kind, Tape tape) {
               + angle(edge.required())
               + ", or let the wall stand on posts "
               + Cure.word("[support] kind", "freestanding").words();
-      case TOO_LOW -> "make facet " + edge.facet() + " longer ([[facet]] length)" + lowElse();
+      case TOO_LOW -> "make facet " + edge.facet() + " longer (" + lengthKey + ")" + lowElse();
       case CEILING ->
           "make facet "
               + edge.facet()
-              + " shorter ([[facet]] length), or let the wall stand on posts "
+              + " shorter ("
+              + lengthKey
+              + "), or let the wall stand on posts "
               + Cure.word("[support] kind", "freestanding").words();
       case BRACE -> further() + ", or take knee braces " + across("knee-braces");
       case NO_BRACE -> "take knee braces " + across("knee-braces");
@@ -117,7 +131,11 @@ record HeldEdge(Unheld edge, Kind kind, Tape tape) {
   private String lessSteep() {
     String less = "lean it out less ([[facet]] angle)";
     return switch (kind) {
-      case HUNG -> less + ", or make it so long that hangers hold it ([[facet]] length)";
+      case HUNG ->
+          less
+              + (edge.found() < LEVEL
+                  ? ", or make it so long that hangers hold it (" + lengthKey + ")"
+                  : ", or raise the wall until hangers hold it ([wall] raise)");
       case HINGED -> "let the lowest facet be a kick " + angle(0);
       case FREESTANDING, FIXED ->
           "lean it out by "

@@ -12,6 +12,7 @@ import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.finding.Severity;
+import plycrag.geometry.Solid;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
@@ -207,12 +208,13 @@ public final class RoomFits implements Rule {
   }
 
   private void obstacle(Tape tape, RunAtAngle atAngle, Obstacle obstacle, List<Finding> findings) {
+    Solid box = Boxes.of(obstacle);
     atAngle.bodies().stream()
-        .filter(body -> body.solid().overlapsByMoreThan(Tolerance.TOUCH, Boxes.of(obstacle)))
-        .max(Comparator.comparingDouble(body -> body.solid().overlap(Boxes.of(obstacle))))
+        .filter(body -> body.overlap(box) > Tolerance.TOUCH)
+        .max(Comparator.comparingDouble(body -> body.overlap(box)))
         .ifPresent(
             body -> {
-              double depth = body.solid().overlap(Boxes.of(obstacle));
+              double depth = body.overlap(box);
               findings.add(
                   new WholeWall(name(), Severity.ERROR)
                       .finding(

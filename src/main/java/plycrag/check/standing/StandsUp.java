@@ -56,7 +56,9 @@ public final class StandsUp implements Rule {
                 + " in place, member by member, or split it: tell facets of the same angle, none"
                 + " longer than "
                 + tape.text(tape.snapDown(Raising.longest(layout, run)))
-                + " up the slope ([[facet]] length), whose frames are bolted together";
+                + " up the slope ("
+                + run.get(0).facet().lengthKey()
+                + "), whose frames are bolted together";
     return new WholeWall(name(), Severity.WARNING)
         .finding(
             "",

@@ -50,7 +50,7 @@ public final class SupportHolds implements Rule {
       GivenSupport asked = layout.wall().support().orElseThrow();
       boolean unknown = asked.kind() == Kind.HUNG && !layout.wall().room().ceiling().isTold();
       if (!unknown) {
-        unheld(layout.support().get(), layout.wall().tape(), findings);
+        unheld(layout, layout.support().get(), findings);
         unmet(layout.support().get(), findings);
       }
       sway(asked, findings);
@@ -64,9 +64,9 @@ public final class SupportHolds implements Rule {
     return findings;
   }
 
-  private void unheld(WallSupport support, Tape tape, List<Finding> findings) {
+  private void unheld(Layout layout, WallSupport support, List<Finding> findings) {
     for (Unheld unheld : support.unheld()) {
-      HeldEdge edge = HeldEdge.of(unheld, support, tape);
+      HeldEdge edge = HeldEdge.of(unheld, layout);
       WholeWall report = new WholeWall(name(), Severity.ERROR);
       findings.add(
           edge.measure()

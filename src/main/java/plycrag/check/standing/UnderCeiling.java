@@ -8,6 +8,7 @@ import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Measure;
 import plycrag.geometry.Tolerance;
+import plycrag.geometry.Trig;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
@@ -18,6 +19,7 @@ import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Facet;
 import plycrag.wall.FacetAtAngle;
+import plycrag.wall.Fold;
 import plycrag.wall.room.RoomPlane;
 
 /** What of a run is too high for the ceiling: a facet, or what holds it. */
@@ -106,22 +108,42 @@ final class UnderCeiling {
     double fitting = tape.snapDown(facet.facet().length() - by / gain);
     return gain > Tolerance.RECKONING && fitting >= LEAST_LENGTH
         ? Optional.of(
-            "facet "
-                + facet.facet().name()
-                + " fits with a length of "
-                + tape.text(fitting)
-                + " up the slope "
-                + (facet.facet().isRectangle()
-                    ? Cure.length("[[facet]] length", fitting, tape).words()
-                    : "([[facet]] outline)"))
+            "facet " + facet.facet().name() + " fits with a " + size(facet.facet(), fitting))
         : Optional.empty();
+  }
+
+  /** How long or high a facet fits, as its file tells it. */
+  private String size(Facet facet, double length) {
+    Tape tape = layout.wall().tape();
+    String upTheSlope = "length of " + tape.text(length) + " up the slope ";
+    return switch (facet.told().key()) {
+      case LENGTH -> upTheSlope + Cure.length(facet.lengthKey(), length, tape).words();
+      case OUTLINE -> upTheSlope + "(" + facet.lengthKey() + ")";
+      case VERTICAL_HEIGHT -> {
+        double height = tape.snapDown(length * Trig.cos(facet.angle()));
+        yield "height of "
+            + tape.text(height)
+            + " "
+            + Cure.length(facet.lengthKey(), height, tape).words();
+      }
+    };
+  }
+
+  private Facet below(Facet facet) {
+    String name = facet.fold(Fold.Place.BELOW).orElseThrow().other();
+    return layout.wall().facets().stream()
+        .filter(other -> other.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   private String lower(Facet facet, double by) {
     if (facet.standsOnFacet()) {
       return "make what facet "
           + facet.name()
-          + " stands on lower ([[facet]] length, [wall] raise)";
+          + " stands on lower ("
+          + below(facet).lengthKey()
+          + ", [wall] raise)";
     }
     Tape tape = layout.wall().tape();
     double raise = tape.snapDown(facet.raise() - by);

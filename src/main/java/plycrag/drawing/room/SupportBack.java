@@ -67,6 +67,7 @@ public final class SupportBack {
     timbers.forEach(placed -> bodies.add(body(placed.member().mark(), false, inRun(placed))));
     bodies.forEach(body -> box.expandToInclude(body.silhouette().getEnvelopeInternal()));
     box.expandToInclude(box.getMinX(), 0);
+    box.expandToInclude(-left - run.get(0).facet().width(), 0);
     this.sketch = new Sketch(Scale.fitting(box.getWidth(), box.getHeight()));
     this.marks = new PartMarks(sketch);
   }

@@ -5,6 +5,7 @@ import plycrag.layout.frame.Footing;
 import plycrag.layout.frame.FramedFacet;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.Member;
+import plycrag.layout.frame.MemberRole;
 import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.InsertSurroundings;
 import plycrag.layout.pattern.Omission;
@@ -71,6 +72,11 @@ public record FacetLayout(
   /** Plates, studs, blocking, each in reading order. */
   public List<Member> members() {
     return frame.members();
+  }
+
+  /** Whether there is room for a stud, without which it has no frame. */
+  public boolean hasStuds() {
+    return members().stream().anyMatch(member -> member.role() == MemberRole.STUD);
   }
 
   /** All screws, line by line. */

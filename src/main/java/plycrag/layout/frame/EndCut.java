@@ -52,21 +52,22 @@ public record EndCut(double mitre, double tilt, boolean isPointed) {
     return Math.abs(ahead) < Tolerance.OFF_GRID ? 0 : ahead;
   }
 
-  /** The sides that are not along the member, at one end of it. */
+  /**
+   * The sides that are not along the member, at one end of it. A ring runs counter-clockwise, so
+   * that its sides at the two ends run across the member in opposite ways.
+   */
   private static List<End> ends(Coordinate[] ring, Direction along, boolean high) {
-    double middle = 0;
-    for (int at = 1; at < ring.length; at++) {
-      middle += along.along(ring[at]) / (ring.length - 1);
-    }
     List<End> ends = new ArrayList<>();
     Direction across = along.across();
+    boolean risesHigh = along.u() * across.v() - along.v() * across.u() > 0;
     for (int at = 1; at < ring.length; at++) {
       double run = Math.abs(along.along(ring[at]) - along.along(ring[at - 1]));
-      double rise = Math.abs(across.along(ring[at]) - across.along(ring[at - 1]));
+      double rise = across.along(ring[at]) - across.along(ring[at - 1]);
+      double breadth = Math.abs(rise);
       boolean isSide =
-          rise < Tolerance.TOUCH || (rise < 0.5 && rise < 2 * Tolerance.ALONG_TIMBER * run);
-      double place = (along.along(ring[at]) + along.along(ring[at - 1])) / 2;
-      if (!isSide && place > middle == high) {
+          breadth < Tolerance.TOUCH
+              || (breadth < 0.5 && breadth < 2 * Tolerance.ALONG_TIMBER * run);
+      if (!isSide && rise > 0 == (risesHigh == high)) {
         ends.add(new End(at - 1, at, Math.sqrt(run * run + rise * rise)));
       }
     }

@@ -54,9 +54,15 @@ final class FoldJoints {
   }
 
   private List<Joint> joints() {
+    Optional<LineString> side = side(frame.facet(), fold);
+    Optional<LineString> otherSide = side(other.facet(), back);
+    return side.isPresent() && otherSide.isPresent()
+        ? joints(side.get(), otherSide.get())
+        : List.of();
+  }
+
+  private List<Joint> joints(LineString side, LineString otherSide) {
     List<Joint> joints = new ArrayList<>();
-    LineString side = side(frame.facet(), fold);
-    LineString otherSide = side(other.facet(), back);
     for (Member under : frame.members()) {
       for (LineString edge : Contact.edgesOn(under, side)) {
         for (Member over : other.members()) {
@@ -82,8 +88,9 @@ final class FoldJoints {
         && Swing.of(wall, List.of(frame.facet(), other.facet())).isPresent();
   }
 
-  private LineString side(Facet facet, Fold at) {
-    return Shapes.outerEdges(FoldCuts.of(facet, wall).moved(FoldCut::timber)).get(at.side());
+  /** Where timber of a facet ends at a fold; nothing where it comes together before that. */
+  private Optional<LineString> side(Facet facet, Fold at) {
+    return FoldCuts.of(facet, wall).moved(FoldCut::timber).side(at.side());
   }
 
   /** Where an edge lies along the fold, mm from its beginning on the first facet. */

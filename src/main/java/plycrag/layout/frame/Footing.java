@@ -70,7 +70,12 @@ public record Footing(
   }
 
   private static Optional<GroundEdge> edge(Facet facet, Wall wall, double low) {
-    return GroundEdge.downTo(low, STUDS * wall.frame().breadth(), FoldCuts.of(facet, wall));
+    return GroundEdge.downTo(
+        low,
+        STUDS * wall.frame().breadth(),
+        FoldCuts.of(facet, wall),
+        fold ->
+            wall.facets().stream().noneMatch(one -> fold.other().equals(one.name()) && hangs(one)));
   }
 
   /** Whether a lowest facet's frame ends at its lower edge, above the floor. */

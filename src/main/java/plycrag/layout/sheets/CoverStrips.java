@@ -53,7 +53,8 @@ final class CoverStrips {
       for (Fold fold : facet.folds()) {
         double gap = wall.foldGap(fold);
         boolean once = fold.place() == Fold.Place.ABOVE || fold.place() == Fold.Place.RIGHT;
-        if (gap > 0 && once) {
+        boolean meets = fold.length() >= Tolerance.MARKED;
+        if (gap > 0 && once && meets) {
           double width = wall.tape().snapUp(2 * LAP + gap);
           wanted.add(new Wanted(facet, fold, gap, width, Shapes.onGrid(fold.length())));
         }

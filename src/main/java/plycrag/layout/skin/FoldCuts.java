@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Unturned;
 import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 
@@ -46,7 +46,7 @@ public record FoldCuts(Facet facet, List<FoldCut> sides) {
   }
 
   /** The facet's boundary, every side moved outward by a distance of its own. */
-  public Polygon moved(ToDoubleFunction<FoldCut> outward) {
-    return Shapes.moved(facet.boundary(), side -> outward.applyAsDouble(sides.get(side)));
+  public Unturned moved(ToDoubleFunction<FoldCut> outward) {
+    return Unturned.moved(facet.boundary(), side -> outward.applyAsDouble(sides.get(side)));
   }
 }

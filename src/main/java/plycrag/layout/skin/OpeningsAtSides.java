@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
+import plycrag.geometry.Unturned;
 import plycrag.wall.Cutout;
 import plycrag.wall.Facet;
 
@@ -31,7 +32,7 @@ public final class OpeningsAtSides {
 
   /** The facet with its sides moved, without its openings; all of it if nothing is left. */
   Polygon opened() {
-    return opened(Shapes.moved(facet.boundary(), outward));
+    return opened(Unturned.moved(facet.boundary(), outward).area());
   }
 
   /** The same of an area that goes as far beyond the facet. */

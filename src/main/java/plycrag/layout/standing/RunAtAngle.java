@@ -9,6 +9,7 @@ import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
+import plycrag.layout.skin.Piece;
 import plycrag.layout.support.PlacedMember;
 import plycrag.wall.Facet;
 import plycrag.wall.FacetAtAngle;
@@ -29,22 +30,47 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
   }
 
   /**
-   * A part as a body; openings in it are not taken out.
+   * A part as a body.
    *
    * @param mark its name
    * @param owner what a person calls what it belongs to: its facet, or itself by its role
    * @param facet whose it is; empty for what holds facets up
-   * @param solid where it is
+   * @param solid where it is, openings and notches not taken out
+   * @param parts the same in convex parts, around openings and notches
    */
-  public record Body(String mark, String owner, Optional<FacetAtAngle> facet, Solid solid) {
-    static Body of(String mark, FacetAtAngle facet, Solid solid) {
-      return new Body(mark, "facet " + facet.facet().name(), Optional.of(facet), solid);
+  public record Body(
+      String mark, String owner, Optional<FacetAtAngle> facet, Solid solid, List<Solid> parts) {
+    /** Copies the parts. */
+    public Body {
+      parts = List.copyOf(parts);
+    }
+
+    static Body of(Piece piece, FacetAtAngle facet, double thickness) {
+      Solid whole = Solid.joining(piece.outline(), 0, piece.back(), thickness).mapped(facet::at);
+      List<Solid> parts =
+          piece.bodies(thickness).stream().map(part -> part.mapped(facet::at)).toList();
+      return new Body(piece.mark(), words(facet), Optional.of(facet), whole, parts);
+    }
+
+    static Body of(Member member, FacetAtAngle facet, double thickness) {
+      Solid solid = member.body(thickness).mapped(facet::at);
+      return new Body(member.mark(), words(facet), Optional.of(facet), solid, List.of(solid));
+    }
+
+    private static String words(FacetAtAngle facet) {
+      return "facet " + facet.facet().name();
     }
 
     static Body of(PlacedMember placed) {
       Member member = placed.member();
       String owner = member.role().word() + " " + member.mark();
-      return new Body(member.mark(), owner, Optional.empty(), placed.body());
+      Solid solid = placed.body();
+      return new Body(member.mark(), owner, Optional.empty(), solid, List.of(solid));
+    }
+
+    /** How far it reaches into another body, mm; zero or less where they are apart. */
+    public double overlap(Solid other) {
+      return parts.stream().mapToDouble(part -> part.overlap(other)).max().orElse(0);
     }
   }
 
@@ -85,22 +111,9 @@ public record RunAtAngle(List<Body> still, List<Body> moving) {
   private static List<Body> bodies(Wall wall, FacetLayout facet, FacetAtAngle turnedFacet) {
     double thickness = wall.sheet().thickness();
     Stream<Body> pieces =
-        facet.pieces().stream()
-            .map(
-                piece ->
-                    Body.of(
-                        piece.mark(),
-                        turnedFacet,
-                        Solid.joining(piece.outline(), 0, piece.back(), thickness)
-                            .mapped(turnedFacet::at)));
+        facet.pieces().stream().map(piece -> Body.of(piece, turnedFacet, thickness));
     Stream<Body> members =
-        facet.members().stream()
-            .map(
-                member ->
-                    Body.of(
-                        member.mark(),
-                        turnedFacet,
-                        member.body(thickness).mapped(turnedFacet::at)));
+        facet.members().stream().map(member -> Body.of(member, turnedFacet, thickness));
     return Stream.concat(pieces, members).toList();
   }
 

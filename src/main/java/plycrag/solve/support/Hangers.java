@@ -107,11 +107,11 @@ public final class Hangers {
 
   /** Braces at 45° from the floor up to the back of a fold. */
   static void addFloorBraces(SupportSite site, BackEdge back, SupportFrame.Draft draft) {
-    double lean = back.y(1) - back.y(0);
-    if (lean >= 1) {
+    if (back.angle() >= BRACED) {
       draft.notHeld(back, Unheld.Cause.TOO_STEEP, back.angle(), BRACED);
       return;
     }
+    double lean = back.y(1) - back.y(0);
     double half = site.timber().brace() * Math.sqrt(2) / (1 - lean) / 2;
     double high = site.level(back) - site.timber().tie() / 2 + half;
     double low = high - 2 * half;

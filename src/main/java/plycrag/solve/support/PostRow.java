@@ -5,19 +5,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
 
 /**
  * The posts of a run, seen from behind, and what keeps them from swaying along the wall.
  *
  * <p>A beam lies on edge along their backs at the upper ends, and with braces a sill at their feet.
- * Between the two a brace lies flat on their backs over the first bay and one over the last,
- * leaning against each other. The knee braces under it stand between the posts, flush with their
- * backs, so that each ends on the side of a post and lies along the beam.
+ * Between the two a brace lies flat on their backs over the first bay that is wide enough and one
+ * over the last, leaning against each other. The knee braces under it stand between the posts,
+ * flush with their backs, so that each ends on the side of a post and lies along the beam.
  */
 final class PostRow {
   /** So far beyond the outer posts goes what lies on them, since screws keep off its ends, mm. */
   private static final double PAST = 40;
+
+  /** In depths of the timber (a choice, no source). */
+  private static final double NARROWEST = 2;
 
   private final SupportSite site;
   private final List<SupportTimber> posts;
@@ -55,13 +59,24 @@ final class PostRow {
     double low = box().getMinY();
     along(TimberUse.BEAM, box().getMaxY() - site.depth());
     along(TimberUse.SILL, low);
-    int last = posts.size() - 1;
-    if (last > 0) {
-      Optional<Diagonal> first = braceBay(0, false, 0);
-      if (last > 1) {
-        braceBay(last - 1, true, last == 2 ? first.map(this::under).orElse(0.0) : 0);
-      }
+    List<Integer> bays =
+        IntStream.range(0, posts.size() - 1).filter(this::takesBrace).boxed().toList();
+    if (bays.isEmpty()) {
+      draft.sway();
+      return;
     }
+    int first = bays.get(0);
+    int last = bays.get(bays.size() - 1);
+    Optional<Diagonal> rising = braceBay(first, false, 0);
+    if (last > first) {
+      braceBay(last, true, last == first + 1 ? rising.map(this::under).orElse(0.0) : 0);
+    }
+  }
+
+  /** Over a narrower bay a brace would stand as upright as the posts, its ends over each other. */
+  private boolean takesBrace(int bay) {
+    double along = site.stations().get(bay + 1) + site.breadth() - site.stations().get(bay);
+    return along >= NARROWEST * site.depth();
   }
 
   /**

@@ -47,6 +47,31 @@ class InsertAgainstInsertTest {
   }
 
   @Test
+  void tellsOfAZoneThatScattersThemTooNear() {
+    String zone =
+        Found.BAY
+            + """
+            [inserts]
+            when-blocked = "drop"
+            flange = 60
+            [[zone]]
+            name = "warm"
+            left = 100
+            low = 100
+            width = 900
+            height = 900
+            pattern = "scatter"
+            scatter-spacing = %s
+            """;
+    Found.by("insert-insert", zone.formatted("70")).isNothing();
+    Found.by("insert-insert", zone.formatted("69"))
+        .times(1)
+        .isError(false)
+        .measured(69, 70)
+        .suggests("scatter them at least as far apart as that ([[zone]] scatter-spacing = 70)");
+  }
+
+  @Test
   void findsTwoInOnePlace() {
     // both columns are marked at 100 mm
     Found.by("insert-insert", Found.bay("100, 100.3", "300")).times(1).measured(-26, 10);

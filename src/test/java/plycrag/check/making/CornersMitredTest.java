@@ -49,7 +49,7 @@ class CornersMitredTest {
     Found.by("corner-saw", niche).isNothing();
   }
 
-  /** From 1500 up a side of 200 slants away: 5 mm from the corner at 37.5, 199 at 1495. */
+  /** From 1500 up a side of 200 slants away: 5 mm from the corner at 37.5 mm up, 200 at its top. */
   @Test
   void tellsOfACornerThatStaysOpen() {
     String open =
@@ -70,8 +70,8 @@ class CornersMitredTest {
         .isError(false)
         .between("one", "two")
         .says(
-            "the corner between facets one and two stays open over 1460 mm of its height, 199 mm"
-                + " wide at 1495 mm above the floor")
+            "the corner between facets one and two stays open over 1463 mm of its height, 200 mm"
+                + " wide at 1500 mm above the floor")
         .suggests(
             "let the outline of facet one run up to the corner ([[facet]] outline), or close the gap"
                 + " so that nobody reaches in");

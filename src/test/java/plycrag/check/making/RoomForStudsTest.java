@@ -25,6 +25,35 @@ class RoomForStudsTest {
   }
 
   @Test
+  void namesTheKeyThatTellsHowLongAFacetIs() {
+    Found.by("facet-too-short", BEND.formatted("247").replace("length", "vertical-height"))
+        .times(1)
+        .suggests(
+            "make it longer ([[facet]] vertical-height), its folds less sharp ([[facet]] angle)"
+                + " or the timber less deep ([frame] section)");
+  }
+
+  /** Beside a roof just above the floor a plumb wall of any length is a strip. */
+  @Test
+  void aFacetThatTheWallBesideItCutsOffIsNotToldToBeLonger() {
+    Found.by(
+            "facet-too-short",
+            """
+            [[facet]]
+            name = "roof"
+            angle = 89
+            length = 487
+            [[facet]]
+            name = "wall"
+            beside = "roof"
+            turn = 5
+            """)
+        .times(1)
+        .suggests(
+            "let the walls lean more alike or turn less toward each other ([[facet]] angle, turn)");
+  }
+
+  @Test
   void findsAFacetThatIsAllPlates() {
     Found.by("facet-too-short", BEND.formatted("300"))
         .times(1)

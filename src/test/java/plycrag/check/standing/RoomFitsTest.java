@@ -98,4 +98,35 @@ class RoomFitsTest {
                 + "1000 mm there ([room] front = 1000)");
     Found.by("room-fits", wall + "[room]\nfront = 1000\n").isNothing();
   }
+
+  private static final String POST =
+      """
+      [[facet]]
+      width = 2400
+      length = 2400
+      [[cutout]]
+      left = 900
+      low = 0
+      width = 400
+      height = 1000
+      filled = true
+      [[obstacle]]
+      name = "post"
+      left = %s
+      out = -200
+      width = 300
+      depth = 200
+      height = %s
+      """;
+
+  /** The opening is from 900 to 1300 and 1000 high, with timber of 45 round it. */
+  @Test
+  void whatStandsInAnOpeningIsClear() {
+    Found.by("room-fits", POST.formatted("950", "1000")).isNothing();
+    Found.by("room-fits", POST.formatted("895", "1000"))
+        .times(1)
+        .isError(true)
+        .says("P1 overlaps post by 5 mm");
+    Found.by("room-fits", POST.formatted("950", "1030")).times(1).isError(true);
+  }
 }
