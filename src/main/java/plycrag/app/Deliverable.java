@@ -13,9 +13,12 @@ import plycrag.document.PaperSize;
 import plycrag.document.Print;
 import plycrag.document.Table;
 import plycrag.drawing.Portfolio;
+import plycrag.drawing.pen.OperationLayers;
 import plycrag.drawing.pen.PrintedSet;
 import plycrag.drawing.pen.View;
+import plycrag.drawing.pen.ViewKind;
 import plycrag.drawing.room.WallModel;
+import plycrag.drawing.template.SheetCut;
 import plycrag.drawing.template.Templates;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
@@ -31,6 +34,7 @@ import plycrag.files.ngc.NgcWriter;
 import plycrag.files.pdf.BookWriter;
 import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
+import plycrag.layout.sheets.WorkedFace;
 import plycrag.lists.FindingTable;
 import plycrag.lists.HoleTable;
 import plycrag.lists.LayoutMap;
@@ -107,6 +111,7 @@ public final class Deliverable {
     addBook(portfolio);
     addLabels();
     addDrawings(portfolio);
+    addSheetCuts();
   }
 
   private void addBook(Portfolio portfolio) {
@@ -128,7 +133,7 @@ public final class Deliverable {
   private void addDrawings(Portfolio portfolio) {
     for (View view : portfolio.views()) {
       String path = "drawings/" + view.name();
-      if (view.kind().isForCad()) {
+      if (view.kind().isForCad() && view.kind() != ViewKind.SHEET_CUT) {
         add(path + ".dxf", DxfWriter.write(view.drawing(), dxf));
       }
       if (view.kind().isPicture()) {
@@ -137,6 +142,16 @@ public final class Deliverable {
     }
     Print print = PrintedSet.of(checked, output.paper(), portfolio.views());
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
+  }
+
+  /** For a shop, with the layers that it asks for. */
+  private void addSheetCuts() {
+    OperationLayers layers = new OperationLayers(output.layers());
+    for (WorkedFace face : checked.layout().faces()) {
+      add(
+          "drawings/" + face.sheet().fileName() + ".dxf",
+          DxfWriter.write(SheetCut.of(checked, face, layers), dxf));
+    }
   }
 
   private void addTemplates() {
