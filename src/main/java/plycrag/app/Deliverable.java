@@ -34,6 +34,7 @@ import plycrag.files.ngc.NgcWriter;
 import plycrag.files.pdf.BookWriter;
 import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
+import plycrag.layout.Revision;
 import plycrag.layout.sheets.WorkedFace;
 import plycrag.lists.FindingTable;
 import plycrag.lists.HoleTable;
@@ -147,10 +148,11 @@ public final class Deliverable {
   /** For a shop, with the layers that it asks for. */
   private void addSheetCuts() {
     OperationLayers layers = new OperationLayers(output.layers());
+    String revision = Revision.of(checked.layout());
     for (WorkedFace face : checked.layout().faces()) {
       add(
           "drawings/" + face.sheet().fileName() + ".dxf",
-          DxfWriter.write(SheetCut.of(checked, face, layers), dxf));
+          DxfWriter.write(SheetCut.of(checked, face, layers, revision), dxf));
     }
   }
 
@@ -173,8 +175,7 @@ public final class Deliverable {
     Dialect dialect = Dialects.of(approved.layout().wall().machine().equipment().controller());
     List<ProgramFile> programs = new ArrayList<>();
     for (DrillProgram program : DrillPrograms.of(approved)) {
-      String name =
-          "sheet-" + program.sheet() + "-" + program.side() + "-t" + program.tool() + ".ngc";
+      String name = fileName(program);
       OutputFile file = OutputFile.text("cnc/" + name, NgcWriter.write(program, dialect));
       files.add(file);
       programs.add(new ProgramFile(program, name, Digest.sha256(file.content())));
@@ -183,6 +184,12 @@ public final class Deliverable {
       String page = HtmlWriter.writeSheet(sheet.page(), SvgWriter::inline);
       add("cnc/sheet-" + sheet.sheet() + "-" + sheet.side() + ".html", page);
     }
+  }
+
+  /** In two digits, so that names stand in the order in which programs run. */
+  private static String fileName(DrillProgram program) {
+    String place = (program.place() < 10 ? "0" : "") + program.place();
+    return "sheet-" + program.sheet() + "-" + program.side() + "-t" + place + ".ngc";
   }
 
   private void addLists() {

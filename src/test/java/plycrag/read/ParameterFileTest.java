@@ -26,6 +26,7 @@ import plycrag.wall.Pattern;
 import plycrag.wall.Scattering;
 import plycrag.wall.Screws;
 import plycrag.wall.Sheet;
+import plycrag.wall.machine.ChangePlace;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.MachineLimits;
@@ -41,6 +42,7 @@ class ParameterFileTest {
       new Controller(
           Controller.Cycles.MOVES,
           Controller.ToolChange.PROGRAM,
+          new ChangePlace(100, Optional.empty(), Optional.empty(), false),
           false,
           Controller.DwellUnit.SECONDS,
           new Controller.Text(Controller.Comments.PARENTHESES, false, 72),

@@ -1,16 +1,26 @@
 package plycrag.drawing.template;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
+import plycrag.document.TextAnchor;
+import plycrag.document.TextSize;
 import plycrag.document.Xy;
 import plycrag.drawing.flat.EngravedStrokes;
 import plycrag.drawing.flat.SheetOutline;
+import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.OperationLayers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.TitleLines;
 import plycrag.geometry.Shapes;
+import plycrag.layout.Revision;
+import plycrag.layout.sheets.LaidPiece;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.OffcutPart;
@@ -25,25 +35,36 @@ import plycrag.wall.machine.SheetCuttingRules.CutWith;
  * are not for cutting.
  */
 public final class SheetCut {
+  /** From line to line of its words, mm. */
+  private static final double LINE = 5;
+
   private final CheckedLayout checked;
   private final WorkedFace face;
   private final OperationLayers layers;
+  private final List<String> words;
   private final Sketch sketch = new Sketch(1);
 
-  private SheetCut(CheckedLayout checked, WorkedFace face, OperationLayers layers) {
+  private SheetCut(
+      CheckedLayout checked, WorkedFace face, OperationLayers layers, String revision) {
     this.checked = checked;
     this.face = face;
     this.layers = layers;
+    this.words = SheetCutWords.of(checked.layout(), face, revision);
   }
 
   /** The drawing of a face, its lower left corner at 0, 0, its layers named as usual. */
   public static Drawing of(CheckedLayout checked, WorkedFace face) {
-    return of(checked, face, OperationLayers.USUAL);
+    return of(checked, face, OperationLayers.USUAL, Revision.of(checked.layout()));
   }
 
-  /** The same with layers of other names. */
-  public static Drawing of(CheckedLayout checked, WorkedFace face, OperationLayers layers) {
-    return new SheetCut(checked, face, layers).drawing();
+  /**
+   * The same with layers of other names.
+   *
+   * @param revision of the layout, told once for all sheets
+   */
+  public static Drawing of(
+      CheckedLayout checked, WorkedFace face, OperationLayers layers, String revision) {
+    return new SheetCut(checked, face, layers, revision).drawing();
   }
 
   private Drawing drawing() {
@@ -60,9 +81,49 @@ public final class SheetCut {
     }
     EngravedStrokes.draw(checked, face.marks(), layers, sketch);
     TitleLines.stamp(checked, sketch, Layers.NOT_CUT, new Xy(20, 20));
-    return sketch.drawing(
-        checked.layout().wall().name() + ": sheet " + sheet.mark(),
-        new Extent(0, 0, sheet.stock().width(), sheet.stock().height()));
+    if (!layers.isPlain()) {
+      drawWords();
+    }
+    return sketch
+        .drawing(
+            checked.layout().wall().name() + ": sheet " + sheet.mark(),
+            new Extent(0, 0, sheet.stock().width(), sheet.stock().height()))
+        .remarked(words);
+  }
+
+  private void drawWords() {
+    double width =
+        words.stream().mapToDouble(line -> TextSize.width(line, Sketch.SMALL)).max().orElseThrow();
+    double height = LINE * words.size();
+    Xy at = middle(width + LINE, height + LINE).plus(-width / 2, (height - LINE) / 2);
+    for (String line : words) {
+      sketch.label(Layers.NOT_CUT, at, line, Sketch.SMALL, TextAnchor.START);
+      at = at.plus(0, -LINE);
+    }
+  }
+
+  private Xy middle(double width, double height) {
+    Polygon whole = Shapes.rectangle(face.sheet().area());
+    return new FreeSpot(taken())
+        .in(whole, width, height)
+        .orElseGet(() -> new Xy(whole.getCentroid().getX(), whole.getCentroid().getY()));
+  }
+
+  private List<Envelope> taken() {
+    List<Envelope> taken = new ArrayList<>();
+    for (MachinedHole hole : face.sheet().holes()) {
+      Envelope box = new Envelope(new Coordinate(hole.spot().x(), hole.spot().y()));
+      box.expandBy(hole.bore().diameter() / 2);
+      taken.add(box);
+    }
+    for (LaidPiece laid : face.sheet().pieces()) {
+      FreeSpot.addEdges(laid.kept(), taken);
+      Shapes.openings(laid.kept()).forEach(one -> taken.add(one.getEnvelopeInternal()));
+    }
+    checked.layout().offcuts().of(face.sheet()).forEach(part -> taken.add(part.place()));
+    face.marks().forEach(mark -> taken.add(mark.box()));
+    taken.add(new Envelope(20, 20 + TitleLines.stampWidth(), 15, 25));
+    return taken;
   }
 
   private void drawEdges(LaidSheet sheet) {

@@ -11,6 +11,8 @@ import plycrag.document.Drawing;
 import plycrag.document.Layer;
 import plycrag.document.Shape;
 import plycrag.drawing.pen.OperationLayers;
+import plycrag.files.dxf.DxfVersion;
+import plycrag.files.dxf.DxfWriter;
 import plycrag.layout.sheets.WorkedFace;
 
 class SheetCutTest {
@@ -69,7 +71,10 @@ class SheetCutTest {
             .findFirst()
             .orElseThrow();
     return SheetCut.of(
-        checked, face, new OperationLayers(Walls.parameters(WALL + output).output().layers()));
+        checked,
+        face,
+        new OperationLayers(Walls.parameters(WALL + output).output().layers()),
+        "0123ABCD");
   }
 
   private static Set<String> layers(Drawing drawing) {
@@ -85,6 +90,7 @@ class SheetCutTest {
             "BORE_12_0_THROUGH",
             "BORE_5_0_THROUGH",
             "CSK_9_0_ANGLE_82_5",
+            "NOT_FOR_CUTTING",
             "NOT_FOR_CUTTING_SHEET",
             "OPENING_THROUGH_INSIDE",
             "OUTLINE_THROUGH");
@@ -122,5 +128,23 @@ class SheetCutTest {
             .filter(shape -> !shape.layer().name().startsWith("NOT_FOR_CUTTING"))
             .count();
     assertThat(plain.shapes()).hasSize((int) cuts).noneMatch(Shape.Label.class::isInstance);
+    assertThat(plain.remarks()).isNotEmpty();
+  }
+
+  /** In words that nothing cuts, and in comments. */
+  @Test
+  void aDrawingSaysWhatItIs() {
+    Drawing drawing = drawing("", true);
+    assertThat(drawing.remarks())
+        .contains(
+            "Untitled wall, revision 0123ABCD",
+            "Sheet S1, front face up, face 2 of 2, turned over left to right",
+            "Stock 2440 x 1220 x 18 thick, all in millimetres");
+    assertThat(drawing.shapes().stream().filter(Shape.Label.class::isInstance))
+        .allMatch(label -> label.layer().name().equals("NOT_FOR_CUTTING"))
+        .extracting(label -> ((Shape.Label) label).text())
+        .containsExactlyElementsOf(drawing.remarks());
+    assertThat(DxfWriter.write(drawing, DxfVersion.R12))
+        .startsWith("999\nUntitled wall, revision 0123ABCD\n");
   }
 }
