@@ -7,8 +7,15 @@ import plycrag.document.Book.Checklist;
 
 /** What keeps the person at the machine, the sheet and the tool whole. */
 final class MachineCautions {
-  static final List<Block> ALL =
-      List.of(
+  private MachineCautions() {}
+
+  /**
+   * All of them.
+   *
+   * @param raised by how much Z zero is raised for the dry run, with its unit
+   */
+  static List<Block> of(String raised) {
+    return List.of(
           new Caution(
               "Dust.",
               "Wood dust harms the lungs and burns: extract it at the tool and wear a mask."),
@@ -19,8 +26,10 @@ final class MachineCautions {
                   + " of metal where the tool goes. A sheet that lifts breaks the tool and flies."),
           new Caution(
               "Dry run.",
-              "Run every program once above the work, with Z zero raised by more than the sheet is"
-                  + " thick, a hand at the stop."),
+              "Run every program once above the work, with Z zero raised by "
+                  + raised
+                  + ": the tool then clears the sheet and all that is told to stand on it. A hand at"
+                  + " the stop; afterwards set Z zero back."),
           new Checklist(
               List.of(
                   "Sheet measured: thickness as above",
@@ -33,6 +42,5 @@ final class MachineCautions {
           new Caution(
               "Use.",
               "What is made from this sheet is for bouldering only, over mats: no rope, no belay."));
-
-  private MachineCautions() {}
+  }
 }

@@ -10,6 +10,7 @@ import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole.Kind;
 import plycrag.layout.sheets.WorkedFace;
 import plycrag.units.Decimal;
+import plycrag.wall.Wall;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.Machine.ZZero;
@@ -19,14 +20,14 @@ import plycrag.wall.machine.ToolBox;
 
 /** What a program tells the person at the machine, lengths in the program's unit. */
 final class ProgramText {
-  private final String wall;
+  private final Wall wall;
   private final String revision;
   private final Machine machine;
   private final double thickness;
 
   /** Tells about one wall's programs. */
   ProgramText(Layout layout) {
-    this.wall = layout.wall().name();
+    this.wall = layout.wall();
     this.revision = Revision.of(layout);
     this.machine = layout.wall().machine();
     this.thickness = layout.wall().sheet().thickness();
@@ -50,7 +51,9 @@ final class ProgramText {
     outlines(works).filter(words -> face.isLast()).ifPresent(remarks::add);
     remarks.add(holes(works) + "breakthrough " + length(machine.heights().breakthrough()));
     remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
-    remarks.add("Caution: run above the work first");
+    remarks.add(
+        "Caution: run above the work first, with Z zero raised by "
+            + length(machine.raisedToTry(face.deepest(wall))));
     return remarks;
   }
 
@@ -59,7 +62,7 @@ final class ProgramText {
     LaidSheet sheet = face.sheet();
     SheetOrigin origin = SheetOrigin.of(machine.zero().corner(), sheet.stock());
     return List.of(
-        PlainName.of(wall),
+        PlainName.of(wall.name()),
         "Revision " + revision + ", program " + turn.place() + " of " + turn.count(),
         "Sheet " + sheet.mark() + ", " + sheet.faceUp().word() + " face up",
         "Stock "

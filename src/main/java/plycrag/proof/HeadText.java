@@ -65,7 +65,9 @@ final class HeadText {
     run.tools().forEach(tool -> told.add(tool(tool)));
     told.addAll(work(run));
     told.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
-    told.add("Caution: run above the work first");
+    told.add(
+        "Caution: run above the work first with Z zero raised by "
+            + length(machine.raisedToTry(face.deepest(layout.wall()))));
     told.addAll(changes(run));
     return told.stream().map(line -> line.toUpperCase(Locale.ROOT)).toList();
   }

@@ -78,6 +78,14 @@ public record WorkedFace(LaidSheet sheet, List<EngravedMark> marks, Order order)
     return PinHoles.margin(wall);
   }
 
+  /** How far below the sheet's top a tool goes at most, mm; nowhere less than through the sheet. */
+  public double deepest(Wall wall) {
+    double through = wall.sheet().thickness();
+    double deepest =
+        sheet.holes().stream().mapToDouble(hole -> hole.bore().depth()).max().orElse(through);
+    return Math.max(through, deepest) + wall.machine().heights().breakthrough();
+  }
+
   /** Where the sheet is turned over, counted from its left edge, mm. */
   public double axis() {
     return sheet.stock().width() / 2;
