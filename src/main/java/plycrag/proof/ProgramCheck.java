@@ -129,7 +129,9 @@ public final class ProgramCheck {
     LaidSheet sheet = face.sheet();
     return cutter
         .filter(tool -> face.isLast())
-        .map(tool -> new ExpectedContours(machine.work().routing(), heights, tool.diameter()))
+        .map(tool -> 
+            new ExpectedContours(
+                machine.work().routing(), heights, tool.diameter(), sheet.area()))
         .map(all -> all.of(sheet, corner(sheet)))
         .orElse(List.of());
   }
@@ -147,7 +149,15 @@ public final class ProgramCheck {
   private static Expected.Mark expected(EngravedMark mark, Coordinate corner, double bottom) {
     Envelope box = mark.box();
     box.translate(-corner.x, -corner.y);
-    return new Expected.Mark("the mark of piece " + mark.piece(), box, bottom);
+    List<List<Coordinate>> strokes =
+        mark.strokes().stream()
+            .map(
+                stroke ->
+                    stroke.stream()
+                        .map(at -> new Coordinate(at.x - corner.x, at.y - corner.y))
+                        .toList())
+            .toList();
+    return new Expected.Mark("the mark of piece " + mark.piece(), box, bottom, strokes);
   }
 
   /** The sheet, counted from where X and Y are zero. */
@@ -267,7 +277,8 @@ public final class ProgramCheck {
     boolean engraves = tool.kind() == Tool.Kind.ENGRAVER;
     boolean sideways = engraves || tool.kind() == Tool.Kind.END_MILL;
     Cutter plain =
-        new Cutter(tool.number(), tool.diameter(), sideways, tool.drive().speed(), feeds);
+        new Cutter(tool.number(), tool.diameter(), sideways, tool.drive().speed(), feeds)
+            .stepping(new Cutter.Steps(tool.steps().pass(), tool.steps().peck()));
     boolean tapers = engraves || tool.kind() == Tool.Kind.COUNTERSINK;
     return tapers
         ? plain.tapering(new Cutter.Taper(tool.shape().point().tip(), tool.shape().point().angle()))

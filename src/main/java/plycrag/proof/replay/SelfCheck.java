@@ -1,6 +1,7 @@
 package plycrag.proof.replay;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,7 +32,7 @@ public final class SelfCheck {
   public List<Fault> faults(String face, Expected expected, List<Program> programs) {
     List<Fault> faults = new ArrayList<>();
     List<Visit> visits = new ArrayList<>();
-    for (Program program : programs) {
+    for (Program program : inOrder(programs)) {
       ReadProgram read = ProgramReader.read(program.name(), program.text(), abilities);
       faults.addAll(read.faults());
       zero(program, read).ifPresent(faults::add);
@@ -42,7 +43,14 @@ public final class SelfCheck {
       visits.addAll(played.visits());
     }
     faults.addAll(made(face, expected, visits));
+    faults.addAll(DepthCheck.faults(visits, bench.heights(), expected.sheet()));
+    faults.addAll(OrderCheck.faults(expected, visits));
     return List.copyOf(faults);
+  }
+
+  /** Programs run in the order of their names. */
+  private static List<Program> inOrder(List<Program> programs) {
+    return programs.stream().sorted(Comparator.comparing(Program::name)).toList();
   }
 
   private Optional<Fault> zero(Program program, ReadProgram read) {
