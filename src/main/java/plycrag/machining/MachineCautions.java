@@ -1,9 +1,13 @@
 package plycrag.machining;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Caution;
 import plycrag.document.Book.Checklist;
+import plycrag.units.Decimal;
+import plycrag.wall.machine.MachineLimits;
 
 /** What keeps the person at the machine, the sheet and the tool whole. */
 final class MachineCautions {
@@ -13,8 +17,30 @@ final class MachineCautions {
    * All of them.
    *
    * @param raised by how much Z zero is raised for the dry run, with its unit
+   * @param speeds at which the programs have the spindle turn, rpm
    */
-  static List<Block> of(String raised) {
+  static List<Block> of(String raised, List<Double> speeds, MachineLimits limits) {
+    List<Block> all = new ArrayList<>();
+    speeds.stream()
+        .filter(limits::mayBeTooSlow)
+        .min(Comparator.naturalOrder())
+        .map(MachineCautions::slow)
+        .ifPresent(all::add);
+    all.addAll(others(raised));
+    return all;
+  }
+
+  private static Block slow(double speed) {
+    return new Caution(
+        "Spindle.",
+        "These programs turn at "
+            + Decimal.of(speed, 0)
+            + " rpm, which suits a boring bit; most routers do not turn so slowly. Tell how slowly"
+            + " yours does ([machine] least-speed) and the tools that it holds ([[tool]] kind ="
+            + " \"end-mill\", which bores these holes in spirals), and make the programs anew.");
+  }
+
+  private static List<Block> others(String raised) {
     return List.of(
           new Caution(
               "Dust.",

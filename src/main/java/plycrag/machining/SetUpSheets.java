@@ -7,6 +7,7 @@ import plycrag.document.Book;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Section;
 import plycrag.document.Table;
+import plycrag.document.ToolUse;
 import plycrag.layout.Layout;
 import plycrag.layout.Revision;
 import plycrag.layout.sheets.LaidSheet;
@@ -84,8 +85,16 @@ public final class SetUpSheets {
                 new Section("The sheet on the machine", onMachine(face, programs)),
                 new Section("Programs, in this order", tables.programs(programs, total(sheet))),
                 new Section("Measure", tables.measures(face)),
-                new Section("Before it runs", MachineCautions.of(raised))));
+                new Section("Before it runs", MachineCautions.of(
+                        raised, speeds(programs), machine.equipment().limits()))));
     return new SetUp(sheet.mark(), side, page);
+  }
+
+  private static List<Double> speeds(List<ProgramFile> programs) {
+    return programs.stream()
+        .flatMap(file -> file.program().uses().stream())
+        .map(ToolUse::speed)
+        .toList();
   }
 
   /** How many programs a sheet has, on both its faces. */

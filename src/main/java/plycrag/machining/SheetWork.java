@@ -110,12 +110,21 @@ final class SheetWork {
                   + lengths.words(wall.machine().work().pins().diameter())
                     + " through both holes into the board, and turn the sheet "
                   + about
-                  + "; leave X and Y zero as they are");
+                  + "; leave X and Y zero as they are"
+                  + fitting());
       case SECOND ->
           Optional.of(
               "second of two, on the pins: the sheet was turned "
                   + about
-                  + "; X and Y zero stay as they were for the first");
+                  + "; X and Y zero stay as they were for the first"
+                  + fitting());
     };
+  }
+
+  private String fitting() {
+    return face.fitsPinsOneWay(wall)
+        ? ". Turned any other way the sheet does not go on the pins"
+        : ". The sheet goes on the pins turned from below upward as well: mark its lower edge, and"
+            + " see that it lies below again";
   }
 }

@@ -97,7 +97,7 @@ final class MachineTable {
       new Parameter<>(
           "least-speed",
           new NumberKind(SPEEDS, "rpm"),
-          DefaultValue.number(100),
+          DefaultValue.number(MachineLimits.UNTOLD_SPEED),
           "The slowest that the spindle can turn and still cut; a router's is often far above that"
               + " of a boring bit.");
   static final Parameter<Double> GREATEST_SPEED =

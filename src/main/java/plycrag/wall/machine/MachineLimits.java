@@ -13,6 +13,16 @@ import java.util.Optional;
  */
 public record MachineLimits(
     Travel travel, double rapidRate, double acceleration, SpeedRange spindle) {
+  /** What stands for a least speed that nobody told, rpm. */
+  public static final double UNTOLD_SPEED = 100;
+
+  /** Most routers turn no slower (common practice, no source), rpm. */
+  private static final double SLOWEST_ROUTER = 8000;
+
+  /** Whether a speed may be too slow for the spindle, of which nobody told how slowly it turns. */
+  public boolean mayBeTooSlow(double speed) {
+    return spindle.least() <= UNTOLD_SPEED && speed < SLOWEST_ROUTER;
+  }
 
   /**
    * How far it moves.
