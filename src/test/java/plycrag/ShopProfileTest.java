@@ -67,6 +67,7 @@ class ShopProfileTest {
                 "cut-with = \"router\"",
                 "cut-with = \"router\"\nedge-trim = 20",
                 "cut-with = \"router\"\nface-up = \"back\"\ngrain = \"free\"",
+                "cut-with = \"router\"\nedge-trim = 20\n[machine]\nlong-side = \"y\"",
                 "cut-with = \"saw\"",
                 "cut-with = \"saw\"\nkerf = 0",
                 "cut-with = \"saw\"\nedge-trim = 5")

@@ -40,7 +40,8 @@ class SetUpSheetsTest {
           new MachineLimits.Travel(Optional.empty(), Optional.empty(), Optional.empty()),
           6000,
           100,
-          new SpeedRange(100, 60_000));
+          new SpeedRange(100, 60_000),
+          MachineLimits.LongSide.AS_BUILT);
 
   private static List<SetUpSheets.SetUp> sheets(String toml) {
     ApprovedLayout approved = (ApprovedLayout) Walls.judged(toml);

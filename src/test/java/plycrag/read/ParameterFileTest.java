@@ -166,7 +166,8 @@ class ParameterFileTest {
                             Optional.empty(), Optional.empty(), Optional.empty()),
                         5000,
                         300,
-                        new SpeedRange(100, 60_000)),
+                        new SpeedRange(100, 60_000),
+                        MachineLimits.LongSide.AS_BUILT),
                     PLAINEST,
                     List.of(),
                     List.of())));

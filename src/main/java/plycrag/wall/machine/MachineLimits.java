@@ -10,9 +10,24 @@ import java.util.Optional;
  * @param rapidRate how fast it goes without cutting, mm/min
  * @param acceleration how fast it comes to speed and stops, mm/s²
  * @param spindle the speeds of its spindle
+ * @param longSide which way sheets lie on its bed
  */
 public record MachineLimits(
-    Travel travel, double rapidRate, double acceleration, SpeedRange spindle) {
+    Travel travel,
+    double rapidRate,
+    double acceleration,
+    SpeedRange spindle,
+    LongSide longSide) {
+  /** Along which axis the longer side of every sheet lies. */
+  public enum LongSide {
+    /** As the first piece of each stands on the wall. */
+    AS_BUILT,
+    /** Across. */
+    X,
+    /** Away from the machine's front. */
+    Y
+  }
+
   /** What stands for a least speed that nobody told, rpm. */
   public static final double UNTOLD_SPEED = 100;
 
