@@ -293,8 +293,7 @@ class SheetPlanAgreesTest {
   @ValueSource(strings = {"x", "y"})
   void sheetsOfAllFormatsLieAsTheBedDoes(String side) {
     String machine = "grain = \"free\"\n[machine]\nlong-side = \"" + side + "\"";
-    List<Map<String, String>> sheets =
-        rows(Walls.judged(ODD.formatted("up", machine)), "sheet");
+    List<Map<String, String>> sheets = rows(Walls.judged(ODD.formatted("up", machine)), "sheet");
     assertThat(sheets).hasSizeGreaterThan(1);
     assertThat(sheets)
         .allMatch(

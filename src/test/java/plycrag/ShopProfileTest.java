@@ -29,8 +29,8 @@ import plycrag.layout.sheets.WorkedFace;
 
 /**
  * A shop that asks nothing: it profiles every line on a layer named THROUGH with a cutter of 6 mm,
- * on the side that the layer means. No piece may lose anything, and the cutter's centre stays on the
- * sheet.
+ * on the side that the layer means. No piece may lose anything, and the cutter's centre stays on
+ * the sheet.
  */
 class ShopProfileTest {
   private static final double CUTTER = 6;

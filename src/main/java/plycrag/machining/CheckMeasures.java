@@ -15,8 +15,8 @@ import plycrag.layout.sheets.MachinedHole;
  * <p>Before: every edge, and both diagonals. A sheet that is out of square by 3 mm over its width
  * differs in its diagonals by more than 2 mm wherever it is no longer than twice as wide. After:
  * from two edges to the holes that are farthest along them, and across both diagonals of these: a
- * sheet that lies turned by 3 mm over its length reads that much less at one end of its edge than at
- * the other.
+ * sheet that lies turned by 3 mm over its length reads that much less at one end of its edge than
+ * at the other.
  */
 final class CheckMeasures {
   private CheckMeasures() {}

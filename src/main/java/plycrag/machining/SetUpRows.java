@@ -71,7 +71,10 @@ final class SetUpRows {
             machine.zero().z() == ZZero.SPOILBOARD
                 ? "on the board under the sheet"
                 : "on the sheet's top"));
-    rows.add(row("Into the board", lengths.number(machine.heights().breakthrough()) + " " + lengths.word()));
+    rows.add(
+        row(
+            "Into the board",
+            lengths.number(machine.heights().breakthrough()) + " " + lengths.word()));
     ProgramBox box = ProgramBox.of(programs.stream().map(ProgramFile::program).toList());
     rows.add(row("Above the sheet", above(box)));
     changes().ifPresent(words -> rows.add(row("Changing tools", words)));

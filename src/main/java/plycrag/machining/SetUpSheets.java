@@ -85,8 +85,9 @@ public final class SetUpSheets {
                 new Section("The sheet on the machine", onMachine(face, programs)),
                 new Section("Programs, in this order", tables.programs(programs, total(sheet))),
                 new Section("Measure", tables.measures(face)),
-                new Section("Before it runs", MachineCautions.of(
-                        raised, speeds(programs), machine.equipment().limits()))));
+                new Section(
+                    "Before it runs",
+                    MachineCautions.of(raised, speeds(programs), machine.equipment().limits()))));
     return new SetUp(sheet.mark(), side, page);
   }
 
@@ -99,8 +100,7 @@ public final class SetUpSheets {
 
   /** How many programs a sheet has, on both its faces. */
   private int total(LaidSheet sheet) {
-    return (int)
-        files.stream().filter(file -> file.program().sheet().equals(sheet.mark())).count();
+    return (int) files.stream().filter(file -> file.program().sheet().equals(sheet.mark())).count();
   }
 
   private List<Block> onMachine(WorkedFace face, List<ProgramFile> programs) {

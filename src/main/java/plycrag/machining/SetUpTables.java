@@ -20,7 +20,9 @@ final class SetUpTables {
   /** How far diagonals may differ (a choice, no source), mm. */
   private static final double LARGEST = 2;
 
-  /** How far a sheet's thickness may be off where something ends in it (a choice, no source), mm. */
+  /**
+   * How far a sheet's thickness may be off where something ends in it (a choice, no source), mm.
+   */
   private static final double THIN = 0.3;
 
   private final Wall wall;
@@ -106,7 +108,9 @@ final class SetUpTables {
         new Table(
             "SHA-256 of the programs",
             List.of("program", "SHA-256"),
-            programs.stream().map(file -> List.of(Cell.of(file.name()), Cell.of(grouped(file.sha256())))).toList()));
+            programs.stream()
+                .map(file -> List.of(Cell.of(file.name()), Cell.of(grouped(file.sha256()))))
+                .toList()));
   }
 
   /** In groups of eight digits, which a page can break and an eye compare. */

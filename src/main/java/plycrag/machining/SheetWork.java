@@ -94,7 +94,7 @@ final class SheetWork {
     return face.sheet().holes(Kind.PIN).size()
         + " for pins, "
         + lengths.words(deeper)
-                    + " further into the board";
+        + " further into the board";
   }
 
   /** How a sheet that is worked on both faces is turned over. */
@@ -108,7 +108,7 @@ final class SheetWork {
           Optional.of(
               "first of two. Afterwards put pins of "
                   + lengths.words(wall.machine().work().pins().diameter())
-                    + " through both holes into the board, and turn the sheet "
+                  + " through both holes into the board, and turn the sheet "
                   + about
                   + "; leave X and Y zero as they are"
                   + fitting());

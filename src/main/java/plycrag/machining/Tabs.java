@@ -46,7 +46,9 @@ record Tabs(List<Double> stations, double width, double top) {
       stations.add(offCorners(even, narrow, length, apart, corners));
     }
     stations.sort(null);
-    return isApart(stations, narrow) ? new Tabs(stations, narrow, top) : even(count, length, narrow, top);
+    return isApart(stations, narrow)
+        ? new Tabs(stations, narrow, top)
+        : even(count, length, narrow, top);
   }
 
   private static Tabs even(int count, double length, double narrow, double top) {

@@ -80,7 +80,9 @@ final class HeadText {
   private List<String> work(Run run) {
     WorkedFace face = run.face();
     List<MachinedHole> holes =
-        face.sheet().holes().stream().filter(hole -> schedule.tool(hole).filter(run.tools()::contains).isPresent()).toList();
+        face.sheet().holes().stream()
+            .filter(hole -> schedule.tool(hole).filter(run.tools()::contains).isPresent())
+            .toList();
     List<String> told = new ArrayList<>();
     holes.stream()
         .filter(hole -> hole.kind() == Kind.RECESS)
@@ -95,8 +97,7 @@ final class HeadText {
     if (face.isLast() && run.tools().stream().anyMatch(this::isCutter)) {
       outlines().ifPresent(told::add);
     }
-    told.add(
-        "Holes " + holes.size() + " breakthrough " + length(machine.heights().breakthrough()));
+    told.add("Holes " + holes.size() + " breakthrough " + length(machine.heights().breakthrough()));
     return told;
   }
 
@@ -116,8 +117,7 @@ final class HeadText {
     String about = length(face.axis() - (right ? face.sheet().stock().width() : 0));
     return switch (face.order()) {
       case ONLY -> Optional.empty();
-      case FIRST ->
-          Optional.of("First face. Afterwards turn over left to right about X " + about);
+      case FIRST -> Optional.of("First face. Afterwards turn over left to right about X " + about);
       case SECOND -> Optional.of("Second face on pins turned over about X " + about);
     };
   }
@@ -135,8 +135,7 @@ final class HeadText {
                   + length(routing.tabHeight())
                   + " high"
                   + direction);
-      case SKIN ->
-          Optional.of("Outlines down to a skin of " + length(routing.skin()) + direction);
+      case SKIN -> Optional.of("Outlines down to a skin of " + length(routing.skin()) + direction);
     };
   }
 
@@ -153,11 +152,14 @@ final class HeadText {
 
   private String tool(Tool tool) {
     String plain =
-        "Tool T" + tool.number() + " " + tool.kind().words() + " diameter " + length(tool.diameter());
+        "Tool T"
+            + tool.number()
+            + " "
+            + tool.kind().words()
+            + " diameter "
+            + length(tool.diameter());
     boolean tapers = tool.kind() == Tool.Kind.COUNTERSINK || tool.kind() == Tool.Kind.ENGRAVER;
-    return tapers
-        ? plain + " " + Decimal.of(tool.shape().point().angle(), 1) + " degrees"
-        : plain;
+    return tapers ? plain + " " + Decimal.of(tool.shape().point().angle(), 1) + " degrees" : plain;
   }
 
   private boolean isEngraver(Tool tool) {

@@ -129,9 +129,10 @@ public final class ProgramCheck {
     LaidSheet sheet = face.sheet();
     return cutter
         .filter(tool -> face.isLast())
-        .map(tool -> 
-            new ExpectedContours(
-                machine.work().routing(), heights, tool.diameter(), sheet.area()))
+        .map(
+            tool ->
+                new ExpectedContours(
+                    machine.work().routing(), heights, tool.diameter(), sheet.area()))
         .map(all -> all.of(sheet, corner(sheet)))
         .orElse(List.of());
   }
@@ -188,9 +189,7 @@ public final class ProgramCheck {
     Controller controller = machine.equipment().controller();
     ChangePlace told = controller.changePlace();
     boolean placed =
-        controller.toolChange() == ToolChange.PAUSE
-            || told.x().isPresent()
-            || told.y().isPresent();
+        controller.toolChange() == ToolChange.PAUSE || told.x().isPresent() || told.y().isPresent();
     boolean changes = controller.toolChange() != ToolChange.PROGRAM;
     return new Bench.Stop(
         changes

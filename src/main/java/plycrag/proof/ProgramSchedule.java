@@ -19,8 +19,8 @@ import plycrag.wall.machine.Tool;
 import plycrag.wall.machine.ToolBox;
 
 /**
- * Which programs every sheet takes, in the order in which they run: face by face; drills first, then
- * by kind and number; last what cuts pieces out.
+ * Which programs every sheet takes, in the order in which they run: face by face; drills first,
+ * then by kind and number; last what cuts pieces out.
  */
 final class ProgramSchedule {
   private final Layout layout;

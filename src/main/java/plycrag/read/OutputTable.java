@@ -51,8 +51,7 @@ final class OutputTable {
           "output",
           false,
           "The files that are made.",
-          Stream.concat(
-                  Stream.of(DXF, PAPER, TEMPLATE_PAPER, TEMPLATES), LayerKeys.all().stream())
+          Stream.concat(Stream.of(DXF, PAPER, TEMPLATE_PAPER, TEMPLATES), LayerKeys.all().stream())
               .toList(),
           List.of());
 

@@ -1,5 +1,6 @@
 package plycrag.wall;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -80,26 +81,24 @@ public record LayerNames(Scheme scheme, boolean coloured, Map<Operation, String>
     /** Within an opening, inside of a closed line, through. */
     OPENING("opening", "OPENING_THROUGH_INSIDE", 2),
     /** A hole through the sheet. */
-    BORE("bore", "BORE_{diameter}_THROUGH", 5, Field.DIAMETER),
+    BORE("bore", "BORE_{diameter}_THROUGH", 5),
     /** A hole for a pin, through the sheet and into the board below. */
-    PIN("pin", "PIN_{diameter}_THROUGH_BOARD_{depth}", 4, Field.DIAMETER, Field.DEPTH),
+    PIN("pin", "PIN_{diameter}_THROUGH_BOARD_{depth}", 4),
     /** A cone, as wide as told on the face. */
-    COUNTERSINK("countersink", "CSK_{diameter}_ANGLE_{angle}", 3, Field.DIAMETER, Field.ANGLE),
+    COUNTERSINK("countersink", "CSK_{diameter}_ANGLE_{angle}", 3),
     /** A round recess with a flat floor. */
-    RECESS("recess", "POCKET_DEPTH_{depth}_LEAVES_{leaves}", 30, Field.DEPTH, Field.LEAVES),
+    RECESS("recess", "POCKET_DEPTH_{depth}_LEAVES_{leaves}", 30),
     /** A thin line. */
-    ENGRAVE("engrave", "ENGRAVE_DEPTH_{depth}", 8, Field.DEPTH);
+    ENGRAVE("engrave", "ENGRAVE_DEPTH_{depth}", 8);
 
     private final String word;
     private final String usual;
     private final int colour;
-    private final List<Field> fields;
 
-    Operation(String word, String usual, int colour, Field... fields) {
+    Operation(String word, String usual, int colour) {
       this.word = word;
       this.usual = usual;
       this.colour = colour;
-      this.fields = List.of(fields);
     }
 
     /** In keys. */
@@ -119,7 +118,7 @@ public record LayerNames(Scheme scheme, boolean coloured, Map<Operation, String>
 
     /** What its name may hold. */
     public List<Field> fields() {
-      return fields;
+      return Arrays.stream(Field.values()).filter(field -> usual.contains(field.text())).toList();
     }
   }
 }

@@ -32,7 +32,8 @@ class CorruptedProgramTest {
   @Test
   void asTheyArePass() {
     for (String path : List.of(PINS, MARKS, SCREWS, OUTLINES)) {
-      assertThatCode(() -> CorruptedPrograms.release(path, CorruptedPrograms.text(path))).doesNotThrowAnyException();
+      assertThatCode(() -> CorruptedPrograms.release(path, CorruptedPrograms.text(path)))
+          .doesNotThrowAnyException();
     }
   }
 
@@ -147,7 +148,9 @@ class CorruptedProgramTest {
               .matcher(text)
               .replaceAll(
                   found ->
-                      "X" + Math.round((about - Double.parseDouble(found.group(1))) * 1000) / 1000.0);
+                      "X"
+                          + Math.round((about - Double.parseDouble(found.group(1))) * 1000)
+                              / 1000.0);
         },
         "is not engraved");
   }

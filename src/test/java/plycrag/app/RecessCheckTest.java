@@ -104,9 +104,7 @@ class RecessCheckTest {
     List<OutputFile> files = Deliverable.of(wall("front", ""));
     assertThat(programs(files))
         .containsExactly(
-            "cnc/sheet-S1-back-t01.ngc",
-            "cnc/sheet-S1-back-t02.ngc",
-            "cnc/sheet-S1-front-t03.ngc");
+            "cnc/sheet-S1-back-t01.ngc", "cnc/sheet-S1-back-t02.ngc", "cnc/sheet-S1-front-t03.ngc");
     HoleList list = HoleList.of(new StringReader(named("lists/holes.csv", files)));
     assertThat(list.on("S1", "back")).extracting(HoleList.Row::kind).containsOnly("pin", "recess");
     assertThat(list.rows())

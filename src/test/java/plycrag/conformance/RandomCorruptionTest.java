@@ -14,8 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 import plycrag.app.CorruptedPrograms;
 
 /**
- * Words changed, lines dropped, swapped and repeated at random in routed and drilled programs: where
- * the self-check lets one pass, LinuxCNC's interpreter must make the same of it as of the original.
+ * Words changed, lines dropped, swapped and repeated at random in routed and drilled programs:
+ * where the self-check lets one pass, LinuxCNC's interpreter must make the same of it as of the
+ * original.
  */
 @Tag("conformance")
 class RandomCorruptionTest {

@@ -98,8 +98,7 @@ class DrillProgramsTest {
   /** 17.5 mm of sheet and 150 mm above it, beside the sheet. */
   @Test
   void aPersonGetsAtTheSpindleToChangeTools() {
-    String machine =
-        "[machine]\ntool-change = \"pause\"\nchange-height = 150\nchange-x = -200\n";
+    String machine = "[machine]\ntool-change = \"pause\"\nchange-height = 150\nchange-x = -200\n";
     DrillProgram program = programs(WALL + machine).get(0);
     assertThat(program.moves())
         .startsWith(

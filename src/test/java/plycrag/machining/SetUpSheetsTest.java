@@ -115,7 +115,8 @@ class SetUpSheetsTest {
     assertThat(dryRun(WALL + clamp)).contains("raised by 39 mm:");
     String inches = WALL + clamp + "[machine]\nprogram-unit = \"in\"\n";
     assertThat(dryRun(inches)).contains("raised by 1.6 in:");
-    assertThat(words(sheets(inches).get(0).page())).contains("Size | 96.06 × 48.03 × 0.71 in thick");
+    assertThat(words(sheets(inches).get(0).page()))
+        .contains("Size | 96.06 × 48.03 × 0.71 in thick");
   }
 
   private static String dryRun(String toml) {
@@ -129,7 +130,9 @@ class SetUpSheetsTest {
         .orElseThrow();
   }
 
-  /** 3 mm over the length of a sheet: the readings of A and B differ by as much as they are apart. */
+  /**
+   * 3 mm over the length of a sheet: the readings of A and B differ by as much as they are apart.
+   */
   @Test
   void aSheetOutOfSquareReadsOtherwise() {
     LaidSheet sheet = Walls.laidOut(WALL).sheets().get(0);

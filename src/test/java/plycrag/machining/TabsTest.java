@@ -34,7 +34,8 @@ class TabsTest {
     for (int width = 90; width < 2500; width += 37) {
       CutPath path = rectangle(width, 120);
       Tabs tabs = Tabs.along(path, 18, -14, 6);
-      assertThat(tabs.stations().size()).isEqualTo(Math.max(3, (int) Math.ceil(path.length() / 500)));
+      assertThat(tabs.stations().size())
+          .isEqualTo(Math.max(3, (int) Math.ceil(path.length() / 500)));
       for (double corner : List.of(0.0, (double) width, width + 120.0, 2 * width + 120.0)) {
         assertThat(tabs.stations())
             .as("%s wide, corner at %s", width, corner)

@@ -15,9 +15,9 @@ import plycrag.layout.sheets.LaidSheet;
 /**
  * The edges of what comes from a sheet, drawn as cuts or only to be read.
  *
- * <p>A router cuts lines that lie within the sheet alone. Along the sheet's own edge a profile would
- * take the kerf off a neighbour, or run into clamps; there the sheet's edge is the piece's, and what
- * remains of its outline is an open line with the piece on its left.
+ * <p>A router cuts lines that lie within the sheet alone. Along the sheet's own edge a profile
+ * would take the kerf off a neighbour, or run into clamps; there the sheet's edge is the piece's,
+ * and what remains of its outline is an open line with the piece on its left.
  */
 final class CutLines {
   private final Sketch sketch;

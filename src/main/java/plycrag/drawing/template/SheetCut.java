@@ -29,10 +29,10 @@ import plycrag.wall.Wall;
 import plycrag.wall.machine.SheetCuttingRules.CutWith;
 
 /**
- * A stock sheet for a router shop, true size: what is cut and bored, each once and each on the layer
- * of its operation, and what is engraved by its strokes. The sheet's own edge, pieces that a saw
- * cuts or that are cut after the sheet was turned over, and words lie on layers that say that they
- * are not for cutting.
+ * A stock sheet for a router shop, true size: what is cut and bored, each once and each on the
+ * layer of its operation, and what is engraved by its strokes. The sheet's own edge, pieces that a
+ * saw cuts or that are cut after the sheet was turned over, and words lie on layers that say that
+ * they are not for cutting.
  */
 public final class SheetCut {
   /** From line to line of its words, mm. */

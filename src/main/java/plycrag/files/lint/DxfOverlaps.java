@@ -16,7 +16,9 @@ final class DxfOverlaps {
    */
   private static final double COINCIDENT = 0.01;
 
-  /** The layer of cuts that run from one drawn line to another: from sheet's edge to sheet's edge. */
+  /**
+   * The layer of cuts that run from one drawn line to another: from sheet's edge to sheet's edge.
+   */
   private static final String CLOSING = "EDGE_THROUGH";
 
   /** A straight edge of an entity. */

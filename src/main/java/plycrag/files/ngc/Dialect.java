@@ -19,7 +19,11 @@ public record Dialect(Words words, Look look, LengthUnit unit, int decimals) {
    * @param lengthOffsets whether it is told to count with the length of a tool that was changed
    * @param millisecondDwells whether waits count thousandths of a second
    */
-  public record Words(boolean cannedCycles, boolean changesTools, boolean lengthOffsets, boolean millisecondDwells) {}
+  public record Words(
+      boolean cannedCycles,
+      boolean changesTools,
+      boolean lengthOffsets,
+      boolean millisecondDwells) {}
 
   /**
    * How its lines look.

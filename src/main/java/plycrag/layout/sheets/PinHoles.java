@@ -22,7 +22,8 @@ import plycrag.wall.machine.ToolBox;
 /**
  * Finds room for two pins on the upright line in the middle of a sheet, one as low and one as high
  * as can be, and where there is room not as far from their edges, so that a sheet turned the wrong
- * way does not go on them: in the waste, clear of what cuts the pieces out, and of places to keep out of.
+ * way does not go on them: in the waste, clear of what cuts the pieces out, and of places to keep
+ * out of.
  */
 final class PinHoles {
   /** What stays around a pin (a choice, no source), mm. */

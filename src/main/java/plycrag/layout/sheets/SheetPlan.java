@@ -103,8 +103,7 @@ public final class SheetPlan {
           case X -> Lying.LONG_ALONG_X;
           case Y -> Lying.LONG_ALONG_Y;
         };
-    Manner manner =
-        new Manner(nesting.grain() == Grain.FREE, faceUp == SheetFace.BACK, lying);
+    Manner manner = new Manner(nesting.grain() == Grain.FREE, faceUp == SheetFace.BACK, lying);
     return new NestTask(blanks, kinds(), nesting.gap(), nesting.margin(), manner);
   }
 

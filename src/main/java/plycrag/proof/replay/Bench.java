@@ -40,6 +40,11 @@ public record Bench(
   public Bench(
       Heights heights, Envelope travel, List<Envelope> keepOuts, double dwell, String zero) {
     this(
-        heights, travel, keepOuts, dwell, zero, new Stop(heights.travel().safe(), Optional.empty()));
+        heights,
+        travel,
+        keepOuts,
+        dwell,
+        zero,
+        new Stop(heights.travel().safe(), Optional.empty()));
   }
 }

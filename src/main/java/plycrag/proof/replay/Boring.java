@@ -95,8 +95,7 @@ final class Boring {
   private static double turn(List<CutMove> round, Circle circle) {
     return round.stream()
         .mapToDouble(
-            cut ->
-                ViewTurn.about(circle.centre(), cut.from().coordinate(), cut.to().coordinate()))
+            cut -> ViewTurn.about(circle.centre(), cut.from().coordinate(), cut.to().coordinate()))
         .sum();
   }
 

@@ -11,7 +11,11 @@ final class CodeLetters {
   private CodeLetters() {}
 
   static void check(Block block, Settings settings) throws ReadingException {
-    String known = ALWAYS + ofMotion(block, settings) + (waits(block) ? "P" : "") + (measures(block) ? "H" : "");
+    String known =
+        ALWAYS
+            + ofMotion(block, settings)
+            + (waits(block) ? "P" : "")
+            + (measures(block) ? "H" : "");
     for (char letter : block.values().keySet()) {
       require(known.indexOf(letter) >= 0, "the word " + letter + " has no meaning here");
     }

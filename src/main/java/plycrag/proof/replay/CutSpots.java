@@ -34,7 +34,9 @@ final class CutSpots {
     return way;
   }
 
-  /** Whether a way of a length must be looked at: short ones are gathered until they make a step. */
+  /**
+   * Whether a way of a length must be looked at: short ones are gathered until they make a step.
+   */
   boolean isDue(double length, double step) {
     due += length;
     if (due < step) {

@@ -62,7 +62,8 @@ final class DepthCheck {
     boolean told = false;
     for (CutMove cut : visit.cuts()) {
       if (!told && !isAllowed(cut, visit.cutter(), pass, spots)) {
-        faults.add(new Fault(visit.program(), cut.line(), "goes deeper than the tool cuts at a time"));
+        faults.add(
+            new Fault(visit.program(), cut.line(), "goes deeper than the tool cuts at a time"));
         told = true;
       }
       spots.add(cut, visit.cutter().radius());

@@ -83,8 +83,7 @@ public record Expected(List<Hole> holes, List<Contour> contours, List<Mark> mark
    * @param bottom Z to which they are cut, mm
    * @param strokes that make them, in any order; empty where they are not held against any
    */
-  public record Mark(
-      String mark, Envelope box, double bottom, List<List<Coordinate>> strokes) {
+  public record Mark(String mark, Envelope box, double bottom, List<List<Coordinate>> strokes) {
     /** Copies the box and the list. */
     public Mark {
       box = box.copy();

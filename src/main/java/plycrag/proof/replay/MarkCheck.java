@@ -73,8 +73,7 @@ final class MarkCheck {
     }
     List<List<Coordinate>> cut = new ArrayList<>(strokes.stream().map(MarkCheck::way).toList());
     for (List<Coordinate> stroke : mark.strokes()) {
-      Optional<List<Coordinate>> same =
-          cut.stream().filter(way -> isSame(way, stroke)).findFirst();
+      Optional<List<Coordinate>> same = cut.stream().filter(way -> isSame(way, stroke)).findFirst();
       if (same.isEmpty()) {
         return false;
       }

@@ -23,8 +23,12 @@ final class OrderCheck {
     List<Fault> faults = new ArrayList<>();
     for (Expected.Contour contour : expected.contours()) {
       if (contour.keeps()) {
-        check.late(contour).forEach(
-            visit -> faults.add(visit.fault("cuts in " + contour.mark() + " after that is cut out")));
+        check
+            .late(contour)
+            .forEach(
+                visit ->
+                    faults.add(
+                        visit.fault("cuts in " + contour.mark() + " after that is cut out")));
       }
     }
     return faults;

@@ -42,8 +42,7 @@ final class ProgramReader {
     if (!reader.interpreter.hasEnded()) {
       reader.add(last, "the program does not end");
     }
-    return new ReadProgram(
-        reader.interpreter.steps(), reader.remarks, reader.told, reader.faults);
+    return new ReadProgram(reader.interpreter.steps(), reader.remarks, reader.told, reader.faults);
   }
 
   private void line(int number, String text, boolean outermost) {

@@ -78,8 +78,7 @@ public final class SelfCheck {
       return Optional.empty();
     }
     String asked = plain(program.told());
-    String told =
-        plain(read.told().stream().map(line -> line.replaceFirst("^- ", "")).toList());
+    String told = plain(read.told().stream().map(line -> line.replaceFirst("^- ", "")).toList());
     return asked.equals(told)
         ? Optional.empty()
         : Optional.of(new Fault(program.name(), 1, "does not tell what it must: " + asked));

@@ -11,5 +11,4 @@ import java.util.Optional;
  * @param y likewise
  * @param offsets whether the machine is told to count with each tool's length (G43)
  */
-public record ChangePlace(
-    double height, Optional<Double> x, Optional<Double> y, boolean offsets) {}
+public record ChangePlace(double height, Optional<Double> x, Optional<Double> y, boolean offsets) {}

@@ -82,8 +82,7 @@ public record Machine(Zero zero, Heights heights, Spindle spindle, Work work, Eq
    * @return whole millimetres, or tenths of an inch where programs are in inches, in mm
    */
   public double raisedToTry(double deepest) {
-    double highest =
-        equipment.keepOuts().stream().mapToDouble(KeepOut::rise).reduce(0, Math::max);
+    double highest = equipment.keepOuts().stream().mapToDouble(KeepOut::rise).reduce(0, Math::max);
     double raised = deepest + Math.max(highest, heights.clearance());
     double step =
         equipment.controller().unit() == LengthUnit.MM ? 1 : LengthUnit.IN.millimetres() / 10;

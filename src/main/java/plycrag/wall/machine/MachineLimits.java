@@ -13,11 +13,7 @@ import java.util.Optional;
  * @param longSide which way sheets lie on its bed
  */
 public record MachineLimits(
-    Travel travel,
-    double rapidRate,
-    double acceleration,
-    SpeedRange spindle,
-    LongSide longSide) {
+    Travel travel, double rapidRate, double acceleration, SpeedRange spindle, LongSide longSide) {
   /** Along which axis the longer side of every sheet lies. */
   public enum LongSide {
     /** As the first piece of each stands on the wall. */

@@ -61,7 +61,8 @@ class DialectTest {
   @Test
   void withoutCyclesAHoleIsItsMoves() {
     assertThat(text(Specimens.PLAIN, FIRST, SECOND))
-        .contains("G0 X1. Y2.\nG0 Z23.\nG1 Z-0.5 F600.\nG0 Z23.\nG0 X30. Y2.\nG1 Z-0.5 F600.\nG0 Z23.\n");
+        .contains(
+            "G0 X1. Y2.\nG0 Z23.\nG1 Z-0.5 F600.\nG0 Z23.\nG0 X30. Y2.\nG1 Z-0.5 F600.\nG0 Z23.\n");
   }
 
   /** From 23 down by 8 each time, up again to clear, back to half a millimetre above. */

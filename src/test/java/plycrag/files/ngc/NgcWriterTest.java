@@ -113,7 +113,8 @@ class NgcWriterTest {
             new Move.RapidZ(-4),
             new Move.Plunge(-10, 600),
             new Move.RapidZ(20));
-    assertThat(NgcWriter.write(program(moves), Specimens.PLAIN)).contains("G0 Z-4.\nG1 Z-10. F600.\n");
+    assertThat(NgcWriter.write(program(moves), Specimens.PLAIN))
+        .contains("G0 Z-4.\nG1 Z-10. F600.\n");
   }
 
   @Test

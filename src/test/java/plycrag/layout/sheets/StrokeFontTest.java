@@ -59,7 +59,8 @@ class StrokeFontTest {
     assertThat(StrokeFont.strokes("-L", 12))
         .containsExactly(
             new Stroke(List.of(new Coordinate(2, 6), new Coordinate(6, 6))),
-            new Stroke(List.of(new Coordinate(12, 12), new Coordinate(12, 0), new Coordinate(20, 0))));
+            new Stroke(
+                List.of(new Coordinate(12, 12), new Coordinate(12, 0), new Coordinate(20, 0))));
     assertThat(StrokeFont.strokes(" ", 12)).isEmpty();
   }
 
