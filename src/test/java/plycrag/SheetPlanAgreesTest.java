@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.ApprovedLayout;
 import plycrag.check.CheckedLayout;
@@ -80,7 +81,10 @@ class SheetPlanAgreesTest {
                 "grain = \"free\"",
                 "edge-trim = 5",
                 "grain = \"free\"\nface-up = \"back\"\nedge-trim = 2",
-                "cut-with = \"router\"\nhold-down = 8")
+                "cut-with = \"router\"\nhold-down = 8",
+                "edge-trim = 5\n[machine]\nlong-side = \"x\"",
+                "grain = \"free\"\n[machine]\nlong-side = \"y\"",
+                "cut-with = \"router\"\nface-up = \"back\"\n[machine]\nlong-side = \"y\"")
             .map(nesting -> ODD.formatted(nesting.contains("free") ? "up" : "across", nesting));
     Stream<String> recessed =
         Stream.of("face-up = \"back\"", "edge-trim = 20")
@@ -282,6 +286,18 @@ class SheetPlanAgreesTest {
     if (right > left && high > low) {
       parts.add(new Envelope(left, right, low, high));
     }
+  }
+
+  /** Sheets of two formats, some of which would stand upright as their pieces do on the wall. */
+  @ParameterizedTest
+  @ValueSource(strings = {"x", "y"})
+  void sheetsOfAllFormatsLieAsTheBedDoes(String side) {
+    String machine = "grain = \"free\"\n[machine]\nlong-side = \"" + side + "\"";
+    List<Map<String, String>> sheets = rows(Walls.judged(ODD.formatted("up", machine)), "sheet");
+    assertThat(sheets).hasSizeGreaterThan(1);
+    assertThat(sheets)
+        .allMatch(
+            sheet -> number(sheet, "length_mm") > number(sheet, "width_mm") == side.equals("x"));
   }
 
   @Test

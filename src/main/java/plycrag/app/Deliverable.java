@@ -13,9 +13,12 @@ import plycrag.document.PaperSize;
 import plycrag.document.Print;
 import plycrag.document.Table;
 import plycrag.drawing.Portfolio;
+import plycrag.drawing.pen.OperationLayers;
 import plycrag.drawing.pen.PrintedSet;
 import plycrag.drawing.pen.View;
+import plycrag.drawing.pen.ViewKind;
 import plycrag.drawing.room.WallModel;
+import plycrag.drawing.template.SheetCut;
 import plycrag.drawing.template.Templates;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
@@ -31,6 +34,8 @@ import plycrag.files.ngc.NgcWriter;
 import plycrag.files.pdf.BookWriter;
 import plycrag.files.pdf.PdfWriter;
 import plycrag.files.svg.SvgWriter;
+import plycrag.layout.Revision;
+import plycrag.layout.sheets.WorkedFace;
 import plycrag.lists.FindingTable;
 import plycrag.lists.HoleTable;
 import plycrag.lists.LayoutMap;
@@ -108,6 +113,7 @@ public final class Deliverable {
     addBook(portfolio);
     addLabels();
     addDrawings(portfolio);
+    addSheetCuts();
   }
 
   private void addBook(Portfolio portfolio) {
@@ -129,7 +135,7 @@ public final class Deliverable {
   private void addDrawings(Portfolio portfolio) {
     for (View view : portfolio.views()) {
       String path = "drawings/" + view.name();
-      if (view.kind().isForCad()) {
+      if (view.kind().isForCad() && view.kind() != ViewKind.SHEET_CUT) {
         add(path + ".dxf", DxfWriter.write(view.drawing(), dxf));
       }
       if (view.kind().isPicture()) {
@@ -138,6 +144,17 @@ public final class Deliverable {
     }
     Print print = PrintedSet.of(checked, output.paper(), portfolio.views());
     files.add(new OutputFile("drawings/drawings.pdf", PdfWriter.write(print)));
+  }
+
+  /** For a shop, with the layers that it asks for. */
+  private void addSheetCuts() {
+    OperationLayers layers = new OperationLayers(output.layers());
+    String revision = Revision.of(checked.layout());
+    for (WorkedFace face : checked.layout().faces()) {
+      add(
+          "drawings/" + face.sheet().fileName() + ".dxf",
+          DxfWriter.write(SheetCut.of(checked, face, layers, revision), dxf));
+    }
   }
 
   private void addTemplates() {
@@ -159,8 +176,7 @@ public final class Deliverable {
     Dialect dialect = Dialects.of(approved.layout().wall().machine().equipment().controller());
     List<ProgramFile> programs = new ArrayList<>();
     for (DrillProgram program : DrillPrograms.of(approved)) {
-      String name =
-          "sheet-" + program.sheet() + "-" + program.side() + "-t" + program.tool() + ".ngc";
+      String name = fileName(program);
       OutputFile file = OutputFile.text("cnc/" + name, NgcWriter.write(program, dialect));
       files.add(file);
       programs.add(new ProgramFile(program, name, Digest.sha256(file.content())));
@@ -169,6 +185,12 @@ public final class Deliverable {
       String page = HtmlWriter.writeSheet(sheet.page(), SvgWriter::inline);
       add("cnc/sheet-" + sheet.sheet() + "-" + sheet.side() + ".html", page);
     }
+  }
+
+  /** In two digits, so that names stand in the order in which programs run. */
+  private static String fileName(DrillProgram program) {
+    String place = (program.place() < 10 ? "0" : "") + program.place();
+    return "sheet-" + program.sheet() + "-" + program.side() + "-t" + place + ".ngc";
   }
 
   private void addLists() {

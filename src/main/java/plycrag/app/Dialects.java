@@ -15,6 +15,7 @@ final class Dialects {
         new Dialect.Words(
             controller.cycles() == Cycles.CANNED,
             controller.toolChange() == ToolChange.WORD,
+            controller.changePlace().offsets(),
             controller.dwellUnit() == DwellUnit.MILLISECONDS),
         look(controller.text()),
         controller.unit(),

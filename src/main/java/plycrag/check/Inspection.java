@@ -22,6 +22,7 @@ import plycrag.check.making.BracketFits;
 import plycrag.check.making.CornersMitred;
 import plycrag.check.making.Countersinks;
 import plycrag.check.making.CutoutsFit;
+import plycrag.check.making.EdgeTrim;
 import plycrag.check.making.EndsSawn;
 import plycrag.check.making.FlangeRecess;
 import plycrag.check.making.HardwareClear;
@@ -90,6 +91,7 @@ public final class Inspection {
           new FlangeRecess(),
           new PiecesMarked(),
           new PinsFit(),
+          new EdgeTrim(),
           new OutlineTool(),
           new KeepOutsKept(),
           new WithinTravel(),

@@ -16,15 +16,28 @@ import java.util.Set;
  * @param scale n of 1:n, at least 1
  * @param extent what the page shows
  * @param shapes in the order in which they are drawn
+ * @param remarks what a format that has comments says before all else, a line each
  */
-public record Drawing(String title, int scale, Extent extent, List<Shape> shapes) {
-  /** Copies the shapes. */
+public record Drawing(
+    String title, int scale, Extent extent, List<Shape> shapes, List<String> remarks) {
+  /** Copies the shapes and the remarks. */
   public Drawing {
     Objects.requireNonNull(extent);
     shapes = List.copyOf(shapes);
+    remarks = List.copyOf(remarks);
     if (title.isBlank() || scale < 1) {
       throw new IllegalArgumentException("a drawing needs a title and a scale");
     }
+  }
+
+  /** A drawing without remarks. */
+  public Drawing(String title, int scale, Extent extent, List<Shape> shapes) {
+    this(title, scale, extent, shapes, List.of());
+  }
+
+  /** The same drawing with remarks. */
+  public Drawing remarked(List<String> lines) {
+    return new Drawing(title, scale, extent, shapes, lines);
   }
 
   /** The layers in use, in the order in which they first appear. */

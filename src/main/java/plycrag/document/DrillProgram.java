@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param sheet the sheet's mark
  * @param side the face that lies up, front or back
- * @param tool the number of the first tool, from 1
+ * @param place in the order in which a sheet's programs run, both its faces counted, from 1
  * @param remarks what the person at the machine must know, in order, one line each; no control
  *     characters
  * @param moves from the first motion to the last
@@ -16,7 +16,7 @@ import java.util.List;
 public record DrillProgram(
     String sheet,
     String side,
-    int tool,
+    int place,
     List<String> remarks,
     List<Move> moves,
     List<ToolUse> uses) {
@@ -25,5 +25,10 @@ public record DrillProgram(
     remarks = List.copyOf(remarks);
     moves = List.copyOf(moves);
     uses = List.copyOf(uses);
+  }
+
+  /** The number of the tool that it begins with. */
+  public int tool() {
+    return uses.get(0).number();
   }
 }

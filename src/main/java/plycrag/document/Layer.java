@@ -9,9 +9,12 @@ import java.util.regex.Pattern;
  *
  * @param name A–Z, 0–9 and _, at most 31 characters: what the strictest readers take
  * @param pen how everything on it is drawn
+ * @param colour of it where operations are told apart by colours: an index of the palette that CAD
+ *     programs share, from 1; 0 follows the pen
  */
-public record Layer(String name, Pen pen) {
+public record Layer(String name, Pen pen, int colour) {
   private static final Pattern NAME = Pattern.compile("[A-Z0-9_]{1,31}");
+  private static final int GREATEST_COLOUR = 255;
 
   /** Rejects names that some reader would refuse. */
   public Layer {
@@ -19,5 +22,13 @@ public record Layer(String name, Pen pen) {
     if (!NAME.matcher(name).matches()) {
       throw new IllegalArgumentException("layer name: " + name);
     }
+    if (colour < 0 || colour > GREATEST_COLOUR) {
+      throw new IllegalArgumentException("colour " + colour);
+    }
+  }
+
+  /** A layer in the colour of its pen. */
+  public Layer(String name, Pen pen) {
+    this(name, pen, 0);
   }
 }

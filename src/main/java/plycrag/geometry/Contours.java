@@ -217,6 +217,11 @@ public final class Contours {
   private boolean isOnEdge(Polygon whole, int side) {
     Coordinate from = whole.getExteriorRing().getCoordinateN(side);
     Coordinate to = whole.getExteriorRing().getCoordinateN(side + 1);
+    return isOnEdge(from, to, sheet);
+  }
+
+  /** Whether a side lies on an edge of a sheet. */
+  static boolean isOnEdge(Coordinate from, Coordinate to, Envelope sheet) {
     return both(from.x, to.x, sheet.getMinX())
         || both(from.x, to.x, sheet.getMaxX())
         || both(from.y, to.y, sheet.getMinY())

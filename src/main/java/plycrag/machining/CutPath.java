@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import plycrag.document.Xy;
 import plycrag.geometry.Tolerance;
+import plycrag.geometry.Trig;
 
 /**
  * A way of straight stretches, measured from its first point.
@@ -37,6 +38,32 @@ record CutPath(List<Xy> points, boolean closed) {
       length += stretch(number);
     }
     return length;
+  }
+
+  /** How far along it lie its beginning and its end, and the corners that turn by more, mm. */
+  List<Double> sharpCorners(double degrees) {
+    List<Double> corners = new ArrayList<>(List.of(0.0));
+    double at = 0;
+    double straight = Trig.cos(degrees);
+    for (int number = 0; number < stretches() - 1; number++) {
+      at += stretch(number);
+      if (along(number) < straight) {
+        corners.add(at);
+      }
+    }
+    corners.add(length());
+    return corners;
+  }
+
+  /** The cosine of how far it turns after a stretch. */
+  private double along(int number) {
+    Xy before = corner(number);
+    Xy here = corner(number + 1);
+    Xy after = corner(number + 2);
+    double dot =
+        (here.x() - before.x()) * (after.x() - here.x())
+            + (here.y() - before.y()) * (after.y() - here.y());
+    return dot / stretch(number) / stretch(number + 1);
   }
 
   /** The place so far along it, mm. */

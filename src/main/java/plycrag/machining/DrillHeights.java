@@ -9,9 +9,10 @@ import plycrag.wall.machine.Machine.ZZero;
  * @param top of the sheet
  * @param clear between holes
  * @param safe first and last
+ * @param change where tools are changed
  * @param breakthrough how far a through hole goes on below the sheet, mm
  */
-record DrillHeights(double top, double clear, double safe, double breakthrough) {
+record DrillHeights(double top, double clear, double safe, double change, double breakthrough) {
 
   static DrillHeights of(Machine machine, double thickness) {
     double top = machine.zero().z() == ZZero.SPOILBOARD ? thickness : 0;
@@ -19,6 +20,9 @@ record DrillHeights(double top, double clear, double safe, double breakthrough) 
         top,
         top + machine.heights().clearance(),
         top + machine.heights().safe(),
+        top
+            + Math.max(
+                machine.heights().safe(), machine.equipment().controller().changePlace().height()),
         machine.heights().breakthrough());
   }
 

@@ -12,9 +12,11 @@ import plycrag.document.DrillProgram;
 import plycrag.document.Move;
 import plycrag.document.ToolUse;
 import plycrag.layout.Layout;
+import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.MachinedHole.Kind;
 import plycrag.layout.sheets.WorkedFace;
+import plycrag.wall.machine.ChangePlace;
 import plycrag.wall.machine.Controller.ToolChange;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.Tool;
@@ -40,12 +42,15 @@ public final class DrillPrograms {
   private final Optional<Tool> cutter;
   private final Optional<Tool> engraver;
 
+  /** What one program does. */
+  private record Task(WorkedFace face, List<ToolWork> works) {}
+
   private DrillPrograms(ApprovedLayout approved) {
     this.layout = approved.layout();
     this.machine = layout.wall().machine();
     this.thickness = layout.wall().sheet().thickness();
     this.heights = DrillHeights.of(machine, thickness);
-    this.text = new ProgramText(layout.wall().name(), machine, thickness);
+    this.text = new ProgramText(layout);
     this.holeMoves = new HoleMoves(heights, thickness, machine.equipment().controller().arcs());
     this.tools = ToolBox.of(machine, layout.bores());
     this.outlineMoves = new OutlineMoves(machine.work().routing(), heights, thickness);
@@ -56,17 +61,31 @@ public final class DrillPrograms {
   /** The programs, sheet by sheet and face by face; none for a face on which nothing is done. */
   public static List<DrillProgram> of(ApprovedLayout approved) {
     DrillPrograms all = new DrillPrograms(approved);
-    return all.layout.faces().stream().flatMap(face -> all.programs(face).stream()).toList();
+    return all.layout.sheets().stream().flatMap(sheet -> all.programs(sheet).stream()).toList();
   }
 
-  private List<DrillProgram> programs(WorkedFace face) {
+  /** In the order in which they run: face by face, what cuts loose last. */
+  private List<DrillProgram> programs(LaidSheet sheet) {
+    List<Task> tasks =
+        layout.faces().stream()
+            .filter(face -> face.sheet().mark().equals(sheet.mark()))
+            .flatMap(face -> tasks(face).stream())
+            .toList();
+    List<DrillProgram> programs = new ArrayList<>();
+    for (Task task : tasks) {
+      programs.add(program(task, new ProgramText.Turn(programs.size() + 1, tasks.size())));
+    }
+    return programs;
+  }
+
+  private List<Task> tasks(WorkedFace face) {
     List<ToolWork> works = works(face);
     if (works.isEmpty()) {
       return List.of();
     }
     return machine.equipment().controller().toolChange() == ToolChange.PROGRAM
-        ? works.stream().map(work -> program(face, List.of(work))).toList()
-        : List.of(program(face, works));
+        ? works.stream().map(work -> new Task(face, List.of(work))).toList()
+        : List.of(new Task(face, works));
   }
 
   private List<ToolWork> works(WorkedFace face) {
@@ -111,30 +130,43 @@ public final class DrillPrograms {
     return new ToolWork(use, recesses, lifted.of(cuts));
   }
 
-  private DrillProgram program(WorkedFace face, List<ToolWork> works) {
+  private DrillProgram program(Task task, ProgramText.Turn turn) {
     return new DrillProgram(
-        face.sheet().mark(),
-        face.sheet().faceUp().word(),
-        works.get(0).use().number(),
-        text.remarks(face, works),
-        moves(works),
-        works.stream().map(ToolWork::use).toList());
+        task.face().sheet().mark(),
+        task.face().sheet().faceUp().word(),
+        turn.place(),
+        text.remarks(task.face(), task.works(), turn),
+        moves(task.works()),
+        task.works().stream().map(ToolWork::use).toList());
   }
 
   private List<Move> moves(List<ToolWork> works) {
     List<Move> moves = new ArrayList<>();
-    moves.add(new Move.RapidZ(heights.safe()));
+    boolean changes = machine.equipment().controller().toolChange() != ToolChange.PROGRAM;
     for (ToolWork work : works) {
-      if (machine.equipment().controller().toolChange() != ToolChange.PROGRAM) {
-        moves.add(new Move.ToolChange(work.use().number(), work.use().tool()));
-        moves.add(new Move.RapidZ(heights.safe()));
+      if (changes) {
+        moves.addAll(change(work.use()));
       }
+      moves.add(new Move.RapidZ(heights.safe()));
       moves.add(new Move.SpindleOn(work.use().speed()));
       moves.add(new Move.Dwell(machine.spindle().dwell()));
       moves.addAll(work.cuts());
       moves.add(new Move.RapidZ(heights.safe()));
       moves.add(new Move.SpindleOff());
     }
+    return moves;
+  }
+
+  /** Up, and to where a person gets at the spindle, or where the machine is to change its tool. */
+  private List<Move> change(ToolUse use) {
+    ChangePlace place = machine.equipment().controller().changePlace();
+    List<Move> moves = new ArrayList<>();
+    moves.add(new Move.RapidZ(heights.change()));
+    boolean byHand = machine.equipment().controller().toolChange() == ToolChange.PAUSE;
+    if (byHand || place.x().isPresent() || place.y().isPresent()) {
+      moves.add(new Move.RapidXy(place.x().orElse(0.0), place.y().orElse(0.0)));
+    }
+    moves.add(new Move.ToolChange(use.number(), use.tool() + text.afterChange()));
     return moves;
   }
 }

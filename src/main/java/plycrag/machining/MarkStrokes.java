@@ -1,7 +1,6 @@
 package plycrag.machining;
 
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import plycrag.document.Xy;
 import plycrag.layout.sheets.EngravedMark;
 
@@ -11,13 +10,8 @@ public final class MarkStrokes {
 
   /** Stroke by stroke, each through two places or more on the sheet as it lies, mm. */
   public static List<List<Xy>> of(EngravedMark mark) {
-    return StrokeFont.strokes(mark.text(), mark.height()).stream()
-        .map(stroke -> stroke.points().stream().map(at -> onSheet(mark, at)).toList())
+    return mark.strokes().stream()
+        .map(stroke -> stroke.stream().map(at -> new Xy(at.x, at.y)).toList())
         .toList();
-  }
-
-  private static Xy onSheet(EngravedMark mark, Xy inText) {
-    Coordinate place = mark.at(inText.x(), inText.y());
-    return new Xy(place.x, place.y);
   }
 }

@@ -66,7 +66,8 @@ final class OutlineMoves {
         ? Tabs.along(
             path,
             routing.tabLength() + tool.diameter(),
-            heights.top() - thickness + routing.tabHeight())
+            heights.top() - thickness + routing.tabHeight(),
+            tool.diameter())
         : Tabs.NONE;
   }
 

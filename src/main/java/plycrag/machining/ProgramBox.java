@@ -3,7 +3,7 @@ package plycrag.machining;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import plycrag.document.Move;
+import plycrag.document.DrillProgram;
 import plycrag.document.Xyz;
 import plycrag.machining.Playback.Way;
 
@@ -19,9 +19,11 @@ record ProgramBox(Span x, Span y, double bottom) {
   /** A stretch of an axis, mm. */
   record Span(double least, double greatest) {}
 
-  static ProgramBox of(List<Move> moves) {
+  /** Of all programs together. */
+  static ProgramBox of(List<DrillProgram> programs) {
     List<Xyz> places =
-        Playback.of(moves).stream()
+        programs.stream()
+            .flatMap(program -> Playback.of(program.moves()).stream())
             .filter(way -> way.isAcross() || !way.isRapid())
             .map(Way::to)
             .toList();

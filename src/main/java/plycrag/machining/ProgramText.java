@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import plycrag.layout.Layout;
+import plycrag.layout.Revision;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole.Kind;
 import plycrag.layout.sheets.WorkedFace;
 import plycrag.units.Decimal;
+import plycrag.wall.Wall;
+import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.Machine.ZZero;
 import plycrag.wall.machine.Routing;
@@ -16,46 +20,61 @@ import plycrag.wall.machine.ToolBox;
 
 /** What a program tells the person at the machine, lengths in the program's unit. */
 final class ProgramText {
-  private final String wall;
+  private final Wall wall;
+  private final String revision;
   private final Machine machine;
   private final double thickness;
 
-  /**
-   * Tells about one wall's programs.
-   *
-   * @param wall the wall's name
-   * @param thickness of the sheets, mm
-   */
-  ProgramText(String wall, Machine machine, double thickness) {
-    this.wall = wall;
-    this.machine = machine;
-    this.thickness = thickness;
+  /** Tells about one wall's programs. */
+  ProgramText(Layout layout) {
+    this.wall = layout.wall();
+    this.revision = Revision.of(layout);
+    this.machine = layout.wall().machine();
+    this.thickness = layout.wall().sheet().thickness();
   }
 
-  /** The remarks, in order. */
-  List<String> remarks(WorkedFace face, List<ToolWork> works) {
-    LaidSheet sheet = face.sheet();
-    SheetOrigin origin = SheetOrigin.of(machine.zero().corner(), sheet.stock());
-    List<String> remarks = new ArrayList<>();
-    remarks.add(PlainName.of(wall));
-    remarks.add("Sheet " + sheet.mark() + ", " + sheet.faceUp().word() + " face up");
-    remarks.add("X0 Y0 " + origin.words() + " corner of the sheet");
-    remarks.add(machine.zero().z() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
-    remarks.add(
-        "Sheet "
-            + length(thickness)
-            + " thick, breakthrough "
-            + length(machine.heights().breakthrough()));
+  /**
+   * When a program runs.
+   *
+   * @param place from 1
+   * @param count of the sheet's programs, those of both its faces
+   */
+  record Turn(int place, int count) {}
+
+  /** The remarks, in order; where zero is stands among the first. */
+  List<String> remarks(WorkedFace face, List<ToolWork> works, Turn turn) {
+    List<String> remarks = new ArrayList<>(identity(face, turn));
     remarks.addAll(works.stream().map(work -> work.use().tool()).toList());
     recesses(face, works).ifPresent(remarks::add);
     marks(works).ifPresent(remarks::add);
     turning(face).ifPresent(remarks::add);
-    outlines().filter(words -> face.isLast()).ifPresent(remarks::add);
-    remarks.add(
-        holes(works) + "all lengths in " + machine.equipment().controller().unit().plural());
+    outlines(works).filter(words -> face.isLast()).ifPresent(remarks::add);
+    remarks.add(holes(works) + "breakthrough " + length(machine.heights().breakthrough()));
     remarks.add("Caution: hold the sheet down. Protect eyes and ears and lungs");
-    remarks.add("Caution: run above the work first");
+    remarks.add(
+        "Caution: run above the work first, with Z zero raised by "
+            + length(machine.raisedToTry(face.deepest(wall))));
     return remarks;
+  }
+
+  /** What program this is, for which sheet, and how that lies. */
+  private List<String> identity(WorkedFace face, Turn turn) {
+    LaidSheet sheet = face.sheet();
+    SheetOrigin origin = SheetOrigin.of(machine.zero().corner(), sheet.stock());
+    return List.of(
+        PlainName.of(wall.name()),
+        "Revision " + revision + ", program " + turn.place() + " of " + turn.count(),
+        "Sheet " + sheet.mark() + ", " + sheet.faceUp().word() + " face up",
+        "Stock "
+            + length(sheet.stock().width())
+            + " x "
+            + length(sheet.stock().height())
+            + ", "
+            + length(thickness)
+            + " thick",
+        "All lengths in " + machine.equipment().controller().unit().plural(),
+        "X0 Y0 " + origin.words() + " corner of the sheet",
+        machine.zero().z() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
   }
 
   private static String holes(List<ToolWork> works) {
@@ -98,6 +117,13 @@ final class ProgramText {
         .map(wanted -> "Marks engraved " + length(wanted.depth()) + " deep");
   }
 
+  private Optional<String> outlines(List<ToolWork> works) {
+    Optional<Integer> cutter = ToolBox.cutter(machine, thickness).map(Tool::number);
+    return works.stream().anyMatch(work -> cutter.equals(Optional.of(work.use().number())))
+        ? outlines()
+        : Optional.empty();
+  }
+
   private Optional<String> outlines() {
     Routing routing = machine.work().routing();
     String how = ", " + routing.direction().name().toLowerCase(Locale.ROOT);
@@ -113,6 +139,13 @@ final class ProgramText {
                   + how);
       case SKIN -> Optional.of("Outlines down to a skin of " + length(routing.skin()) + how);
     };
+  }
+
+  /** What a person does once another tool is in. */
+  String afterChange() {
+    Controller controller = machine.equipment().controller();
+    boolean byHand = controller.toolChange() == Controller.ToolChange.PAUSE;
+    return byHand && !controller.changePlace().offsets() ? ". Set Z zero again with it" : "";
   }
 
   /** A tool in words. */

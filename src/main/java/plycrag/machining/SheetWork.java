@@ -7,15 +7,16 @@ import plycrag.layout.sheets.EngravedMark;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.MachinedHole.Kind;
 import plycrag.layout.sheets.WorkedFace;
-import plycrag.units.Decimal;
 import plycrag.wall.Wall;
 
 /** What is done to a sheet, in words for its set-up sheet. */
 final class SheetWork {
   private final Wall wall;
   private final WorkedFace face;
+  private final MachineLengths lengths;
 
-  SheetWork(Wall wall, WorkedFace face) {
+  SheetWork(Wall wall, WorkedFace face, MachineLengths lengths) {
+    this.lengths = lengths;
     this.wall = wall;
     this.face = face;
   }
@@ -45,14 +46,14 @@ final class SheetWork {
             first ->
                 recesses.size()
                     + ", "
-                    + mm(first.bore().diameter())
-                    + " mm across and "
-                    + mm(first.bore().depth())
-                    + " mm deep in the back: "
-                    + mm(thickness - first.bore().depth())
-                    + " mm of the sheet's "
-                    + mm(thickness)
-                    + " mm remain; measure that at the first, and try an insert in it");
+                    + lengths.words(first.bore().diameter())
+                    + " across and "
+                    + lengths.words(first.bore().depth())
+                    + " deep in the back: "
+                    + lengths.words(thickness - first.bore().depth())
+                    + " of the sheet's "
+                    + lengths.words(thickness)
+                    + " remain; measure that at the first, and try an insert in it");
   }
 
   /** What is engraved, if something is. */
@@ -66,10 +67,10 @@ final class SheetWork {
             wanted ->
                 marks.stream().map(EngravedMark::text).collect(Collectors.joining(", "))
                     + ", "
-                    + mm(wanted.height())
-                    + " mm high and "
-                    + mm(wanted.depth())
-                    + " mm deep, in the "
+                    + lengths.words(wanted.height())
+                    + " high and "
+                    + lengths.words(wanted.depth())
+                    + " deep, in the "
                     + face.sheet().faceUp().word());
   }
 
@@ -82,43 +83,48 @@ final class SheetWork {
             first ->
                 sunk.size()
                     + ", "
-                    + mm(first.bore().diameter())
-                    + " mm across and "
-                    + mm(first.bore().depth())
-                    + " mm deep; try a screw in the first: its head must lie flush, not deeper");
+                    + lengths.words(first.bore().diameter())
+                    + " across and "
+                    + lengths.words(first.bore().depth())
+                    + " deep; try a screw in the first: its head must lie flush, not deeper");
   }
 
   private String pins() {
     double deeper = wall.machine().work().pins().depth();
     return face.sheet().holes(Kind.PIN).size()
         + " for pins, "
-        + mm(deeper)
-        + " mm further into the board";
+        + lengths.words(deeper)
+        + " further into the board";
   }
 
   /** How a sheet that is worked on both faces is turned over. */
   Optional<String> turning() {
     double axis =
         face.axis() - SheetOrigin.of(wall.machine().zero().corner(), face.sheet().stock()).x();
-    String about = "over from left to right, about the upright line X " + mm(axis);
+    String about = "over from left to right, about the upright line X " + lengths.number(axis);
     return switch (face.order()) {
       case ONLY -> Optional.empty();
       case FIRST ->
           Optional.of(
               "first of two. Afterwards put pins of "
-                  + mm(wall.machine().work().pins().diameter())
-                  + " mm through both holes into the board, and turn the sheet "
+                  + lengths.words(wall.machine().work().pins().diameter())
+                  + " through both holes into the board, and turn the sheet "
                   + about
-                  + "; leave X and Y zero as they are");
+                  + "; leave X and Y zero as they are"
+                  + fitting());
       case SECOND ->
           Optional.of(
               "second of two, on the pins: the sheet was turned "
                   + about
-                  + "; X and Y zero stay as they were for the first");
+                  + "; X and Y zero stay as they were for the first"
+                  + fitting());
     };
   }
 
-  private static String mm(double length) {
-    return Decimal.of(length, 1);
+  private String fitting() {
+    return face.fitsPinsOneWay(wall)
+        ? ". Turned any other way the sheet does not go on the pins"
+        : ". The sheet goes on the pins turned from below upward as well: mark its lower edge, and"
+            + " see that it lies below again";
   }
 }

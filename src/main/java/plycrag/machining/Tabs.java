@@ -2,9 +2,11 @@ package plycrag.machining;
 
 import java.util.ArrayList;
 import java.util.List;
+import plycrag.geometry.Tolerance;
 
 /**
- * The bridges that hold a piece, evenly along its way; of a short way they take half at most.
+ * The bridges that hold a piece, evenly along its way but off its corners, where they would be hard
+ * to trim; of a short way they take half at most.
  *
  * @param stations where each begins along the way, mm
  * @param width how far the tool stays up for each, mm
@@ -16,6 +18,9 @@ record Tabs(List<Double> stations, double width, double top) {
   /** Farther apart a sheet would spring between them (common practice, no source). */
   private static final double APART = 500;
 
+  /** A way that turns by less bends rather than having a corner, degrees. */
+  private static final double SHARP = 30;
+
   /** Fewer would let a piece turn. */
   private static final int FEWEST = 3;
 
@@ -23,15 +28,73 @@ record Tabs(List<Double> stations, double width, double top) {
     stations = List.copyOf(stations);
   }
 
-  static Tabs along(CutPath path, double width, double top) {
+  /**
+   * Bridges along a way, evenly but off its corners.
+   *
+   * @param width of each, mm
+   * @param top Z of a bridge, mm
+   * @param apart how far each keeps from corners, where there is room, mm
+   */
+  static Tabs along(CutPath path, double width, double top, double apart) {
     double length = path.length();
     int count = Math.max(path.closed() ? FEWEST : 1, (int) Math.ceil(length / APART));
     double narrow = Math.min(width, length / 2 / count);
+    List<Double> corners = path.sharpCorners(SHARP);
+    List<Double> stations = new ArrayList<>();
+    for (int tab = 0; tab < count; tab++) {
+      double even = length * (tab + 0.5) / count - narrow / 2;
+      stations.add(offCorners(even, narrow, length, apart, corners));
+    }
+    stations.sort(null);
+    return isApart(stations, narrow)
+        ? new Tabs(stations, narrow, top)
+        : even(count, length, narrow, top);
+  }
+
+  private static Tabs even(int count, double length, double narrow, double top) {
     List<Double> stations = new ArrayList<>();
     for (int tab = 0; tab < count; tab++) {
       stations.add(length * (tab + 0.5) / count - narrow / 2);
     }
     return new Tabs(stations, narrow, top);
+  }
+
+  private static boolean isApart(List<Double> stations, double width) {
+    for (int at = 1; at < stations.size(); at++) {
+      if (stations.get(at) - stations.get(at - 1) < 2 * width) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The nearest place that keeps off all corners; where none does, the place itself. */
+  private static double offCorners(
+      double station, double width, double length, double apart, List<Double> corners) {
+    double best = station;
+    double nearest = Double.POSITIVE_INFINITY;
+    List<Double> tried = new ArrayList<>(List.of(station));
+    for (double corner : corners) {
+      tried.add(corner + apart);
+      tried.add(corner - apart - width);
+    }
+    for (double place : tried) {
+      double away = Math.abs(place - station);
+      boolean within = place >= 0 && place + width <= length;
+      if (within && away < nearest && isOff(place, width, apart, corners)) {
+        nearest = away;
+        best = place;
+      }
+    }
+    return best;
+  }
+
+  private static boolean isOff(double place, double width, double apart, List<Double> corners) {
+    return corners.stream()
+        .allMatch(
+            corner ->
+                Tolerance.atMost(corner + apart, place)
+                    || Tolerance.atMost(place + width + apart, corner));
   }
 
   /** Where bridges begin or end between two places along a way that is so long, in order, mm. */

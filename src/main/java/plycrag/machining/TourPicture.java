@@ -3,6 +3,8 @@ package plycrag.machining;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
 import plycrag.document.Dash;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
@@ -13,6 +15,7 @@ import plycrag.document.Pen;
 import plycrag.document.Shape;
 import plycrag.document.TextAnchor;
 import plycrag.document.Xy;
+import plycrag.geometry.Shapes;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.WorkedFace;
@@ -33,6 +36,7 @@ final class TourPicture {
   private static final Layer KEEP_OUT = new Layer("KEEP_OUT", Pen.PART);
   private static final Layer AXIS = new Layer("AXIS", Pen.CENTRE);
   private static final Layer TEXT = new Layer("TEXT", Pen.FINE);
+  private static final Layer PIECES = new Layer("PIECES", Pen.FINE);
   private static final double WIDTH = 150;
   private static final double MARGIN = 12;
   private static final double LEG = 4;
@@ -63,6 +67,7 @@ final class TourPicture {
             SHEET,
             List.of(new Xy(0, 0), new Xy(width, 0), new Xy(width, height), new Xy(0, height)),
             Fill.NONE));
+    sheet.pieces().forEach(laid -> addPiece(laid.kept()));
     programs.forEach(file -> addWays(Playback.of(file.program().moves())));
     sheet.holes().stream()
         .sorted(Comparator.<MachinedHole>comparingDouble(hole -> hole.bore().diameter()).reversed())
@@ -75,12 +80,36 @@ final class TourPicture {
               AXIS, new Xy(face.axis(), 0), new Xy(face.axis(), sheet.stock().height())));
     }
     addDatum();
+    addLetters();
     double around = paper(MARGIN);
     return new Drawing(
         "Sheet " + sheet.mark() + " on the machine, with the way of the tool",
         scale,
         new Extent(-around, -around, width + around, height + around),
         shapes);
+  }
+
+  private void addPiece(Polygon kept) {
+    shapes.add(outline(kept));
+    Shapes.openings(kept).forEach(opening -> shapes.add(outline(opening)));
+  }
+
+  private static Shape outline(Polygon area) {
+    List<Xy> corners = new ArrayList<>();
+    for (Coordinate at : area.getExteriorRing().getCoordinates()) {
+      corners.add(new Xy(at.x, at.y));
+    }
+    return new Shape.Outline(PIECES, corners.subList(1, corners.size()), Fill.NONE);
+  }
+
+  /** Beside the holes that are measured to, where no line is. */
+  private void addLetters() {
+    LetterSpots spots = new LetterSpots(shapes, paper(CAPITALS));
+    for (CheckMeasures.Mark mark : CheckMeasures.marks(sheet)) {
+      shapes.add(
+          new Shape.Label(
+              TEXT, spots.near(mark.place()), mark.letter(), CAPITALS, TextAnchor.MIDDLE, 0));
+    }
   }
 
   /** The wider first: each covers what lies under it. */

@@ -12,8 +12,8 @@
  *       with straight moves that stay within a stated error of them.
  *   <li>Heads of screws are let in by a countersink, as deep as its point is as wide as they are;
  *       recesses are cleared with an end mill in layers, ring by ring ({@link
- *       plycrag.machining.Pocket}); marks are engraved in single strokes ({@link
- *       plycrag.machining.StrokeFont}).
+ *       plycrag.machining.Pocket}); marks are engraved stroke by stroke ({@link
+ *       plycrag.machining.MarkStrokes}).
  *   <li>Drills come before end mills; one tool's holes follow each other on a short way from the
  *       sheet's corner ({@link plycrag.machining.HoleTour}, by {@code solve.tour}).
  *   <li>On request the first end mill that reaches cuts openings, then pieces out, in passes, held

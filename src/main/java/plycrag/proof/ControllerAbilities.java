@@ -24,6 +24,8 @@ final class ControllerAbilities {
     add(abilities, controller.arcs(), Ability.ARCS);
     add(abilities, controller.cycles() == Cycles.CANNED, Ability.CYCLES);
     add(abilities, controller.toolChange() == ToolChange.WORD, Ability.TOOL_CHANGE);
+    boolean changes = controller.toolChange() != ToolChange.PROGRAM;
+    add(abilities, changes && controller.changePlace().offsets(), Ability.LENGTH_OFFSETS);
     add(abilities, controller.toolChange() == ToolChange.PAUSE, Ability.PAUSE);
     boolean milliseconds = controller.dwellUnit() == DwellUnit.MILLISECONDS;
     return new Abilities(abilities, milliseconds, controller.text().lineLength());

@@ -1,7 +1,6 @@
 package plycrag.proof;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -16,6 +15,7 @@ import plycrag.layout.sheets.EngravedMark;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.WorkedFace;
+import plycrag.proof.ProgramSchedule.Run;
 import plycrag.proof.replay.Bench;
 import plycrag.proof.replay.Cutter;
 import plycrag.proof.replay.Expected;
@@ -23,6 +23,8 @@ import plycrag.proof.replay.Fault;
 import plycrag.proof.replay.Heights;
 import plycrag.proof.replay.Program;
 import plycrag.proof.replay.SelfCheck;
+import plycrag.wall.machine.ChangePlace;
+import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Controller.ToolChange;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.Machine.ZZero;
@@ -35,7 +37,10 @@ import plycrag.wall.machine.ToolBox;
  */
 public final class ProgramCheck {
   private static final Pattern NAME =
-      Pattern.compile("cnc/sheet-(S[0-9]+)-(front|back)-t([0-9]{1,6})\\.ngc");
+      Pattern.compile("cnc/sheet-(S[0-9]+)-(front|back)-t([0-9]{2,6})\\.ngc");
+
+  /** Of a program that no sheet asks for: of no width, so that whatever it makes is wrong. */
+  private static final Cutter NO_CUTTER = new Cutter(0, 0, false, 0, new Cutter.Feeds(0, 0));
 
   /** One fault often brings others with it. */
   private static final int MOST = 10;
@@ -43,14 +48,16 @@ public final class ProgramCheck {
   private final Layout layout;
   private final Machine machine;
   private final Heights heights;
-  private final ToolBox tools;
+  private final ProgramSchedule schedule;
+  private final HeadText heads;
   private final Optional<Tool> cutter;
 
   private ProgramCheck(Layout layout) {
     this.layout = layout;
     this.machine = layout.wall().machine();
     this.heights = heights(layout.wall().sheet().thickness(), machine);
-    this.tools = ToolBox.of(machine, layout.bores());
+    this.schedule = new ProgramSchedule(layout);
+    this.heads = new HeadText(layout, schedule);
     this.cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
   }
 
@@ -122,7 +129,10 @@ public final class ProgramCheck {
     LaidSheet sheet = face.sheet();
     return cutter
         .filter(tool -> face.isLast())
-        .map(tool -> new ExpectedContours(machine.work().routing(), heights, tool.diameter()))
+        .map(
+            tool ->
+                new ExpectedContours(
+                    machine.work().routing(), heights, tool.diameter(), sheet.area()))
         .map(all -> all.of(sheet, corner(sheet)))
         .orElse(List.of());
   }
@@ -140,7 +150,15 @@ public final class ProgramCheck {
   private static Expected.Mark expected(EngravedMark mark, Coordinate corner, double bottom) {
     Envelope box = mark.box();
     box.translate(-corner.x, -corner.y);
-    return new Expected.Mark("the mark of piece " + mark.piece(), box, bottom);
+    List<List<Coordinate>> strokes =
+        mark.strokes().stream()
+            .map(
+                stroke ->
+                    stroke.stream()
+                        .map(at -> new Coordinate(at.x - corner.x, at.y - corner.y))
+                        .toList())
+            .toList();
+    return new Expected.Mark("the mark of piece " + mark.piece(), box, bottom, strokes);
   }
 
   /** The sheet, counted from where X and Y are zero. */
@@ -155,9 +173,31 @@ public final class ProgramCheck {
     LaidSheet sheet = face.sheet();
     Envelope travel = area(sheet);
     travel.expandBy(cutter.map(tool -> Contours.farthest(tool.diameter())).orElse(0.0));
-    String zero = machine.zero().z() == ZZero.SPOILBOARD ? "Z0 SPOILBOARD" : "Z0 SHEET TOP";
+    Bench.Stop stop = stop();
+    stop.place().ifPresent(travel::expandToInclude);
     return new Bench(
-        heights(sheet), travel, keepOuts(corner(sheet)), machine.spindle().dwell(), zero);
+        heights(sheet),
+        travel,
+        keepOuts(corner(sheet)),
+        machine.spindle().dwell(),
+        HeadText.zero(machine),
+        stop);
+  }
+
+  /** Where tools are changed: at a place where a person does it, or where one is told. */
+  private Bench.Stop stop() {
+    Controller controller = machine.equipment().controller();
+    ChangePlace told = controller.changePlace();
+    boolean placed =
+        controller.toolChange() == ToolChange.PAUSE || told.x().isPresent() || told.y().isPresent();
+    boolean changes = controller.toolChange() != ToolChange.PROGRAM;
+    return new Bench.Stop(
+        changes
+            ? Math.max(heights.travel().safe(), heights.sheet().top() + told.height())
+            : heights.travel().safe(),
+        changes && placed
+            ? Optional.of(new Coordinate(told.x().orElse(0.0), told.y().orElse(0.0)))
+            : Optional.empty());
   }
 
   /** Holes for pins go deeper into the board than all else. */
@@ -210,47 +250,24 @@ public final class ProgramCheck {
         bottom(hole));
   }
 
+  /** By its name it is one of the sheet's runs, with that run's tools and words. */
   private Program program(WrittenProgram written, WorkedFace face) {
+    List<Run> runs = schedule.of(face.sheet().mark());
     Matcher name = NAME.matcher(written.path());
-    int tool = name.matches() ? Integer.parseInt(name.group(3)) : 0;
-    boolean several = machine.equipment().controller().toolChange() != ToolChange.PROGRAM;
-    List<Cutter> cutters = several ? inOrder(face) : List.of(cutter(tool));
-    return new Program(written.path(), written.text(), cutters);
-  }
-
-  /** What a sheet asks for: drills first, then by kind and number; last what cuts outlines. */
-  private List<Cutter> inOrder(WorkedFace face) {
-    Stream<Tool> forHoles =
-        Stream.concat(
-                face.sheet().holes().stream()
-                    .flatMap(hole -> hole.tool(tools, reach(hole)).stream()),
-                ToolBox.engraver(machine).filter(tool -> !face.marks().isEmpty()).stream())
-            .filter(tool -> !cutter.equals(Optional.of(tool)))
-            .distinct()
-            .sorted(Comparator.comparing(Tool::kind).thenComparing(Tool::number));
-    Stream<Tool> last = cutter.filter(tool -> makesLast(tool, face)).stream();
-    return Stream.concat(forHoles, last).map(ProgramCheck::cutter).toList();
-  }
-
-  /** On a face that is not cut out yet, what cuts outlines may still make holes. */
-  private boolean makesLast(Tool tool, WorkedFace face) {
-    return face.isLast()
-        || face.sheet().holes().stream()
-            .anyMatch(hole -> hole.tool(tools, reach(hole)).equals(Optional.of(tool)));
+    int place = name.matches() ? Integer.parseInt(name.group(3)) : 0;
+    if (place < 1 || place > runs.size() || !runs.get(place - 1).face().equals(face)) {
+      return new Program(written.path(), written.text(), List.of(NO_CUTTER));
+    }
+    Run run = runs.get(place - 1);
+    return new Program(
+        written.path(),
+        written.text(),
+        run.tools().stream().map(ProgramCheck::cutter).toList(),
+        heads.of(run, place, runs.size()));
   }
 
   private double reach(MachinedHole hole) {
-    boolean through = heights.sheet().top() - hole.bore().depth() <= heights.sheet().bottom();
-    return hole.bore().depth() + (through ? machine.heights().breakthrough() : 0);
-  }
-
-  /** A number that no tool has is a tool of no width. */
-  private Cutter cutter(int number) {
-    return tools.tools().stream()
-        .filter(tool -> tool.number() == number)
-        .findFirst()
-        .map(ProgramCheck::cutter)
-        .orElseGet(() -> new Cutter(number, 0, false, 0, new Cutter.Feeds(0, 0)));
+    return schedule.reach(hole);
   }
 
   private static Cutter cutter(Tool tool) {
@@ -259,7 +276,8 @@ public final class ProgramCheck {
     boolean engraves = tool.kind() == Tool.Kind.ENGRAVER;
     boolean sideways = engraves || tool.kind() == Tool.Kind.END_MILL;
     Cutter plain =
-        new Cutter(tool.number(), tool.diameter(), sideways, tool.drive().speed(), feeds);
+        new Cutter(tool.number(), tool.diameter(), sideways, tool.drive().speed(), feeds)
+            .stepping(new Cutter.Steps(tool.steps().pass(), tool.steps().peck()));
     boolean tapers = engraves || tool.kind() == Tool.Kind.COUNTERSINK;
     return tapers
         ? plain.tapering(new Cutter.Taper(tool.shape().point().tip(), tool.shape().point().angle()))

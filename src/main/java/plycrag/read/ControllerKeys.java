@@ -1,15 +1,18 @@
 package plycrag.read;
 
 import java.util.List;
+import java.util.Locale;
 import plycrag.read.schema.CountKind;
 import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.FlagKind;
+import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.Range;
 import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
 import plycrag.read.text.Faults;
 import plycrag.units.LengthUnit;
+import plycrag.wall.machine.ChangePlace;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Controller.Comments;
 import plycrag.wall.machine.Controller.Cycles;
@@ -40,6 +43,22 @@ final class ControllerKeys {
           DefaultValue.word(ToolChange.PROGRAM),
           "Where another tool is needed: a program of its own for every tool, a pause for a person"
               + " (M0), or a word to the machine (M6).");
+  static final Parameter<Double> CHANGE_HEIGHT =
+      new Parameter<>(
+          "change-height",
+          LengthKind.length(1, 500),
+          DefaultValue.length("100 mm", "4 in"),
+          "Height above the sheet at which a program stops for another tool, so that a hand gets at"
+              + " the spindle.");
+  static final Parameter<Double> CHANGE_X = changePlace("x");
+  static final Parameter<Double> CHANGE_Y = changePlace("y");
+  static final Parameter<Boolean> LENGTH_OFFSETS =
+      new Parameter<>(
+          "length-offsets",
+          new FlagKind(),
+          DefaultValue.flag(false),
+          "Whether the machine is told to count with the length of every tool that is changed (G43"
+              + " H with the tool's number).");
   static final Parameter<Boolean> ARCS =
       new Parameter<>(
           "arcs",
@@ -85,6 +104,10 @@ final class ControllerKeys {
       List.of(
           DRILL_CYCLES,
           TOOL_CHANGE,
+          CHANGE_HEIGHT,
+          CHANGE_X,
+          CHANGE_Y,
+          LENGTH_OFFSETS,
           ARCS,
           DWELL_UNIT,
           COMMENTS,
@@ -94,6 +117,16 @@ final class ControllerKeys {
           DECIMALS);
 
   private ControllerKeys() {}
+
+  private static Parameter<Double> changePlace(String axis) {
+    return new Parameter<>(
+        "change-" + axis,
+        LengthKind.length(-10_000, 10_000),
+        DefaultValue.derived("0 where a person changes tools; else the machine goes by itself"),
+        "The "
+            + axis.toUpperCase(Locale.ROOT)
+            + " at which a program stops for another tool, from where that is zero.");
+  }
 
   /** Reports inches with too few digits. */
   static void check(Values values, Faults faults) {
@@ -115,6 +148,11 @@ final class ControllerKeys {
     return new Controller(
         values.get(DRILL_CYCLES),
         values.get(TOOL_CHANGE),
+        new ChangePlace(
+            values.get(CHANGE_HEIGHT),
+            values.given(CHANGE_X),
+            values.given(CHANGE_Y),
+            values.get(LENGTH_OFFSETS)),
         values.get(ARCS),
         values.get(DWELL_UNIT),
         new Controller.Text(

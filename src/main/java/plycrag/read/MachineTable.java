@@ -22,6 +22,7 @@ import plycrag.wall.machine.Machine.Work;
 import plycrag.wall.machine.Machine.ZZero;
 import plycrag.wall.machine.Machine.Zero;
 import plycrag.wall.machine.MachineLimits;
+import plycrag.wall.machine.MachineLimits.LongSide;
 import plycrag.wall.machine.MachineLimits.Travel;
 import plycrag.wall.machine.SpeedRange;
 import plycrag.wall.machine.Tool;
@@ -78,6 +79,13 @@ final class MachineTable {
           new WordKind<>(List.of(Origin.values())),
           DefaultValue.word(Origin.LOWER_LEFT),
           "The corner of the sheet, as it lies on the machine, where X and Y are zero.");
+  static final Parameter<LongSide> LONG_SIDE =
+      new Parameter<>(
+          "long-side",
+          new WordKind<>(List.of(LongSide.values())),
+          DefaultValue.word(LongSide.AS_BUILT),
+          "Along which axis the longer side of every sheet lies, as the machine's bed asks;"
+              + " as-built turns each as its first piece stands on the wall.");
   static final Parameter<Double> TRAVEL_X = travel("x", 10_000, "across");
   static final Parameter<Double> TRAVEL_Y = travel("y", 10_000, "away from its front");
   static final Parameter<Double> TRAVEL_Z = travel("z", 1000, "up and down");
@@ -97,7 +105,7 @@ final class MachineTable {
       new Parameter<>(
           "least-speed",
           new NumberKind(SPEEDS, "rpm"),
-          DefaultValue.number(100),
+          DefaultValue.number(MachineLimits.UNTOLD_SPEED),
           "The slowest that the spindle can turn and still cut; a router's is often far above that"
               + " of a boring bit.");
   static final Parameter<Double> GREATEST_SPEED =
@@ -122,6 +130,7 @@ final class MachineTable {
                       PLUNGE_FEED,
                       DWELL,
                       ORIGIN,
+                      LONG_SIDE,
                       TRAVEL_X,
                       TRAVEL_Y,
                       TRAVEL_Z,
@@ -168,6 +177,7 @@ final class MachineTable {
         new Travel(values.given(TRAVEL_X), values.given(TRAVEL_Y), values.given(TRAVEL_Z)),
         values.get(RAPID_RATE),
         values.get(ACCELERATION),
-        new SpeedRange(values.get(LEAST_SPEED), values.get(GREATEST_SPEED)));
+        new SpeedRange(values.get(LEAST_SPEED), values.get(GREATEST_SPEED)),
+        values.get(LONG_SIDE));
   }
 }

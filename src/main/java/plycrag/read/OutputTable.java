@@ -1,6 +1,7 @@
 package plycrag.read;
 
 import java.util.List;
+import java.util.stream.Stream;
 import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.TableSpec;
@@ -50,13 +51,18 @@ final class OutputTable {
           "output",
           false,
           "The files that are made.",
-          List.of(DXF, PAPER, TEMPLATE_PAPER, TEMPLATES),
+          Stream.concat(Stream.of(DXF, PAPER, TEMPLATE_PAPER, TEMPLATES), LayerKeys.all().stream())
+              .toList(),
           List.of());
 
   private OutputTable() {}
 
   static Output record(Values values) {
     return new Output(
-        values.get(DXF), values.get(PAPER), values.get(TEMPLATE_PAPER), values.get(TEMPLATES));
+        values.get(DXF),
+        values.get(PAPER),
+        values.get(TEMPLATE_PAPER),
+        values.get(TEMPLATES),
+        LayerKeys.record(values));
   }
 }

@@ -7,9 +7,14 @@ package plycrag.wall;
  * @param paper the smallest paper that drawings are printed on
  * @param templatePaper what true-size templates are printed on
  * @param templates when templates are printed
+ * @param layers how the layers of drawings for cutting are named
  */
 public record Output(
-    DxfVersion dxf, Paper paper, TemplatePaper templatePaper, Templates templates) {
+    DxfVersion dxf,
+    Paper paper,
+    TemplatePaper templatePaper,
+    Templates templates,
+    LayerNames layers) {
 
   /** The DXF versions there are. */
   public enum DxfVersion {

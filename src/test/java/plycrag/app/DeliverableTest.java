@@ -131,6 +131,6 @@ class DeliverableTest {
         .containsKeys("build-book.pdf", "drawings/drawings.pdf", "lists/holes.csv")
         .containsKeys("drawings/sheet-S1-back.dxf", "cnc/sheet-S1-back.html");
     assertThat(files.get("index.html")).contains("engrav");
-    assertThat(files.get("cnc/sheet-S1-back-t1.ngc")).contains("G20", "M6");
+    assertThat(files.get("cnc/sheet-S1-back-t01.ngc")).contains("G20", "M6");
   }
 }

@@ -119,7 +119,7 @@ class OutlineCheckTest {
     }
     String there = "X" + greatest.stripTrailingZeros().toPlainString();
     String moved = "X" + greatest.add(new BigDecimal(by)).toPlainString();
-    return text.replaceAll(Pattern.quote(there) + "(?![0-9.])", moved);
+    return text.replaceAll(Pattern.quote(there) + "\\.?(?![0-9])", moved);
   }
 
   /** Between the holes and between the pieces' windows; the way across is lifted, or it fails. */
@@ -131,7 +131,7 @@ class OutlineCheckTest {
     List<OutputFile> files = Deliverable.programs(wall);
     refuses(
         wall,
-        changed(files, text -> text.replaceAll("(?<=\n)G0 Z43\n(?=G0 X)", "G0 Z23\n")),
+        changed(files, text -> text.replaceAll("(?<=\n)G0 Z43.\n(?=G0 X)", "G0 Z23.\n")),
         "the tool meets what it must keep out of");
   }
 }

@@ -26,7 +26,7 @@ class ProgramCheckTest {
       [machine]
       z-zero = "%s"
       """;
-  private static final String FIRST = "cnc/sheet-S1-front-t1.ngc";
+  private static final String FIRST = "cnc/sheet-S1-front-t01.ngc";
 
   private static final Design.Judged GOOD = judged("mm", "spoilboard");
   private static final List<OutputFile> FILES = Deliverable.programs(GOOD);
@@ -71,7 +71,7 @@ class ProgramCheckTest {
   void aWrongDepthIsToldByProgramAndLine() {
     refuses(
         changed(FIRST, text -> text.replaceFirst("G1 Z-0.5", "G1 Z-0.4")),
-        FIRST + ", line 16: hole main ",
+        FIRST + ", line 18: hole main ",
         " goes to Z-0.4, not Z-0.5");
   }
 
@@ -87,15 +87,15 @@ class ProgramCheckTest {
   @Test
   void aProgramForNoSheetIsTold() {
     refuses(
-        changed("cnc/sheet-S99-front-t1.ngc", text -> text),
-        "cnc/sheet-S99-front-t1.ngc: is for no sheet");
+        changed("cnc/sheet-S99-front-t01.ngc", text -> text),
+        "cnc/sheet-S99-front-t01.ngc: is for no sheet");
     refuses(changed("cnc/first.ngc", text -> text), "cnc/first.ngc: is for no sheet");
   }
 
   @Test
   void aToolThatTheMachineDoesNotHoldIsTold() {
     refuses(
-        changed("cnc/sheet-S1-front-t7.ngc", text -> text),
-        "cnc/sheet-S1-front-t7.ngc, line 12: not the speed of tool 7");
+        changed("cnc/sheet-S1-front-t07.ngc", text -> text),
+        "cnc/sheet-S1-front-t07.ngc, line 14: not the speed of tool 0");
   }
 }

@@ -76,7 +76,7 @@ class RecessCheckTest {
       Design.Judged wall, List<OutputFile> files, UnaryOperator<String> change, String sentence) {
     List<OutputFile> all = new ArrayList<>();
     for (OutputFile file : files) {
-      boolean meant = file.path().equals("cnc/sheet-S1-back-t2.ngc");
+      boolean meant = file.path().equals("cnc/sheet-S1-back-t02.ngc");
       String changed = meant ? change.apply(text(file)) : "";
       assertThat(meant && changed.equals(text(file))).isFalse();
       all.add(meant ? OutputFile.text(file.path(), changed) : file);
@@ -90,7 +90,7 @@ class RecessCheckTest {
   void areCutInTheSameSettingWhereTheBackLiesUp() {
     List<OutputFile> files = Deliverable.of(wall("back", ""));
     assertThat(programs(files))
-        .containsExactly("cnc/sheet-S1-back-t1.ngc", "cnc/sheet-S1-back-t2.ngc");
+        .containsExactly("cnc/sheet-S1-back-t01.ngc", "cnc/sheet-S1-back-t02.ngc");
     HoleList list = HoleList.of(new StringReader(named("lists/holes.csv", files)));
     assertThat(list.on("S1", "back")).hasSize(8);
     assertThat(list.rows())
@@ -104,7 +104,7 @@ class RecessCheckTest {
     List<OutputFile> files = Deliverable.of(wall("front", ""));
     assertThat(programs(files))
         .containsExactly(
-            "cnc/sheet-S1-back-t2.ngc", "cnc/sheet-S1-back-t3.ngc", "cnc/sheet-S1-front-t1.ngc");
+            "cnc/sheet-S1-back-t01.ngc", "cnc/sheet-S1-back-t02.ngc", "cnc/sheet-S1-front-t03.ngc");
     HoleList list = HoleList.of(new StringReader(named("lists/holes.csv", files)));
     assertThat(list.on("S1", "back")).extracting(HoleList.Row::kind).containsOnly("pin", "recess");
     assertThat(list.rows())
@@ -117,9 +117,9 @@ class RecessCheckTest {
   @Test
   void sayEverywhereWhatRemains() {
     List<OutputFile> files = Deliverable.of(wall("front", ""));
-    assertThat(named("cnc/sheet-S1-back-t2.ngc", files))
+    assertThat(named("cnc/sheet-S1-back-t02.ngc", files))
         .contains("(RECESSES 27 WIDE 4 DEEP LEAVE 14)");
-    assertThat(named("cnc/sheet-S1-back-t3.ngc", files)).doesNotContain("RECESSES");
+    assertThat(named("cnc/sheet-S1-back-t01.ngc", files)).doesNotContain("RECESSES");
     assertThat(named("cnc/sheet-S1-back.html", files))
         .contains("4, 27 mm across and 4 mm deep in the back: 14 mm of ", "18 mm remain");
     assertThat(named("cnc/sheet-S1-front.html", files)).doesNotContain("Flange recesses");
@@ -150,8 +150,8 @@ class RecessCheckTest {
   void thatAreNotAsAskedAreRefused(String faceUp) {
     Design.Judged wall = wall(faceUp, "");
     List<OutputFile> files = Deliverable.programs(wall);
-    refuses(wall, files, text -> text.replace("Z14", "Z13.9"), "(recess) goes to Z13.9, not Z14");
-    refuses(wall, files, text -> text.replace("Z14", "Z14.1"), "(recess) goes to Z14.1, not Z14");
+    refuses(wall, files, text -> text.replace("Z14.", "Z13.9"), "(recess) goes to Z13.9, not Z14");
+    refuses(wall, files, text -> text.replace("Z14.", "Z14.1"), "(recess) goes to Z14.1, not Z14");
     refuses(wall, files, RecessCheckTest::without, "(recess) is not made");
     String x = faceUp.equals("front") ? "2348.5" : "1108.5";
     refuses(
@@ -164,7 +164,7 @@ class RecessCheckTest {
   /** Without the last recess: from its way there to where the tool leaves it. */
   private static String without(String program) {
     int first = program.lastIndexOf("G0 X");
-    int end = program.indexOf("G0 Z43", first);
+    int end = program.indexOf("G0 Z43.", first);
     return program.substring(0, first) + program.substring(end);
   }
 }

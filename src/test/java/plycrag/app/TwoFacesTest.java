@@ -45,13 +45,13 @@ class TwoFacesTest {
         .extracting(OutputFile::path)
         .filteredOn(path -> path.startsWith("cnc/sheet-S1-back"))
         .containsExactlyInAnyOrder(
-            "cnc/sheet-S1-back-t5.ngc", "cnc/sheet-S1-back-t4.ngc", "cnc/sheet-S1-back.html");
+            "cnc/sheet-S1-back-t01.ngc", "cnc/sheet-S1-back-t02.ngc", "cnc/sheet-S1-back.html");
     assertThat(named("cnc/sheet-S1-back.html"))
         .contains("first of two", "pins of 6 mm", "about the upright line X 1220", "8 mm further");
     assertThat(named("cnc/sheet-S1-front.html"))
         .contains("second of two", "about the upright line X 1220")
         .doesNotContain("Marks engraved");
-    assertThat(named("cnc/sheet-S1-back-t5.ngc"))
+    assertThat(named("cnc/sheet-S1-back-t01.ngc"))
         .contains("(FIRST FACE. AFTERWARDS TURN OVER LEFT TO RIGHT ABOUT X 1220)")
         .doesNotContain("OUTLINES");
   }
@@ -59,20 +59,20 @@ class TwoFacesTest {
   /** Both pins on the line, 8 mm deeper than what goes through; nowhere else. */
   @Test
   void pinsStandOnTheLine() {
-    String pins = named("cnc/sheet-S1-back-t5.ngc");
-    assertThat(Pattern.compile("G0 X1220 Y").matcher(pins).results()).hasSize(2);
+    String pins = named("cnc/sheet-S1-back-t01.ngc");
+    assertThat(Pattern.compile("G0 X1220. Y").matcher(pins).results()).hasSize(2);
     assertThat(Pattern.compile("G0 X").matcher(pins).results()).hasSize(2);
     assertThat(Pattern.compile("G1 Z-8.5 F").matcher(pins).results()).hasSize(2);
   }
 
   @Test
   void whatIsNotAsAskedIsRefused() {
-    String pins = "cnc/sheet-S1-back-t5.ngc";
-    refuses(pins, text -> text.replace("X1220", "X1220.01"), "hole pin 1 is off by 0.01");
+    String pins = "cnc/sheet-S1-back-t01.ngc";
+    refuses(pins, text -> text.replace("X1220.", "X1220.01"), "hole pin 1 is off by 0.01");
     refuses(pins, text -> text.replace("Z-8.5", "Z-8.4"), "hole pin 1 goes to Z-8.4, not Z-8.5");
-    refuses(pins, text -> text.replace("Z-8.5", "Z-9"), "a cut below the lowest that is allowed");
-    String marks = "cnc/sheet-S1-back-t4.ngc";
+    refuses(pins, text -> text.replace("Z-8.5", "Z-9."), "a cut below the lowest that is allowed");
+    String marks = "cnc/sheet-S1-back-t02.ngc";
     refuses(marks, text -> text.replace("Z17.6", "Z17.5"), "to another depth");
-    refuses(marks, text -> text.replace("Y76", "Y77"), "the mark of piece P1 is not engraved");
+    refuses(marks, text -> text.replace("Y76.", "Y77."), "the mark of piece P1 is not engraved");
   }
 }

@@ -172,6 +172,7 @@ class OutlinesTest {
     List<Geometry> areas =
         DxfTags.read(drawing).polylines().stream()
             .filter(DxfTags.Polyline::closed)
+            .filter(outline -> !outline.layer().startsWith("NOT_FOR_CUTTING"))
             .map(
                 outline ->
                     Stream.concat(outline.points().stream(), outline.points().stream().limit(1))

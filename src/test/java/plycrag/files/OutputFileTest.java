@@ -21,7 +21,7 @@ class OutputFileTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"index.html", "cnc/sheet-S1-front-t1.ngc", "templates/main_1.svg"})
+  @ValueSource(strings = {"index.html", "cnc/sheet-S1-front-t01.ngc", "templates/main_1.svg"})
   void pathsOfTheContractAreTaken(String path) {
     assertThat(OutputFile.text(path, "").path()).isEqualTo(path);
   }

@@ -29,7 +29,7 @@ public final class Specimens {
   /** Suits the plainest controllers. */
   public static final Dialect PLAIN =
       new Dialect(
-          new Dialect.Words(false, false, false),
+          new Dialect.Words(false, false, false, false),
           new Dialect.Look(Dialect.Comments.PARENTHESES, false, 72),
           LengthUnit.MM,
           3);

@@ -89,10 +89,25 @@ class DrillProgramsTest {
     DrillProgram program = programs(WALL + "[machine]\ntool-change = \"word\"\n").get(0);
     assertThat(program.moves())
         .startsWith(
-            new Move.RapidZ(42.5),
+            new Move.RapidZ(117.5),
             new Move.ToolChange(1, "Tool T1, drill, diameter 12"),
             new Move.RapidZ(42.5),
             new Move.SpindleOn(4000));
+  }
+
+  /** 17.5 mm of sheet and 150 mm above it, beside the sheet. */
+  @Test
+  void aPersonGetsAtTheSpindleToChangeTools() {
+    String machine = "[machine]\ntool-change = \"pause\"\nchange-height = 150\nchange-x = -200\n";
+    DrillProgram program = programs(WALL + machine).get(0);
+    assertThat(program.moves())
+        .startsWith(
+            new Move.RapidZ(167.5),
+            new Move.RapidXy(-200, 0),
+            new Move.ToolChange(1, "Tool T1, drill, diameter 12. Set Z zero again with it"),
+            new Move.RapidZ(42.5));
+    assertThat(programs(WALL + machine + "length-offsets = true\n").get(0).moves())
+        .contains(new Move.ToolChange(1, "Tool T1, drill, diameter 12"));
   }
 
   @Test
@@ -117,7 +132,7 @@ class DrillProgramsTest {
         .filteredOn(move -> move instanceof Move.Arc arc && arc.to().z() == -0.5)
         .extracting(move -> ((Move.Arc) move).centre())
         .containsOnly(new Xy(100, 100), new Xy(300, 100), new Xy(100, 300), new Xy(300, 300));
-    assertThat(NgcWriter.write(program, Specimens.PLAIN)).contains("G3 X97 Y100 ", "I-3 J0");
+    assertThat(NgcWriter.write(program, Specimens.PLAIN)).contains("G3 X97. Y100. ", "I-3. J0.");
   }
 
   /**

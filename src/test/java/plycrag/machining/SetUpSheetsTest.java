@@ -17,6 +17,7 @@ import plycrag.document.Shape;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.drawing.WordsApart;
+import plycrag.layout.sheets.LaidSheet;
 import plycrag.wall.machine.MachineLimits;
 import plycrag.wall.machine.SpeedRange;
 
@@ -39,7 +40,8 @@ class SetUpSheetsTest {
           new MachineLimits.Travel(Optional.empty(), Optional.empty(), Optional.empty()),
           6000,
           100,
-          new SpeedRange(100, 60_000));
+          new SpeedRange(100, 60_000),
+          MachineLimits.LongSide.AS_BUILT);
 
   private static List<SetUpSheets.SetUp> sheets(String toml) {
     ApprovedLayout approved = (ApprovedLayout) Walls.judged(toml);
@@ -79,22 +81,72 @@ class SetUpSheetsTest {
   void tellsAllThatIsSetUp() {
     assertThat(words(sheets(WALL).get(0).page()))
         .contains(
-            "Bay: sheet S1\nSet-up sheet for the router, front face up",
+            "Bay: sheet S1\nSet-up sheet for the router, front face up, revision ",
             "Sheet | S1, with P1 of main",
             "Sheets like it | none: this one alone",
             "Size | 2440 × 1220 × 18 mm thick, measured",
             "X0 Y0 | lower left corner of the sheet",
             "Z0 | on the board under the sheet",
-            "S1.ngc | Tool T1, drill, diameter 12 | 4000 | 4 | 1\n",
+            "1 of 1 | S1.ngc | Tool T1, drill, diameter 12 | 4000 | 4 | 1\n",
             "S1.ngc | 100 to 300 | 100 to 250 | -0.5\n",
             "S1.ngc | 01234567 89abcdef 01234567",
-            "left edge | hole main 10/10 | 100 | ",
-            "lower edge | hole main 10/10 | 100 | ",
-            "hole main 10/10 | hole main 30/25 | 250 | ",
+            "upper left corner | lower right corner | 2728 | ",
+            "left edge | A | 100 | ",
+            "lower edge | B | 100 | ",
+            "left edge | C | 100 | ",
+            "A | D | 250 | ",
+            "B | C | 250 | ",
+            "C | hole main 10/25 | 100 | 250\n",
+            "nothing above 5 mm inside X 100 to 300, Y 100 to 250: ",
             "Dust.",
             "Eyes and ears.",
             "Work holding.",
             "Dry run.");
+  }
+
+  /** 18 mm of sheet, 0.5 mm into the board, a clamp of 20 mm: 38.5 mm, and whole ones of them. */
+  @Test
+  void theDryRunIsToldByANumberAndLengthsInTheMachinesUnit() {
+    String clamp =
+        "[[keep-out]]\nname = \"clamp\"\nleft = 900\nlow = 0\nwidth = 9\nheight = 9\nrise = 20\n";
+    ApprovedLayout approved = (ApprovedLayout) Walls.judged(WALL + clamp);
+    assertThat(DrillPrograms.of(approved).get(0).remarks())
+        .contains("Caution: run above the work first, with Z zero raised by 39");
+    assertThat(dryRun(WALL + clamp)).contains("raised by 39 mm:");
+    String inches = WALL + clamp + "[machine]\nprogram-unit = \"in\"\n";
+    assertThat(dryRun(inches)).contains("raised by 1.6 in:");
+    assertThat(words(sheets(inches).get(0).page()))
+        .contains("Size | 96.06 × 48.03 × 0.71 in thick");
+  }
+
+  private static String dryRun(String toml) {
+    List<Book.Section> sections = sheets(toml).get(0).page().sections();
+    return sections.get(sections.size() - 1).blocks().stream()
+        .filter(Book.Caution.class::isInstance)
+        .map(block -> (Book.Caution) block)
+        .filter(caution -> caution.word().equals("Dry run."))
+        .map(Book.Caution::text)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * 3 mm over the length of a sheet: the readings of A and B differ by as much as they are apart.
+   */
+  @Test
+  void aSheetOutOfSquareReadsOtherwise() {
+    LaidSheet sheet = Walls.laidOut(WALL).sheets().get(0);
+    double[] diagonals =
+        CheckMeasures.before(sheet).stream()
+            .skip(4)
+            .mapToDouble(CheckMeasures.Measure::distance)
+            .toArray();
+    double width = sheet.stock().width();
+    double height = sheet.stock().height();
+    double longer = Math.hypot(width, height + 3);
+    double shorter = Math.hypot(width, height - 3);
+    assertThat(diagonals[0]).isEqualTo(diagonals[1]).isBetween(shorter, longer);
+    assertThat(longer - shorter).isGreaterThan(2);
   }
 
   @Test

@@ -28,6 +28,7 @@ import plycrag.wall.Screws;
 import plycrag.wall.Sheet;
 import plycrag.wall.ToldLength;
 import plycrag.wall.buying.Section;
+import plycrag.wall.machine.ChangePlace;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.MachineLimits;
@@ -44,6 +45,7 @@ class ParameterFileTest {
       new Controller(
           Controller.Cycles.MOVES,
           Controller.ToolChange.PROGRAM,
+          new ChangePlace(100, Optional.empty(), Optional.empty(), false),
           false,
           Controller.DwellUnit.SECONDS,
           new Controller.Text(Controller.Comments.PARENTHESES, false, 72),
@@ -205,7 +207,8 @@ class ParameterFileTest {
                             Optional.empty(), Optional.empty(), Optional.empty()),
                         5000,
                         300,
-                        new SpeedRange(100, 60_000)),
+                        new SpeedRange(100, 60_000),
+                        MachineLimits.LongSide.AS_BUILT),
                     PLAINEST,
                     List.of(),
                     List.of())));

@@ -16,6 +16,8 @@ import plycrag.layout.sheets.LaidPiece;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.WorkedFace.Order;
 import plycrag.units.Tape;
+import plycrag.wall.machine.Controller;
+import plycrag.wall.machine.Controller.ToolChange;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.MachineLimits.Travel;
 import plycrag.wall.machine.Tool;
@@ -51,9 +53,18 @@ public final class WithinTravel implements Rule {
         layout.wall().sheet().thickness()
             + machine.heights().breakthrough()
             + pins
-            + machine.heights().safe();
+            + highest(machine);
     height(height, travel.z(), tape).ifPresent(findings::add);
     return findings;
+  }
+
+  /** Above the sheet: the safe height, or where tools are changed, mm. */
+  private static double highest(Machine machine) {
+    Controller controller = machine.equipment().controller();
+    double safe = machine.heights().safe();
+    return controller.toolChange() == ToolChange.PROGRAM
+        ? safe
+        : Math.max(safe, controller.changePlace().height());
   }
 
   /** The sheet and the ways round its pieces; null where no tool goes. */
@@ -103,11 +114,12 @@ public final class WithinTravel implements Rule {
                         "",
                         "",
                         new Measure(reach, height),
-                        "from below the sheet to the safe height it is "
+                        "from below the sheet to the highest place it is "
                             + tape.size(height)
                             + ", and the machine moves "
                             + tape.size(reach),
-                        "lower the safe height ([machine] safe-height), if the clamps allow it"));
+                        "lower the safe height ([machine] safe-height), if the clamps allow it, or where tools are"
+                            + " changed (change-height)"));
   }
 
   private WholeWall error() {

@@ -2,8 +2,7 @@ package plycrag.drawing.flat;
 
 import java.util.List;
 import plycrag.check.CheckedLayout;
-import plycrag.document.Layer;
-import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.OperationLayers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.layout.sheets.EngravedMark;
 import plycrag.machining.MarkStrokes;
@@ -14,12 +13,12 @@ public final class EngravedStrokes {
   private EngravedStrokes() {}
 
   /** Draws marks on the layer of their depth. */
-  public static void draw(CheckedLayout checked, List<EngravedMark> marks, Sketch sketch) {
+  public static void draw(
+      CheckedLayout checked, List<EngravedMark> marks, OperationLayers layers, Sketch sketch) {
     double depth =
         checked.layout().wall().machine().work().marks().map(MarkEngraving::depth).orElse(0.0);
-    Layer layer = Layers.engraved(depth);
     for (EngravedMark mark : marks) {
-      MarkStrokes.of(mark).forEach(stroke -> sketch.path(layer, stroke));
+      MarkStrokes.of(mark).forEach(stroke -> sketch.path(layers.engraved(depth), stroke));
     }
   }
 }

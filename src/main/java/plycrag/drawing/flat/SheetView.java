@@ -15,6 +15,7 @@ import plycrag.document.TextSize;
 import plycrag.drawing.pen.Datum;
 import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.OperationLayers;
 import plycrag.drawing.pen.Readings;
 import plycrag.drawing.pen.RunningDimensions;
 import plycrag.drawing.pen.Scale;
@@ -61,7 +62,7 @@ public final class SheetView {
       outline.drawFront(sketch);
     }
     holes().forEach(sketch::hole);
-    EngravedStrokes.draw(checked, engraved(), sketch);
+    EngravedStrokes.draw(checked, engraved(), OperationLayers.USUAL, sketch);
     nameParts();
     Datum.outside(sketch, datum);
     drawDimensions();

@@ -13,7 +13,7 @@ import plycrag.geometry.Strokes;
 /**
  * Leaves of every straight line only what no other line has drawn. Closed outlines come first,
  * since they must stay whole; then the others in their order. An outline that lies on an earlier
- * one is drawn by what is left of its edges; those of a cut lie on a layer of their own.
+ * one is drawn by what is left of its edges.
  */
 final class DrawnOnce {
   private final Strokes strokes = new Strokes();
@@ -64,14 +64,9 @@ final class DrawnOnce {
       LineSegment stroke = segment(points.get(next - 1), points.get(next));
       List<LineSegment> rest = strokes.add(stroke);
       untouched &= rest.size() == 1 && rest.get(0).equals(stroke);
-      rest.forEach(part -> fresh.add(line(rest(shape.layer()), part)));
+      rest.forEach(part -> fresh.add(line(shape.layer(), part)));
     }
     return untouched ? List.of(shape) : fresh;
-  }
-
-  /** Whoever cuts along outlines wants each of them closed; what closes on another lies apart. */
-  private static Layer rest(Layer layer) {
-    return layer.equals(Layers.CUT) ? Layers.CUT_BESIDE : layer;
   }
 
   private static LineSegment segment(Xy from, Xy to) {

@@ -8,7 +8,7 @@
  *   <li>{@link plycrag.drawing.pen.Sketch} collects shapes and knows the scale; {@link
  *       plycrag.drawing.pen.FacetFrame} maps (u, v) to the paper; {@link
  *       plycrag.drawing.pen.Layers} names what a line stands for, {@link
- *       plycrag.drawing.pen.Layers#of} by the operation that makes a hole.
+ *       plycrag.drawing.pen.OperationLayers} what a shop cuts and bores, by the user's patterns.
  *   <li>{@link plycrag.drawing.pen.FreeSpot}, {@link plycrag.drawing.pen.Inked} and {@link
  *       plycrag.drawing.pen.LabelSpread} find places for words, measured by {@link
  *       plycrag.document.TextSize}; {@link plycrag.drawing.pen.RunningDimensions}, {@link

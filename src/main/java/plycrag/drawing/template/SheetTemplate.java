@@ -18,6 +18,7 @@ import plycrag.drawing.flat.SheetOutline;
 import plycrag.drawing.pen.Datum;
 import plycrag.drawing.pen.FreeSpot;
 import plycrag.drawing.pen.Layers;
+import plycrag.drawing.pen.OperationLayers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.TitleLines;
 import plycrag.layout.sheets.LaidPiece;
@@ -55,7 +56,7 @@ public final class SheetTemplate {
     sketch.path(Layers.CONTEXT, SheetOutline.whole(sheet.stock()));
     for (LaidPiece laid : sheet.pieces()) {
       SheetOutline outline = SheetOutline.of(laid);
-      outline.drawCut(sketch, Layers.CUT);
+      outline.drawCut(sketch, Layers.OUTLINE);
       outline.drawFront(sketch);
     }
     for (MachinedHole hole : sheet.holes()) {
@@ -71,7 +72,7 @@ public final class SheetTemplate {
             TextAnchor.START);
       }
     }
-    EngravedStrokes.draw(checked, face.marks(), sketch);
+    EngravedStrokes.draw(checked, face.marks(), OperationLayers.USUAL, sketch);
     Datum.inside(sketch, SheetDatum.of(checked.layout(), sheet));
     drawWords();
     return sketch.drawing(

@@ -18,8 +18,10 @@
  * </ol>
  *
  * <p>Guarantees: a bar to measure the print by on all that is printed; every hole whole on one
- * tile; {@link plycrag.drawing.template.SheetCut} has each outline and hole once, on the layer of
- * its operation, and not a word unless the sheet must not be made. Leaves out: whether a printer
- * keeps to size. Sees {@code drawing.pen} and {@code drawing.flat}.
+ * tile; {@link plycrag.drawing.template.SheetCut} has each cut and hole once, on the layer of its
+ * operation, and all else on layers that say so. What a saw cuts, what is cut after the sheet was
+ * turned over, and a sheet's own edge are no cuts: a shop that profiled them would take the kerf
+ * off a piece, or run into its clamps ({@link plycrag.drawing.template.CutLines}). Leaves out:
+ * whether a printer keeps to size. Sees {@code drawing.pen} and {@code drawing.flat}.
  */
 package plycrag.drawing.template;

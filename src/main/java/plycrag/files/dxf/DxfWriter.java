@@ -11,6 +11,9 @@ public final class DxfWriter {
   private static final int MILLIMETRES = 4;
   private static final int METRIC = 1;
 
+  /** DXF reference, "Group codes in numerical order": a remark that readers pass over. */
+  private static final int REMARK = 999;
+
   private DxfWriter() {}
 
   /**
@@ -26,7 +29,13 @@ public final class DxfWriter {
     entities(body, drawing);
     Spaces.objects(body);
     body.text(0, "EOF");
-    return header(drawing.extent(), version, body.freeHandle()) + body;
+    return remarks(drawing, version) + header(drawing.extent(), version, body.freeHandle()) + body;
+  }
+
+  private static String remarks(Drawing drawing, DxfVersion version) {
+    TagWriter tags = new TagWriter(version);
+    drawing.remarks().forEach(remark -> tags.text(REMARK, DxfText.of(remark)));
+    return tags.toString();
   }
 
   /** Stands first but is written last, since it names the first handle that nothing has. */

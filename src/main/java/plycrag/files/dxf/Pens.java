@@ -2,6 +2,7 @@ package plycrag.files.dxf;
 
 import java.util.Comparator;
 import java.util.List;
+import plycrag.document.Layer;
 import plycrag.document.Pen;
 
 /** Pens as a layer has them. */
@@ -22,8 +23,15 @@ final class Pens {
         .orElseThrow();
   }
 
-  /** The colour's index: 7 is black on white and white on black, 8 grey, 1 red. */
-  static int colour(Pen pen) {
+  /**
+   * The colour's index: its own, or that of its pen: 7 is black on white and white on black, 8
+   * grey, 1 red.
+   */
+  static int colour(Layer layer) {
+    return layer.colour() > 0 ? layer.colour() : colour(layer.pen());
+  }
+
+  private static int colour(Pen pen) {
     return switch (pen.ink()) {
       case BLACK -> 7;
       case GREY -> 8;

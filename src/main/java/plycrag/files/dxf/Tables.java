@@ -96,29 +96,31 @@ final class Tables {
   }
 
   private void layers() {
-    Map<String, Pen> pens = pens();
-    open(tags, "LAYER", Handles.LAYER_TABLE, pens.size());
-    pens.forEach(this::layer);
+    Map<String, Layer> layers = declared();
+    open(tags, "LAYER", Handles.LAYER_TABLE, layers.size());
+    layers.values().forEach(this::layer);
     close();
   }
 
   /** Layer 0, which every file has, then those in use. */
-  private Map<String, Pen> pens() {
-    Map<String, Pen> used = new LinkedHashMap<>();
+  private Map<String, Layer> declared() {
+    Map<String, Layer> used = new LinkedHashMap<>();
     for (Layer layer : drawing.layers()) {
-      Pen other = used.putIfAbsent(layer.name(), layer.pen());
-      if (other != null && !other.equals(layer.pen())) {
+      Layer other = used.putIfAbsent(layer.name(), layer);
+      if (other != null && !other.equals(layer)) {
         throw new IllegalArgumentException("layer " + layer.name() + " has two pens");
       }
     }
-    Map<String, Pen> pens = new LinkedHashMap<>(Map.of(LAYER_0, Pen.FINE));
-    pens.putAll(used);
-    return pens;
+    Map<String, Layer> declared =
+        new LinkedHashMap<>(Map.of(LAYER_0, new Layer(LAYER_0, Pen.FINE)));
+    declared.putAll(used);
+    return declared;
   }
 
-  private void layer(String name, Pen pen) {
+  private void layer(Layer layer) {
+    Pen pen = layer.pen();
     tags.record("LAYER", Handles.LAYER_TABLE).marker(RECORD).marker("AcDbLayerTableRecord");
-    tags.text(2, name).whole(70, 0).whole(62, Pens.colour(pen));
+    tags.text(2, layer.name()).whole(70, 0).whole(62, Pens.colour(layer));
     tags.text(6, Linetypes.name(pen.dash()));
     if (tags.since2000()) {
       tags.whole(370, Pens.lineweight(pen));

@@ -16,7 +16,9 @@ final class DxfOverlaps {
    */
   private static final double COINCIDENT = 0.01;
 
-  /** The layer of edges that close on an outline which they share the rest of theirs with. */
+  /**
+   * The layer of cuts that run from one drawn line to another: from sheet's edge to sheet's edge.
+   */
   private static final String CLOSING = "EDGE_THROUGH";
 
   /** A straight edge of an entity. */
@@ -145,22 +147,31 @@ final class DxfOverlaps {
 
   private static void closing(DxfTags file, List<String> faults) {
     List<DxfTags.Line> lines = file.lines();
-    if (lines.stream().noneMatch(line -> line.layer().equals(CLOSING))) {
-      return;
-    }
     List<Edge> edges = edges(file);
     for (int at = 0; at < lines.size(); at++) {
       DxfTags.Line line = lines.get(at);
-      if (line.layer().equals(CLOSING)
-          && !(ends(line.from(), at, edges) && ends(line.to(), at, edges))) {
+      if (line.layer().equals(CLOSING) && !ends(line.from(), line.to(), at, edges)) {
         faults.add("open edge: " + line);
+      }
+    }
+    for (int at = 0; at < file.polylines().size(); at++) {
+      DxfTags.Polyline chain = file.polylines().get(at);
+      List<DxfTags.Point> points = chain.points();
+      if (chain.layer().equals(CLOSING)
+          && (chain.closed()
+              || !ends(points.get(0), points.get(points.size() - 1), lines.size() + at, edges))) {
+        faults.add("open edge: " + chain);
       }
     }
   }
 
-  /** Whether another edge holds a line's end. */
-  private static boolean ends(DxfTags.Point end, int line, List<Edge> edges) {
-    return edges.stream().anyMatch(edge -> edge.entity() != line && edge.has(end));
+  /** Whether other edges hold both ends of an entity. */
+  private static boolean ends(DxfTags.Point from, DxfTags.Point to, int entity, List<Edge> edges) {
+    return ends(from, entity, edges) && ends(to, entity, edges);
+  }
+
+  private static boolean ends(DxfTags.Point end, int entity, List<Edge> edges) {
+    return edges.stream().anyMatch(edge -> edge.entity() != entity && edge.has(end));
   }
 
   private static List<Edge> edges(DxfTags file) {

@@ -16,9 +16,14 @@ public record Dialect(Words words, Look look, LengthUnit unit, int decimals) {
    *
    * @param cannedCycles whether a hole is one word rather than its moves
    * @param changesTools whether it knows a word for another tool; otherwise the program waits there
+   * @param lengthOffsets whether it is told to count with the length of a tool that was changed
    * @param millisecondDwells whether waits count thousandths of a second
    */
-  public record Words(boolean cannedCycles, boolean changesTools, boolean millisecondDwells) {}
+  public record Words(
+      boolean cannedCycles,
+      boolean changesTools,
+      boolean lengthOffsets,
+      boolean millisecondDwells) {}
 
   /**
    * How its lines look.

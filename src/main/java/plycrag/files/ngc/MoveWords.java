@@ -84,6 +84,9 @@ final class MoveWords {
     lines.remark(change.tool());
     lines.code(
         dialect.words().changesTools() ? List.of("T" + change.number(), "M6") : List.of("M0"));
+    if (dialect.words().lengthOffsets()) {
+      lines.code(List.of("G43", "H" + change.number()));
+    }
   }
 
   private List<String> words(Move move) {
@@ -146,12 +149,14 @@ final class MoveWords {
     return "F" + positive(length(feed));
   }
 
+  /** With a point even where it is whole: some controllers read X133 as 0.133. */
   private String length(double length) {
-    return Decimal.of(length / dialect.unit().millimetres(), dialect.decimals());
+    String number = Decimal.of(length / dialect.unit().millimetres(), dialect.decimals());
+    return number.contains(".") ? number : number + ".";
   }
 
   private static String positive(String number) {
-    if (number.startsWith("-") || number.equals("0")) {
+    if (number.startsWith("-") || number.equals("0.") || number.equals("0")) {
       throw new IllegalStateException("unsafe program: a feed or speed of " + number);
     }
     return number;

@@ -1,6 +1,8 @@
 package plycrag.layout.sheets;
 
 import plycrag.geometry.Trig;
+import plycrag.wall.Wall;
+import plycrag.wall.machine.ClearanceHoles;
 import plycrag.wall.machine.ClearanceHoles.Sink;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.Tool.Point;
@@ -20,9 +22,24 @@ public final class CountersinkDepth {
 
   /** How deep a machine lets a head in until it is flush; without a tool for it, as is usual. */
   static double depth(Machine machine, Sink sink) {
+    return depth(point(machine, sink), sink.head());
+  }
+
+  /** Between the sides of the cones that a wall's screws lie in, degrees. */
+  public static double angle(Wall wall) {
+    Machine machine = wall.machine();
+    return machine
+        .work()
+        .screwHoles()
+        .flatMap(ClearanceHoles::sink)
+        .map(sink -> point(machine, sink))
+        .orElse(USUAL)
+        .angle();
+  }
+
+  private static Point point(Machine machine, Sink sink) {
     ToolBox tools =
         new ToolBox(machine.equipment().tools(), machine.equipment().limits().spindle());
-    Point point = tools.forHead(sink.head()).map(one -> one.shape().point()).orElse(USUAL);
-    return depth(point, sink.head());
+    return tools.forHead(sink.head()).map(one -> one.shape().point()).orElse(USUAL);
   }
 }

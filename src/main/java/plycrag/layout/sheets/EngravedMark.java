@@ -1,5 +1,6 @@
 package plycrag.layout.sheets;
 
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.solve.nest.Placement;
@@ -32,6 +33,13 @@ public record EngravedMark(
   public Coordinate at(double across, double up) {
     double u = placement.mirrored() ? corner.x - across : corner.x + across;
     return placement.of(new Coordinate(u, corner.y + up));
+  }
+
+  /** The ways of a tool through its letters on the sheet, each through two places or more, mm. */
+  public List<List<Coordinate>> strokes() {
+    return StrokeFont.strokes(text, height).stream()
+        .map(stroke -> stroke.points().stream().map(point -> at(point.x, point.y)).toList())
+        .toList();
   }
 
   /** The smallest box around it on the sheet, mm. */

@@ -1,7 +1,10 @@
 package plycrag.layout.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Distances;
@@ -18,7 +21,9 @@ import plycrag.wall.machine.ToolBox;
 
 /**
  * Finds room for two pins on the upright line in the middle of a sheet, one as low and one as high
- * as can be: in the waste, clear of what cuts the pieces out, and of places to keep out of.
+ * as can be, and where there is room not as far from their edges, so that a sheet turned the wrong
+ * way does not go on them: in the waste, clear of what cuts the pieces out, and of places to keep
+ * out of.
  */
 final class PinHoles {
   /** What stays around a pin (a choice, no source), mm. */
@@ -66,11 +71,42 @@ final class PinHoles {
     if (free.isEmpty()) {
       return List.of();
     }
+    Pair best = oneWay(free).orElse(new Pair(free.get(0), free.get(free.size() - 1)));
+    return best.spread() < SPREAD * sheet.stock().height()
+        ? List.of()
+        : List.of(hole("pin 1", best.low()), hole("pin 2", best.top()));
+  }
+
+  /** Two heights. */
+  private record Pair(double low, double top) {
+    double spread() {
+      return top - low;
+    }
+  }
+
+  /**
+   * The places farthest apart of which the wrong turning, from below upward, or a turn of the sheet
+   * in its plane would bring neither onto the other.
+   */
+  private Optional<Pair> oneWay(List<Double> free) {
     double low = free.get(0);
     double top = free.get(free.size() - 1);
-    return top - low < SPREAD * sheet.stock().height()
-        ? List.of()
-        : List.of(hole("pin 1", low), hole("pin 2", top));
+    return Stream.concat(
+            free.stream().map(other -> new Pair(low, other)),
+            free.stream().map(other -> new Pair(other, top)))
+        .filter(pair -> fitsOneWay(pair.low(), pair.top(), sheet.stock().height(), pins))
+        .filter(pair -> pair.spread() >= SPREAD * sheet.stock().height())
+        .max(Comparator.comparingDouble(Pair::spread));
+  }
+
+  private static boolean fitsOneWay(double low, double top, double height, Pins pins) {
+    return Math.abs(low + top - height) >= pins.diameter();
+  }
+
+  /** Whether a sheet with its pins goes on them in no other way than turned over as told. */
+  static boolean fitOneWay(List<MachinedHole> holes, double height, Pins pins) {
+    List<Double> places = holes.stream().map(hole -> hole.spot().y()).sorted().toList();
+    return places.size() == 2 && fitsOneWay(places.get(0), places.get(1), height, pins);
   }
 
   private static double fromEdge(Pins pins) {

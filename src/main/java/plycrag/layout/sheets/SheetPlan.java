@@ -20,6 +20,7 @@ import plycrag.layout.skin.Skin;
 import plycrag.solve.nest.Blank;
 import plycrag.solve.nest.LaidBlank;
 import plycrag.solve.nest.NestTask;
+import plycrag.solve.nest.NestTask.Lying;
 import plycrag.solve.nest.NestTask.Manner;
 import plycrag.solve.nest.Nesting;
 import plycrag.solve.nest.SheetKind;
@@ -96,7 +97,13 @@ public final class SheetPlan {
 
   private NestTask task() {
     SheetCuttingRules nesting = wall.nesting();
-    Manner manner = new Manner(nesting.grain() == Grain.FREE, faceUp == SheetFace.BACK);
+    Lying lying =
+        switch (wall.machine().equipment().limits().longSide()) {
+          case AS_BUILT -> Lying.AS_BUILT;
+          case X -> Lying.LONG_ALONG_X;
+          case Y -> Lying.LONG_ALONG_Y;
+        };
+    Manner manner = new Manner(nesting.grain() == Grain.FREE, faceUp == SheetFace.BACK, lying);
     return new NestTask(blanks, kinds(), nesting.gap(), nesting.margin(), manner);
   }
 

@@ -2,6 +2,7 @@ package plycrag.layout.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import plycrag.layout.sheets.MachinedHole.Kind;
 import plycrag.wall.Wall;
 import plycrag.wall.machine.MarkEngraving;
 
@@ -76,6 +77,23 @@ public record WorkedFace(LaidSheet sheet, List<EngravedMark> marks, Order order)
    */
   public static double pinMargin(Wall wall) {
     return PinHoles.margin(wall);
+  }
+
+  /**
+   * Whether the pins let the sheet go on them in no other way than turned over from left to right.
+   */
+  public boolean fitsPinsOneWay(Wall wall) {
+    List<MachinedHole> pins =
+        order == Order.FIRST ? sheet.holes(Kind.PIN) : PinHoles.of(wall, sheet);
+    return PinHoles.fitOneWay(pins, sheet.stock().height(), wall.machine().work().pins());
+  }
+
+  /** How far below the sheet's top a tool goes at most, mm; nowhere less than through the sheet. */
+  public double deepest(Wall wall) {
+    double through = wall.sheet().thickness();
+    double deepest =
+        sheet.holes().stream().mapToDouble(hole -> hole.bore().depth()).max().orElse(through);
+    return Math.max(through, deepest) + wall.machine().heights().breakthrough();
   }
 
   /** Where the sheet is turned over, counted from its left edge, mm. */

@@ -20,6 +20,8 @@ public enum Ability {
   CYCLES,
   /** A word that changes the tool. */
   TOOL_CHANGE,
+  /** A word that counts with the length of the tool. */
+  LENGTH_OFFSETS,
   /** A pause, for a change of tool by hand. */
   PAUSE
 }

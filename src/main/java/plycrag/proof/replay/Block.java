@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * @param values its other words by their letters
  */
 record Block(int line, Map<ModalGroup, Code> codes, Map<Character, Double> values) {
-  private static final String LETTERS = "FIJLPQRSTXYZ";
+  private static final String LETTERS = "FHIJLPQRSTXYZ";
 
   static Block of(int line, List<Word> words, Abilities abilities) throws ReadingException {
     Block block = new Block(line, new EnumMap<>(ModalGroup.class), new TreeMap<>());

@@ -54,6 +54,7 @@ final class Boring {
               visit.start().coordinate(),
               visit.cutter().width(heights.sheet().top() - lowest),
               lowest,
+              true,
               strokes(visit, lowest)));
     }
     boolean blind = lowest > heights.sheet().bottom() + Accuracy.ON;
@@ -66,6 +67,7 @@ final class Boring {
                     circle.centre(),
                     2 * circle.radius() + visit.cutter().diameter(),
                     lowest,
+                    turn(outermost(visit.below(lowest + Accuracy.ON)), circle) > 0,
                     1));
   }
 
@@ -84,15 +86,17 @@ final class Boring {
   }
 
   private static boolean isBored(Visit visit, List<CutMove> round, Circle circle) {
-    double turn =
-        round.stream()
-            .mapToDouble(
-                cut ->
-                    ViewTurn.about(circle.centre(), cut.from().coordinate(), cut.to().coordinate()))
-            .sum();
-    return Math.abs(turn) >= FULL_TURN
+    return Math.abs(turn(round, circle)) >= FULL_TURN
         && round.stream().allMatch(cut -> isOn(cut, circle))
         && ends(visit.cuts()).stream().allMatch(end -> circle.outside(end) <= Accuracy.ON);
+  }
+
+  /** How far cuts go round, degrees, positive against the clock. */
+  private static double turn(List<CutMove> round, Circle circle) {
+    return round.stream()
+        .mapToDouble(
+            cut -> ViewTurn.about(circle.centre(), cut.from().coordinate(), cut.to().coordinate()))
+        .sum();
   }
 
   private static boolean isOn(CutMove cut, Circle circle) {

@@ -13,6 +13,7 @@ enum Code {
   G17(ModalGroup.PLANE),
   G20(ModalGroup.UNITS, Ability.INCHES),
   G21(ModalGroup.UNITS),
+  G43(ModalGroup.TOOL_LENGTH, Ability.LENGTH_OFFSETS),
   G54(ModalGroup.OFFSET),
   G73(ModalGroup.MOTION, Ability.CYCLES),
   G80(ModalGroup.MOTION, Ability.CYCLES),

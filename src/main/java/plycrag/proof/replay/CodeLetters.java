@@ -11,10 +11,18 @@ final class CodeLetters {
   private CodeLetters() {}
 
   static void check(Block block, Settings settings) throws ReadingException {
-    String known = ALWAYS + ofMotion(block, settings) + (waits(block) ? "P" : "");
+    String known =
+        ALWAYS
+            + ofMotion(block, settings)
+            + (waits(block) ? "P" : "")
+            + (measures(block) ? "H" : "");
     for (char letter : block.values().keySet()) {
       require(known.indexOf(letter) >= 0, "the word " + letter + " has no meaning here");
     }
+  }
+
+  private static boolean measures(Block block) {
+    return block.code(ModalGroup.TOOL_LENGTH).isPresent();
   }
 
   private static boolean waits(Block block) {

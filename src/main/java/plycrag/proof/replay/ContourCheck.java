@@ -20,6 +20,9 @@ final class ContourCheck {
   /** A cut farther off belongs to something else: what is left for a last pass is less, mm. */
   private static final double BESIDE = 1;
 
+  /** So far beyond the contour it is looked whether something is kept, mm. */
+  private static final double BEYOND = 0.1;
+
   private final Expected.Contour contour;
   private final OutlineRing outline;
   private final List<Visit> visits;
@@ -67,9 +70,38 @@ final class ContourCheck {
       String into = inPiece ? "" : " by " + mm(deep);
       faults.add(visit.fault("cuts into " + contour.mark() + into));
     }
+    contour
+        .keptOn()
+        .filter(side -> !isKeptOn(side, visit))
+        .ifPresent(
+            side -> faults.add(visit.fault("cuts " + contour.mark() + " the wrong way round")));
     if (visit.lowest() < contour.bottom() - Accuracy.PLACE) {
       faults.add(visit.fault("cuts " + contour.mark() + " to Z" + mm(visit.lowest())));
     }
+  }
+
+  /** Judged where the tool goes along the contour, not where it comes to it. */
+  private boolean isKeptOn(Expected.Side side, Visit visit) {
+    double radius = visit.cutter().radius();
+    return visit.cuts().stream()
+        .filter(cut -> !cut.isPlunge() && isAlong(cut, radius))
+        .allMatch(cut -> !outline.isInWaste(beside(cut, side, radius + BEYOND)));
+  }
+
+  /** Beside the middle of a way, seen along it. */
+  private static Coordinate beside(CutMove cut, Expected.Side side, double away) {
+    Coordinate from = cut.from().coordinate();
+    Coordinate to = cut.to().coordinate();
+    double part = (side == Expected.Side.LEFT ? away : -away) / from.distance(to);
+    return new Coordinate(
+        (from.x + to.x) / 2 - part * (to.y - from.y), (from.y + to.y) / 2 + part * (to.x - from.x));
+  }
+
+  private boolean isAlong(CutMove cut, double radius) {
+    Coordinate from = cut.from().coordinate();
+    Coordinate to = cut.to().coordinate();
+    Coordinate middle = new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);
+    return from.distance(to) > BESIDE && outline.nearest(middle) <= radius + Accuracy.SIZE;
   }
 
   private void around(String where, Expected expected) {
@@ -96,6 +128,20 @@ final class ContourCheck {
       add(where, "is not cut at " + mm(place.x) + ", " + mm(place.y));
     } else if (bridges.isPresent()) {
       uncut.forEach(one -> bridge(where, one, bridges.get()));
+      standing(where, reachable, bridges.get());
+    }
+  }
+
+  /** As many bridges stand as must, as high and as long as they must. */
+  private void standing(
+      String where, List<OutlineRing.Sample> reachable, Expected.Bridges bridges) {
+    CutAway below = new CutAway(visits, bridges.top() - Accuracy.PLACE, Accuracy.SIZE);
+    long whole =
+        UncutStretch.of(reachable, sample -> below.covers(sample.place())).stream()
+            .filter(one -> one.length() >= bridges.length() - 2 * UncutStretch.ROUNDING)
+            .count();
+    if (whole < bridges.least()) {
+      add(where, "is held by " + whole + " bridges, not by " + bridges.least());
     }
   }
 

@@ -12,6 +12,7 @@ import plycrag.geometry.Trig;
  * @param speed at which the spindle is to turn, revolutions per minute
  * @param feeds how fast it cuts
  * @param taper of a tool that is narrower at its end
+ * @param steps how deep it goes at a time; where none are told, that is not judged
  */
 public record Cutter(
     int number,
@@ -19,7 +20,8 @@ public record Cutter(
     boolean sideways,
     double speed,
     Feeds feeds,
-    Optional<Taper> taper) {
+    Optional<Taper> taper,
+    Optional<Steps> steps) {
   /**
    * How fast a tool cuts.
    *
@@ -36,14 +38,32 @@ public record Cutter(
    */
   public record Taper(double tip, double angle) {}
 
+  /**
+   * How deep a tool goes at a time.
+   *
+   * @param pass through fresh wood sideways at most, mm
+   * @param peck before it comes out for its chips; empty in one go, mm
+   */
+  public record Steps(double pass, Optional<Double> peck) {}
+
   /** A tool that is as wide at its end as above. */
   public Cutter(int number, double diameter, boolean sideways, double speed, Feeds feeds) {
-    this(number, diameter, sideways, speed, feeds, Optional.empty());
+    this(number, diameter, sideways, speed, feeds, Optional.empty(), Optional.empty());
   }
 
   /** The same with a cone at its end. */
   public Cutter tapering(Taper cone) {
-    return new Cutter(number, diameter, sideways, speed, feeds, Optional.of(cone));
+    return new Cutter(number, diameter, sideways, speed, feeds, Optional.of(cone), steps);
+  }
+
+  /** The same that goes so deep at a time. */
+  public Cutter stepping(Steps deep) {
+    return new Cutter(number, diameter, sideways, speed, feeds, taper, Optional.of(deep));
+  }
+
+  /** Whether it clears wood by passes. */
+  boolean routs() {
+    return sideways && taper.isEmpty() && steps.isPresent();
   }
 
   /** How wide it cuts where it stands so deep, mm. */

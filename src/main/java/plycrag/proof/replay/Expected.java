@@ -51,9 +51,29 @@ public record Expected(List<Hole> holes, List<Contour> contours, List<Mark> mark
    * @param keeps whether the piece lies within it, else the opening
    * @param bottom Z to which the last pass goes: below the sheet, or to the skin that is left, mm
    * @param bridges what is left standing between piece and waste
+   * @param keptOn on which side of the tool's way lies what is kept; empty where either will do
    */
   public record Contour(
-      String mark, Polygon area, boolean keeps, double bottom, Optional<Bridges> bridges) {}
+      String mark,
+      Polygon area,
+      boolean keeps,
+      double bottom,
+      Optional<Bridges> bridges,
+      Optional<Side> keptOn) {
+    /** A contour that may be cut either way round. */
+    public Contour(
+        String mark, Polygon area, boolean keeps, double bottom, Optional<Bridges> bridges) {
+      this(mark, area, keeps, bottom, bridges, Optional.empty());
+    }
+  }
+
+  /** A side of a way, seen along it. */
+  public enum Side {
+    /** Against the clock from it. */
+    LEFT,
+    /** With the clock from it. */
+    RIGHT
+  }
 
   /**
    * Letters in the face of a piece.
@@ -61,20 +81,33 @@ public record Expected(List<Hole> holes, List<Contour> contours, List<Mark> mark
    * @param mark for faults
    * @param box around them: they reach its upper and its lower edge, and go nowhere beyond
    * @param bottom Z to which they are cut, mm
+   * @param strokes that make them, in any order; empty where they are not held against any
    */
-  public record Mark(String mark, Envelope box, double bottom) {
-    /** Copies the box. */
+  public record Mark(String mark, Envelope box, double bottom, List<List<Coordinate>> strokes) {
+    /** Copies the box and the list. */
     public Mark {
       box = box.copy();
+      strokes = strokes.stream().map(List::copyOf).toList();
+    }
+
+    /** Letters that may say anything. */
+    public Mark(String mark, Envelope box, double bottom) {
+      this(mark, box, bottom, List.of());
     }
   }
 
   /**
    * Short stretches that are left standing.
    *
+   * @param least how many at least, each as long and as high as told
    * @param count how many at most
    * @param length along the outline, over which the tool's centre may stay above the bottom, mm
    * @param top Z that the tool does not stay above there, mm
    */
-  public record Bridges(int count, double length, double top) {}
+  public record Bridges(int least, int count, double length, double top) {
+    /** Bridges that may all be missing. */
+    public Bridges(int count, double length, double top) {
+      this(0, count, length, top);
+    }
+  }
 }

@@ -47,6 +47,8 @@ final class HoleCheck {
     if (!made.add(meant.get()) || hole.strokes() > 1) {
       add(hole, name(to) + " is made twice");
     }
+    boolean judged = hole.visit().cutter().routs();
+    require(hole, hole.left() || !judged, name(to) + " is bored the wrong way round");
     double off = hole.centre().distance(centre(to));
     require(hole, off <= Accuracy.PLACE, name(to) + " is off by " + mm(off));
     require(

@@ -34,6 +34,7 @@ final class Interpreter {
     CodeLetters.check(block, settings);
     settings.takeFeed(block);
     spindleAndTool(block);
+    length(block);
     pause(block);
     if (block.code(ModalGroup.MOTION).filter(code -> !code.isCycle()).isPresent()) {
       cycle = Optional.empty();
@@ -63,6 +64,14 @@ final class Interpreter {
       trace.add(new Step.Stop(block.line()));
     } else {
       require(!block.has('S'), "a speed without the spindle's start");
+    }
+  }
+
+  private void length(Block block) throws ReadingException {
+    if (block.code(ModalGroup.TOOL_LENGTH).isPresent()) {
+      double number = block.value('H');
+      require(number == Math.rint(number) && number > 0, "no number of a length");
+      trace.add(new Step.Length(block.line(), (int) number));
     }
   }
 

@@ -10,6 +10,7 @@ enum ModalGroup {
   UNITS,
   CYCLE_RETURN,
   OFFSET,
+  TOOL_LENGTH,
   WAIT,
   SPINDLE,
   TOOL,

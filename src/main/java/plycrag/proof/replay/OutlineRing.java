@@ -49,6 +49,12 @@ final class OutlineRing {
     return least;
   }
 
+  /** How near a place is to the ring. */
+  double nearest(Coordinate place) {
+    TipPlace at = new TipPlace(place.x, place.y, 0);
+    return distance(new CutMove(0, at, at));
+  }
+
   boolean isInWaste(Coordinate place) {
     return PointLocation.isInRing(place, corners()) != keeps;
   }

@@ -3,6 +3,7 @@ package plycrag.proof.replay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 
 /** Plays one program's steps on the bench, and notes what it cuts and where it goes wrong. */
 final class ProgramPlay {
@@ -55,6 +56,8 @@ final class ProgramPlay {
       add(step, spindle.stop());
       require(
           step, isAtLeast(at.z(), heights.travel().clearance()), "the spindle stops in the work");
+    } else if (step instanceof Step.Length length) {
+      add(step, spindle.measure(length.tool()));
     } else {
       rest(step);
     }
@@ -65,13 +68,28 @@ final class ProgramPlay {
     require(
         step, isAtLeast(at.z(), heights.travel().safe()), "the tool rests below the safe height");
     if (step instanceof Step.Change change) {
+      stop(step);
       add(step, spindle.change(change.tool()));
     } else if (step instanceof Step.Pause) {
+      stop(step);
       add(step, spindle.changeByHand());
     } else {
       require(step, !spindle.isTurning(), "the spindle turns at the end");
     }
     at = at.atUnknownHeight();
+  }
+
+  private void stop(Step step) {
+    Bench.Stop stop = bench.stop();
+    require(step, isAtLeast(at.z(), stop.height()), "the tool is changed below the height for it");
+    require(
+        step,
+        stop.place().stream().allMatch(place -> at.isKnown() && isNear(at.coordinate(), place)),
+        "the tool is changed at another place");
+  }
+
+  private static boolean isNear(Coordinate one, Coordinate other) {
+    return one.distance(other) <= Accuracy.PLACE;
   }
 
   private void rapid(Step.Rapid rapid) {
@@ -81,6 +99,8 @@ final class ProgramPlay {
         rapid,
         !first || (at.isAbove(to) && isAtLeast(to.z(), heights.travel().safe())),
         "a tool's first motion is not Z alone to the safe height");
+    double highest = Math.max(heights.travel().safe(), bench.stop().height());
+    require(rapid, to.z() <= highest + Accuracy.DIGIT, "the tool rises above all that is told");
     if (at.isAbove(to)) {
       double least = Math.min(heights.travel().clearance(), reached);
       require(rapid, isAtLeast(to.z(), least), "a rapid goes down into the sheet");

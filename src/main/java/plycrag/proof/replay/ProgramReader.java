@@ -15,6 +15,7 @@ final class ProgramReader {
   private final Abilities abilities;
   private final Interpreter interpreter;
   private final List<String> remarks = new ArrayList<>();
+  private final List<String> told = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
 
   private ProgramReader(String name, Abilities abilities) {
@@ -41,7 +42,7 @@ final class ProgramReader {
     if (!reader.interpreter.hasEnded()) {
       reader.add(last, "the program does not end");
     }
-    return new ReadProgram(reader.interpreter.steps(), reader.remarks, reader.faults);
+    return new ReadProgram(reader.interpreter.steps(), reader.remarks, reader.told, reader.faults);
   }
 
   private void line(int number, String text, boolean outermost) {
@@ -52,8 +53,8 @@ final class ProgramReader {
         return;
       }
       ProgramLine line = ProgramLine.of(text, abilities);
-      if (number <= HEAD && !line.remark().isEmpty()) {
-        remarks.add(line.remark().toUpperCase(Locale.ROOT));
+      if (!line.remark().isEmpty()) {
+        hear(number, line.remark().toUpperCase(Locale.ROOT));
       }
       Block block = Block.of(number, line.words(), abilities);
       if (!block.isEmpty()) {
@@ -61,6 +62,13 @@ final class ProgramReader {
       }
     } catch (ReadingException e) {
       add(number, e.getMessage());
+    }
+  }
+
+  private void hear(int number, String remark) {
+    told.add(remark);
+    if (number <= HEAD) {
+      remarks.add(remark);
     }
   }
 

@@ -1,6 +1,7 @@
 package plycrag.proof.replay;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,16 +32,25 @@ public final class SelfCheck {
   public List<Fault> faults(String face, Expected expected, List<Program> programs) {
     List<Fault> faults = new ArrayList<>();
     List<Visit> visits = new ArrayList<>();
-    for (Program program : programs) {
+    for (Program program : inOrder(programs)) {
       ReadProgram read = ProgramReader.read(program.name(), program.text(), abilities);
       faults.addAll(read.faults());
       zero(program, read).ifPresent(faults::add);
+      told(program, read).ifPresent(faults::add);
+      lengths(program, read).ifPresent(faults::add);
       ProgramPlay.Played played = ProgramPlay.play(bench, program, read.steps());
       faults.addAll(played.faults());
       visits.addAll(played.visits());
     }
     faults.addAll(made(face, expected, visits));
+    faults.addAll(DepthCheck.faults(visits, bench.heights(), expected.sheet()));
+    faults.addAll(OrderCheck.faults(expected, visits));
     return List.copyOf(faults);
+  }
+
+  /** Programs run in the order of their names. */
+  private static List<Program> inOrder(List<Program> programs) {
+    return programs.stream().sorted(Comparator.comparing(Program::name)).toList();
   }
 
   private Optional<Fault> zero(Program program, ReadProgram read) {
@@ -48,6 +58,34 @@ public final class SelfCheck {
     return told
         ? Optional.empty()
         : Optional.of(new Fault(program.name(), 1, "does not say at once: " + bench.zero()));
+  }
+
+  /** Where lengths are told, every change of tool is followed by one. */
+  private Optional<Fault> lengths(Program program, ReadProgram read) {
+    long changes =
+        read.steps().stream()
+            .filter(step -> step instanceof Step.Change || step instanceof Step.Pause)
+            .count();
+    long told = read.steps().stream().filter(Step.Length.class::isInstance).count();
+    return !abilities.can(Ability.LENGTH_OFFSETS) || program.told().isEmpty() || changes == told
+        ? Optional.empty()
+        : Optional.of(new Fault(program.name(), 0, "a tool's length is not told"));
+  }
+
+  /** Lines may break anywhere between words, and one that some controllers obey begins with -. */
+  private Optional<Fault> told(Program program, ReadProgram read) {
+    if (!abilities.hasComments() || program.told().isEmpty()) {
+      return Optional.empty();
+    }
+    String asked = plain(program.told());
+    String told = plain(read.told().stream().map(line -> line.replaceFirst("^- ", "")).toList());
+    return asked.equals(told)
+        ? Optional.empty()
+        : Optional.of(new Fault(program.name(), 1, "does not tell what it must: " + asked));
+  }
+
+  private static String plain(List<String> lines) {
+    return String.join(" ", lines).replaceAll(" +", " ").strip();
   }
 
   private List<Fault> made(String face, Expected expected, List<Visit> visits) {

@@ -72,6 +72,10 @@ final class Spindle {
     return standing().or(() -> fault(another, "a pause for no other tool"));
   }
 
+  Optional<String> measure(int number) {
+    return fault(number == cutter().number(), "not the length of tool " + cutter().number());
+  }
+
   private Optional<String> standing() {
     return fault(!turning, "the tool is changed while the spindle turns");
   }

@@ -39,6 +39,9 @@ sealed interface Step {
   /** Changing the tool by word. */
   record Change(int line, int tool) implements Step {}
 
+  /** Counting with the length of a tool from now on. */
+  record Length(int line, int tool) implements Step {}
+
   /** Waiting for a person. */
   record Pause(int line) implements Step {}
 

@@ -83,6 +83,11 @@ public record DefaultValue<T>(Optional<T> metric, Optional<T> imperial, String w
     return both(metric, imperial, metric + JOINT + imperial);
   }
 
+  /** A text whatever the unit. */
+  public static DefaultValue<String> text(String text) {
+    return both(text, text, text);
+  }
+
   /** Yes or no. */
   public static DefaultValue<Boolean> flag(boolean flag) {
     return both(flag, flag, Boolean.toString(flag));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import plycrag.solve.nest.NestTask.Lying;
 
 /** A laid sheet before it is turned and marked, its length along x. */
 final class DraftSheet {
@@ -70,11 +71,9 @@ final class DraftSheet {
     return new DraftSheet(kind, laid, other.cutting);
   }
 
-  /** The sheet, lying so that its first blank is turned as it stands on the wall. */
-  StockSheet marked(String mark, List<Blank> blanks) {
-    Spot first =
-        spots.stream().filter(spot -> spot.bundle().number() == number()).findAny().orElseThrow();
-    boolean upright = blanks.get(number()).lengthAcross() == first.turned();
+  /** The sheet as it is to lie. */
+  StockSheet marked(String mark, List<Blank> blanks, Lying lying) {
+    boolean upright = isUpright(blanks, lying);
     List<LaidBlank> laid = new ArrayList<>();
     for (Spot spot : spots) {
       Spot placed = upright ? spot.transposed() : spot;
@@ -84,5 +83,16 @@ final class DraftSheet {
     List<String> order = blanks.stream().map(Blank::mark).toList();
     laid.sort(Comparator.comparingInt(blank -> order.indexOf(blank.mark())));
     return new StockSheet(mark, kind, upright, laid, upright ? cutting.transposed() : cutting);
+  }
+
+  private boolean isUpright(List<Blank> blanks, Lying lying) {
+    Spot first =
+        spots.stream().filter(spot -> spot.bundle().number() == number()).findAny().orElseThrow();
+    boolean lengthIsLonger = kind.length() >= kind.width();
+    return switch (lying) {
+      case AS_BUILT -> blanks.get(number()).lengthAcross() == first.turned();
+      case LONG_ALONG_X -> !lengthIsLonger;
+      case LONG_ALONG_Y -> lengthIsLonger;
+    };
   }
 }

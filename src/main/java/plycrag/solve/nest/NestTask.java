@@ -26,6 +26,22 @@ public record NestTask(
    *
    * @param mayTurn by 90°, since the grain may run either way
    * @param mirrored whether their backs lie up
+   * @param lying how sheets lie
    */
-  public record Manner(boolean mayTurn, boolean mirrored) {}
+  public record Manner(boolean mayTurn, boolean mirrored, Lying lying) {
+    /** Sheets lie as their first blanks stand on the wall. */
+    public Manner(boolean mayTurn, boolean mirrored) {
+      this(mayTurn, mirrored, Lying.AS_BUILT);
+    }
+  }
+
+  /** How sheets lie. */
+  public enum Lying {
+    /** So that their first blanks are turned as they stand on the wall. */
+    AS_BUILT,
+    /** All with their longer side along x. */
+    LONG_ALONG_X,
+    /** All with their longer side along y. */
+    LONG_ALONG_Y
+  }
 }

@@ -63,7 +63,7 @@ public final class Nesting {
     drafts.addAll(nested(housed));
     drafts.sort(Comparator.comparingInt(DraftSheet::number));
     return IntStream.range(0, drafts.size())
-        .mapToObj(at -> drafts.get(at).marked("S" + (at + 1), task.blanks()))
+        .mapToObj(at -> drafts.get(at).marked("S" + (at + 1), task.blanks(), task.manner().lying()))
         .toList();
   }
 

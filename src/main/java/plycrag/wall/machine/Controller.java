@@ -7,6 +7,7 @@ import plycrag.units.LengthUnit;
  *
  * @param cycles how a hole is spelled
  * @param toolChange what happens where another tool is needed
+ * @param changePlace where that happens
  * @param arcs whether it follows arcs; otherwise they become short straight moves
  * @param dwellUnit what the number of a wait counts
  * @param text the look of the lines
@@ -16,6 +17,7 @@ import plycrag.units.LengthUnit;
 public record Controller(
     Cycles cycles,
     ToolChange toolChange,
+    ChangePlace changePlace,
     boolean arcs,
     DwellUnit dwellUnit,
     Text text,

@@ -2,6 +2,8 @@ package plycrag.wall.machine;
 
 import java.util.List;
 import java.util.Optional;
+import plycrag.geometry.Tolerance;
+import plycrag.units.LengthUnit;
 
 /**
  * The router.
@@ -70,6 +72,21 @@ public record Machine(Zero zero, Heights heights, Spindle spindle, Work work, Eq
       tools = List.copyOf(tools);
       keepOuts = List.copyOf(keepOuts);
     }
+  }
+
+  /**
+   * By how much Z zero is raised for a run above the work: whatever stands on the sheet is cleared,
+   * by the least height between holes where nothing is told to stand there.
+   *
+   * @param deepest how far below the sheet's top a tool goes, mm
+   * @return whole millimetres, or tenths of an inch where programs are in inches, in mm
+   */
+  public double raisedToTry(double deepest) {
+    double highest = equipment.keepOuts().stream().mapToDouble(KeepOut::rise).reduce(0, Math::max);
+    double raised = deepest + Math.max(highest, heights.clearance());
+    double step =
+        equipment.controller().unit() == LengthUnit.MM ? 1 : LengthUnit.IN.millimetres() / 10;
+    return Tolerance.wholeUp(raised / step) * step;
   }
 
   /** Where Z is zero. */

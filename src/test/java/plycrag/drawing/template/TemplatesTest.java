@@ -24,6 +24,7 @@ import plycrag.drawing.room.PlanView;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.standing.SheetDatum;
+import plycrag.wall.LayerNames;
 import plycrag.wall.Output;
 import plycrag.wall.Output.DxfVersion;
 import plycrag.wall.Output.Paper;
@@ -47,7 +48,7 @@ class TemplatesTest {
   }
 
   private static Output output(TemplatePaper paper, Output.Templates when) {
-    return new Output(DxfVersion.R2000, Paper.A4, paper, when);
+    return new Output(DxfVersion.R2000, Paper.A4, paper, when, LayerNames.usual());
   }
 
   private static List<String> words(Drawing drawing) {

@@ -18,13 +18,13 @@ import plycrag.units.LengthUnit;
 
 /** Words by NISTIR 6556, "The NIST RS274NGC Interpreter", chapter 3, except where said. */
 class DialectTest {
-  private static final Words PLAIN_WORDS = new Words(false, false, false);
+  private static final Words PLAIN_WORDS = new Words(false, false, false, false);
   private static final Look PLAIN_LOOK = new Look(Comments.PARENTHESES, false, 72);
   private static final Move FIRST = new Move.DrillCycle(new Xy(1, 2), 23, -0.5, 0, 600);
   private static final Move SECOND = new Move.DrillCycle(new Xy(30, 2), 23, -0.5, 0, 600);
   private static final Move DEEP = new Move.DrillCycle(new Xy(30, 40), 23, -0.5, 8, 600);
 
-  private static final Dialect CANNED = words(new Words(true, false, false));
+  private static final Dialect CANNED = words(new Words(true, false, false, false));
 
   private static Dialect words(Words words) {
     return new Dialect(words, PLAIN_LOOK, LengthUnit.MM, 3);
@@ -49,19 +49,20 @@ class DialectTest {
   @Test
   void aSeriesOfHolesIsOneCycleWithTheirPlaces() {
     assertThat(text(CANNED, FIRST, SECOND))
-        .contains("G4 P3\nG99 G81 X1 Y2 Z-0.5 R23 F600\nX30 Y2\nG80\nG0 Z43\nM5\n");
+        .contains("G4 P3\nG99 G81 X1. Y2. Z-0.5 R23. F600.\nX30. Y2.\nG80\nG0 Z43.\nM5\n");
   }
 
   @Test
   void anotherCycleIsToldAnew() {
     assertThat(text(CANNED, SECOND, DEEP))
-        .contains("F600\nG80\nG99 G83 X30 Y40 Z-0.5 R23 Q8 F600\nG80\n");
+        .contains("F600.\nG80\nG99 G83 X30. Y40. Z-0.5 R23. Q8. F600.\nG80\n");
   }
 
   @Test
   void withoutCyclesAHoleIsItsMoves() {
     assertThat(text(Specimens.PLAIN, FIRST, SECOND))
-        .contains("G0 X1 Y2\nG0 Z23\nG1 Z-0.5 F600\nG0 Z23\nG0 X30 Y2\nG1 Z-0.5 F600\nG0 Z23\n");
+        .contains(
+            "G0 X1. Y2.\nG0 Z23.\nG1 Z-0.5 F600.\nG0 Z23.\nG0 X30. Y2.\nG1 Z-0.5 F600.\nG0 Z23.\n");
   }
 
   /** From 23 down by 8 each time, up again to clear, back to half a millimetre above. */
@@ -70,22 +71,22 @@ class DialectTest {
     assertThat(text(Specimens.PLAIN, DEEP))
         .contains(
             """
-            G0 X30 Y40
-            G0 Z23
-            G1 Z15 F600
-            G0 Z23
+            G0 X30. Y40.
+            G0 Z23.
+            G1 Z15. F600.
+            G0 Z23.
             G0 Z15.5
-            G1 Z7 F600
-            G0 Z23
+            G1 Z7. F600.
+            G0 Z23.
             G0 Z7.5
-            G1 Z-0.5 F600
-            G0 Z23
+            G1 Z-0.5 F600.
+            G0 Z23.
             """);
   }
 
   @Test
   void waitsCountWhatTheControllerCounts() {
-    assertThat(text(words(new Words(false, false, true)))).contains("G4 P3000\n");
+    assertThat(text(words(new Words(false, false, false, true)))).contains("G4 P3000\n");
   }
 
   @Test
@@ -94,10 +95,10 @@ class DialectTest {
     List<Move> moves = new ArrayList<>(List.of(change));
     moves.add(new Move.RapidZ(43));
     DrillProgram program = new DrillProgram("S1", "front", 1, List.of(), moves, List.of());
-    assertThat(NgcWriter.write(program, words(new Words(false, true, false))))
-        .contains("(TOOL T2 END MILL)\nT2 M6\nG0 Z43\n");
+    assertThat(NgcWriter.write(program, words(new Words(false, true, false, false))))
+        .contains("(TOOL T2 END MILL)\nT2 M6\nG0 Z43.\n");
     assertThat(NgcWriter.write(program, Specimens.PLAIN))
-        .contains("(TOOL T2 END MILL)\nM0\nG0 Z43\n");
+        .contains("(TOOL T2 END MILL)\nM0\nG0 Z43.\n");
   }
 
   @Test
@@ -128,7 +129,7 @@ class DialectTest {
   @Test
   void linesOfCodeAreNumberedAndRemarksAreNot() {
     assertThat(text(look(new Look(Comments.PARENTHESES, true, 72))))
-        .startsWith("(BAY)\nN1 G21 G90 G94 G17 G54\nN2 G0 Z43\n")
+        .startsWith("(BAY)\nN1 G21 G90 G94 G17 G54\nN2 G0 Z43.\n")
         .endsWith("\nN7 M2\n");
   }
 
@@ -148,7 +149,7 @@ class DialectTest {
   void inchesAreInches() {
     Dialect inches = new Dialect(PLAIN_WORDS, PLAIN_LOOK, LengthUnit.IN, 4);
     assertThat(text(inches, new Move.DrillCycle(new Xy(25.1, 254), 25.4, -12.7, 0, 635)))
-        .contains("G20 G90", "G0 X0.9882 Y10\nG0 Z1\nG1 Z-0.5 F25\n", "M3 S18000", "G4 P3\n");
+        .contains("G20 G90", "G0 X0.9882 Y10.\nG0 Z1.\nG1 Z-0.5 F25.\n", "M3 S18000", "G4 P3\n");
   }
 
   @Test
@@ -165,10 +166,10 @@ class DialectTest {
     assertThat(text)
         .contains(
             """
-            G1 X14 Y10 Z18 F900
-            G1 X14 Y12 F900
-            G3 X6 Y12 Z17 I-4 J0 F900
-            G2 X14 Y12 I4 J0 F900
+            G1 X14. Y10. Z18. F900.
+            G1 X14. Y12. F900.
+            G3 X6. Y12. Z17. I-4. J0. F900.
+            G2 X14. Y12. I4. J0. F900.
             """);
   }
 

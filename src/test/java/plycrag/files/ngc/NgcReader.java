@@ -19,7 +19,8 @@ public final class NgcReader {
       Set.of("G0", "G1", "G4", "G17", "G21", "G54", "G90", "G94", "M2", "M3", "M5");
   private static final Set<String> MODES = Set.of("G17", "G21", "G54", "G90", "G94");
   private static final Pattern COMMENT = Pattern.compile("\\([^()]*\\)");
-  private static final Pattern WORD = Pattern.compile("([A-Z])(-?[0-9]+(?:\\.[0-9]{1,3})?)");
+  private static final Pattern WORD =
+      Pattern.compile("([XYZF](?=-?[0-9]+\\.)|[GMPS])(-?[0-9]+(?:\\.[0-9]{0,3})?)");
 
   private final List<String> comments = new ArrayList<>();
   private final List<Hole> holes = new ArrayList<>();

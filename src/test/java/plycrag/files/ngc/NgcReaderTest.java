@@ -13,12 +13,12 @@ class NgcReaderTest {
       """
       (Z0 SHEET TOP)
       G21 G90 G94 G17 G54
-      G0 Z20
+      G0 Z20.
       M3 S18000
       G4 P3
-      G0 X10 Y20.5
-      G1 Z-18 F600
-      G0 Z20
+      G0 X10. Y20.5
+      G1 Z-18. F600.
+      G0 Z20.
       M5
       M2
       """;
@@ -36,16 +36,16 @@ class NgcReaderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "G0 Z20|G0 X0 Y0|across before Z is clear",
-        "G0 Z20|G0 X0 Y0 Z20|a rapid is Z or X and Y",
+        "G0 Z20.|G0 X0. Y0.|across before Z is clear",
+        "G0 Z20.|G0 X0. Y0. Z20.|a rapid is Z or X and Y",
         "G4 P3|(NO WAIT)|not at speed",
         "M3 S18000|(NO SPINDLE)|not at speed",
-        "G1 Z-18 F600|G1 Z-18|a plunge is Z and F",
-        "G1 Z-18 F600|G1 Z-18.0001 F600|not a word",
-        "G1 Z-18 F600|G81 Z-18 F600|other controllers",
-        "G1 Z-18 F600|G1 Z-1e1 F600|not a word",
-        "G0 X10 Y20.5|G0 X-0 Y20.5|not a word",
-        "G0 X10 Y20.5|G0 X10,5 Y20.5|not a word",
+        "G1 Z-18. F600.|G1 Z-18.|a plunge is Z and F",
+        "G1 Z-18. F600.|G1 Z-18.0001 F600.|not a word",
+        "G1 Z-18. F600.|G81 Z-18. F600.|other controllers",
+        "G1 Z-18. F600.|G1 Z-1e1 F600.|not a word",
+        "G0 X10. Y20.5|G0 X-0. Y20.5|not a word",
+        "G0 X10. Y20.5|G0 X10,5 Y20.5|not a word",
         "G21 G90|G90|no modes",
         "M2|(NO END)|no M2",
         "M5|(STILL TURNING)|ends while turning",
@@ -58,7 +58,7 @@ class NgcReaderTest {
 
   @Test
   void refusesAcrossWithoutRetracting() {
-    String bad = GOOD.replace("F600\nG0 Z20", "F600\nG0 X1 Y1\nG0 Z20");
+    String bad = GOOD.replace("F600.\nG0 Z20.", "F600.\nG0 X1. Y1.\nG0 Z20.");
     assertThatThrownBy(() -> NgcReader.read(bad)).hasMessageContaining("across before Z is clear");
   }
 }

@@ -30,16 +30,16 @@ class NgcWriterTest {
             (Z0 SHEET TOP)
             (T1 DRILL 12.0 MM)
             G21 G90 G94 G17 G54
-            G0 Z25
+            G0 Z25.
             M3 S16000
             G4 P4
-            G0 X200 Y300.25
-            G0 Z5
-            G1 Z-18.5 F900
-            G0 Z5
+            G0 X200. Y300.25
+            G0 Z5.
+            G1 Z-18.5 F900.
+            G0 Z5.
             G0 X1000.5 Y300.25
-            G1 Z-18.5 F900
-            G0 Z25
+            G1 Z-18.5 F900.
+            G0 Z25.
             M5
             M2
             """);
@@ -78,7 +78,7 @@ class NgcWriterTest {
     DrillProgram program =
         new DrillProgram("S1", "front", 1, List.of(remark), List.of(), List.of());
     assertThat(NgcReader.read(NgcWriter.write(program, Specimens.PLAIN)).comments())
-        .allMatch(comment -> comment.matches("[A-Z0-9 ._/:-]+"));
+        .allMatch(comment -> comment.matches("[A-Z0.-9 ._/:-]+"));
   }
 
   @Test
@@ -113,7 +113,8 @@ class NgcWriterTest {
             new Move.RapidZ(-4),
             new Move.Plunge(-10, 600),
             new Move.RapidZ(20));
-    assertThat(NgcWriter.write(program(moves), Specimens.PLAIN)).contains("G0 Z-4\nG1 Z-10 F600\n");
+    assertThat(NgcWriter.write(program(moves), Specimens.PLAIN))
+        .contains("G0 Z-4.\nG1 Z-10. F600.\n");
   }
 
   @Test

@@ -1,12 +1,12 @@
-package plycrag.machining;
+package plycrag.layout.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import plycrag.document.Xy;
-import plycrag.machining.StrokeFont.Stroke;
+import org.locationtech.jts.geom.Coordinate;
+import plycrag.layout.sheets.StrokeFont.Stroke;
 
 /** Letters 12 mm high, so that a step of the grid is 2 mm and a letter 8 mm wide. */
 class StrokeFontTest {
@@ -24,7 +24,7 @@ class StrokeFontTest {
       for (Stroke stroke : letter(letter)) {
         assertThat(stroke.points()).hasSizeGreaterThanOrEqualTo(2);
         assertThat(stroke.points())
-            .allMatch(at -> at.x() >= 0 && at.x() <= 8 && at.y() >= 0 && at.y() <= 12);
+            .allMatch(at -> at.x >= 0 && at.x <= 8 && at.y >= 0 && at.y <= 12);
         for (int at = 1; at < stroke.points().size(); at++) {
           assertThat(stroke.points().get(at)).isNotEqualTo(stroke.points().get(at - 1));
         }
@@ -47,7 +47,7 @@ class StrokeFontTest {
       List<Double> heights =
           letter(letter).stream()
               .flatMap(stroke -> stroke.points().stream())
-              .map(Xy::y)
+              .map(at -> at.y)
               .collect(Collectors.toList());
       assertThat(heights).as(String.valueOf(letter)).contains(0.0, 12.0);
     }
@@ -58,8 +58,9 @@ class StrokeFontTest {
   void textRunsToTheRight() {
     assertThat(StrokeFont.strokes("-L", 12))
         .containsExactly(
-            new Stroke(List.of(new Xy(2, 6), new Xy(6, 6))),
-            new Stroke(List.of(new Xy(12, 12), new Xy(12, 0), new Xy(20, 0))));
+            new Stroke(List.of(new Coordinate(2, 6), new Coordinate(6, 6))),
+            new Stroke(
+                List.of(new Coordinate(12, 12), new Coordinate(12, 0), new Coordinate(20, 0))));
     assertThat(StrokeFont.strokes(" ", 12)).isEmpty();
   }
 

@@ -1,10 +1,9 @@
-package plycrag.machining;
+package plycrag.layout.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import plycrag.document.Xy;
-import plycrag.layout.sheets.EngravedMark;
+import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Letters of single strokes, made for this project: capitals, digits, space and {@code . - _} on a
@@ -62,7 +61,7 @@ final class StrokeFont {
    *
    * @param points two or more, mm from where the text begins
    */
-  record Stroke(List<Xy> points) {
+  record Stroke(List<Coordinate> points) {
     Stroke {
       points = List.copyOf(points);
     }
@@ -86,10 +85,10 @@ final class StrokeFont {
   }
 
   private static Stroke stroke(String corners, double left, double unit) {
-    List<Xy> points = new ArrayList<>();
+    List<Coordinate> points = new ArrayList<>();
     for (String corner : corners.split("-", -1)) {
       double across = Character.digit(corner.charAt(0), 10) * unit;
-      points.add(new Xy(left + across, Character.digit(corner.charAt(1), 10) * unit));
+      points.add(new Coordinate(left + across, Character.digit(corner.charAt(1), 10) * unit));
     }
     return new Stroke(points);
   }
