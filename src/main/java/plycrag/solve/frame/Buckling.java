@@ -1,0 +1,67 @@
+package plycrag.solve.frame;
+
+import java.util.Optional;
+import plycrag.geometry.Tolerance;
+
+/**
+ * The factor by which axial forces grow until a frame no longer resists some motion. What they take
+ * off the stiffness is held against it: the greatest such part, by C. Lanczos, is the factor's
+ * inverse. Whether it is the greatest is then asked of the pivots: just below the factor all must be
+ * positive.
+ */
+final class Buckling {
+  private static final int HALVINGS = 60;
+
+  private final Equations equations;
+  private final HeldFrame frame;
+
+  Buckling(Equations equations, HeldFrame frame) {
+    this.equations = equations;
+    this.frame = frame;
+  }
+
+  /** Under tensions of its elements, N. */
+  Optional<CriticalLoad> under(double[] tensions) {
+    double[] stress = frame.moving(equations.stressEntries(tensions));
+    Factor factor = frame.factor().orElseThrow();
+    Assembly assembly = equations.assembly();
+    Lanczos softest =
+        new Lanczos(
+            half -> {
+              double[] softened = assembly.times(stress, factor.otherHalf(half));
+              for (int i = 0; i < softened.length; i++) {
+                softened[i] = -softened[i];
+              }
+              return factor.half(softened);
+            },
+            equations.freedoms());
+    if (!(softest.value() > Tolerance.VANISHING * softest.largest())) {
+      return Optional.empty();
+    }
+    double found = 1 / softest.value();
+    double checked = stands(stress, found * (1 - FrameAccuracy.BESIDE)) ? found : lower(stress, found);
+    return Optional.of(
+        new CriticalLoad(
+            checked,
+            Motion.eitherWay(equations.nodes(), factor.otherHalf(softest.vector()))));
+  }
+
+  private boolean stands(double[] stress, double times) {
+    return Factor.of(equations.assembly(), frame.with(stress, times)).isPresent();
+  }
+
+  /** The factor below one at which the frame no longer stands. */
+  private double lower(double[] stress, double found) {
+    double stands = 0;
+    double falls = found;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (stands + falls) / 2;
+      if (stands(stress, middle)) {
+        stands = middle;
+      } else {
+        falls = middle;
+      }
+    }
+    return stands;
+  }
+}
