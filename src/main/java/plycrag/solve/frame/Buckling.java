@@ -24,11 +24,11 @@ final class Buckling {
   Optional<CriticalLoad> under(double[] tensions) {
     double[] stress = frame.moving(equations.stressEntries(tensions));
     Factor factor = frame.factor().orElseThrow();
-    Assembly assembly = equations.assembly();
+    StiffnessPattern pattern = equations.pattern();
     Lanczos softest =
         new Lanczos(
             half -> {
-              double[] softened = assembly.times(stress, factor.otherHalf(half));
+              double[] softened = pattern.times(stress, factor.otherHalf(half));
               for (int i = 0; i < softened.length; i++) {
                 softened[i] = -softened[i];
               }
@@ -47,7 +47,7 @@ final class Buckling {
   }
 
   private boolean stands(double[] stress, double times) {
-    return Factor.of(equations.assembly(), frame.with(stress, times)).isPresent();
+    return Factor.of(equations.pattern(), frame.with(stress, times)).isPresent();
   }
 
   /** The factor below one at which the frame no longer stands. */

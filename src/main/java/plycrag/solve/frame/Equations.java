@@ -18,7 +18,7 @@ final class Equations {
   private final Map<String, List<Integer>> named = new LinkedHashMap<>();
   private final List<OneWay> oneWays = new ArrayList<>();
   private final boolean[] held;
-  private final Assembly assembly;
+  private final StiffnessPattern pattern;
   private final List<double[]> stiffness;
   private final List<double[]> stress;
 
@@ -34,7 +34,7 @@ final class Equations {
     model.panels().forEach(one -> addLink(one.name(), maker.panel(one), Acting.BOTH_WAYS));
     this.held = new boolean[count.freedoms()];
     model.supports().forEach(support -> hold(support, maker));
-    this.assembly = new Assembly(Seating.of(count, elements), elements);
+    this.pattern = new StiffnessPattern(Seating.of(count, elements), elements);
     this.stiffness = elements.stream().map(Element::stiffness).toList();
     this.stress = elements.stream().map(Element::stressStiffness).toList();
   }
@@ -148,8 +148,8 @@ final class Equations {
     return oneWays;
   }
 
-  Assembly assembly() {
-    return assembly;
+  StiffnessPattern pattern() {
+    return pattern;
   }
 
   /** What is held rigidly while some one-way parts are slack. */
@@ -166,10 +166,10 @@ final class Equations {
   /** The stiffness of all elements that are not slack, as entries. */
   double[] entries(BitSet slack) {
     BitSet out = slackElements(slack);
-    double[] entries = new double[assembly.entries()];
+    double[] entries = new double[pattern.entries()];
     for (int i = 0; i < elements.size(); i++) {
       if (!out.get(i)) {
-        assembly.add(entries, i, stiffness.get(i), 1);
+        pattern.add(entries, i, stiffness.get(i), 1);
       }
     }
     return entries;
@@ -177,10 +177,10 @@ final class Equations {
 
   /** What tensions of elements add to it. */
   double[] stressEntries(double[] tensions) {
-    double[] entries = new double[assembly.entries()];
+    double[] entries = new double[pattern.entries()];
     for (int i = 0; i < tensions.length; i++) {
       if (tensions[i] != 0) {
-        assembly.add(entries, i, stress.get(i), tensions[i]);
+        pattern.add(entries, i, stress.get(i), tensions[i]);
       }
     }
     return entries;

@@ -16,10 +16,10 @@ final class Factor {
   }
 
   /** Of a matrix of such entries; empty where some motion meets no resistance, or less. */
-  static Optional<Factor> of(Assembly assembly, double[] entries) {
+  static Optional<Factor> of(StiffnessPattern pattern, double[] entries) {
     CholeskyUpLooking_DSCC cholesky = new CholeskyUpLooking_DSCC();
-    return cholesky.decompose(assembly.matrix(entries))
-        ? Optional.of(new Factor(assembly.seating(), cholesky.getL()))
+    return cholesky.decompose(pattern.matrix(entries))
+        ? Optional.of(new Factor(pattern.seating(), cholesky.getL()))
         : Optional.empty();
   }
 

@@ -10,14 +10,14 @@ import java.util.Optional;
  * resist.
  */
 final class FreeMotions {
-  private final Assembly assembly;
+  private final StiffnessPattern pattern;
   private final double[] entries;
   private final double[] diagonal;
 
-  FreeMotions(Assembly assembly, double[] entries) {
-    this.assembly = assembly;
+  FreeMotions(StiffnessPattern pattern, double[] entries) {
+    this.pattern = pattern;
     this.entries = entries;
-    this.diagonal = assembly.diagonal(entries);
+    this.diagonal = pattern.diagonal(entries);
   }
 
   /** All, by freedom, independent of each other; none where a factor is sound. */
@@ -26,10 +26,10 @@ final class FreeMotions {
       return List.of();
     }
     double part = FrameAccuracy.RAISED;
-    Optional<Factor> raised = Factor.of(assembly, raised(part));
+    Optional<Factor> raised = Factor.of(pattern, raised(part));
     while (raised.isEmpty() && part < FrameAccuracy.MOST_RAISED) {
       part *= 10;
-      raised = Factor.of(assembly, raised(part));
+      raised = Factor.of(pattern, raised(part));
     }
     double added = part;
     return raised
@@ -49,8 +49,8 @@ final class FreeMotions {
 
   /** With something where there is nothing at all. */
   private double[] raised(double part) {
-    double[] raised = assembly.raised(entries, part);
-    assembly.fillDiagonal(raised, part);
+    double[] raised = pattern.raised(entries, part);
+    pattern.fillDiagonal(raised, part);
     return raised;
   }
 
@@ -66,10 +66,10 @@ final class FreeMotions {
         double resisted = pivots[seat] / energy(motion);
         free[seat] = diagonal[seat] == 0 || resisted < FrameAccuracy.NO_RESISTANCE + 2 * part;
         if (free[seat]) {
-          motions.add(assembly.seating().risen(motion));
+          motions.add(pattern.seating().risen(motion));
         } else if (resisted < least) {
           least = resisted;
-          softest = assembly.seating().risen(motion);
+          softest = pattern.seating().risen(motion);
         }
       }
     }

@@ -16,20 +16,20 @@ final class HeldFrame {
   private final List<double[]> free;
 
   private HeldFrame(Equations equations, BitSet slack, double[] added, boolean stressed) {
-    Assembly assembly = equations.assembly();
+    StiffnessPattern pattern = equations.pattern();
     this.equations = equations;
     this.slack = (BitSet) slack.clone();
     this.held = equations.held(slack);
     this.entries = equations.entries(slack);
-    this.idle = IdleTurn.all(equations.nodes().size(), assembly, entries, held);
+    this.idle = IdleTurn.all(equations.nodes().size(), pattern, entries, held);
     for (int i = 0; i < added.length; i++) {
       entries[i] += added[i];
     }
     double[] braked = entries.clone();
-    idle.forEach(turn -> turn.brake(assembly, braked));
-    this.solved = assembly.without(braked, held, 1);
-    this.factor = Factor.of(assembly, solved);
-    this.free = stressed ? List.of() : new FreeMotions(assembly, solved).all(factor);
+    idle.forEach(turn -> turn.brake(pattern, braked));
+    this.solved = pattern.without(braked, held, 1);
+    this.factor = Factor.of(pattern, solved);
+    this.free = stressed ? List.of() : new FreeMotions(pattern, solved).all(factor);
   }
 
   /** As it stands without any load. */
@@ -73,7 +73,7 @@ final class HeldFrame {
   double[] motions(CaseLoads loads) {
     double[] moved = loads.moved(held);
     double[] forces = loads.forces().clone();
-    double[] pulled = equations.assembly().times(entries, moved);
+    double[] pulled = equations.pattern().times(entries, moved);
     for (int i = 0; i < forces.length; i++) {
       forces[i] = held[i] ? moved[i] : forces[i] - pulled[i];
     }
@@ -82,7 +82,7 @@ final class HeldFrame {
 
   /** What has to hold each freedom from outside while it moves so under loads. */
   double[] holding(double[] motions, CaseLoads loads) {
-    double[] holding = equations.assembly().times(entries, motions);
+    double[] holding = equations.pattern().times(entries, motions);
     for (int i = 0; i < holding.length; i++) {
       holding[i] -= loads.forces()[i];
     }
@@ -91,7 +91,7 @@ final class HeldFrame {
 
   /** Entries over the freedoms that move alone. */
   double[] moving(double[] whole) {
-    return equations.assembly().without(whole, held, 0);
+    return equations.pattern().without(whole, held, 0);
   }
 
   /** Its own entries with so many times others, which are of moving freedoms alone. */

@@ -14,21 +14,21 @@ import plycrag.geometry.Tolerance;
  */
 record IdleTurn(int[] freedoms, double[] way) {
   /** All of a frame of such entries, of whose freedoms some are held. */
-  static List<IdleTurn> all(int nodes, Assembly assembly, double[] entries, boolean[] held) {
+  static List<IdleTurn> all(int nodes, StiffnessPattern pattern, double[] entries, boolean[] held) {
     List<IdleTurn> all = new ArrayList<>();
     for (int node = 0; node < nodes; node++) {
       int first = FreedomCount.OF_NODE * node;
       int[] free = IntStream.range(first + 3, first + 6).filter(i -> !held[i]).toArray();
-      all.addAll(at(free, assembly, entries));
+      all.addAll(at(free, pattern, entries));
     }
     return all;
   }
 
-  private static List<IdleTurn> at(int[] free, Assembly assembly, double[] entries) {
+  private static List<IdleTurn> at(int[] free, StiffnessPattern pattern, double[] entries) {
     double[][] block = new double[free.length][free.length];
     for (int i = 0; i < free.length; i++) {
       for (int j = 0; j < free.length; j++) {
-        block[i][j] = assembly.entry(entries, free[i], free[j]);
+        block[i][j] = pattern.entry(entries, free[i], free[j]);
       }
     }
     double stiff = trace(block);
@@ -44,16 +44,16 @@ record IdleTurn(int[] freedoms, double[] way) {
   }
 
   /** Lets entries resist it by so much, so that nothing turns where nothing asks for it. */
-  void brake(Assembly assembly, double[] entries) {
+  void brake(StiffnessPattern pattern, double[] entries) {
     double stiff = 1;
     for (int freedom : freedoms) {
-      stiff += assembly.entry(entries, freedom, freedom);
+      stiff += pattern.entry(entries, freedom, freedom);
     }
     for (int i = 0; i < way.length; i++) {
       for (int j = 0; j < way.length; j++) {
         double value = stiff * way[i] * way[j];
         if (i == j || value != 0) {
-          assembly.addAt(entries, freedoms[i], freedoms[j], value);
+          pattern.addAt(entries, freedoms[i], freedoms[j], value);
         }
       }
     }

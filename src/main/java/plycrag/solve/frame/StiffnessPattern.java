@@ -10,14 +10,14 @@ import org.ejml.data.DMatrixSparseCSC;
  * Where in a sparse matrix each entry of each element's matrix is added. Both halves of the matrix
  * are kept, in rows and columns by seat.
  */
-final class Assembly {
+final class StiffnessPattern {
   private final Seating seating;
   private final int[] columns;
   private final int[] rows;
   private final int[] diagonal;
   private final int[][] places;
 
-  Assembly(Seating seating, List<Element> elements) {
+  StiffnessPattern(Seating seating, List<Element> elements) {
     this.seating = seating;
     int size = seating.size();
     LongStream alone = IntStream.range(0, size).mapToLong(i -> key(i, i));
