@@ -9,7 +9,8 @@ import java.util.function.Function;
  * Finds which one-way parts act: all that pull the wrong way let go, and all that would be run into
  * act again, as long as that makes them fewer; then one at a time, the first of them. That comes to
  * an end wherever there is one: J. Júdice and F. Pires (Comput. Oper. Res. 21(5), 1994) with K.
- * Murty's rule. Where letting go sets the frame free, the loads move it until another part stops it.
+ * Murty's rule. Where letting go sets the frame free, the loads move it until another part stops
+ * it.
  */
 final class ActiveSet {
   private static final int ROUNDS = 40;
@@ -28,13 +29,26 @@ final class ActiveSet {
   /** How it ended. */
   sealed interface Balance {}
 
-  /**
-   * A frame at rest.
-   *
-   * @param frame with the parts that act
-   * @param motions by freedom
-   */
-  record Rest(HeldFrame frame, double[] motions) implements Balance {}
+  /** A frame at rest. */
+  static final class Rest implements Balance {
+    private final HeldFrame frame;
+    private final double[] motions;
+
+    Rest(HeldFrame frame, double[] motions) {
+      this.frame = frame;
+      this.motions = motions;
+    }
+
+    /** With the parts that act. */
+    HeldFrame frame() {
+      return frame;
+    }
+
+    /** By freedom. */
+    double[] motions() {
+      return motions;
+    }
+  }
 
   /**
    * None was found.

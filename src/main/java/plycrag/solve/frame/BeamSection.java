@@ -49,8 +49,7 @@ public record BeamSection(
       double inertiaZ,
       double torsion) {
     double none = Double.POSITIVE_INFINITY;
-    return new BeamSection(
-        elasticity, shearModulus, area, inertiaY, inertiaZ, torsion, none, none);
+    return new BeamSection(elasticity, shearModulus, area, inertiaY, inertiaZ, torsion, none, none);
   }
 
   /**
@@ -75,14 +74,7 @@ public record BeamSection(
   /** The same section that shear bends too, over so much of its area: 5/6 for a rectangle. */
   public BeamSection shearing(double part) {
     return new BeamSection(
-        elasticity,
-        shearModulus,
-        area,
-        inertiaY,
-        inertiaZ,
-        torsion,
-        part * area,
-        part * area);
+        elasticity, shearModulus, area, inertiaY, inertiaZ, torsion, part * area, part * area);
   }
 
   /** Saint-Venant's series: h b³ (1/3 − 64 b / (π⁵ h) Σ tanh(n π h / 2b) / n⁵), n odd. */

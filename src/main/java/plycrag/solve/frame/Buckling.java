@@ -1,16 +1,18 @@
 package plycrag.solve.frame;
 
+import java.util.Arrays;
 import java.util.Optional;
 import plycrag.geometry.Tolerance;
 
 /**
  * The factor by which axial forces grow until a frame no longer resists some motion. What they take
  * off the stiffness is held against it: the greatest such part, by C. Lanczos, is the factor's
- * inverse. Whether it is the greatest is then asked of the pivots: just below the factor all must be
- * positive.
+ * inverse. Whether it is the greatest is then asked of the pivots: just below the factor all must
+ * be positive.
  */
 final class Buckling {
   private static final int HALVINGS = 60;
+  private static final int TURNS = 4;
 
   private final Equations equations;
   private final HeldFrame frame;
@@ -39,21 +41,28 @@ final class Buckling {
       return Optional.empty();
     }
     double found = 1 / softest.value();
-    double checked = stands(stress, found * (1 - FrameAccuracy.BESIDE)) ? found : lower(stress, found);
+    double[] mode = factor.otherHalf(softest.vector());
     return Optional.of(
-        new CriticalLoad(
-            checked,
-            Motion.eitherWay(equations.nodes(), factor.otherHalf(softest.vector()))));
+        stands(stress, found * (1 - FrameAccuracy.BESIDE))
+            ? told(found, mode)
+            : halved(stress, found, mode));
+  }
+
+  private CriticalLoad told(double factor, double[] mode) {
+    return new CriticalLoad(factor, Motion.eitherWay(equations.nodes(), mode));
   }
 
   private boolean stands(double[] stress, double times) {
     return Factor.of(equations.pattern(), frame.with(stress, times)).isPresent();
   }
 
-  /** The factor below one at which the frame no longer stands. */
-  private double lower(double[] stress, double found) {
+  /**
+   * The slow way: the greatest factor below one at which the frame still stands, by halving, and
+   * what it resists least there, from any motion.
+   */
+  CriticalLoad halved(double[] stress, double above, double[] any) {
     double stands = 0;
-    double falls = found;
+    double falls = above;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (stands + falls) / 2;
       if (stands(stress, middle)) {
@@ -62,6 +71,16 @@ final class Buckling {
         falls = middle;
       }
     }
-    return stands;
+    Factor last = Factor.of(equations.pattern(), frame.with(stress, stands)).orElseThrow();
+    double[] mode = any;
+    for (int i = 0; i < TURNS; i++) {
+      mode = ofSizeOne(last.solve(mode));
+    }
+    return told(stands, mode);
+  }
+
+  private static double[] ofSizeOne(double[] motion) {
+    double size = CaseLoads.greatest(motion);
+    return Arrays.stream(motion).map(one -> one / size).toArray();
   }
 }

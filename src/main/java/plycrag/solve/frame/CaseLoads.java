@@ -19,7 +19,7 @@ final class CaseLoads {
     loadCase.loads().forEach(this::add);
     pieces.forEach(
         (number, load) -> {
-          BeamPiece piece = (BeamPiece) equations.elements().get(number);
+          BeamPiece piece = equations.piece(number);
           piece.addOwnForces(load.onEnds(piece), forces);
         });
   }
@@ -46,13 +46,13 @@ final class CaseLoads {
   }
 
   private void add(int number, FrameLoad.Spread load) {
-    BeamPiece piece = (BeamPiece) equations.elements().get(number);
+    BeamPiece piece = equations.piece(number);
     put(number, on(number).withLine(piece.axes().inward(load.force())));
   }
 
   private void add(FrameLoad.OnBeam load) {
     for (int number : equations.of(load.beam())) {
-      BeamPiece piece = (BeamPiece) equations.elements().get(number);
+      BeamPiece piece = equations.piece(number);
       double at = load.at() - piece.from();
       if (Tolerance.atMost(at, piece.length())) {
         put(number, on(number).with(action(piece, at, load)));

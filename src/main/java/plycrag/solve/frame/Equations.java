@@ -24,6 +24,9 @@ final class Equations {
 
   /** Of a model whose beams are each cut into so many pieces. */
   Equations(FrameModel model, int pieces) {
+    if (pieces < 1) {
+      throw new IllegalArgumentException("a beam has at least one piece: " + pieces);
+    }
     this.model = model;
     this.nodes = model.nodes();
     nodes.forEach(node -> numbers.put(node, numbers.size()));
@@ -119,9 +122,20 @@ final class Equations {
     return its;
   }
 
+  /** A piece of a beam by its number. */
+  BeamPiece piece(int number) {
+    if (elements.get(number) instanceof BeamPiece piece) {
+      return piece;
+    }
+    throw new IllegalArgumentException("a bar or a sheet, and no beam");
+  }
+
   /** The link of a bar, a sheet or a spring. */
   Link link(String member) {
-    return (Link) elements.get(of(member).get(0));
+    if (elements.get(of(member).get(0)) instanceof Link link) {
+      return link;
+    }
+    throw new IllegalArgumentException("a beam, and no bar or sheet: " + member);
   }
 
   List<FrameSupport> supports() {

@@ -16,8 +16,8 @@ final class FrameAccuracy {
   static final double SUSPICIOUS = 1e-9;
 
   /**
-   * By what part diagonals are raised so that a singular matrix has a factor from which its
-   * motions can be read; ten times as much where that was too little.
+   * By what part diagonals are raised so that a singular matrix has a factor from which its motions
+   * can be read; ten times as much where that was too little.
    */
   static final double RAISED = 1e-14;
 
@@ -30,8 +30,8 @@ final class FrameAccuracy {
   /** Axial forces that change less than this part of the greatest have settled. */
   static final double SETTLED = 1e-10;
 
-  /** A factor of buckling is known to this part of itself. */
-  static final double CRITICAL = 1e-11;
+  /** A factor of buckling is at most this part of itself from the truth. */
+  static final double CRITICAL = 1e-8;
 
   /** And is held against the sign of pivots at this distance on either side. */
   static final double BESIDE = 1e-6;

@@ -33,11 +33,7 @@ public final class FrameAnalysis {
     ActiveSet.Balance balance = first(loads);
     if (balance instanceof ActiveSet.Rest rest) {
       return new FrameSolution(
-          equations,
-          rest.frame(),
-          loads,
-          rest.motions(),
-          new double[equations.elements().size()]);
+          equations, rest.frame(), loads, rest.motions(), new double[equations.elements().size()]);
     }
     return ((ActiveSet.None) balance).outcome();
   }

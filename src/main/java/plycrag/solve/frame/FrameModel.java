@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  */
 public record FrameModel(
     List<Beam> beams, List<Bar> bars, List<ShearPanel> panels, List<FrameSupport> supports) {
-  /** Refuses two members or two nodes of one name, and a freedom that is held twice. */
+  /** Refuses two parts or two nodes of one name, and a freedom that is held twice. */
   public FrameModel {
     beams = List.copyOf(beams);
     bars = List.copyOf(bars);
@@ -27,10 +27,10 @@ public record FrameModel(
         Stream.of(
                 beams.stream().map(Beam::name),
                 bars.stream().map(Bar::name),
-                panels.stream().map(ShearPanel::name))
+                panels.stream().map(ShearPanel::name),
+                supports.stream().map(FrameSupport::name))
             .flatMap(names -> names));
     distinct(nodes(beams, bars, panels, supports).stream().map(FrameNode::name));
-    distinct(supports.stream().map(FrameSupport::name));
   }
 
   /** Of beams and supports alone. */

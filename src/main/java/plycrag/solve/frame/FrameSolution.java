@@ -17,11 +17,7 @@ public final class FrameSolution implements FrameOutcome {
 
   /** With the tensions that stiffen its elements, none in a first-order solution. */
   FrameSolution(
-      Equations equations,
-      HeldFrame frame,
-      CaseLoads loads,
-      double[] motions,
-      double[] stressing) {
+      Equations equations, HeldFrame frame, CaseLoads loads, double[] motions, double[] stressing) {
     this.equations = equations;
     this.frame = frame;
     this.loads = loads;
@@ -39,19 +35,19 @@ public final class FrameSolution implements FrameOutcome {
     double[] holding = frame.holding(motions, loads);
     double[] reactions = new double[holding.length];
     Map<FrameNode, NodeForce> all = new LinkedHashMap<>();
+    boolean[] held = equations.held(frame.slack());
     for (FrameSupport support : equations.supports()) {
       int freedom = equations.freedom(support);
-      reactions[freedom] =
-          support.isRigid() ? rigid(freedom, holding) : spring(support);
+      if (!support.isRigid()) {
+        reactions[freedom] = spring(support);
+      } else if (held[freedom]) {
+        reactions[freedom] = holding[freedom];
+      }
     }
     for (FrameNode node : equations.supportedNodes()) {
       all.put(node, NodeForce.of(reactions, FreedomCount.OF_NODE * equations.number(node)));
     }
     return all;
-  }
-
-  private double rigid(int freedom, double[] holding) {
-    return equations.held(frame.slack())[freedom] ? holding[freedom] : 0;
   }
 
   private double spring(FrameSupport support) {
@@ -62,10 +58,7 @@ public final class FrameSolution implements FrameOutcome {
   public MemberForces forces(String beam) {
     List<MemberForces.Stretch> stretches = new ArrayList<>();
     for (int number : equations.of(beam)) {
-      if (!(equations.elements().get(number) instanceof BeamPiece piece)) {
-        throw new IllegalArgumentException("no beam: " + beam);
-      }
-      stretches.add(stretch(piece, loads.on(number), stressing[number]));
+      stretches.add(stretch(equations.piece(number), loads.on(number), stressing[number]));
     }
     return new MemberForces(stretches);
   }

@@ -20,7 +20,7 @@ final class FreedomCount {
   }
 
   static int of(int node, Freedom freedom) {
-    return OF_NODE * node + freedom.ordinal();
+    return OF_NODE * node + freedom.number();
   }
 
   /** Numbers so many more; the first of them. */

@@ -8,11 +8,17 @@ import plycrag.geometry.Tolerance;
 /**
  * A way in which a node can turn without anything noticing, since all that meets there is pinned.
  * It is no mechanism unless a moment asks for it.
- *
- * @param freedoms the node's rotations that are not held
- * @param way how much of each, of length one
  */
-record IdleTurn(int[] freedoms, double[] way) {
+final class IdleTurn {
+  private final int[] freedoms;
+  private final double[] way;
+
+  /** Of a node's rotations that are not held so much of each, together of length one. */
+  private IdleTurn(int[] freedoms, double[] way) {
+    this.freedoms = freedoms;
+    this.way = way;
+  }
+
   /** All of a frame of such entries, of whose freedoms some are held. */
   static List<IdleTurn> all(int nodes, StiffnessPattern pattern, double[] entries, boolean[] held) {
     List<IdleTurn> all = new ArrayList<>();

@@ -90,7 +90,7 @@ final class Lanczos {
     for (int i = 0; i < size; i++) {
       add(vector, parts[i], vectors.get(i));
     }
-    return left * Math.abs(parts[size - 1]) <= Math.sqrt(FrameAccuracy.CRITICAL) * Math.abs(value);
+    return left * Math.abs(parts[size - 1]) <= FrameAccuracy.CRITICAL * Math.abs(value);
   }
 
   private static double dot(double[] one, double[] other) {

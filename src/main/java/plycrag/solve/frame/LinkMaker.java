@@ -23,8 +23,7 @@ final class LinkMaker {
     for (int i = 0; i < stress.length; i++) {
       stress[i] += other[i];
     }
-    return new Link(
-        freedoms(ends), apart(ends, axes.x()), bar.stiffness() / bar.length(), stress);
+    return new Link(freedoms(ends), apart(ends, axes.x()), bar.stiffness() / bar.length(), stress);
   }
 
   private static double[] apart(List<Attachment> ends, Vector3 way) {

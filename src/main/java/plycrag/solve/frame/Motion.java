@@ -22,14 +22,15 @@ public record Motion(
     int most = most(nodes, motions, false);
     most = motions[most] == 0 ? most(nodes, motions, true) : most;
     double size = Math.abs(motions[most]);
-    double[] shape = IntStream.range(0, motions.length).mapToDouble(i -> motions[i] / size).toArray();
+    double[] shape =
+        IntStream.range(0, motions.length).mapToDouble(i -> motions[i] / size).toArray();
     Map<FrameNode, NodeMotion> all = new LinkedHashMap<>();
     for (int i = 0; i < nodes.size(); i++) {
       all.put(nodes.get(i), NodeMotion.of(shape, FreedomCount.OF_NODE * i));
     }
     return new Motion(
         nodes.get(most / FreedomCount.OF_NODE),
-        Freedom.values()[most % FreedomCount.OF_NODE],
+        Freedom.of(most % FreedomCount.OF_NODE),
         Math.signum(motions[most]),
         all);
   }

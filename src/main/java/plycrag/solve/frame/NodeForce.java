@@ -10,7 +10,6 @@ import plycrag.geometry.Vector3;
  */
 public record NodeForce(Vector3 force, Vector3 moment) {
   static NodeForce of(double[] forces, int first) {
-    return new NodeForce(
-        NodeMotion.vector(forces, first), NodeMotion.vector(forces, first + 3));
+    return new NodeForce(NodeMotion.vector(forces, first), NodeMotion.vector(forces, first + 3));
   }
 }

@@ -2,13 +2,26 @@ package plycrag.solve.frame;
 
 import plycrag.geometry.Vector3;
 
-/**
- * How an end of a piece of beam follows the freedoms of the frame.
- *
- * @param freedoms their numbers
- * @param rows what each of the end's six own freedoms takes of them
- */
-record PieceEnd(int[] freedoms, double[][] rows) {
+/** How an end of a piece of beam follows the freedoms of the frame. */
+final class PieceEnd {
+  private final int[] freedoms;
+  private final double[][] rows;
+
+  private PieceEnd(int[] freedoms, double[][] rows) {
+    this.freedoms = freedoms;
+    this.rows = rows;
+  }
+
+  /** The numbers of those that it follows. */
+  int[] freedoms() {
+    return freedoms;
+  }
+
+  /** What each of the end's six own freedoms takes of them. */
+  double[][] rows() {
+    return rows;
+  }
+
   /** At a node, on an arm; what is released has a freedom of its own instead. */
   static PieceEnd at(BeamEnd end, int node, LocalAxes axes, FreedomCount count) {
     int released = end.released().size();
@@ -17,7 +30,7 @@ record PieceEnd(int[] freedoms, double[][] rows) {
     double[][] rows = new double[FreedomCount.OF_NODE][freedoms.length];
     int next = FreedomCount.OF_NODE;
     for (Freedom freedom : Freedom.values()) {
-      int row = freedom.ordinal();
+      int row = freedom.number();
       freedoms[row] = FreedomCount.OF_NODE * node + row;
       if (end.releases(freedom)) {
         rows[row][next] = 1;
@@ -31,7 +44,7 @@ record PieceEnd(int[] freedoms, double[][] rows) {
   }
 
   private static void follow(double[] row, Freedom freedom, Vector3 arm, LocalAxes axes) {
-    Vector3 axis = axes.axis(freedom.ordinal() % 3);
+    Vector3 axis = axes.axis(freedom.number() % 3);
     if (freedom.turns()) {
       put(row, 3, axis);
     } else {

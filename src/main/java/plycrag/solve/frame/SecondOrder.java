@@ -23,8 +23,7 @@ final class SecondOrder {
     ActiveSet.Rest rest = first;
     for (int round = 0; round < ROUNDS; round++) {
       double[] tensions = tensions(rest);
-      Function<BitSet, HeldFrame> frames =
-          slack -> HeldFrame.stressed(equations, slack, tensions);
+      Function<BitSet, HeldFrame> frames = slack -> HeldFrame.stressed(equations, slack, tensions);
       ActiveSet.Balance balance =
           new ActiveSet(equations, frames, loads, rest.frame().slack()).balance();
       if (balance instanceof ActiveSet.None none) {

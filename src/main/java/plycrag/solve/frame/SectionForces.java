@@ -11,9 +11,4 @@ package plycrag.solve.frame;
  * @param momentZ about z; positive stretches the side of -y, N mm
  */
 public record SectionForces(
-    double normal,
-    double shearY,
-    double shearZ,
-    double torsion,
-    double momentY,
-    double momentZ) {}
+    double normal, double shearY, double shearZ, double torsion, double momentY, double momentZ) {}

@@ -30,8 +30,7 @@ record Span(
   SectionForces forces(double s) {
     Vector3 beyond = forceAt(s);
     Vector3 turn = momentAt(s);
-    return new SectionForces(
-        beyond.x(), beyond.y(), beyond.z(), turn.x(), turn.y(), turn.z());
+    return new SectionForces(beyond.x(), beyond.y(), beyond.z(), turn.x(), turn.y(), turn.z());
   }
 
   private Vector3 forceAt(double s) {

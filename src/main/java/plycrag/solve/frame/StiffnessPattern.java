@@ -80,16 +80,16 @@ final class StiffnessPattern {
   /** The entry where a freedom meets another that some element joins it to. */
   double entry(double[] entries, int freedom, int other) {
     int column = seating.seat(other);
-    int at =
-        Arrays.binarySearch(rows, columns[column], columns[column + 1], seating.seat(freedom));
+    int at = Arrays.binarySearch(rows, columns[column], columns[column + 1], seating.seat(freedom));
     return at < 0 ? 0 : entries[at];
   }
 
-  /** Adds where a freedom of a node meets another of the same node that some element joins it to. */
+  /**
+   * Adds where a freedom of a node meets another of the same node that some element joins it to.
+   */
   void addAt(double[] entries, int freedom, int other, double value) {
     int column = seating.seat(other);
-    int at =
-        Arrays.binarySearch(rows, columns[column], columns[column + 1], seating.seat(freedom));
+    int at = Arrays.binarySearch(rows, columns[column], columns[column + 1], seating.seat(freedom));
     entries[at] += value;
   }
 

@@ -18,8 +18,9 @@ final class SymmetricEigen {
     int size = matrix.length;
     this.vectors = new double[size][size];
     IntStream.range(0, size).forEach(i -> vectors[i][i] = 1);
-    for (int sweep = 0; sweep < MOST_SWEEPS && sweep() > 0; sweep++) {
-      continue;
+    int sweeps = 0;
+    while (sweeps < MOST_SWEEPS && sweep() > 0) {
+      sweeps++;
     }
   }
 
@@ -62,8 +63,7 @@ final class SymmetricEigen {
 
   private void rotate(int one, int other) {
     double half = (matrix[other][other] - matrix[one][one]) / (2 * matrix[one][other]);
-    double tangent =
-        Math.copySign(1, half) / (Math.abs(half) + Math.sqrt(half * half + 1));
+    double tangent = Math.copySign(1, half) / (Math.abs(half) + Math.sqrt(half * half + 1));
     double cosine = 1 / Math.sqrt(tangent * tangent + 1);
     double sine = tangent * cosine;
     for (double[] row : matrix) {

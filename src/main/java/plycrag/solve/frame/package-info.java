@@ -19,8 +19,9 @@
  *       beam is cut ({@link plycrag.solve.frame.FreedomCount}, {@link
  *       plycrag.solve.frame.PieceEnd}).
  *   <li>Elements are added into one sparse matrix whose order fills little ({@link
- *       plycrag.solve.frame.Seating}, {@link plycrag.solve.frame.StiffnessPattern}). What is held keeps its
- *       row and meets only itself, so that one-way supports change values and no structure.
+ *       plycrag.solve.frame.Seating}, {@link plycrag.solve.frame.StiffnessPattern}). What is held
+ *       keeps its row and meets only itself, so that one-way supports change values and no
+ *       structure.
  *   <li>Turns of nodes at which all is pinned are no mechanism and are braked ({@link
  *       plycrag.solve.frame.IdleTurn}); a moment that asks for one makes it one.
  *   <li>Cholesky's factor, by EJML. Where a pivot vanishes, the motion is read from it ({@link

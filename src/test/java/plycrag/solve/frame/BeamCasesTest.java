@@ -28,10 +28,8 @@ class BeamCasesTest {
   private static FrameSolution cantilever(BeamSection section) {
     FrameNode root = new FrameNode("root", vector(0, 0, 0));
     FrameNode tip = new FrameNode("tip", vector(2000, 0, 0));
-    Beam beam =
-        new Beam("beam", BeamEnd.rigid(root), BeamEnd.rigid(tip), vector(0, 1, 0), section);
-    FrameLoad load =
-        new FrameLoad.OnNode(tip, vector(2000, -1000, 300), vector(50_000, 0, 0));
+    Beam beam = new Beam("beam", BeamEnd.rigid(root), BeamEnd.rigid(tip), vector(0, 1, 0), section);
+    FrameLoad load = new FrameLoad.OnNode(tip, vector(2000, -1000, 300), vector(50_000, 0, 0));
     return (FrameSolution)
         FrameAnalysis.of(FrameModel.of(List.of(beam), FrameSupport.fixed(root)))
             .firstOrder(loads(load));
@@ -118,8 +116,7 @@ class BeamCasesTest {
   /** A4, anaStruct's example 6: the same by a hinge at the end of the beam. */
   @Test
   void hingedAtOneEnd() {
-    PlaneFrame metres =
-        new PlaneFrame().node("a", 0, 0).node("b", 7, 0).fix("a").fix("b");
+    PlaneFrame metres = new PlaneFrame().node("a", 0, 0).node("b", 7, 0).fix("a").fix("b");
     metres.beam(BeamEnd.rigid(metres.node("a")), hinge(metres.node("b")), section(1, 1e6, 1));
     closed(metres.reaction(metres.solve(down("ab", 10)), "a")[2], 61.25);
 
@@ -158,12 +155,9 @@ class BeamCasesTest {
   void simpleBeamThatShearBends() {
     double area = 31e-4;
     BeamSection section =
-        new BeamSection(
-            2e11, 2e11 / 2.6, area, 2810e-8, 2810e-8, 1e-8, area / 2.42, area / 2.42);
-    PlaneFrame frame =
-        single(1.44, section).pin("a").hold("b", Freedom.ALONG_Y);
-    double moved =
-        frame.solve(down("ab", 1e5)).forces("ab").motion(0.72).translation().y();
+        new BeamSection(2e11, 2e11 / 2.6, area, 2810e-8, 2810e-8, 1e-8, area / 2.42, area / 2.42);
+    PlaneFrame frame = single(1.44, section).pin("a").hold("b", Freedom.ALONG_Y);
+    double moved = frame.solve(down("ab", 1e5)).forces("ab").motion(0.72).translation().y();
     printed(moved * 1e3, "-1.2592597");
   }
 
@@ -183,8 +177,7 @@ class BeamCasesTest {
   /** A18: a beam between arms, one of whose ends sinks, and under an even load. */
   @Test
   void armsShortenSpans() {
-    PlaneFrame frame =
-        new PlaneFrame().node("a", 0, 0).node("b", 3000, 0).fix("a").fix("b");
+    PlaneFrame frame = new PlaneFrame().node("a", 0, 0).node("b", 3000, 0).fix("a").fix("b");
     frame.beam(
         BeamEnd.rigid(new Attachment(frame.node("a"), vector(200, 0, 0))),
         BeamEnd.rigid(new Attachment(frame.node("b"), vector(-300, 0, 0))),

@@ -87,8 +87,7 @@ class MechanismTest {
   @Test
   void diagonalHoldsIt() {
     PlaneFrame frame = parallelogram().bars(1e7, "foot 1-top 2");
-    assertThat(frame.outcome(frame.push("top 1", 1000, -1000)))
-        .isInstanceOf(FrameSolution.class);
+    assertThat(frame.outcome(frame.push("top 1", 1000, -1000))).isInstanceOf(FrameSolution.class);
   }
 
   /** As stiff as a sheet on it would have it: 4 N/mm · 1200 / 2400. */
@@ -109,8 +108,7 @@ class MechanismTest {
     FrameSolution solution =
         (FrameSolution)
             FrameAnalysis.of(model)
-                .firstOrder(
-                    loads(frame.push("top 1", 50, 0), frame.push("top 2", 50, 0)));
+                .firstOrder(loads(frame.push("top 1", 50, 0), frame.push("top 2", 50, 0)));
     double sway = solution.motion(frame.node("top 1")).translation().x();
     assertThat(sway).isCloseTo(100.0 / (4 * 1200 / 2400.0), withinPercentage(0.05));
     assertThat(Math.abs(solution.shearFlow("sheet"))).isCloseTo(100.0 / 1200, within(1e-9));
@@ -132,7 +130,7 @@ class MechanismTest {
       bars.add(Bar.between("post " + side, rear, top, 1e7));
     }
     for (String tie : ties) {
-      String[] ends = tie.split(" to ");
+      String[] ends = tie.split(" to ", -1);
       bars.add(Bar.between(tie, named(nodes, ends[0]), named(nodes, ends[1]), 1e7));
     }
     return FrameAnalysis.of(new FrameModel(List.of(), bars, List.of(), supports))
@@ -147,16 +145,18 @@ class MechanismTest {
   void sideFramesFallSideways() {
     List<Motion> each = mechanism(sideFrames()).motions();
     assertThat(each).hasSize(2);
-    assertThat(each).extracting(one -> one.node().name()).containsExactlyInAnyOrder("top 0", "top 1");
+    assertThat(each)
+        .extracting(one -> one.node().name())
+        .containsExactlyInAnyOrder("top 0", "top 1");
     assertThat(each).extracting(Motion::freedom).containsOnly(Freedom.ALONG_Z);
     Motion both = only(sideFrames("top 0 to top 1"));
     assertThat(both.freedom()).isEqualTo(Freedom.ALONG_Z);
-    both.all().forEach(
-        (node, motion) ->
-            assertThat(motion.translation().z())
-                .isCloseTo(node.name().startsWith("top") ? 1 : 0, within(1e-9)));
-    assertThat(sideFrames("top 0 to top 1", "front 0 to top 1"))
-        .isInstanceOf(FrameSolution.class);
+    both.all()
+        .forEach(
+            (node, motion) ->
+                assertThat(motion.translation().z())
+                    .isCloseTo(node.name().startsWith("top") ? 1 : 0, within(1e-9)));
+    assertThat(sideFrames("top 0 to top 1", "front 0 to top 1")).isInstanceOf(FrameSolution.class);
     assertThat(sideFrames("top 0 to top 1", "front 0 to top 1", "front 1 to top 0"))
         .isInstanceOf(FrameSolution.class);
   }
@@ -212,7 +212,8 @@ class MechanismTest {
   /** Soft is not loose: a beam in eight hundred short pieces. */
   @Test
   void manyShortPiecesAreNoMechanism() {
-    PlaneFrame frame = new PlaneFrame().node("a", 0, 0).node("b", 2400, 0).fix("a").beam("a", "b", S1);
+    PlaneFrame frame =
+        new PlaneFrame().node("a", 0, 0).node("b", 2400, 0).fix("a").beam("a", "b", S1);
     FrameSolution solution =
         (FrameSolution)
             FrameAnalysis.of(frame.model(), 800).firstOrder(loads(frame.push("b", 0, -1000)));

@@ -25,7 +25,7 @@ final class Near {
 
   /** Several, with their printed digits separated by semicolons. */
   static void printed(double[] actual, String digits) {
-    String[] each = digits.split(";");
+    String[] each = digits.split(";", -1);
     assertThat(actual).hasSameSizeAs(each);
     for (int i = 0; i < each.length; i++) {
       printed(actual[i], each[i].trim());

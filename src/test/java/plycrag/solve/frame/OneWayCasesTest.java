@@ -158,9 +158,7 @@ class OneWayCasesTest {
             .beam("a", "b", column)
             .beam("c", "d", column);
     frame.beam(hinge(frame.node("b")), hinge(frame.node("c")), section(29_000, 7.08, 82.7));
-    return frame
-        .bar("a", "c", 29_000 * 1.94, acting)
-        .bar("d", "b", 29_000 * 1.94, acting);
+    return frame.bar("a", "c", 29_000 * 1.94, acting).bar("d", "b", 29_000 * 1.94, acting);
   }
 
   /** A21, Pynite's frame with crossed ties; inch, kip. The beam is its W8×24. */

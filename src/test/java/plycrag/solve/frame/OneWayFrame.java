@@ -40,8 +40,7 @@ final class OneWayFrame {
       Acting its = oneWay ? acting[i] : Acting.BOTH_WAYS;
       if (!slack.get(i)) {
         frame.support(
-            new FrameSupport(
-                frame.node(names[i + 1]), Freedom.ALONG_Y, stiffness[i], its));
+            new FrameSupport(frame.node(names[i + 1]), Freedom.ALONG_Y, stiffness[i], its));
       }
     }
     return frame.chain(Timber.S1, names);
@@ -67,16 +66,13 @@ final class OneWayFrame {
   /** Whether it stands with some parts away, the others take their sign and none is run into. */
   boolean rests(BitSet slack) {
     PlaneFrame frame = frame(slack, false);
-    FrameOutcome outcome =
-        FrameAnalysis.of(frame.model()).firstOrder(loadCase(frame));
+    FrameOutcome outcome = FrameAnalysis.of(frame.model()).firstOrder(loadCase(frame));
     if (!(outcome instanceof FrameSolution solution)) {
       return false;
     }
     for (int i = 0; i < PARTS; i++) {
       double wrong =
-          slack.get(i)
-              ? -frame.motion(solution, "p" + i)[1]
-              : frame.reaction(solution, "p" + i)[1];
+          slack.get(i) ? -frame.motion(solution, "p" + i)[1] : frame.reaction(solution, "p" + i)[1];
       double sign = slack.get(i) ? 1 : -1;
       if (sign * acting[i].sign() * wrong > 1e-6) {
         return false;

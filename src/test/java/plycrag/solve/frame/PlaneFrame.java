@@ -23,15 +23,13 @@ final class PlaneFrame {
 
   /** A section that bends in the plane, with as much the other way. */
   static BeamSection section(double elasticity, double area, double inertia) {
-    return BeamSection.bending(
-        elasticity, elasticity / 2.6, area, inertia, inertia, 2 * inertia);
+    return BeamSection.bending(elasticity, elasticity / 2.6, area, inertia, inertia, 2 * inertia);
   }
 
   PlaneFrame node(String name, double x, double y) {
     FrameNode node = new FrameNode(name, vector(x, y, 0));
     nodes.put(name, node);
-    supports.addAll(
-        FrameSupport.held(node, Freedom.ALONG_Z, Freedom.ABOUT_X, Freedom.ABOUT_Y));
+    supports.addAll(FrameSupport.held(node, Freedom.ALONG_Z, Freedom.ABOUT_X, Freedom.ABOUT_Y));
     return this;
   }
 
@@ -80,17 +78,13 @@ final class PlaneFrame {
   PlaneFrame bar(String start, String end, double stiffness, Acting acting) {
     bars.add(
         new Bar(
-            start + end,
-            Attachment.at(node(start)),
-            Attachment.at(node(end)),
-            stiffness,
-            acting));
+            start + end, Attachment.at(node(start)), Attachment.at(node(end)), stiffness, acting));
     return this;
   }
 
   PlaneFrame bars(double stiffness, String... names) {
     Arrays.stream(names)
-        .map(name -> name.split("-"))
+        .map(name -> name.split("-", -1))
         .forEach(name -> bar(name[0], name[1], stiffness, Acting.BOTH_WAYS));
     return this;
   }
@@ -122,9 +116,7 @@ final class PlaneFrame {
   /** x, y and turn of a node. */
   double[] motion(FrameSolution solution, String node) {
     NodeMotion motion = solution.motion(node(node));
-    return new double[] {
-      motion.translation().x(), motion.translation().y(), motion.rotation().z()
-    };
+    return new double[] {motion.translation().x(), motion.translation().y(), motion.rotation().z()};
   }
 
   /** Force along x and y, and moment. */

@@ -134,8 +134,8 @@ class PublishedFramesTest {
     frame
         .chain(section, "1", "2", "3", "4", "5", "6", "7")
         .chain(section, "8", "9", "10", "11", "12");
-    for (String pair : "2-8 3-9 4-10 5-11 6-12 1-8 2-9 4-9 4-11 6-11 7-12".split(" ")) {
-      frame.chain(section, pair.split("-"));
+    for (String pair : "2-8 3-9 4-10 5-11 6-12 1-8 2-9 4-9 4-11 6-11 7-12".split(" ", -1)) {
+      frame.chain(section, pair.split("-", -1));
     }
     frame.pin("1").hold("7", Freedom.ALONG_Y).hold("8", Freedom.ALONG_X);
     FrameSolution solution =

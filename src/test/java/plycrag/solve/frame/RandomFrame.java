@@ -29,8 +29,7 @@ final class RandomFrame {
     this.hand = mirror ? -1 : 1;
     int count = 3 + random.nextInt(5);
     for (int i = 0; i < count; i++) {
-      nodes.add(
-          new FrameNode("n" + i, turn.apply(vector(3000).plus(new Vector3(0, 0, 1500 * i)))));
+      nodes.add(new FrameNode("n" + i, turn.apply(vector(3000).plus(new Vector3(0, 0, 1500 * i)))));
       if (i > 0) {
         beam(i - 1, i, Set.of());
       }
@@ -47,7 +46,10 @@ final class RandomFrame {
       } else {
         bars.add(
             new Bar(
-                "bar " + i, attached(one), attached(other), 1e6 + 1e7 * random.nextDouble(),
+                "bar " + i,
+                attached(one),
+                attached(other),
+                1e6 + 1e7 * random.nextDouble(),
                 Acting.BOTH_WAYS));
       }
     }
@@ -68,7 +70,8 @@ final class RandomFrame {
   }
 
   private Attachment attached(int node) {
-    return new Attachment(nodes.get(node), random.nextInt(3) == 0 ? turnedVector(200) : vectorNone());
+    return new Attachment(
+        nodes.get(node), random.nextInt(3) == 0 ? turnedVector(200) : vectorNone());
   }
 
   private static Vector3 vectorNone() {
@@ -77,7 +80,8 @@ final class RandomFrame {
 
   private Set<Freedom> released() {
     Set<Freedom> released = EnumSet.noneOf(Freedom.class);
-    for (Freedom one : List.of(Freedom.ALONG_X, Freedom.ABOUT_X, Freedom.ABOUT_Y, Freedom.ABOUT_Z)) {
+    for (Freedom one :
+        List.of(Freedom.ALONG_X, Freedom.ABOUT_X, Freedom.ABOUT_Y, Freedom.ABOUT_Z)) {
       if (random.nextInt(3) == 0) {
         released.add(one);
       }
@@ -107,8 +111,7 @@ final class RandomFrame {
           case 1 ->
               new FrameLoad.OnBeam(
                   beam.name(), at, turnedVector(3000), turnedVector(1e5).times(hand));
-          default ->
-              new FrameLoad.OnNode(node, turnedVector(3000), turnedVector(1e6).times(hand));
+          default -> new FrameLoad.OnNode(node, turnedVector(3000), turnedVector(1e6).times(hand));
         });
   }
 

@@ -12,6 +12,8 @@ import static plycrag.solve.frame.Timber.S1;
 import static plycrag.solve.frame.Timber.S2;
 import static plycrag.solve.frame.Timber.flat;
 
+import java.util.Arrays;
+import java.util.BitSet;
 import org.junit.jupiter.api.Test;
 
 /** What axial forces do to stiffness: structural cases A23 to A25. */
@@ -20,8 +22,7 @@ class SecondOrderTest {
 
   /** A column of the American benchmarks; inch, kip. */
   private static MemberForces column(boolean cantilever, double push, int pieces) {
-    PlaneFrame frame =
-        new PlaneFrame().node("a", 0, 0).node("b", 0, 336).beam("a", "b", AISC);
+    PlaneFrame frame = new PlaneFrame().node("a", 0, 0).node("b", 0, 336).beam("a", "b", AISC);
     FrameLoad down = frame.push("b", 0, -push);
     FrameLoad across;
     if (cantilever) {
@@ -94,10 +95,8 @@ class SecondOrderTest {
         .isInstanceOf(FrameOutcome.Buckled.class);
   }
 
-  private static double euler(
-      BeamSection section, Freedom[] foot, Freedom[] head, int pieces) {
-    PlaneFrame frame =
-        new PlaneFrame().node("a", 0, 0).node("b", 0, 2000).beam("a", "b", section);
+  private static double euler(BeamSection section, Freedom[] foot, Freedom[] head, int pieces) {
+    PlaneFrame frame = new PlaneFrame().node("a", 0, 0).node("b", 0, 2000).beam("a", "b", section);
     frame.hold("a", foot).hold("b", head);
     FrameSolution solution =
         (FrameSolution)
@@ -143,8 +142,7 @@ class SecondOrderTest {
             .beam("a", "b", post)
             .beam("b", "c", rail)
             .beam("d", "c", post);
-    Freedom[] foot =
-        fixed ? PlaneFrame.IN_PLANE : new Freedom[] {Freedom.ALONG_X, Freedom.ALONG_Y};
+    Freedom[] foot = fixed ? PlaneFrame.IN_PLANE : new Freedom[] {Freedom.ALONG_X, Freedom.ALONG_Y};
     return frame.hold("a", foot).hold("d", foot);
   }
 
@@ -170,11 +168,31 @@ class SecondOrderTest {
     assertThat(pinned.mode().freedom()).isEqualTo(Freedom.ALONG_X);
   }
 
+  /** By halving the same is found, from whatever motion it starts. */
+  @Test
+  void slowWayFindsTheSame() {
+    PlaneFrame frame = portal(1, false);
+    Equations equations = new Equations(frame.model(), 4);
+    CaseLoads loads =
+        new CaseLoads(equations, loads(frame.push("b", 0, -1000), frame.push("c", 0, -1000)));
+    HeldFrame held = HeldFrame.unstressed(equations, new BitSet());
+    double[] tensions = equations.tensions(held.motions(loads), new BitSet());
+    Buckling buckling = new Buckling(equations, held);
+    CriticalLoad fast = buckling.under(tensions).orElseThrow();
+    double[] any = new double[equations.freedoms()];
+    Arrays.fill(any, 1);
+    CriticalLoad slow = buckling.halved(held.moving(equations.stressEntries(tensions)), 1e3, any);
+    assertThat(slow.factor()).isCloseTo(fast.factor(), withinPercentage(1e-6));
+    NodeMotion one = slow.mode().all().get(frame.node("c"));
+    NodeMotion other = fast.mode().all().get(frame.node("c"));
+    assertThat(one.translation().minus(other.translation()).length()).isLessThan(1e-4);
+    assertThat(one.rotation().z()).isCloseTo(other.rotation().z(), withinPercentage(0.1));
+  }
+
   @Test
   void swayingPortalPushedSideways() {
     PlaneFrame frame = portal(1, false);
-    LoadCase pushed =
-        loads(frame.push("b", 50, -1000), frame.push("c", 50, -1000));
+    LoadCase pushed = loads(frame.push("b", 50, -1000), frame.push("c", 50, -1000));
     FrameAnalysis analysis = FrameAnalysis.of(frame.model(), 8);
     double first = frame.motion((FrameSolution) analysis.firstOrder(pushed), "b")[0];
     double second = frame.motion((FrameSolution) analysis.secondOrder(pushed), "b")[0];

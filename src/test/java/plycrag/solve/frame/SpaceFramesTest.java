@@ -38,14 +38,9 @@ class SpaceFramesTest {
     return new FrameNode(name, vector(x, y, z));
   }
 
-  private static Beam beam(
-      FrameNode start, FrameNode end, Vector3 reference, BeamSection section) {
+  private static Beam beam(FrameNode start, FrameNode end, Vector3 reference, BeamSection section) {
     return new Beam(
-        start.name() + end.name(),
-        BeamEnd.rigid(start),
-        BeamEnd.rigid(end),
-        reference,
-        section);
+        start.name() + end.name(), BeamEnd.rigid(start), BeamEnd.rigid(end), reference, section);
   }
 
   private static FrameSolution first(FrameModel model, FrameLoad... loads) {
@@ -59,8 +54,7 @@ class SpaceFramesTest {
     List<FrameNode> ends =
         List.of(node("2", -100, 0, 0), node("3", 0, 0, -100), node("4", 0, -100, 0));
     BeamSection section = BeamSection.bending(30_000, 10_000, 10, 100, 100, 50);
-    List<Beam> beams =
-        ends.stream().map(end -> beam(end, one, vector(1, 2, 3), section)).toList();
+    List<Beam> beams = ends.stream().map(end -> beam(end, one, vector(1, 2, 3), section)).toList();
     List<FrameSupport> supports =
         ends.stream().flatMap(end -> FrameSupport.fixed(end).stream()).toList();
     FrameSolution solution =
@@ -98,8 +92,7 @@ class SpaceFramesTest {
           first(
               FrameModel.of(beams, supports),
               new FrameLoad.Spread("21", turn.apply(vector(0, -0.25, 0))),
-              new FrameLoad.OnNode(
-                  one, vector(0, 0, 0), turn.apply(vector(-1800, 0, 1800))));
+              new FrameLoad.OnNode(one, vector(0, 0, 0), turn.apply(vector(-1800, 0, 1800))));
       return new Rolled(one, ends, solution);
     }
   }
