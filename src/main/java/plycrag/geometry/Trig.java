@@ -28,4 +28,9 @@ public final class Trig {
   public static double hyperbolicTangent(double number) {
     return StrictMath.tanh(number);
   }
+
+  /** A positive number to some power. */
+  public static double power(double number, double exponent) {
+    return StrictMath.pow(number, exponent);
+  }
 }
