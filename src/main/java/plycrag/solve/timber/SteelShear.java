@@ -9,10 +9,10 @@ import java.util.List;
  */
 public final class SteelShear {
   private final Dowel dowel;
-  private final Layer wood;
+  private final WoodLayer wood;
 
   /** On wood, or through it: then its thickness is the whole, t_2. */
-  public SteelShear(Dowel dowel, Layer wood) {
+  public SteelShear(Dowel dowel, WoodLayer wood) {
     this.dowel = dowel;
     this.wood = wood;
   }

@@ -9,12 +9,12 @@ import java.util.List;
  */
 public final class TimberShear {
   private final Dowel dowel;
-  private final Layer first;
-  private final Layer second;
+  private final WoodLayer first;
+  private final WoodLayer second;
   private final double beta;
 
   /** Between two layers; in double shear the first is that of the sides, the second the middle. */
-  public TimberShear(Dowel dowel, Layer first, Layer second) {
+  public TimberShear(Dowel dowel, WoodLayer first, WoodLayer second) {
     this.dowel = dowel;
     this.first = first;
     this.second = second;
@@ -54,7 +54,7 @@ public final class TimberShear {
         worked("(8.7) (k)", "1.15 √(2β/(1+β)) √(2 M_y f_h,1 d)", bentTwice()));
   }
 
-  private double pressed(Layer layer) {
+  private double pressed(WoodLayer layer) {
     return layer.embedment() * layer.thickness() * dowel.diameter();
   }
 

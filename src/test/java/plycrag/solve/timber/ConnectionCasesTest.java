@@ -42,12 +42,12 @@ class ConnectionCasesTest {
     return new Dowel(diameter, YieldMoment.of(strength, diameter).value());
   }
 
-  private static Layer wood(double thickness, double diameter, double angle) {
+  private static WoodLayer wood(double thickness, double diameter, double angle) {
     return wood(thickness, diameter, angle, C24);
   }
 
-  private static Layer wood(double thickness, double diameter, double angle, double density) {
-    return new Layer(thickness, Embedment.bolt(diameter, density, angle).value());
+  private static WoodLayer wood(double thickness, double diameter, double angle, double density) {
+    return new WoodLayer(thickness, Embedment.bolt(diameter, density, angle).value());
   }
 
   private static TimberShear shear(
@@ -278,8 +278,8 @@ class ConnectionCasesTest {
   void screwInSteel() {
     assertThat(SCREW.yieldMoment()).isCloseTo(4745.5, within(0.051));
     double wood = Embedment.nail(3.52, C24).value();
-    SteelShear deep = new SteelShear(SCREW, new Layer(38.5, wood));
-    SteelShear shallow = new SteelShear(SCREW, new Layer(33.5, wood));
+    SteelShear deep = new SteelShear(SCREW, new WoodLayer(38.5, wood));
+    SteelShear shallow = new SteelShear(SCREW, new WoodLayer(33.5, wood));
     Worked thin = Worked.least(deep.thin());
     Worked thick = Worked.least(deep.thick());
     near(thin.value(), 932.4);
@@ -292,8 +292,8 @@ class ConnectionCasesTest {
   private static TimberShear sheetScrew() {
     return new TimberShear(
         SCREW,
-        new Layer(18, Embedment.nailInPlywood(3.52, 630).value()),
-        new Layer(42, Embedment.nail(3.52, C24).value()));
+        new WoodLayer(18, Embedment.nailInPlywood(3.52, 630).value()),
+        new WoodLayer(42, Embedment.nail(3.52, C24).value()));
   }
 
   /** C15. */
@@ -313,8 +313,8 @@ class ConnectionCasesTest {
     TimberShear shear =
         new TimberShear(
             new Dowel(3, yields.value()),
-            new Layer(12, Embedment.nailInPlywood(3, 630).value()),
-            new Layer(38, Embedment.nail(3, 320).value()));
+            new WoodLayer(12, Embedment.nailInPlywood(3, 630).value()),
+            new WoodLayer(38, Embedment.nail(3, 320).value()));
     near(shear.single(), 1794.3, 2151.5, 854.9, 705.6, 959.2, 858.5);
   }
 
@@ -323,7 +323,7 @@ class ConnectionCasesTest {
   void gussetsOnBothSides() {
     double[][] rows = {{10, 0, 5081.9}, {10, 90, 3874.5}, {12, 0, 6623.7}, {12, 90, 4456.9}};
     for (double[] row : rows) {
-      Layer plywood = new Layer(18, Embedment.boltInPlywood(row[0], 630).value());
+      WoodLayer plywood = new WoodLayer(18, Embedment.boltInPlywood(row[0], 630).value());
       TimberShear shear = new TimberShear(bolt(row[0], 400), plywood, wood(45, row[0], row[1]));
       near(Worked.least(shear.twice()).value(), row[2]);
     }

@@ -6,4 +6,4 @@ package plycrag.solve.timber;
  * @param thickness t, or how deep the fastener is in it, mm
  * @param embedment f_h,k, N/mm²
  */
-public record Layer(double thickness, double embedment) {}
+public record WoodLayer(double thickness, double embedment) {}
