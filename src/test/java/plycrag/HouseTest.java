@@ -74,7 +74,16 @@ class HouseTest {
   private static void engines(Map<String, List<String>> rooms) {
     List<String> below = List.of("units", "geometry", "catalog");
     for (String engine :
-        List.of("guillotine", "setout", "scatter", "fixing", "support", "cutting", "tour")) {
+        List.of(
+            "guillotine",
+            "setout",
+            "scatter",
+            "fixing",
+            "support",
+            "cutting",
+            "tour",
+            "frame",
+            "timber")) {
       rooms.put("solve." + engine, below);
     }
     rooms.put("solve.nest", and(below, "solve.guillotine"));

@@ -23,6 +23,7 @@ class OneToleranceTest {
           Map.entry("Gauge", "a published formula, and what has a number by it"),
           Map.entry("StockSheetTable", "the least price that a file may give"),
           Map.entry("Rounding", "linear programs' own accuracy, in no length"),
+          Map.entry("FrameAccuracy", "parts of stiffnesses and forces, in no length"),
           Map.entry("RuinAndRebuild", "how far a search goes downhill"),
           Map.entry("Shapes", "how many sides a circle's polygon gets"),
           Map.entry("Descent", "how far programs round the ends of a way"),

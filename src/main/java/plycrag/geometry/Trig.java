@@ -23,4 +23,14 @@ public final class Trig {
   public static double angle(double opposite, double adjacent) {
     return StrictMath.toDegrees(StrictMath.atan2(opposite, adjacent));
   }
+
+  /** The hyperbolic tangent of a number. */
+  public static double hyperbolicTangent(double number) {
+    return StrictMath.tanh(number);
+  }
+
+  /** A positive number to some power. */
+  public static double power(double number, double exponent) {
+    return StrictMath.pow(number, exponent);
+  }
 }
