@@ -25,7 +25,6 @@ import plycrag.wall.FacetPoint;
 import plycrag.wall.GivenFacet;
 import plycrag.wall.GivenFacet.Beside;
 import plycrag.wall.ToldLength;
-import plycrag.wall.ToldLength.Key;
 
 /** The keys of {@code [[facet]]}. */
 final class FacetTable {
@@ -128,10 +127,13 @@ final class FacetTable {
   }
 
   private static ToldLength told(Values values) {
-    Key other = values.given(VERTICAL_HEIGHT).map(height -> Key.VERTICAL_HEIGHT).orElse(Key.LENGTH);
+    ToldLength.Key other =
+        values.given(VERTICAL_HEIGHT).isPresent()
+            ? ToldLength.Key.VERTICAL_HEIGHT
+            : ToldLength.Key.LENGTH;
     return values
         .given(OUTLINE)
-        .map(corners -> new ToldLength(Key.OUTLINE, greatest(corners, FacetPoint::up)))
+        .map(corners -> new ToldLength(ToldLength.Key.OUTLINE, greatest(corners, FacetPoint::up)))
         .orElseGet(() -> new ToldLength(other, length(values)));
   }
 
