@@ -90,8 +90,7 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
    * or a normal of one, as nearly all are, are not measured along the other ways.
    */
   public boolean overlapsByMoreThan(double limit, Solid other) {
-    return reachesInto(other, limit)
-        && overlap(other, limit) > limit;
+    return reachesInto(other, limit) && overlap(other, limit) > limit;
   }
 
   private boolean reachesInto(Solid other, double limit) {

@@ -59,7 +59,9 @@ public final class HardwareClear implements Rule {
       return one.word() + " and " + other.word();
     }
 
-    /** What holds the wall up must lie as it is drawn; in the frame itself some other place does. */
+    /**
+     * What holds the wall up must lie as it is drawn; in the frame itself some other place does.
+     */
     Severity severity() {
       return one.isOfSupport() || other.isOfSupport() ? Severity.ERROR : Severity.WARNING;
     }

@@ -66,7 +66,10 @@ final class BearingStuds {
     for (FacetLayout facet : held) {
       met = roomyAtOneLevel(facet, met, down);
     }
-    return Stream.of(met, inLine).filter(some -> keepsBay(some, highest)).findFirst().orElse(highest);
+    return Stream.of(met, inLine)
+        .filter(some -> keepsBay(some, highest))
+        .findFirst()
+        .orElse(highest);
   }
 
   /**

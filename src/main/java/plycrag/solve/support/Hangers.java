@@ -66,8 +66,7 @@ public final class Hangers {
     }
     List<Double> stations = site.stations(back);
     Span over = site.over(stations);
-    Span ends =
-        new Span(Math.min(over.low(), joists.low()), Math.max(over.high(), joists.high()));
+    Span ends = new Span(Math.min(over.low(), joists.low()), Math.max(over.high(), joists.high()));
     double depth = site.timber().ledgerDepth();
     List<SupportTimber> ledgers =
         site.along(TimberUse.LEDGER, ends, stations, front, under, ceiling, depth);

@@ -1,12 +1,12 @@
 package plycrag.solve.support;
 
-import plycrag.geometry.Direction.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Direction.Span;
 
 /**
  * The posts of a run, seen from behind, and what keeps them from swaying along the wall.

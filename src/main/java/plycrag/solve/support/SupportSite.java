@@ -100,8 +100,7 @@ public record SupportSite(
   List<Double> stations(BackEdge back) {
     List<Double> stations = stations();
     boolean inLine =
-        stations.stream()
-            .allMatch(x -> back.studs().stream().anyMatch(stud -> near(stud, x)));
+        stations.stream().allMatch(x -> back.studs().stream().anyMatch(stud -> near(stud, x)));
     return inLine || back.studs().isEmpty() ? stations : evenly(back.studs());
   }
 
@@ -115,7 +114,9 @@ public record SupportSite(
         back.clear().stream()
             .filter(stud -> all.indexOf(stud) > 0 && all.indexOf(stud) < all.size() - 1)
             .toList();
-    return inner.size() < 2 || Tolerance.isMore(widest(inner), bay) ? stations(back) : evenly(inner);
+    return inner.size() < 2 || Tolerance.isMore(widest(inner), bay)
+        ? stations(back)
+        : evenly(inner);
   }
 
   /** The same with other backs. */

@@ -3,7 +3,6 @@ package plycrag.solve.support;
 import static org.assertj.core.api.Assertions.assertThat;
 import static plycrag.solve.support.Sections.back;
 import static plycrag.solve.support.Sections.meetings;
-import static plycrag.solve.support.Sections.place;
 import static plycrag.solve.support.Sections.site;
 import static plycrag.solve.support.Sections.timbers;
 
@@ -60,10 +59,12 @@ class HangersTest {
   /** A fold below 1000 is braced from the floor, at 1000 it hangs (a choice, no source). */
   @Test
   void onlyLowFoldsAreBracedFromTheFloor() {
-    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 499.5, 999), MAIN), 2500, NONE);
+    SupportFrame low =
+        Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 499.5, 999), MAIN), 2500, NONE);
     assertThat(timbers(low, TimberUse.BRACE)).hasSize(2);
     assertThat(timbers(low, TimberUse.HANGER)).hasSize(2);
-    SupportFrame high = Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 500, 1000), MAIN), 2500, NONE);
+    SupportFrame high =
+        Hangers.of(site(TWO, 600, back("kick", 27, 0, 0, 500, 1000), MAIN), 2500, NONE);
     assertThat(timbers(high, TimberUse.BRACE)).isEmpty();
     assertThat(timbers(high, TimberUse.HANGER)).hasSize(4);
   }
@@ -83,7 +84,8 @@ class HangersTest {
    */
   @Test
   void aRakingBraceStandsAtFortyFiveDegrees() {
-    SupportFrame frame = Hangers.of(site(TWO, 600, back("kick", 27, 100, 0, 550, 900), MAIN), 2500, NONE);
+    SupportFrame frame =
+        Hangers.of(site(TWO, 600, back("kick", 27, 100, 0, 550, 900), MAIN), 2500, NONE);
     assertThat(timbers(frame, TimberUse.BRACE))
         .extracting(Sections::side)
         .containsExactly(
@@ -101,7 +103,8 @@ class HangersTest {
    */
   @Test
   void aFoldTooLowOrTooFlatForABraceIsNotHeld() {
-    SupportFrame low = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.9), MAIN), 2500, NONE);
+    SupportFrame low =
+        Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 141.9), MAIN), 2500, NONE);
     assertThat(low.unheld()).containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 141.9, 142));
     assertThat(timbers(low, TimberUse.BRACE)).isEmpty();
     SupportFrame just = Hangers.of(site(TWO, 600, back("kick", 0, 0, 0, 0, 142), MAIN), 2500, NONE);

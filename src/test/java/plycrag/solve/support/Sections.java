@@ -2,8 +2,8 @@ package plycrag.solve.support;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import plycrag.geometry.FloorAxes;
 import plycrag.units.Decimal;
