@@ -47,7 +47,7 @@ final class SheetCutWords {
         layout.wall().nesting().cutWith() == CutWith.ROUTER
             || layout.wall().machine().work().routing().cuts();
     return router
-        ? "Laid for a cutter of at most " + mm(layout.wall().nesting().gap()) + " between pieces"
+        ? "Pieces lie " + mm(layout.wall().nesting().gap()) + " apart or more: for no wider cutter"
         : "Pieces are sawn, not routed";
   }
 
