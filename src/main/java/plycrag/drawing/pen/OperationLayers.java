@@ -92,9 +92,7 @@ public final class OperationLayers {
       name = name.replace(field.text(), number);
     }
     return new Layer(
-        name,
-        alike.size() > 1 ? Pen.PART : pen,
-        names.coloured() ? alike.get(0).colour() : 0);
+        name, alike.size() > 1 ? Pen.PART : pen, names.coloured() ? alike.get(0).colour() : 0);
   }
 
   private String pattern(Operation operation) {
