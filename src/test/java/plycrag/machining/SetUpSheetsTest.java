@@ -119,6 +119,16 @@ class SetUpSheetsTest {
         .contains("Size | 96.06 × 48.03 × 0.71 in thick");
   }
 
+  /** Until it is told how slowly the spindle turns, 4000 rpm may be more than it can. */
+  @Test
+  void aSpindleThatMayNotTurnSoSlowlyIsTold() {
+    assertThat(words(sheets(WALL).get(0).page())).contains("Spindle.\n");
+    assertThat(words(sheets(WALL + "[machine]\nleast-speed = 3000\n").get(0).page()))
+        .doesNotContain("Spindle.\n");
+    assertThat(words(sheets(WALL + "[machine]\nspindle-speed = 9000\n").get(0).page()))
+        .doesNotContain("Spindle.\n");
+  }
+
   private static String dryRun(String toml) {
     List<Book.Section> sections = sheets(toml).get(0).page().sections();
     return sections.get(sections.size() - 1).blocks().stream()

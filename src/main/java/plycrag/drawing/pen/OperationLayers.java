@@ -1,5 +1,7 @@
 package plycrag.drawing.pen;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plycrag.document.Layer;
@@ -74,18 +76,27 @@ public final class OperationLayers {
     return layer(operation, Pen.PART, numbers);
   }
 
-  /** One layer has one pen, so that on layer 0 everything has the same. */
+  /** One layer has one pen: on layer 0, and where operations share a name, all have the same. */
   private Layer layer(Operation operation, Pen pen, Map<Field, Double> numbers) {
     if (isPlain()) {
       return new Layer(LAYER_0, Pen.PART);
     }
-    String name = names.patterns().get(operation);
+    List<Operation> alike =
+        Arrays.stream(Operation.values())
+            .filter(other -> pattern(other).equals(pattern(operation)))
+            .toList();
+    String name = pattern(operation);
     for (Field field : operation.fields()) {
       String number =
           Optional.ofNullable(numbers.get(field)).map(one -> size(one, field)).orElse("");
       name = name.replace(field.text(), number);
     }
-    return new Layer(name, pen, names.coloured() ? operation.colour() : 0);
+    return new Layer(
+        name, alike.size() > 1 ? Pen.PART : pen, names.coloured() ? alike.get(0).colour() : 0);
+  }
+
+  private String pattern(Operation operation) {
+    return names.patterns().get(operation);
   }
 
   /** With an underscore for the point, and of lengths a digit after it. */

@@ -49,7 +49,7 @@ public final class SheetCut {
     this.checked = checked;
     this.face = face;
     this.layers = layers;
-    this.words = SheetCutWords.of(checked.layout(), face, revision);
+    this.words = SheetCutWords.of(checked, face, revision);
   }
 
   /** The drawing of a face, its lower left corner at 0, 0, its layers named as usual. */

@@ -2,6 +2,8 @@ package plycrag.drawing.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import plycrag.check.CheckedLayout;
+import plycrag.drawing.pen.TitleLines;
 import plycrag.layout.Layout;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.WorkedFace;
@@ -14,7 +16,8 @@ final class SheetCutWords {
   private SheetCutWords() {}
 
   /** A line each. */
-  static List<String> of(Layout layout, WorkedFace face, String revision) {
+  static List<String> of(CheckedLayout checked, WorkedFace face, String revision) {
+    Layout layout = checked.layout();
     LaidSheet sheet = face.sheet();
     List<String> lines = new ArrayList<>();
     lines.add(layout.wall().name() + ", revision " + revision);
@@ -28,6 +31,8 @@ final class SheetCutWords {
             + mm(layout.wall().sheet().thickness())
             + " thick, all in millimetres");
     lines.add(cut(layout, face));
+    lines.add(TitleLines.support(checked) + ".");
+    lines.add(TitleLines.BOULDERING);
     return List.copyOf(lines);
   }
 
@@ -47,7 +52,7 @@ final class SheetCutWords {
         layout.wall().nesting().cutWith() == CutWith.ROUTER
             || layout.wall().machine().work().routing().cuts();
     return router
-        ? "Laid for a cutter of at most " + mm(layout.wall().nesting().gap()) + " between pieces"
+        ? "Pieces lie " + mm(layout.wall().nesting().gap()) + " apart or more: for no wider cutter"
         : "Pieces are sawn, not routed";
   }
 

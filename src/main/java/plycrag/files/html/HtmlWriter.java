@@ -18,7 +18,7 @@ public final class HtmlWriter {
    *     escaped
    */
   public static String write(Book book, Function<Drawing, String> figures) {
-    return page(book, contents(book), figures);
+    return page(book, contents(book), "", figures);
   }
 
   /**
@@ -28,10 +28,11 @@ public final class HtmlWriter {
    * @param figures as for a book
    */
   public static String writeSheet(Book book, Function<Drawing, String> figures) {
-    return page(book, "", figures);
+    return page(book, "", PageCss.SHEET, figures);
   }
 
-  private static String page(Book book, String contents, Function<Drawing, String> figures) {
+  private static String page(
+      Book book, String contents, String style, Function<Drawing, String> figures) {
     return HtmlText.fill(
         """
         <!DOCTYPE html>
@@ -52,7 +53,7 @@ public final class HtmlWriter {
         </html>
         """,
         HtmlText.of(book.title()),
-        PageCss.CSS,
+        PageCss.CSS + style,
         running("stamp", book.stamp()),
         head(book),
         contents,

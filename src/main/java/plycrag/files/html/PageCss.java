@@ -82,4 +82,30 @@ final class PageCss {
         p { orphans: 3; widows: 3; }
       }
       """;
+
+  /** What a sheet for the workshop has beyond that: printed, it takes one paper, front and back. */
+  static final String SHEET =
+      """
+      @media print {
+        html { font-size: 9pt; line-height: 1.3; }
+        h1 { font-size: 13pt; margin: 0; }
+        h2 { font-size: 10pt; margin: 0 0 1.5mm; }
+        header { margin-bottom: 2mm; }
+        .subtitle { font-size: 9pt; margin: 0; }
+        main { column-count: 2; column-gap: 8mm; }
+        section { margin-top: 3mm; }
+        section:first-child { column-span: all; margin-top: 0; break-after: page; }
+        section > .wide, figure { margin-bottom: 3mm; }
+        p, ul { margin-bottom: 1.5mm; }
+        figcaption, p, li { max-width: none; }
+        th, td { padding: 0.3mm 3mm 0.3mm 0; max-width: none; }
+        tbody tr:nth-child(5n) > * { padding-bottom: 1mm; }
+        section:first-child .wide svg { width: 190mm; max-height: 120mm; }
+        .caution { margin: 1.5mm 0; padding-left: 2mm; }
+        .checklist li { padding: 0.3mm 0 0.3mm 5mm; }
+        .checklist li::before { top: 0.4mm; width: 2.4mm; height: 2.4mm; }
+        .foot { font-size: 8pt; }
+        .foot p { margin-top: 1mm; }
+      }
+      """;
 }

@@ -13,6 +13,7 @@ import plycrag.document.Shape;
 import plycrag.drawing.pen.OperationLayers;
 import plycrag.files.dxf.DxfVersion;
 import plycrag.files.dxf.DxfWriter;
+import plycrag.files.lint.DxfLint;
 import plycrag.layout.sheets.WorkedFace;
 
 class SheetCutTest {
@@ -119,6 +120,18 @@ class SheetCutTest {
     assertThat(colours).hasSize(4).doesNotContain(0);
   }
 
+  /** A shop may want all cuts on one layer; a layer has one pen and one colour. */
+  @Test
+  void operationsMayShareALayer() {
+    Drawing drawing =
+        drawing(
+            "layer-bore = \"CUT\"\nlayer-outline = \"CUT\"\nlayer-opening = \"CUT\"\n"
+                + "dxf-colours = true",
+            true);
+    assertThat(layers(drawing)).contains("CUT");
+    assertThat(DxfLint.faults(DxfWriter.write(drawing, DxfVersion.R2000))).isEmpty();
+  }
+
   @Test
   void plainHasAllCutsOnLayerZeroAndNothingElse() {
     Drawing plain = drawing("dxf-layers = \"plain\"", true);
@@ -137,7 +150,7 @@ class SheetCutTest {
     Drawing drawing = drawing("", true);
     assertThat(drawing.remarks())
         .contains(
-            "Untitled wall, revision 0123ABCD",
+            "wall, revision 0123ABCD",
             "Sheet S1, front face up, face 2 of 2, turned over left to right",
             "Stock 2440 x 1220 x 18 thick, all in millimetres");
     assertThat(drawing.shapes().stream().filter(Shape.Label.class::isInstance))
@@ -145,6 +158,6 @@ class SheetCutTest {
         .extracting(label -> ((Shape.Label) label).text())
         .containsExactlyElementsOf(drawing.remarks());
     assertThat(DxfWriter.write(drawing, DxfVersion.R12))
-        .startsWith("999\nUntitled wall, revision 0123ABCD\n");
+        .startsWith("999\nwall, revision 0123ABCD\n");
   }
 }
