@@ -84,12 +84,12 @@ public record JointHardware(
     return switch (joint.kind()) {
       case END ->
           layout.fixings().throughOf(joint).isPresent()
-              ? through(Kind.SCREW, joints.screws().spacing(), joint, layout)
+              ? through(Kind.SCREW, joint, layout)
               : onEnd(joint, layout);
       case SPLICE -> steel(Kind.STRAP, 1, joint, layout);
       case STUD_SPLICE -> steel(Kind.STRAP, 2, joint, layout);
-      case SIDE -> through(Kind.SCREW, joints.screws().spacing(), joint, layout);
-      case FOLD -> through(Kind.BOLT, joints.bolts().spacing(), joint, layout);
+      case SIDE -> through(Kind.SCREW, joint, layout);
+      case FOLD -> through(Kind.BOLT, joint, layout);
       case HINGE -> steel(Kind.HINGE, each, joint, layout);
       case FOLD_EDGES -> steel(Kind.BRACKET, each, joint, layout);
     };
@@ -112,13 +112,8 @@ public record JointHardware(
         .orElseGet(() -> steel(Kind.BRACKET, 1, joint, layout));
   }
 
-  private static JointHardware through(Kind kind, double spacing, Joint joint, Layout layout) {
-    int count =
-        layout
-            .fixings()
-            .throughOf(joint)
-            .map(found -> found.spots().size())
-            .orElseGet(() -> along(joint.length(), spacing));
+  private static JointHardware through(Kind kind, Joint joint, Layout layout) {
+    int count = layout.fixings().throughOf(joint).map(found -> found.spots().size()).orElse(0);
     return new JointHardware(kind, count, Optional.empty());
   }
 

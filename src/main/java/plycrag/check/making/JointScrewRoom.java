@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plycrag.check.rule.Rule;
 import plycrag.check.rule.WholeWall;
 import plycrag.finding.Finding;
@@ -52,8 +53,34 @@ public final class JointScrewRoom implements Rule {
               alike -> groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(joint));
     }
     List<Finding> findings = new ArrayList<>();
+    apart(layout).ifPresent(findings::add);
     groups.forEach((alike, joints) -> findings.add(finding(alike, joints, layout)));
     return findings;
+  }
+
+  /** Joints whose members only touch: nothing goes through both. */
+  private Optional<Finding> apart(Layout layout) {
+    List<Joint> apart =
+        layout.joints().stream()
+            .filter(joint -> joint.kind() == Joint.Kind.SIDE || joint.kind() == Joint.Kind.FOLD)
+            .filter(joint -> layout.fixings().throughOf(joint).isEmpty())
+            .filter(joint -> layout.fixings().gussetsOf(joint).isEmpty())
+            .filter(joint -> layout.fixings().othersOf(joint).isEmpty())
+            .toList();
+    return apart.stream()
+        .findFirst()
+        .map(
+            joint ->
+                new WholeWall(name(), Severity.WARNING)
+                    .finding(
+                        "where "
+                            + joint.first()
+                            + " meets "
+                            + joint.second()
+                            + AlikeCount.of(apart.size(), "joint")
+                            + ", the two do not lie against each other, and nothing goes through"
+                            + " both",
+                        "screw a block of timber behind both, or a bracket into their corner"));
   }
 
   private Finding finding(Alike alike, List<Joint> where, Layout layout) {
