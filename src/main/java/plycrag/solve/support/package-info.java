@@ -14,6 +14,10 @@
  *       plycrag.solve.support.BackEdge#lower}), in the middle of a frame too low for that. At each
  *       level and station something level, upright or slanting ends flat on the back of the frame,
  *       in line with the stud; braces from the floor behind low folds stand within the outer studs.
+ *       Under an edge that slants or steps side frames are as high as it is at their own station
+ *       ({@link plycrag.solve.support.BackEdge#at}); what hangs or is fixed is met as high as the
+ *       lowest station allows, and once more above where the edge rises by much ({@link
+ *       plycrag.solve.support.FixedTies}).
  *   <li>What those members end on: posts on rails, a ledger on a wall or under a ceiling, the
  *       floor. On a rail a heel stands behind each stud and along it, cut level at its foot ({@link
  *       plycrag.solve.support.Foot}).

@@ -53,6 +53,17 @@ class FreestandingTest {
             "POST on RAIL at -350 100 along 100", "POST on TIE at -350 2082 along 100");
   }
 
+  /** 300 along the back are 240 down: 2082 - 240. */
+  @Test
+  void postsAreAsHighAsTheEdgeAtTheirStation() {
+    BackEdge falls = Sections.slanting(MAIN, List.of(0.0, 300.0), 0.0, 600.0);
+    assertThat(timbers(braced(300, KICK, falls), TimberUse.POST))
+        .extracting(Sections::side)
+        .containsExactly(
+            "-400 100, -300 100, -300 2082, -400 2082",
+            "-400 100, -300 100, -300 1842, -400 1842");
+  }
+
   /**
    * The lower tie, its middle at 800 - 210 = 590, ends on the post at -300; the upper runs over it
    * to -400, and the other way to (2082 - 800) · 3/4 = 961.5 and 1036.5.

@@ -39,6 +39,15 @@ class HangersTest {
     assertThat(frame.unheld()).isEmpty();
   }
 
+  /** Joists that carry it lie further out than what hangs on it. */
+  @Test
+  void aLedgerReachesTheJoistsBeyond() {
+    SupportFrame frame = Hangers.of(site(TWO, 600, MAIN), 2500, new Span(-160, 700));
+    assertThat(timbers(frame, TimberUse.LEDGER))
+        .extracting(Sections::side)
+        .containsExactly("-160 2460, 700 2460, 700 2500, -160 2500");
+  }
+
   /** 20 mm between 2172 and the ledger's underside 40 below the ceiling are enough. */
   @Test
   void aHangerIsTwentyMillimetresLongAtLeast() {

@@ -60,6 +60,26 @@ class LevelTiesTest {
   }
 
   /**
+   * An edge that falls by 300 along the back at the second station is 240 lower there: both ties lie
+   * at 2082 - 240. By 500, 400 lower, there is 50 more than 450 to be held at the first station once
+   * more, on a ledger that reaches 200 to both of its sides.
+   */
+  @Test
+  void anEdgeThatFallsIsHeldWhereItIsLowest() {
+    BackEdge falls = Sections.slanting(MAIN, List.of(0.0, 300.0), 0.0, 600.0);
+    assertThat(timbers(FixedTies.of(site(TWO, 600, falls), 200), TimberUse.LEDGER))
+        .extracting(Sections::side)
+        .containsExactly("0 1842, 640 1842, 640 1942, 0 1942");
+    BackEdge more = Sections.slanting(MAIN, List.of(0.0, 500.0), 0.0, 600.0);
+    SupportFrame twice = FixedTies.of(site(TWO, 600, more), 200);
+    assertThat(timbers(twice, TimberUse.LEDGER))
+        .extracting(Sections::side)
+        .containsExactly(
+            "0 1682, 640 1682, 640 1782, 0 1782", "-200 2082, 240 2082, 240 2182, -200 2182");
+    assertThat(timbers(twice, TimberUse.TIE)).hasSize(3);
+  }
+
+  /**
    * 100 deep, in the middle of 100: the first reaches from 0 to 100, the second from 100 to 200 if
    * it is in the middle of another 100; of another 98, it would begin at 99. Alone, the first would
    * begin below the floor on 99.
