@@ -19,9 +19,11 @@ public record FindingGroup(List<Finding> findings) {
   /** More places than this are counted rather than named. */
   private static final int NAMED = 3;
 
-  /** What parts are marked with: two letters of a member, one of a piece, a sheet or a joint. */
+  /** What parts are marked with: two letters of a member or hardware, else one. */
   private static final Pattern MARK =
-      Pattern.compile("\\b(?:PL|RK|ST|TR|HD|BL|PO|TI|RA|BC|KB|BM|LG|HA|GU|A|J|P|S|T)[0-9]+\\b");
+      Pattern.compile(
+          "\\b(?:PL|RK|ST|TR|HD|BL|PO|TI|RA|HE|SL|BC|KB|BM|LG|HA"
+              + "|BR|SP|HN|BT|SC|GU|AN|TE|A|J|P|S|T)[0-9]+\\b");
 
   /** Copies the list and rejects an empty one. */
   public FindingGroup {

@@ -2,6 +2,7 @@ package plycrag.read;
 
 import java.util.List;
 import java.util.stream.Stream;
+import plycrag.catalog.BoltThread;
 import plycrag.read.schema.AtLeast;
 import plycrag.read.schema.CountKind;
 import plycrag.read.schema.DefaultValue;
@@ -10,9 +11,11 @@ import plycrag.read.schema.Parameter;
 import plycrag.read.schema.Range;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.TextKind;
+import plycrag.read.schema.ThreadKind;
 import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
 import plycrag.read.text.Faults;
+import plycrag.units.LengthUnit;
 import plycrag.wall.Inserts;
 import plycrag.wall.Inserts.Blocked;
 import plycrag.wall.Inserts.Body;
@@ -44,6 +47,12 @@ final class InsertTable {
           new CountKind(new Range(1, 6), "screws"),
           DefaultValue.count(3),
           "Screws in the flange of each insert that is screwed on.");
+  static final Parameter<BoltThread> THREAD =
+      new Parameter<>(
+          "thread",
+          new ThreadKind(),
+          DefaultValue.derived("M10; 3/8-16 UNC where bare numbers mean inches"),
+          "The thread of the inserts and of the bolts for holds.");
   static final Parameter<Double> HOLE =
       new Parameter<>(
           "hole",
@@ -115,6 +124,7 @@ final class InsertTable {
                       PatternKeys.SETBACK,
                       KIND,
                       FLANGE_SCREWS,
+                      THREAD,
                       HOLE,
                       FLANGE,
                       BARREL),
@@ -168,11 +178,16 @@ final class InsertTable {
     }
   }
 
+  private static BoltThread thread(Values values) {
+    BoltThread usual = values.unit() == LengthUnit.MM ? BoltThread.M10 : BoltThread.UNC_3_8;
+    return values.given(THREAD).orElse(usual);
+  }
+
   static Inserts record(Values values) {
     return new Inserts(
         PatternKeys.ofFacets(values),
         values.given(POSITIONS),
-        new Fastening(values.get(KIND), values.get(FLANGE_SCREWS)),
+        new Fastening(values.get(KIND), values.get(FLANGE_SCREWS), thread(values)),
         new Body(
             values.get(HOLE), values.get(FLANGE), values.get(BARREL), RecessKeys.record(values)),
         new BoltZone(values.get(BOLT_ZONE), values.get(BOLT_REACH)),

@@ -54,14 +54,16 @@ final class HardwareNeeds {
     Inserts insert = wall.inserts();
     int count = layout.inserts().size();
     boolean screwed = insert.fastening().kind() == Fixing.SCREW_ON;
+    String thread = insert.fastening().thread().word();
     String size =
-        "hole "
+        thread
+            + ", hole "
             + tape.size(insert.body().hole())
             + ", flange "
             + tape.size(insert.body().flange())
             + ", barrel "
             + tape.size(insert.body().barrel());
-    String what = "threaded insert, " + (screwed ? "screwed on" : "hammered in");
+    String what = screwed ? "T-nut, screwed on" : "T-nut with prongs, hammered in";
     Amount amount = Amount.withSpare(count);
     add("inserts", what, size, amount, Sourcing.of(Article.INSERT, insert.body().hole()));
     int screws = screwed ? insert.fastening().flangeScrews() : 0;
@@ -76,10 +78,10 @@ final class HardwareNeeds {
         new Need(
             "holds",
             "bolt for a hold, one an insert",
-            "",
+            thread,
             amount,
             Sourcing.of(Article.HOLD_BOLT),
-            "thread of the inserts; head and length as the holds ask; fewer if holds are fewer"));
+            "head and length as the holds ask; fewer if holds are fewer"));
   }
 
   private void addScrews() {

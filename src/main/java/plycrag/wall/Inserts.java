@@ -1,6 +1,7 @@
 package plycrag.wall;
 
 import java.util.Optional;
+import plycrag.catalog.BoltThread;
 
 /**
  * The inserts and their pattern.
@@ -36,8 +37,9 @@ public record Inserts(
    *
    * @param kind of it
    * @param flangeScrews in the flange of each that is screwed on
+   * @param thread of it, and of the bolts for holds
    */
-  public record Fastening(Fixing kind, int flangeScrews) {}
+  public record Fastening(Fixing kind, int flangeScrews, BoltThread thread) {}
 
   /**
    * What of the sheet an insert takes.

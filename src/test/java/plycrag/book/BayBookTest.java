@@ -100,7 +100,7 @@ class BayBookTest {
     assertThat(rows)
         .contains(
             "structural plywood, 18 mm thick as measured: 2440 x 1220 mm|1|1|☐",
-            "bolt for a hold, one an insert|4 + 1|5|☐",
+            "bolt for a hold, one an insert: M10|4 + 1|5|☐",
             "countersunk wood screw, sheet to frame: 4.5 x 50 mm|39|39|☐",
             "paint for the climbing face|0.3 l|0.3 l|☐");
     assertThat(rows).hasSize(10);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import plycrag.catalog.BoltThread;
 import plycrag.finding.FindingLine;
 import plycrag.units.LengthUnit;
 import plycrag.wall.Clearances;
@@ -186,7 +187,7 @@ class ParameterFileTest {
                     new Scattering(180, 180, 1),
                     new Pattern.Fit(Pattern.Symmetry.NONE, 100)),
                 Optional.empty(),
-                new Inserts.Fastening(Inserts.Fixing.HAMMER_IN, 3),
+                new Inserts.Fastening(Inserts.Fixing.HAMMER_IN, 3, BoltThread.M10),
                 new Inserts.Body(12, 26, 12, Optional.empty()),
                 new Inserts.BoltZone(16, 50),
                 new Inserts.Blocked(Inserts.WhenBlocked.SOLVE, 75)));

@@ -215,7 +215,7 @@ class FoldListsTest {
         .extracting(
             want -> want.what() + " " + want.amount().quantity() + " + " + want.amount().spare())
         .containsExactly(
-            "threaded insert, screwed on 2 + 1",
+            "T-nut, screwed on 2 + 1",
             "screw for flanges 6 + 3",
             "bolt for a hold, one an insert 2 + 1");
     assertThat(needs.get(1).size()).isEqualTo("at most 17 mm long");

@@ -16,6 +16,7 @@ import plycrag.finding.Finding;
 import plycrag.finding.Severity;
 import plycrag.prices.PriceList;
 import plycrag.read.lists.PriceFile;
+import plycrag.wall.buying.MaterialWishes.Environment;
 
 /** Sums are worked out by hand beside each check. */
 class ShoppingListTest {
@@ -46,11 +47,28 @@ class ShoppingListTest {
   void insertsGetFivePercentMoreInTheCheapestPacks() {
     PriceList packs =
         prices("insert,12 mm,pack,30,9.99,EUR,,\ninsert,12 mm,pack,100,18.33,EUR,20,\n");
-    ShoppingLine inserts = line(list(WALL, packs), "threaded insert");
+    ShoppingLine inserts = line(list(WALL, packs), "T-nut");
     assertThat(inserts.need().amount().spare()).isEqualTo(3);
     assertThat(inserts.units()).isEqualByComparingTo("2");
     assertThat(inserts.soldAs()).isEqualTo("pack of 30");
     assertThat(inserts.cost()).contains(new BigDecimal("19.98"));
+  }
+
+  /** M10 where nothing is told, 3/8-16 in a file of inches, else what is told. */
+  @Test
+  void insertsAndBoltsAreBoughtByTheirThread() {
+    assertThat(threads("[[facet]]\n")).containsExactly("M10", "M10");
+    assertThat(threads("[wall]\nunit = \"in\"\n[[facet]]\n"))
+        .containsExactly("3/8-16 UNC", "3/8-16 UNC");
+    assertThat(threads("[[facet]]\n[inserts]\nthread = \"m8\"\n")).containsExactly("M8", "M8");
+  }
+
+  private static List<String> threads(String toml) {
+    return new HardwareNeeds(Walls.laidOut(toml), Environment.INDOORS)
+        .needs().stream()
+            .filter(need -> need.what().matches("T-nut.*|bolt for a hold.*"))
+            .map(need -> need.size().replaceAll(", .*", ""))
+            .toList();
   }
 
   /**
@@ -62,7 +80,7 @@ class ShoppingListTest {
     PriceList packs = prices("insert,12 mm,pack,10,4.00,EUR,,\ninsert,12 mm,pack,50,15.00,EUR,,\n");
     List<ShoppingLine> inserts =
         list(WALL, packs).lines().stream()
-            .filter(line -> line.need().what().startsWith("threaded insert"))
+            .filter(line -> line.need().what().startsWith("T-nut"))
             .toList();
     assertThat(inserts)
         .extracting(ShoppingLine::soldAs)
@@ -107,7 +125,7 @@ class ShoppingListTest {
   @Test
   void aMissingPriceIsMissingAndMakesTheTotalIncomplete() {
     ShoppingList list = list(WALL, prices("sheet,,piece,,60,EUR,,\ninsert,,pack,100,,EUR,,\n"));
-    ShoppingLine inserts = line(list, "threaded insert");
+    ShoppingLine inserts = line(list, "T-nut");
     assertThat(inserts.isPriceMissing()).isTrue();
     assertThat(inserts.units()).isEqualByComparingTo("1");
     Costs costs = Costs.of(list);

@@ -22,6 +22,7 @@ public sealed interface Kind<T>
         NumberListKind,
         CountKind,
         WordKind,
+        ThreadKind,
         TextKind,
         FlagKind {
 

@@ -10,7 +10,9 @@ import plycrag.layout.Layout;
 import plycrag.layout.joints.Hardware;
 import plycrag.layout.joints.Hardware.Anchored;
 
-/** A wall of 1200 mm hung under joists 400 mm apart, the outer hangers' middles at 22.5 and 1177.5. */
+/**
+ * A wall of 1200 mm hung under joists 400 mm apart, the outer hangers' middles at 22.5 and 1177.5.
+ */
 class BeyondJoistsTest {
   private static String hung(String room) {
     return """

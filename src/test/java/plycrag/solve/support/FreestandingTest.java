@@ -60,8 +60,7 @@ class FreestandingTest {
     assertThat(timbers(braced(300, KICK, falls), TimberUse.POST))
         .extracting(Sections::side)
         .containsExactly(
-            "-400 100, -300 100, -300 2082, -400 2082",
-            "-400 100, -300 100, -300 1842, -400 1842");
+            "-400 100, -300 100, -300 2082, -400 2082", "-400 100, -300 100, -300 1842, -400 1842");
   }
 
   /**

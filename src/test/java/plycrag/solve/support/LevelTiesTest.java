@@ -60,9 +60,9 @@ class LevelTiesTest {
   }
 
   /**
-   * An edge that falls by 300 along the back at the second station is 240 lower there: both ties lie
-   * at 2082 - 240. By 500, 400 lower, there is 50 more than 450 to be held at the first station once
-   * more, on a ledger that reaches 200 to both of its sides.
+   * An edge that falls by 300 along the back at the second station is 240 lower there: both ties
+   * lie at 2082 - 240. By 500, 400 lower, there is 50 more than 450 to be held at the first station
+   * once more, on a ledger that reaches 200 to both of its sides.
    */
   @Test
   void anEdgeThatFallsIsHeldWhereItIsLowest() {
