@@ -20,7 +20,7 @@ import plycrag.TestFiles;
  */
 class DamagedProgramTest {
   private static final Path FOLDER = Path.of("out-samples/cox-slab");
-  private static final String NAME = "sheet-S3-front-t1.ngc";
+  private static final String NAME = "sheet-S3-front-t01.ngc";
   private static final double CLEARANCE = 23;
   private static final String SIGNS = "0123456789.-+ ()GMXYZFSPN%;/[]#abc\u00e9\n";
 
@@ -74,8 +74,8 @@ class DamagedProgramTest {
     }
     assertThat(found).isBetween(700, 990);
     assertThat(faults(text.replace("COX", "BOW"))).isEmpty();
-    assertThat(faults(text.replace("G0 Z23\n", "G0 Z23.5\n"))).isEmpty();
-    assertThat(faults(text.replace(" F600", "").replaceFirst("G1 Z-0.5", "G1 Z-0.5 F600")))
+    assertThat(faults(text.replace("G0 Z23.\n", "G0 Z23.5\n"))).isEmpty();
+    assertThat(faults(text.replace(" F600.", "").replaceFirst("G1 Z-0.5", "G1 Z-0.5 F600.")))
         .isEmpty();
   }
 
