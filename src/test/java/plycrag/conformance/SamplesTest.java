@@ -93,7 +93,7 @@ class SamplesTest {
   }
 
   private static double thickness(Path program) {
-    return comment(program, Pattern.compile(".*SHEET ([0-9.]+) THICK.*"));
+    return comment(program, Pattern.compile("\\(STOCK .* ([0-9.]+) THICK\\)"));
   }
 
   private static double comment(Path program, Pattern pattern) {

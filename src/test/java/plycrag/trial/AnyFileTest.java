@@ -28,7 +28,7 @@ class AnyFileTest {
   @Test
   @Tag("conformance")
   void manyFilesAreChecked() {
-    check(1000);
+    check(500);
   }
 
   @Test
@@ -45,7 +45,7 @@ class AnyFileTest {
   @Test
   @Tag("conformance")
   void manyCuresAreFollowed() {
-    follow(300);
+    follow(120);
   }
 
   private void follow(int count) {
