@@ -28,7 +28,7 @@ class AnyFileTest {
   @Test
   @Tag("conformance")
   void manyFilesAreChecked() {
-    check(500);
+    check(1000);
   }
 
   @Test
@@ -45,7 +45,7 @@ class AnyFileTest {
   @Test
   @Tag("conformance")
   void manyCuresAreFollowed() {
-    follow(120);
+    follow(300);
   }
 
   private void follow(int count) {
