@@ -45,6 +45,22 @@ class CorruptedProgramTest {
     refuses(OUTLINES, CorruptedProgramTest::shortened, "is held by 0 bridges");
   }
 
+  /** Down on a slant where the tool is to stay up: a part of one tab is gone. */
+  @Test
+  void aTabThatIsCrossedOnASlantIsTold() {
+    refuses(OUTLINES, CorruptedProgramTest::slanted, "bridges, not by");
+  }
+
+  private static String slanted(String text) {
+    List<String> lines = new ArrayList<>(List.of(text.split("\n", -1)));
+    int at = 0;
+    while (!lines.get(at).contains(" Z4. ") || !lines.get(at + 2).contains(" Z-0.5 ")) {
+      at++;
+    }
+    lines.remove(at + 1);
+    return String.join("\n", lines);
+  }
+
   /** Every rise to a tab, and what follows on it, to another height. */
   private static String lowered(String text, String height) {
     return text.replace("Z4. ", "Z" + height + " ");

@@ -34,6 +34,11 @@ record Visit(String program, Cutter cutter, List<CutMove> cuts) {
     return cuts.stream().filter(cut -> cut.highest() <= height).toList();
   }
 
+  /** The cuts some part of which lies at a height or below. */
+  List<CutMove> reaching(double height) {
+    return cuts.stream().filter(cut -> cut.lowest() <= height).toList();
+  }
+
   /** Whether the same program cuts with the same tool. */
   boolean isLike(Visit other) {
     return program.equals(other.program) && cutter.equals(other.cutter);
