@@ -21,13 +21,13 @@ import plycrag.layout.standing.Mass;
 import plycrag.layout.standing.Raising;
 import plycrag.layout.standing.RunAtAngle;
 import plycrag.layout.support.Anchor;
+import plycrag.layout.support.SupportPart;
 import plycrag.layout.support.Tether;
 import plycrag.layout.support.WallSupport;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Across;
-import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
 import plycrag.wall.room.Room.Floor;
 import plycrag.wall.room.Room.Handling;
@@ -55,7 +55,7 @@ final class StandingUp {
     for (List<FacetLayout> run : layout.runs()) {
       blocks.add(new Paragraph(raising(run)));
     }
-    if (!layout.wall().support().map(GivenSupport::hasPosts).orElse(false)) {
+    if (isFixed()) {
       blocks.add(Cautions.fixing());
     }
     layout.support().ifPresent(support -> addSupport(support, blocks));
@@ -139,12 +139,26 @@ final class StandingUp {
     return String.join(", ", words);
   }
 
+  /** Whether some of it is fixed to the building, or may be: what holds it is not told. */
+  private boolean isFixed() {
+    return layout.facets().stream()
+        .anyMatch(
+            facet ->
+                !layout.wall().support(facet.facet()).map(GivenSupport::hasPosts).orElse(false));
+  }
+
   private void addSupport(WallSupport support, List<Block> blocks) {
-    if (support.kind() == Kind.FREESTANDING) {
+    List<GivenSupport> onPosts =
+        support.parts().stream()
+            .map(SupportPart::asked)
+            .filter(GivenSupport::hasPosts)
+            .distinct()
+            .toList();
+    if (!onPosts.isEmpty()) {
       blocks.add(new Paragraph(shims()));
-      GivenSupport asked = layout.wall().support().orElseThrow();
-      blocks.add(new Paragraph(stiffness(asked.bracing())));
-    } else {
+      onPosts.forEach(asked -> blocks.add(new Paragraph(stiffness(asked.bracing()))));
+    }
+    if (support.parts().stream().anyMatch(part -> !part.asked().hasPosts())) {
       blocks.add(anchors(support));
     }
     if (!support.tethers().isEmpty()) {

@@ -134,7 +134,7 @@ public final class LayoutPlan {
    * those too, so that those of all are in line.
    */
   private static List<Seam> seamsInLine(Wall wall, Facet facet, List<Skin> skins) {
-    if (wall.support().isEmpty()) {
+    if (wall.support(facet).isEmpty()) {
       return List.of();
     }
     return Facet.runs(wall.facets(), Function.identity()).stream()

@@ -37,7 +37,7 @@ public final class MemberSections {
   private static List<Section> taken(Wall wall, List<PlacedMember> standing) {
     double breadth = wall.frame().breadth();
     Stream<Section> asked =
-        wall.support().stream()
+        wall.supports().all().stream()
             .flatMap(support -> support.timber().sections(breadth).stream())
             .filter(section -> standing.stream().anyMatch(one -> section.isLike(one.section())));
     return Stream.concat(Stream.of(wall.frame().section()), asked).toList();

@@ -20,6 +20,7 @@ import plycrag.wall.Wall.Framework;
 import plycrag.wall.Wall.Sheeting;
 import plycrag.wall.buying.MaterialWishes;
 import plycrag.wall.machine.Machine;
+import plycrag.wall.room.Supports;
 
 /** What a file says in all of its tables. */
 final class Contents {
@@ -52,7 +53,7 @@ final class Contents {
     FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
     new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
-    SupportTable.check(in(SupportTable.TABLE), context.faults());
+    SupportTable.check(in(SupportTable.TABLE), all(FacetTable.TABLE), context.faults());
     CeilingKeys.check(in(RoomTable.TABLE), context.faults());
     SheetTable.check(in(SheetTable.TABLE), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
@@ -64,7 +65,8 @@ final class Contents {
     if (context.unit().isPresent()) {
       RecessKeys.checkDepth(in(InsertTable.TABLE), in(SheetTable.TABLE), context.faults());
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
-      SupportTable.checkLedger(in(SupportTable.TABLE), in(FrameTable.TABLE), context.faults());
+      SupportTable.checkLedgers(
+          in(SupportTable.TABLE), all(FacetTable.TABLE), in(FrameTable.TABLE), context.faults());
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
     }
     if (context.faults().sorted().isEmpty()) {
@@ -101,7 +103,11 @@ final class Contents {
             machine(screws),
             buying,
             OutputTable.record(in(OutputTable.TABLE))),
-        new Site(SupportTable.record(in(SupportTable.TABLE), frame), RoomTable.record(this)));
+        new Site(supports(frame), RoomTable.record(this)));
+  }
+
+  private Supports supports(Frame frame) {
+    return SupportTable.record(in(SupportTable.TABLE), all(FacetTable.TABLE), facetNames(), frame);
   }
 
   private GivenFace face(double wallWidth, Sheet sheet) {

@@ -53,7 +53,13 @@ final class DocumentReader {
         entries.put(parameter.key(), entry(parameter, value));
       }
     }
-    return new Values(found.key(), context.shownUnit(), entries);
+    Map<String, Values> inner = new HashMap<>();
+    for (TableSpec one : table.inner()) {
+      TomlTables.inner(found, one)
+          .filter(there -> !syntax.isLost(there.place()))
+          .ifPresent(there -> inner.put(one.name(), values(one, there)));
+    }
+    return new Values(found.key(), context.shownUnit(), entries, inner);
   }
 
   private <T> Values.Entry<T> entry(Parameter<T> parameter, Located value) {

@@ -101,7 +101,8 @@ final class FacetTable {
           true,
           "A plane of the climbing face, from the floor up, each on the one before; one is needed.",
           List.of(NAME, ANGLE, LENGTH, VERTICAL_HEIGHT, WIDTH, OUTLINE, SHIFT, BESIDE, TURN),
-          List.of());
+          List.of(),
+          List.of(SupportTable.OF_FACET));
 
   private FacetTable() {}
 

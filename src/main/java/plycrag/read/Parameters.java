@@ -1,7 +1,6 @@
 package plycrag.read;
 
 import java.util.List;
-import java.util.Optional;
 import plycrag.wall.Clearances;
 import plycrag.wall.Frame;
 import plycrag.wall.GivenCutout;
@@ -19,8 +18,8 @@ import plycrag.wall.buying.MaterialWishes;
 import plycrag.wall.buying.TimberStock;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.SheetCuttingRules;
-import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.Room;
+import plycrag.wall.room.Supports;
 
 /**
  * Everything a parameter file says, validated; one small record for each stage. Only {@code read}
@@ -74,10 +73,10 @@ public record Parameters(
   /**
    * Where a wall stands.
    *
-   * @param support what holds it up, if it is told
+   * @param supports what holds it up
    * @param room what is around it
    */
-  public record Site(Optional<GivenSupport> support, Room room) {}
+  public record Site(Supports supports, Room room) {}
 
   /** The facets, in the order of the file. */
   public List<GivenFacet> facets() {
@@ -89,9 +88,9 @@ public record Parameters(
     return face.cutouts();
   }
 
-  /** What holds it up, if it is told. */
-  public Optional<GivenSupport> support() {
-    return site.support();
+  /** What holds it up. */
+  public Supports supports() {
+    return site.supports();
   }
 
   /** What is around it. */

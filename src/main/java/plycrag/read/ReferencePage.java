@@ -48,7 +48,10 @@ public final class ReferencePage {
         + "\n\n"
         + table.meaning()
         + "\n\n| key | meaning | allowed | default |\n|---|---|---|---|\n"
-        + table.parameters().stream().map(ReferencePage::row).collect(Collectors.joining());
+        + table.parameters().stream().map(ReferencePage::row).collect(Collectors.joining())
+        + table.inner().stream()
+            .map(inner -> "\n### " + table.header(inner) + "\n\n" + inner.meaning() + "\n")
+            .collect(Collectors.joining());
   }
 
   private static String row(Parameter<?> parameter) {

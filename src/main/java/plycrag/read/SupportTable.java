@@ -1,8 +1,13 @@
 package plycrag.read;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import plycrag.geometry.Tolerance;
 import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.LengthKind;
@@ -29,6 +34,7 @@ import plycrag.wall.room.GivenSupport.Hold;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
 import plycrag.wall.room.GivenSupport.Timber;
+import plycrag.wall.room.Supports;
 
 /** The keys of {@code [support]}. */
 final class SupportTable {
@@ -194,10 +200,48 @@ final class SupportTable {
               LEDGER),
           List.of());
 
+  /** Stands in a facet's table. */
+  static final TableSpec OF_FACET =
+      new TableSpec(
+          TABLE.name(),
+          false,
+          "What holds this facet up, where that is not what `[support]` tells: a roof that hangs"
+              + " over a wall that is fixed, a wall on posts beside another. It stands below the"
+              + " keys of its `[[facet]]`. The keys are those of `[support]`; one that is left out"
+              + " is as `[support]` has it.",
+          TABLE.parameters(),
+          List.of());
+
   private SupportTable() {}
 
-  /** Reports a support that leans on a building which is not told, and keys of no support. */
-  static void check(Values values, Faults faults) {
+  /**
+   * What is told of a facet's own support, filled with what is told of the wall's.
+   *
+   * @param facets the facets' tables
+   * @return by the facet's place among them, in order
+   */
+  static SortedMap<Integer, Values> own(Values usual, List<Values> facets) {
+    SortedMap<Integer, Values> own = new TreeMap<>();
+    for (int at = 0; at < facets.size(); at++) {
+      Optional<Values> told = facets.get(at).inner(OF_FACET);
+      if (told.isPresent()) {
+        own.put(at, told.get().or(usual));
+      }
+    }
+    return own;
+  }
+
+  /** Reports supports that lean on a building which is not told, and keys of no support. */
+  static void check(Values usual, List<Values> facets, Faults faults) {
+    Collection<Values> own = own(usual, facets).values();
+    boolean isBasis = !usual.isGiven(KIND) && own.stream().anyMatch(one -> one.isGiven(KIND));
+    if (!isBasis) {
+      check(usual, faults);
+    }
+    own.forEach(one -> check(one, faults));
+  }
+
+  private static void check(Values values, Faults faults) {
     if (!values.isGiven(KIND)) {
       TABLE.parameters().stream()
           .filter(values::isGiven)
@@ -222,11 +266,16 @@ final class SupportTable {
   }
 
   /**
-   * Reports a ledger on a building's wall over which ties would stand out.
+   * Reports ledgers on a building's wall over which ties would stand out.
    *
    * @param frame the keys of the frame, as deep as which ties are where nothing else is told
    */
-  static void checkLedger(Values values, Values frame, Faults faults) {
+  static void checkLedgers(Values usual, List<Values> facets, Values frame, Faults faults) {
+    checkLedger(usual, frame, faults);
+    own(usual, facets).values().forEach(one -> checkLedger(one, frame, faults));
+  }
+
+  private static void checkLedger(Values values, Values frame, Faults faults) {
     boolean onWall = values.given(KIND).filter(ON_WALL::contains).isPresent();
     if (!onWall || !values.isSound(TIE) || !frame.isSound(FrameTable.SECTION)) {
       return;
@@ -252,11 +301,20 @@ final class SupportTable {
   }
 
   /**
-   * The record, if there is a support.
+   * The records.
    *
-   * @param frame as deep as which its timber is where nothing else is told
+   * @param facets the facets' tables
+   * @param names the facets' names
+   * @param frame as deep as which timber is where nothing else is told
    */
-  static Optional<GivenSupport> record(Values values, Frame frame) {
+  static Supports record(Values usual, List<Values> facets, List<String> names, Frame frame) {
+    Map<String, GivenSupport> own = new LinkedHashMap<>();
+    own(usual, facets)
+        .forEach((at, told) -> record(told, frame).ifPresent(one -> own.put(names.get(at), one)));
+    return new Supports(record(usual, frame), own);
+  }
+
+  private static Optional<GivenSupport> record(Values values, Frame frame) {
     return values.given(KIND).map(kind -> record(kind, values, frame));
   }
 

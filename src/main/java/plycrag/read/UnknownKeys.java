@@ -59,23 +59,39 @@ final class UnknownKeys {
           shape(found) + " stands here",
           table.header() + " is allowed");
     }
-    for (Located each : document.tables(table)) {
-      for (String key : ((TomlTable) each.value()).keySet()) {
-        Located entry = TomlTables.at(each, key);
-        if (table.find(key).isEmpty() && !syntax.isLost(entry.place())) {
-          reportUnknown(table, key, entry);
-        }
+    document.tables(table).forEach(each -> reportIn(table, table.header(), each));
+  }
+
+  /** Reports what is not declared in one table as it stands in the file. */
+  private void reportIn(TableSpec table, String header, Located each) {
+    for (String key : ((TomlTable) each.value()).keySet()) {
+      Located entry = TomlTables.at(each, key);
+      if (syntax.isLost(entry.place()) || table.find(key).isPresent()) {
+        continue;
       }
+      table
+          .findInner(key)
+          .ifPresentOrElse(
+              inner -> reportInner(inner, table.header(inner), entry),
+              () -> reportUnknown(table, header, key, entry));
     }
   }
 
-  private void reportUnknown(TableSpec table, String key, Located entry) {
+  private void reportInner(TableSpec inner, String header, Located entry) {
+    if (entry.value() instanceof TomlTable) {
+      reportIn(inner, header, entry);
+    } else {
+      faults.add(entry.key(), entry.place(), shape(entry) + " stands here", header + " is allowed");
+    }
+  }
+
+  private void reportUnknown(TableSpec table, String header, String key, Located entry) {
     List<String> keys = table.parameters().stream().map(Parameter::key).toList();
     faults.add(
         entry.key(),
         entry.place(),
         "there is no such key",
-        "in " + table.header() + " " + String.join(", ", keys) + " may stand",
+        "in " + header + " " + String.join(", ", keys) + " may stand",
         suggestion(table.name(), key));
   }
 

@@ -18,19 +18,21 @@ public record Swing(Facet hinged) {
 
   /** That of a run of a hinged wall, from the floor up; none if nothing of it turns. */
   public static Optional<Swing> of(Wall wall, List<Facet> run) {
-    boolean turns =
-        wall.support().filter(support -> support.kind() == Kind.HINGED).isPresent()
-            && run.size() > 1;
+    boolean turns = run.size() > 1 && hinged(wall, run.get(1)).isPresent();
     return turns ? Optional.of(new Swing(run.get(1))) : Optional.empty();
   }
 
   /** The angles a wall is used at, ascending; the one it is drawn at where no others are given. */
   public static List<Double> angles(Wall wall, Facet hinged) {
-    return wall.support()
+    return hinged(wall, hinged)
         .map(GivenSupport::hinge)
         .map(GivenSupport.Hinge::angles)
         .filter(angles -> !angles.isEmpty())
         .orElse(List.of(hinged.angle()));
+  }
+
+  private static Optional<GivenSupport> hinged(Wall wall, Facet facet) {
+    return wall.support(facet).filter(support -> support.kind() == Kind.HINGED);
   }
 
   /** Where a place in the room that turns with the facet lies at another angle of it, degrees. */

@@ -16,6 +16,7 @@ import plycrag.wall.machine.SheetCuttingRules;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.RoomPlane;
+import plycrag.wall.room.Supports;
 
 /**
  * What is to be built.
@@ -96,10 +97,10 @@ public record Wall(
    * Where a wall stands.
    *
    * @param behind what reaches the back of it once it is finished
-   * @param support what holds it up, if it is told
+   * @param supports what holds it up
    * @param room what is around it
    */
-  public record Surroundings(Behind behind, Optional<GivenSupport> support, Room room) {}
+  public record Surroundings(Behind behind, Supports supports, Room room) {}
 
   /** What it is set out with. */
   public Tape tape() {
@@ -121,9 +122,14 @@ public record Wall(
     return surroundings.behind();
   }
 
-  /** What holds it up, if it is told. */
-  public Optional<GivenSupport> support() {
-    return surroundings.support();
+  /** What holds it up. */
+  public Supports supports() {
+    return surroundings.supports();
+  }
+
+  /** What holds a facet up, if it is told. */
+  public Optional<GivenSupport> support(Facet facet) {
+    return supports().of(facet.name());
   }
 
   /** What is around it. */
@@ -234,9 +240,12 @@ public record Wall(
         inserts().bolt().zone() / 2 + clearance().boltToTimber());
   }
 
-  /** How high the rails are that the frame stands on, mm; 0 where it stands on the floor. */
-  public double base() {
-    return support().filter(GivenSupport::hasPosts).map(posts -> posts.timber().rail()).orElse(0.0);
+  /** How high the rails are that a frame stands on, mm; 0 where it stands on the floor. */
+  public double base(Facet facet) {
+    return support(facet)
+        .filter(GivenSupport::hasPosts)
+        .map(posts -> posts.timber().rail())
+        .orElse(0.0);
   }
 
   /** The zones of a facet, in their order. */

@@ -17,6 +17,7 @@ import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.skin.Fixity;
 import plycrag.layout.support.PlacedMember;
+import plycrag.layout.support.SupportPart;
 import plycrag.layout.support.WallSupport;
 import plycrag.wall.buying.Section;
 
@@ -54,7 +55,7 @@ class MemberSectionsTest {
 
   /** The wall with one more member in its support, square or with its back shifted across. */
   private static Layout with(Direction direction, Polygon footprint, Polygon far, double depth) {
-    WallSupport support = STANDING.support().orElseThrow();
+    SupportPart support = STANDING.support().orElseThrow().parts().get(0);
     Member member =
         new Member("BC99", MemberRole.BRACE, Fixity.SUPPORT, direction, footprint, far, depth);
     List<PlacedMember> members = new ArrayList<>(support.members());
@@ -65,15 +66,21 @@ class MemberSectionsTest {
         STANDING.facets(),
         Optional.of(
             new WallSupport(
-                support.kind(),
-                members,
-                support.joints(),
-                support.anchors(),
-                support.tethers(),
-                support.unheld(),
-                support.unmet(),
-                support.sways(),
-                support.widestBay())),
+                List.of(
+                    new SupportPart(
+                        support.run(),
+                        support.facets(),
+                        support.asked(),
+                        support.axes(),
+                        support.buildingFace(),
+                        members,
+                        support.joints(),
+                        support.anchors(),
+                        support.tethers(),
+                        support.unheld(),
+                        support.unmet(),
+                        support.sways(),
+                        support.widestBay())))),
         STANDING.sheets(),
         STANDING.faces(),
         STANDING.offcuts(),

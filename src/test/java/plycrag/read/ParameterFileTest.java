@@ -170,7 +170,7 @@ class ParameterFileTest {
   }
 
   private static Timber timber(String toml) {
-    return good(toml).support().orElseThrow().timber();
+    return good(toml).supports().usual().orElseThrow().timber();
   }
 
   @Test

@@ -53,6 +53,15 @@ final class FacetDrafts {
     } else if (at > 0 && draft.chance(draft.isWild() ? 0.3 : 0.05)) {
       draft.length("shift", draft.length(-600, 600));
     }
+    draft.perhaps(0.08, this::support);
+  }
+
+  /** Of its own: filled with what the wall's has, where the file tells that. */
+  private void support() {
+    draft.table("facet.support");
+    draft.word("kind", draft.of("fixed", "freestanding", "hung", "hinged"));
+    draft.word("fixed-to", draft.of("studs", "masonry", "concrete", "single-skin"));
+    draft.perhapsLength("behind", 0.3, () -> draft.length(100, draft.isWild() ? 4000 : 1200));
   }
 
   private int angle(int at) {

@@ -11,7 +11,7 @@ import plycrag.units.LengthUnit;
 final class ToldCure {
   private static final String ERROR = ": error: ";
   private static final Pattern VALUE =
-      Pattern.compile("\\((\\[\\[?[a-z-]+]]?) ([a-z-]+) = ([^)]+)\\)");
+      Pattern.compile("\\((\\[\\[?[a-z.-]+]]?) ([a-z-]+) = ([^)]+)\\)");
   private static final Pattern FACET = Pattern.compile("\\bfacet (f[0-9]+)\\b");
   private static final Pattern MOVE =
       Pattern.compile("move cutout cutout ([0-9]+) (up|down|to the left|to the right) by ([^,]+),");
@@ -33,7 +33,7 @@ final class ToldCure {
     List<String> files = new ArrayList<>();
     Matcher value = VALUE.matcher(refusal);
     while (value.find()) {
-      String facet = value.group(1).equals("[[facet]]") ? facet(refusal, value.start()) : "";
+      String facet = value.group(1).contains("[facet") ? facet(refusal, value.start()) : "";
       files.add(set(text, value.group(1), facet, value.group(2), value.group(3)));
     }
     Matcher move = MOVE.matcher(refusal);
@@ -58,10 +58,7 @@ final class ToldCure {
     TomlDraft.Part part =
         facet.isEmpty()
             ? file.part(table)
-            : file.parts(table).stream()
-                .filter(one -> one.get("name").filter(quoted(facet)::equals).isPresent())
-                .findFirst()
-                .orElseThrow();
+            : file.partOf(table, one -> one.get("name").filter(quoted(facet)::equals).isPresent());
     part.set(key, value);
     return file.text();
   }

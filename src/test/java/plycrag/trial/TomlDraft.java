@@ -3,6 +3,7 @@ package plycrag.trial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -69,6 +70,18 @@ record TomlDraft(List<TomlDraft.Part> parts) {
   /** The tables of a name. */
   List<Part> parts(String table) {
     return parts.stream().filter(part -> part.table().equals(table)).toList();
+  }
+
+  /** The table of a name that is the first such one, or that stands within it. */
+  Part partOf(String table, Predicate<Part> isMeant) {
+    Part outer = parts.stream().filter(isMeant).findFirst().orElseThrow();
+    return outer.table().equals(table)
+        ? outer
+        : parts.stream()
+            .skip(parts.indexOf(outer))
+            .filter(part -> part.table().equals(table))
+            .findFirst()
+            .orElseThrow();
   }
 
   /** The table of a name, a new one at the end where there is none. */

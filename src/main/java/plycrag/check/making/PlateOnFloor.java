@@ -56,7 +56,9 @@ public final class PlateOnFloor implements Rule {
     }
     if (footing.packing() < -Tolerance.TOUCH) {
       return Optional.of(
-          layout.wall().base() > 0 ? inRails(plate, lowest, tape) : inFloor(plate, lowest, tape));
+          layout.wall().base(lowest.facet()) > 0
+              ? inRails(plate, lowest, tape)
+              : inFloor(plate, lowest, tape));
     }
     return footing.packing() > tape.unit().markingGrid()
         ? Optional.of(packed(plate, lowest, tape))

@@ -12,7 +12,7 @@ import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.support.Anchor;
 import plycrag.layout.support.PlacedMember;
-import plycrag.layout.support.WallSupport;
+import plycrag.layout.support.SupportPart;
 import plycrag.units.Tape;
 
 /**
@@ -20,16 +20,15 @@ import plycrag.units.Tape;
  * with a lever. One as near as timber is thick is none.
  */
 final class BeyondJoists {
-  private final WallSupport support;
+  private final SupportPart support;
   private final double near;
 
-  private BeyondJoists(WallSupport support, double near) {
+  private BeyondJoists(SupportPart support, double near) {
     this.support = support;
     this.near = near;
   }
 
-  static List<Finding> findings(Layout layout, WholeWall report) {
-    WallSupport support = layout.support().orElseThrow();
+  static List<Finding> findings(Layout layout, SupportPart support, WholeWall report) {
     BeyondJoists beyond = new BeyondJoists(support, layout.wall().frame().breadth());
     return support.joints().stream()
         .flatMap(joint -> beyond.finding(joint, layout.wall().tape(), report).stream())

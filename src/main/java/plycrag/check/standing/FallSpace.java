@@ -20,6 +20,7 @@ import plycrag.layout.pattern.Insert;
 import plycrag.layout.standing.FallZone;
 import plycrag.layout.standing.Ground;
 import plycrag.layout.support.PlacedMember;
+import plycrag.layout.support.SupportPart;
 import plycrag.units.Count;
 import plycrag.units.Tape;
 import plycrag.wall.room.Room;
@@ -244,12 +245,13 @@ public final class FallSpace implements Rule {
 
   private Finding post(Layout layout, PlacedMember placed, double ahead) {
     Tape tape = layout.wall().tape();
-    double behind = tape.snapUp(layout.wall().support().orElseThrow().behind() + ahead);
+    SupportPart part = layout.support().orElseThrow().holding(placed);
+    double behind = tape.snapUp(part.asked().behind() + ahead);
+    String table = layout.wall().supports().table(part.facets().get(0));
     return new WholeWall(name(), Severity.ERROR)
         .finding(
             "post " + placed.member().mark() + " stands where people fall",
-            "set the posts further behind "
-                + Cure.length("[support] behind", behind, tape).words());
+            "set the posts further behind " + Cure.length(table + " behind", behind, tape).words());
   }
 
   private void rail(Layout layout, PlacedMember placed, List<Finding> findings) {

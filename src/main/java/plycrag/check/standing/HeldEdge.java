@@ -4,6 +4,7 @@ import java.util.Optional;
 import plycrag.finding.Cure;
 import plycrag.finding.Measure;
 import plycrag.layout.Layout;
+import plycrag.layout.support.SupportPart;
 import plycrag.solve.support.Unheld;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
@@ -15,25 +16,23 @@ import plycrag.wall.room.GivenSupport.Kind;
  *
  * @param edge what is not held, and why
  * @param kind of the support
+ * @param table that tells it, as a file has its header
  * @param lengthKey the key that tells how long its facet is
  * @param tape what lengths are told with
  */
-record HeldEdge(Unheld edge, Kind kind, String lengthKey, Tape tape) {
-  private static final String ACROSS = "[support] across";
-  private static final String BEHIND = "[support] behind";
-
+record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tape) {
   /** What leans so far is no higher for being longer, degrees. */
   private static final double LEVEL = 90;
 
-  static HeldEdge of(Unheld edge, Layout layout) {
+  static HeldEdge of(Unheld edge, SupportPart part, Layout layout) {
     String lengthKey =
         layout.wall().facets().stream()
             .filter(facet -> facet.name().equals(edge.facet()))
             .map(Facet::lengthKey)
             .findFirst()
             .orElseThrow();
-    Kind kind = layout.support().orElseThrow().kind();
-    return new HeldEdge(edge, kind, lengthKey, layout.wall().tape());
+    String table = layout.wall().supports().table(edge.facet());
+    return new HeldEdge(edge, part.asked().kind(), table, lengthKey, layout.wall().tape());
   }
 
   /** What was found and required, where that is a length. */
@@ -110,7 +109,7 @@ record HeldEdge(Unheld edge, Kind kind, String lengthKey, Tape tape) {
               + " or more "
               + angle(edge.required())
               + ", or let the wall stand on posts "
-              + Cure.word("[support] kind", "freestanding").words();
+              + onPosts();
       case TOO_LOW -> "make facet " + edge.facet() + " longer (" + lengthKey + ")" + lowElse();
       case CEILING ->
           "make facet "
@@ -118,12 +117,12 @@ record HeldEdge(Unheld edge, Kind kind, String lengthKey, Tape tape) {
               + " shorter ("
               + lengthKey
               + "), or let the wall stand on posts "
-              + Cure.word("[support] kind", "freestanding").words();
+              + onPosts();
       case BRACE -> further() + ", or take knee braces " + across("knee-braces");
       case NO_BRACE -> "take knee braces " + across("knee-braces");
       case HEEL -> further();
       case KNEE -> further() + ", or take braces from the posts' feet " + across("braces");
-      case SHORT_KNEE -> "let it reach " + told("[support] knee", edge.required(), " ");
+      case SHORT_KNEE -> "let it reach " + told(key("knee"), edge.required(), " ");
       case LOW_PANEL -> "take braces from the posts' feet " + across("braces");
     };
   }
@@ -142,18 +141,20 @@ record HeldEdge(Unheld edge, Kind kind, String lengthKey, Tape tape) {
               + required()
               + " at most "
               + angle(edge.required())
-              + ", or let the wall hang ([support] kind)";
+              + ", or let the wall hang ("
+              + key("kind")
+              + ")";
     };
   }
 
   private String lowElse() {
     return kind == Kind.FREESTANDING
-        ? ", or fix the wall to the building's ([support] kind)"
+        ? ", or fix the wall to the building's (" + key("kind") + ")"
         : ", or choose timber that is less deep ([frame] section)";
   }
 
   private String further() {
-    return "set the posts at least " + told(BEHIND, edge.required(), " behind ");
+    return "set the posts at least " + told(key("behind"), edge.required(), " behind ");
   }
 
   private String told(String key, double least, String where) {
@@ -165,7 +166,15 @@ record HeldEdge(Unheld edge, Kind kind, String lengthKey, Tape tape) {
     return new Cure("[[facet]] angle", Decimal.of(degrees, 2)).words();
   }
 
-  private static String across(String what) {
-    return Cure.word(ACROSS, what).words();
+  private String across(String what) {
+    return Cure.word(key("across"), what).words();
+  }
+
+  private String onPosts() {
+    return Cure.word(key("kind"), "freestanding").words();
+  }
+
+  private String key(String name) {
+    return table + " " + name;
   }
 }

@@ -14,10 +14,11 @@ import plycrag.layout.frame.MemberRole;
 import plycrag.layout.standing.FallZone;
 import plycrag.layout.standing.Mass;
 import plycrag.layout.support.PlacedMember;
+import plycrag.layout.support.SupportPart;
+import plycrag.layout.support.WallSupport;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Wall;
-import plycrag.wall.room.GivenSupport;
 
 /**
  * A wall on posts of its own does not tip over its rails.
@@ -49,31 +50,29 @@ public final class StandsFirm implements Rule {
   @Override
   public List<Finding> findings(Layout layout) {
     List<Finding> findings = new ArrayList<>();
-    boolean stands = layout.wall().support().filter(GivenSupport::hasPosts).isPresent();
-    if (stands) {
-      for (int run = 0; run < layout.runs().size(); run++) {
-        judge(layout, run, findings);
+    for (SupportPart part : layout.support().map(WallSupport::parts).orElse(List.of())) {
+      if (part.asked().hasPosts() && !part.members().isEmpty()) {
+        judge(layout, part, findings);
       }
     }
     return findings;
   }
 
-  private void judge(Layout layout, int number, List<Finding> findings) {
+  private void judge(Layout layout, SupportPart part, List<Finding> findings) {
     Wall wall = layout.wall();
-    List<FacetLayout> run = layout.runs().get(number);
-    List<PlacedMember> support =
-        layout.standing().stream().filter(one -> one.run() == number).toList();
-    if (support.isEmpty()) {
-      return;
-    }
-    Mass mass = Mass.ofSupport(wall, support);
-    for (FacetLayout facet : run) {
+    List<FacetLayout> held =
+        layout.facets().stream()
+            .filter(facet -> part.facets().contains(facet.facet().name()))
+            .toList();
+    Mass mass = Mass.ofSupport(wall, part.members());
+    for (FacetLayout facet : held) {
       mass = mass.plus(Mass.ofFrame(wall, facet)).plus(Mass.ofSheets(wall, facet));
     }
-    double centre = run.get(0).facet().plane().floorAxes().fromRoom(mass.centre()).y();
-    double toe = ends(run, support, 1);
-    double heel = -ends(run, support, -1);
-    double edge = FallZone.of(layout, run.stream().map(FacetLayout::facet).toList()).outermost();
+    double centre = part.axes().fromRoom(mass.centre()).y();
+    double toe = ends(part, 1);
+    double heel = -ends(part, -1);
+    String table = wall.supports().table(part.facets().get(0));
+    double edge = FallZone.of(layout, held.stream().map(FacetLayout::facet).toList()).outermost();
     double weight = HOLDING * mass.kilograms() * GRAVITY;
     double load = TIPPING * SUDDEN * CLIMBER;
     double forward = weight * (toe - centre) - load * Math.max(0, edge - toe);
@@ -83,7 +82,7 @@ public final class StandsFirm implements Rule {
           finding(
               forward,
               "the wall tips forward over the ends of its rails",
-              further(wall.tape().snapUp(Math.max(needed, centre)), wall.tape())));
+              further(table, wall.tape().snapUp(Math.max(needed, centre)), wall.tape())));
     }
     double backward = weight * (centre - heel);
     if (backward < 0) {
@@ -91,23 +90,23 @@ public final class StandsFirm implements Rule {
           finding(
               backward,
               "the wall tips backward over the ends of its rails",
-              "set the posts further behind ([support] behind)"));
+              "set the posts further behind (" + table + " behind)"));
     }
   }
 
-  private static String further(double front, Tape tape) {
+  private static String further(String table, double front, Tape tape) {
     return "let the rails reach "
         + tape.text(front)
         + " in front of the wall's foot "
-        + Cure.length("[support] front", front, tape).words();
+        + Cure.length(table + " front", front, tape).words();
   }
 
   /** How far the rails reach toward the climber, or away with a sign of -1, in the run, mm. */
-  private static double ends(List<FacetLayout> run, List<PlacedMember> support, int sign) {
+  private static double ends(SupportPart part, int sign) {
     double end = Double.NEGATIVE_INFINITY;
-    for (PlacedMember placed : support) {
+    for (PlacedMember placed : part.members()) {
       if (placed.member().role() == MemberRole.RAIL) {
-        Solid body = placed.body().mapped(run.get(0).facet().plane().floorAxes()::fromRoom);
+        Solid body = placed.body().mapped(part.axes()::fromRoom);
         end =
             Math.max(
                 end, body.near().stream().mapToDouble(corner -> sign * corner.y()).max().orElse(0));

@@ -212,7 +212,7 @@ final class UnderCeiling {
 
   /** Else it follows what is held. */
   private boolean isAnchorTold() {
-    return layout.wall().support().flatMap(asked -> asked.hinge().anchorHeight()).isPresent();
+    return layout.wall().supports().any(asked -> asked.hinge().anchorHeight().isPresent());
   }
 
   /** How far up the slope it may be held so that it is anchored no lower at any angle, mm. */

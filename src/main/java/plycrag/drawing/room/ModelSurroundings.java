@@ -17,9 +17,9 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.standing.FallZone;
 import plycrag.layout.standing.Ground;
 import plycrag.layout.standing.RunAtAngle;
+import plycrag.layout.support.SupportPart;
+import plycrag.layout.support.WallSupport;
 import plycrag.wall.Facet;
-import plycrag.wall.room.GivenSupport;
-import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
 import plycrag.wall.room.RoomPlane;
@@ -107,7 +107,7 @@ final class ModelSurroundings {
         parts, "room right", room.sides().right(), area(right(), right() + SLAB, back(), front()));
     addSide(
         parts, "room front", room.sides().front(), area(left(), right(), front(), front() + SLAB));
-    layout.wall().support().ifPresent(support -> addBuilding(parts, support));
+    addBuilding(parts);
     room.obstacles().forEach(obstacle -> parts.add(named(obstacle)));
     return parts;
   }
@@ -199,36 +199,24 @@ final class ModelSurroundings {
     told.ifPresent(distance -> parts.add(named(name, area, this::floor, this::ceiling)));
   }
 
-  /** The building's wall behind each run that it holds. */
-  private void addBuilding(List<Named> parts, GivenSupport support) {
-    if (support.kind() != Kind.FIXED && support.kind() != Kind.HINGED) {
-      return;
-    }
-    for (int run = 0; run < layout.runs().size(); run++) {
-      List<FacetLayout> facets = layout.runs().get(run);
-      FloorAxes axes = facets.get(0).facet().plane().floorAxes();
-      List<FacetLayout> held = support.kind() == Kind.HINGED ? facets.subList(0, 1) : facets;
-      double face = hindmost(held, axes) - support.behind();
+  /** The building's walls that hold the wall. */
+  private void addBuilding(List<Named> parts) {
+    List<SupportPart> held =
+        layout.support().map(WallSupport::parts).orElse(List.of()).stream()
+            .filter(part -> part.buildingFace().isPresent())
+            .toList();
+    for (int number = 0; number < held.size(); number++) {
+      SupportPart part = held.get(number);
+      double face = part.buildingFace().orElseThrow();
       Envelope across = new Envelope();
-      corners(run).map(axes::fromRoom).forEach(at -> across.expandToInclude(at.x(), 0));
+      corners(part.run())
+          .map(part.axes()::fromRoom)
+          .forEach(at -> across.expandToInclude(at.x(), 0));
       List<Vector3> area = area(across.getMinX(), across.getMaxX(), face - SLAB, face);
-      String name = layout.runs().size() > 1 ? "building " + (run + 1) : "building";
-      List<Vector3> stands = area.stream().map(axes::toRoom).toList();
+      String name = held.size() > 1 ? "building " + (number + 1) : "building";
+      List<Vector3> stands = area.stream().map(part.axes()::toRoom).toList();
       parts.add(named(name, stands, this::floor, this::ceiling));
     }
-  }
-
-  private double hindmost(List<FacetLayout> held, FloorAxes axes) {
-    double thickness = layout.wall().sheet().thickness();
-    return held.stream()
-        .flatMap(
-            facet ->
-                facet.members().stream()
-                    .flatMap(member -> member.body(thickness).far().stream())
-                    .map(facet.facet().plane()::toRoom))
-        .mapToDouble(corner -> axes.fromRoom(corner).y())
-        .min()
-        .orElse(0);
   }
 
   private static Named named(Obstacle obstacle) {

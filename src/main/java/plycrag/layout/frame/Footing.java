@@ -48,7 +48,7 @@ public record Footing(
       return ON_FOLD;
     }
     double behind = facet.angle() < 0 ? thickness + frame.depth() : thickness;
-    double lift = behind * Trig.sin(facet.angle()) - wall.base();
+    double lift = behind * Trig.sin(facet.angle()) - wall.base(facet);
     double cos = Trig.cos(facet.angle());
     double floor = wall.tape().snapUp(-(facet.raise() + lift) / cos);
     boolean hasRoom = floor <= -frame.breadth();

@@ -169,7 +169,7 @@ final class FixingPlan {
       return Fixings.NONE;
     }
     FastenerRoom fasteners = new FastenerRoom(fasteners(Fixings.NONE));
-    GussetRoom room = new GussetRoom(wall, facets, bodies, Stream.of(), fasteners);
+    GussetRoom room = new GussetRoom(wall, facets, support, bodies, Stream.of(), fasteners);
     GussetChoice choice = new GussetChoice(gussetPlan(), bodies, room, true);
     Fixings found = Fixings.NONE.with(choice.of(ends));
     List<String> narrow =
@@ -212,7 +212,7 @@ final class FixingPlan {
             .flatMap(place -> place.legs().stream());
     Stream<Solid> plywood = fixings.gussets().stream().map(one -> one.fit().taken());
     FastenerRoom fasteners = new FastenerRoom(fasteners(fixings));
-    return new GussetRoom(wall, facets, bodies, Stream.concat(steel, plywood), fasteners);
+    return new GussetRoom(wall, facets, support, bodies, Stream.concat(steel, plywood), fasteners);
   }
 
   private GussetPlan gussetPlan() {

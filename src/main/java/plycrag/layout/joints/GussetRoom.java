@@ -2,6 +2,7 @@ package plycrag.layout.joints;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
@@ -12,14 +13,12 @@ import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.SpatialIndex;
-import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
-import plycrag.layout.frame.Member;
+import plycrag.layout.support.SupportPart;
+import plycrag.layout.support.WallSupport;
 import plycrag.solve.fixing.RoomAround;
 import plycrag.solve.fixing.TimberBody;
-import plycrag.wall.Facet;
 import plycrag.wall.Wall;
-import plycrag.wall.room.GivenSupport.Kind;
 
 /**
  * What is taken in the room around the frame: by its timber, its brackets, the sheets, the inserts
@@ -44,6 +43,7 @@ final class GussetRoom {
   GussetRoom(
       Wall wall,
       List<FacetLayout> facets,
+      Optional<WallSupport> support,
       List<TimberBody> members,
       Stream<Solid> steel,
       FastenerRoom fasteners) {
@@ -58,9 +58,7 @@ final class GussetRoom {
         new SpatialIndex<>(
             facets.stream().flatMap(facet -> inserts(facet, wall)).toList(), Solid::elevation);
     building.add(slab(new Span(-FAR, FAR), new Span(-FAR, 0)));
-    wall.support()
-        .filter(asked -> asked.kind() == Kind.FIXED || asked.kind() == Kind.HINGED)
-        .ifPresent(asked -> addBuilding(asked.behind(), facets, members));
+    building.addAll(walls(support));
   }
 
   /** Where the run stands to which members belong; the first one for those of a support alone. */
@@ -119,31 +117,20 @@ final class GussetRoom {
     return Solid.between(area, thickness, area, thickness + wall.inserts().bolt().reach());
   }
 
-  /** The building's wall behind each run. */
-  private void addBuilding(double behind, List<FacetLayout> facets, List<TimberBody> members) {
-    for (List<FacetLayout> run : Facet.runs(facets, FacetLayout::facet)) {
-      FloorAxes axes = run.get(0).facet().plane().floorAxes();
-      List<String> marks =
-          run.stream().flatMap(facet -> facet.members().stream()).map(Member::mark).toList();
-      double hindmost =
-          members.stream()
-              .filter(body -> marks.contains(body.mark()))
-              .flatMap(body -> corners(body.solid()))
-              .mapToDouble(corner -> axes.fromRoom(corner).y())
-              .min()
-              .orElse(FAR);
-      building.add(
-          slab(new Span(-FAR, hindmost - behind), new Span(-FAR, FAR)).mapped(axes::toRoom));
+  /** The building's walls that hold the wall. */
+  private static List<Solid> walls(Optional<WallSupport> support) {
+    List<Solid> walls = new ArrayList<>();
+    for (SupportPart part : support.map(WallSupport::parts).orElse(List.of())) {
+      part.buildingFace()
+          .map(face -> slab(new Span(-FAR, face), new Span(-FAR, FAR)))
+          .ifPresent(wall -> walls.add(wall.mapped(part.axes()::toRoom)));
     }
+    return walls;
   }
 
   /** Without end along x. */
   private static Solid slab(Span y, Span z) {
     Polygon area = Shapes.rectangle(new Envelope(-FAR, FAR, y.low(), y.high()));
     return Solid.between(area, z.low(), area, z.high());
-  }
-
-  private static Stream<Vector3> corners(Solid body) {
-    return Stream.concat(body.near().stream(), body.far().stream());
   }
 }

@@ -82,9 +82,7 @@ record AxisTask(
 
   /** Where a support may end on a stud, room for plywood on either side of it; else 0; mm. */
   double besideMembers() {
-    return lines == Axis.UP && area.wall().support().isPresent()
-        ? area.wall().sheet().thickness()
-        : 0;
+    return lines == Axis.UP && area.isHeld() ? area.wall().sheet().thickness() : 0;
   }
 
   private Limits limits(double beside) {

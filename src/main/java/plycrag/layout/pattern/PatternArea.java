@@ -69,8 +69,13 @@ public record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Poly
    */
   WhenBlocked whenBlocked(Axis lines) {
     WhenBlocked asked = wall.inserts().blocked().answer();
-    boolean tied = lines == Axis.UP && wall.support().isPresent() && !facet.folds().isEmpty();
+    boolean tied = lines == Axis.UP && isHeld() && !facet.folds().isEmpty();
     return tied && asked == WhenBlocked.SOLVE ? WhenBlocked.NUDGE : asked;
+  }
+
+  /** Whether a support is to meet its facet. */
+  boolean isHeld() {
+    return wall.support(facet).isPresent();
   }
 
   /** The listed places on it, on the marking grid, in the list's order. */

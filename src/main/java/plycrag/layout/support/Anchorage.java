@@ -28,12 +28,11 @@ final class Anchorage {
 
   /**
    * @param wall what is held
-   * @param asked how
-   * @param run the run
+   * @param run the part of it
    */
-  Anchorage(Wall wall, GivenSupport asked, RunSite run) {
+  Anchorage(Wall wall, RunSite run) {
     this.wall = wall;
-    this.asked = asked;
+    this.asked = run.asked();
     this.run = run;
   }
 

@@ -26,7 +26,7 @@ import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Kind;
 
-/** What one run of facets offers to a support. */
+/** What facets that stand on each other and are held alike offer to a support. */
 final class RunSite {
   /** How far below a facet's upper edge it is held where nothing is said (a choice), mm. */
   private static final double BELOW_EDGE = 150;
@@ -46,13 +46,20 @@ final class RunSite {
   private final Wall wall;
   private final GivenSupport asked;
   private final List<FacetLayout> run;
+  private final boolean stands;
   private final BearingStuds studs;
   private final SupportSite site;
 
-  RunSite(Wall wall, GivenSupport asked, List<FacetLayout> run) {
+  /**
+   * @param asked how they are to be held
+   * @param run the facets, from the floor up
+   * @param stands whether no other facet is below them
+   */
+  RunSite(Wall wall, GivenSupport asked, List<FacetLayout> run, boolean stands) {
     this.wall = wall;
     this.asked = asked;
     this.run = run;
+    this.stands = stands;
     this.studs = new BearingStuds(wall, asked.bay(), asked.kind() != Kind.FREESTANDING);
     SupportSite wished =
         new SupportSite(
@@ -86,6 +93,15 @@ final class RunSite {
 
   SupportSite site() {
     return site;
+  }
+
+  GivenSupport asked() {
+    return asked;
+  }
+
+  /** The facets' names. */
+  List<String> names() {
+    return run.stream().map(facet -> facet.facet().name()).toList();
   }
 
   /** Whether it has studs to hold it by. */
@@ -206,10 +222,10 @@ final class RunSite {
     return top().plane().toRoom(new Vector3(u, v, behind()));
   }
 
-  /** The plates that the lowest frame stands on; none where it hangs above the floor. */
+  /** The plates that the lowest frame stands on; none where it is above the floor. */
   List<PlacedMember> feet() {
     FramedFacet lowest = run.get(0).frame();
-    if (Footing.hangs(lowest.facet())) {
+    if (!stands || Footing.hangs(lowest.facet())) {
       return List.of();
     }
     FacetPlane plane = lowest.facet().plane();

@@ -1,42 +1,46 @@
 package plycrag.layout.support;
 
 import java.util.List;
+import java.util.function.Function;
 import plycrag.layout.frame.Joint;
-import plycrag.solve.support.Unheld;
-import plycrag.wall.room.GivenSupport;
 
 /**
  * What holds a wall up.
  *
- * @param kind how
- * @param members run by run, station by station from the left
- * @param joints between them, and with the frame
- * @param anchors in the building, from the left
- * @param tethers of a hinged wall
- * @param unheld the facets whose upper edge this kind of support does not hold, and why
- * @param unmet facets without timber where the support ends on them: beside a point, or above an
- *     edge that slants
- * @param sways whether what is to keep it from swaying along the wall has no room
- * @param widestBay the greatest distance between two neighbouring supports, mm
+ * @param parts run by run from the left, each from the floor up
  */
-public record WallSupport(
-    GivenSupport.Kind kind,
-    List<PlacedMember> members,
-    List<Joint> joints,
-    List<Anchor> anchors,
-    List<Tether> tethers,
-    List<Unheld> unheld,
-    List<String> unmet,
-    boolean sways,
-    double widestBay) {
-
-  /** Copies the lists. */
+public record WallSupport(List<SupportPart> parts) {
+  /** Copies the list. */
   public WallSupport {
-    members = List.copyOf(members);
-    joints = List.copyOf(joints);
-    anchors = List.copyOf(anchors);
-    tethers = List.copyOf(tethers);
-    unheld = List.copyOf(unheld);
-    unmet = List.copyOf(unmet);
+    parts = List.copyOf(parts);
+  }
+
+  /** All timber, part by part, station by station from the left. */
+  public List<PlacedMember> members() {
+    return each(SupportPart::members);
+  }
+
+  /** All joints between that, and with the frame. */
+  public List<Joint> joints() {
+    return each(SupportPart::joints);
+  }
+
+  /** All anchors in the building. */
+  public List<Anchor> anchors() {
+    return each(SupportPart::anchors);
+  }
+
+  /** The tethers of a hinged wall. */
+  public List<Tether> tethers() {
+    return each(SupportPart::tethers);
+  }
+
+  /** The part that some timber of it belongs to. */
+  public SupportPart holding(PlacedMember placed) {
+    return parts.stream().filter(part -> part.members().contains(placed)).findFirst().orElseThrow();
+  }
+
+  private <T> List<T> each(Function<SupportPart, List<T>> what) {
+    return parts.stream().flatMap(part -> what.apply(part).stream()).toList();
   }
 }

@@ -1,10 +1,12 @@
 /**
  * Timber that holds the frames up, as members of the wall: cut, listed and marked like any other.
  *
- * <p>Needs the framed facets of a run, what {@code [support]} asks for and where the building is.
- * {@code solve.support} says what stands where, in section; this room turns that into members in
- * planes of their own ({@link plycrag.layout.support.PlacedMember}), finds what of the frame they
- * meet, and sets anchors and tethers ({@link plycrag.layout.support.SupportPlan}).
+ * <p>Needs the framed facets, what holds each of them ({@code wall.room.Supports}) and where the
+ * building is. Facets that stand on each other and are held alike are held together, as a part
+ * ({@link plycrag.layout.support.SupportPlan}); what {@code needsFoot} holds none that stand on
+ * another part. {@code solve.support} says what stands where, in section; this room turns that into
+ * members in planes of their own ({@link plycrag.layout.support.PlacedMember}), finds what of the
+ * frame they meet, and sets anchors and tethers ({@link plycrag.layout.support.SupportPart}).
  *
  * <p>All timber of one station lies in the plane of a stud, behind it: members meet end on side,
  * and none reaches where bolts end. Stations stand where plywood on both sides of the stud keeps
@@ -21,7 +23,7 @@
  * facet's studs, and meet the plates of those below.
  *
  * <p>Guarantees: each member's joints are told, with the frame and among themselves; a facet that
- * this kind of support cannot hold is named ({@code WallSupport.unheld}), and a frame that sways
+ * this kind of support cannot hold is named ({@code SupportPart.unheld}), and a frame that sways
  * says so. Leaves out: strength, what holds the joints, and any judgement. Sees the rooms up to
  * {@code layout.facet}, and {@code solve.support}.
  */

@@ -84,9 +84,16 @@ final class SourceLines {
       return "";
     }
     String name = headerName(header);
-    return spec(name).filter(TableSpec::isList).isPresent()
-        ? name + "[" + count(name, header) + "]"
+    String outer = outer(name);
+    return spec(outer).filter(TableSpec::isList).isPresent()
+        ? outer + "[" + count(outer, header) + "]" + name.substring(outer.length())
         : name;
+  }
+
+  /** The name of the table at the top level that a header's table stands in, or that it is. */
+  private static String outer(String name) {
+    int dot = name.indexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
   }
 
   /** The full key of the entry that begins in a line, if it can be made out. */
@@ -108,7 +115,15 @@ final class SourceLines {
 
   private boolean isKnown(int line, String key) {
     int header = header(line);
-    return header > 0 && spec(headerName(header)).flatMap(table -> table.find(key)).isPresent();
+    return header > 0 && declared(headerName(header)).flatMap(one -> one.find(key)).isPresent();
+  }
+
+  /** The table of a header, which may stand in another. */
+  private Optional<TableSpec> declared(String name) {
+    String outer = outer(name);
+    return outer.equals(name)
+        ? spec(name)
+        : spec(outer).flatMap(table -> table.findInner(name.substring(outer.length() + 1)));
   }
 
   private Optional<TableSpec> spec(String name) {

@@ -2,6 +2,7 @@ package plycrag.read.schema;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.tomlj.TomlArray;
@@ -46,6 +47,11 @@ public record TomlTables(TomlTable root) {
         .toList();
   }
 
+  /** The table of a name within another, if there is one. */
+  public static Optional<Located> inner(Located table, TableSpec one) {
+    return Optional.of(at(table, one.name())).filter(found -> found.value() instanceof TomlTable);
+  }
+
   /** The lines on which a table begins at the top level or directly below it. */
   Set<Integer> tableLines() {
     Set<Integer> lines = new HashSet<>();
@@ -55,7 +61,12 @@ public record TomlTables(TomlTable root) {
         lines.add(found.place().line());
         table.keySet().forEach(inner -> lines.add(at(found, inner).place().line()));
       } else if (found.value() instanceof TomlArray) {
-        found.elements().forEach(element -> lines.add(element.place().line()));
+        for (Located element : found.elements()) {
+          lines.add(element.place().line());
+          if (element.value() instanceof TomlTable table) {
+            table.keySet().forEach(inner -> lines.add(at(element, inner).place().line()));
+          }
+        }
       }
     }
     return lines;

@@ -12,11 +12,19 @@ import plycrag.units.LengthUnit;
  * @param path the table's full name, {@code sheet} or {@code facet[1]}
  * @param unit the unit whose defaults hold
  * @param entries by key; one that could not be read has no value
+ * @param inner what it says in tables within this one, by their names; what is left out is missing
  */
-public record Values(String path, LengthUnit unit, Map<String, Entry<?>> entries) {
-  /** Copies the entries. */
+public record Values(
+    String path, LengthUnit unit, Map<String, Entry<?>> entries, Map<String, Values> inner) {
+  /** Copies the maps. */
   public Values {
     entries = Map.copyOf(entries);
+    inner = Map.copyOf(inner);
+  }
+
+  /** Those of a table in which no other stands. */
+  public Values(String path, LengthUnit unit, Map<String, Entry<?>> entries) {
+    this(path, unit, entries, Map.of());
   }
 
   /**
@@ -31,7 +39,19 @@ public record Values(String path, LengthUnit unit, Map<String, Entry<?>> entries
   public <T> Values or(Parameter<T> parameter, T value, SourcePlace place) {
     Map<String, Entry<?>> more = new HashMap<>(entries);
     more.putIfAbsent(parameter.key(), new Entry<>(place, Optional.of(value)));
-    return new Values(path, unit, more);
+    return new Values(path, unit, more, inner);
+  }
+
+  /** The same with what other values of such a table say where these say nothing. */
+  public Values or(Values others) {
+    Map<String, Entry<?>> more = new HashMap<>(others.entries);
+    more.putAll(entries);
+    return new Values(path, unit, more, inner);
+  }
+
+  /** What the file says in a table within this one, if it has it. */
+  public Optional<Values> inner(TableSpec table) {
+    return Optional.ofNullable(inner.get(table.name()));
   }
 
   /** Whether the file has the key, with a good value or a bad one. */

@@ -13,6 +13,9 @@ import java.util.List;
  */
 public record SupportFrame(
     List<SupportTimber> timbers, List<Meeting> meetings, List<Unheld> unheld, boolean sways) {
+  /** None. */
+  public static final SupportFrame NONE = new SupportFrame(List.of(), List.of(), List.of(), false);
+
   /** Copies the lists. */
   public SupportFrame {
     timbers = List.copyOf(timbers);

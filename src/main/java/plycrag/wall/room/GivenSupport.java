@@ -147,6 +147,16 @@ public record GivenSupport(
     }
   }
 
+  /** Whether it stands under the lowest facet, and holds none above another support. */
+  public boolean needsFoot() {
+    return kind == Kind.FREESTANDING || kind == Kind.HINGED;
+  }
+
+  /** Whether a building's wall behind it holds it. */
+  public boolean isOnWall() {
+    return kind == Kind.FIXED || kind == Kind.HINGED;
+  }
+
   /** Whether it stands on posts of its own. */
   public boolean hasPosts() {
     return kind == Kind.FREESTANDING;

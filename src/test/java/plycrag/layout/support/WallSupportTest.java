@@ -226,8 +226,8 @@ class WallSupportTest {
 
   private static void assertSound(String toml) {
     Layout layout = Walls.laidOut(toml);
-    assertThat(layout.support().orElseThrow().unheld()).as(toml).isEmpty();
-    assertThat(layout.support().orElseThrow().unmet()).as(toml).isEmpty();
+    assertThat(layout.support().orElseThrow().parts().get(0).unheld()).as(toml).isEmpty();
+    assertThat(layout.support().orElseThrow().parts().get(0).unmet()).as(toml).isEmpty();
     assertClosed(layout);
     Found.by("members-overlap", layout).isNothing();
   }
@@ -289,7 +289,7 @@ class WallSupportTest {
         setback = 45
         pitch-across = %d
         """;
-    assertThat(support(wall.formatted(width, pitch)).unheld()).isEmpty();
-    assertThat(support(wall.formatted(width, pitch)).unmet()).isEmpty();
+    assertThat(support(wall.formatted(width, pitch)).parts().get(0).unheld()).isEmpty();
+    assertThat(support(wall.formatted(width, pitch)).parts().get(0).unmet()).isEmpty();
   }
 }
