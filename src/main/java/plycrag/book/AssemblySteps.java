@@ -32,6 +32,12 @@ final class AssemblySteps {
               + " under them; stand it, and prop it: "
               + marks;
       case SUPPORT -> support(step.role().orElseThrow()) + ": " + marks;
+      case FIX ->
+          "Fix the frame of facet "
+              + step.facet()
+              + " to the building's wall through its plates, packed solid at each anchor until it"
+              + " stands plumb: "
+              + marks;
       case HOLD -> "Fix what holds facet " + step.facet() + ", the backups first: " + marks;
       case SHEETS -> "Screw the sheets on to facet " + step.facet() + ": " + marks;
     };

@@ -40,6 +40,7 @@ import plycrag.wall.room.Supports;
 final class SupportTable {
   private static final LengthKind DEPTH = LengthKind.length(40, 300);
   private static final Set<Kind> ON_WALL = Set.of(Kind.FIXED, Kind.HINGED);
+  private static final double LEAST_BEHIND = 100;
   private static final double LEDGER_OFF_MM = 90;
   private static final double LEDGER_OFF_IN = 88.9;
 
@@ -59,9 +60,10 @@ final class SupportTable {
   static final Parameter<Double> BEHIND =
       new Parameter<>(
           "behind",
-          LengthKind.length(100, 5000),
+          LengthKind.length(0, 5000),
           DefaultValue.length("600 mm", "24 in"),
-          "How far the posts, or the building's wall, stand behind the hindmost of the frame.");
+          "How far the posts, or the building's wall, stand behind the hindmost of the frame: 100 mm"
+              + " (4 in) or more, or 0 for a plumb frame that lies flat on the wall it is fixed to.");
   static final Parameter<Double> FRONT =
       new Parameter<>(
           "front",
@@ -255,6 +257,7 @@ final class SupportTable {
                       KIND.kind().allowed(List.of(values.unit())) + " is allowed"));
       return;
     }
+    checkBehind(values, faults);
     boolean leans = values.given(KIND).filter(ON_WALL::contains).isPresent();
     if (leans && !values.isGiven(FIXED_TO)) {
       faults.add(
@@ -262,6 +265,20 @@ final class SupportTable {
           values.place(KIND),
           "what the building's wall is made of is not told",
           FIXED_TO.kind().allowed(List.of(values.unit())) + " is allowed");
+    }
+  }
+
+  private static void checkBehind(Values values, Faults faults) {
+    Optional<Double> behind = values.given(BEHIND).filter(told -> told < LEAST_BEHIND);
+    boolean isFlat =
+        behind.filter(told -> told == 0).isPresent()
+            && values.given(KIND).filter(kind -> kind == Kind.FIXED).isPresent();
+    if (behind.isPresent() && !isFlat) {
+      faults.add(
+          values.key(BEHIND),
+          values.place(BEHIND),
+          "there is no room for what is to stand behind the frame",
+          "at least 100 mm is allowed, or 0 where kind is fixed and the frame lies on the wall");
     }
   }
 

@@ -7,10 +7,14 @@ import plycrag.check.rule.WholeWall;
 import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
+import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
+import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
+import plycrag.layout.support.Anchor;
 import plycrag.layout.support.PlacedMember;
 import plycrag.layout.support.SupportPart;
 import plycrag.units.Count;
@@ -24,6 +28,9 @@ import plycrag.wall.room.Room.Members;
 /** Whether what a part of a support is fixed to can bear it. */
 final class HeldByBuilding {
   private static final int LEAST_ANCHORS = 2;
+
+  /** What is no further from a plate holds its edge of the frame (a choice), mm. */
+  private static final double BESIDE_PLATE = 250;
 
   private final String rule;
   private final Layout layout;
@@ -119,19 +126,51 @@ final class HeldByBuilding {
   }
 
   private void anchors() {
-    for (PlacedMember placed : part.members()) {
-      String mark = placed.member().mark();
-      long count = part.anchors().stream().filter(one -> one.member().equals(mark)).count();
-      if (placed.member().role() == MemberRole.LEDGER && count < LEAST_ANCHORS) {
-        add(
-            Severity.ERROR,
-            "ledger "
-                + mark
-                + " meets "
-                + Count.of(Math.toIntExact(count), "place")
-                + " to fix it to, and two are the least",
-            "move the wall so that studs or joists lie behind it, or set timber between them first");
-      }
+    part.members().stream()
+        .map(PlacedMember::member)
+        .filter(member -> member.role() == MemberRole.LEDGER)
+        .forEach(ledger -> anchored("ledger " + ledger.mark(), on(ledger)));
+    if (asked.isFlat() && part.unheld().isEmpty()) {
+      layout.facets().stream()
+          .filter(facet -> part.facets().contains(facet.facet().name()))
+          .forEach(this::plates);
+    }
+  }
+
+  private long on(Member ledger) {
+    return part.anchors().stream().filter(anchor -> anchor.member().equals(ledger.mark())).count();
+  }
+
+  /** Of a frame that lies on the building's wall. */
+  private void plates(FacetLayout facet) {
+    facet.members().stream()
+        .filter(member -> member.role() == MemberRole.PLATE)
+        .forEach(plate -> anchored("plate " + plate.mark(), along(plate, facet)));
+  }
+
+  /** Through a plate or just beside it. */
+  private long along(Member plate, FacetLayout facet) {
+    FacetPlane plane = facet.facet().plane();
+    double middle = plate.box().centre().y;
+    return part.anchors().stream()
+        .filter(anchor -> isOf(anchor, facet))
+        .filter(anchor -> Math.abs(plane.fromRoom(anchor.place()).y() - middle) < BESIDE_PLATE)
+        .count();
+  }
+
+  private static boolean isOf(Anchor anchor, FacetLayout facet) {
+    return facet.members().stream().anyMatch(one -> one.mark().equals(anchor.member()));
+  }
+
+  private void anchored(String what, long count) {
+    if (count < LEAST_ANCHORS) {
+      add(
+          Severity.ERROR,
+          what
+              + " meets "
+              + Count.of(Math.toIntExact(count), "place")
+              + " to fix it to, and two are the least",
+          "move the wall so that studs or joists lie behind it, or set timber between them first");
     }
   }
 

@@ -21,6 +21,9 @@ import plycrag.wall.room.GivenSupport.Kind;
  * @param tape what lengths are told with
  */
 record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tape) {
+  /** Where somebody gets behind a wall (a choice, no source), mm. */
+  private static final double SPACE = 600;
+
   /** What leans so far is no higher for being longer, degrees. */
   private static final double LEVEL = 90;
 
@@ -38,7 +41,7 @@ record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tap
   /** What was found and required, where that is a length. */
   Optional<Measure> measure() {
     return switch (edge.cause()) {
-      case TOO_STEEP, TOO_UPRIGHT, NO_BRACE -> Optional.empty();
+      case TOO_STEEP, TOO_UPRIGHT, NO_BRACE, NOT_FLAT -> Optional.empty();
       default -> Optional.of(new Measure(edge.found(), edge.required()));
     };
   }
@@ -51,6 +54,7 @@ record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tap
     String found = tape.text(edge.found());
     String required = tape.text(edge.required());
     return switch (edge.cause()) {
+      case NOT_FLAT -> leans() + ", and does not lie flat on the building's wall";
       case TOO_STEEP ->
           leans()
               + (kind == Kind.HUNG
@@ -102,6 +106,11 @@ record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tap
 
   String suggestion() {
     return switch (edge.cause()) {
+      case NOT_FLAT ->
+          "let it stand plumb "
+              + angle(0)
+              + ", or leave space behind it for ties "
+              + Cure.length(key("behind"), SPACE, tape).words();
       case TOO_STEEP -> lessSteep();
       case TOO_UPRIGHT ->
           "lean it out by "

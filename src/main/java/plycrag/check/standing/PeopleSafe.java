@@ -113,7 +113,9 @@ public final class PeopleSafe implements Rule {
 
   /** Whether somebody could stand behind the wall. */
   private static boolean isOpen(Layout layout) {
-    return layout.support().isPresent() && layout.wall().behind() == Behind.WALK_IN;
+    return layout.support().isPresent()
+        && layout.wall().behind() == Behind.WALK_IN
+        && layout.wall().supports().any(asked -> !asked.isFlat());
   }
 
   private void back(List<Finding> findings) {

@@ -137,7 +137,7 @@ final class FixingPlan {
   /** All that is in the sheets, in the timber and on it by now. */
   private Stream<Solid> fasteners(Fixings fixings) {
     JointBodies jointBodies = new JointBodies(wall, fixings);
-    AnchorBolts anchorBolts = new AnchorBolts(wall, support, bodies);
+    AnchorBolts anchorBolts = new AnchorBolts(wall, facets, support, bodies);
     return Stream.of(
             facets.stream()
                 .flatMap(

@@ -41,7 +41,7 @@ public final class HardwarePlan {
     this.fixings = fixings;
     this.bodies = new JointBodies(wall, fixings);
     List<TimberBody> timber = TimberBodies.of(wall, facets, support);
-    this.anchorBolts = new AnchorBolts(wall, support, timber);
+    this.anchorBolts = new AnchorBolts(wall, facets, support, timber);
     this.facets = facets;
   }
 

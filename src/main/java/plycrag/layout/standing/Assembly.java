@@ -35,6 +35,8 @@ public record Assembly(List<Step> steps) {
     SIDE_FRAME,
     /** Members of the support are set. */
     SUPPORT,
+    /** A frame that lies flat on the building's wall is fixed to it. */
+    FIX,
     /** What holds a hinged facet is fixed. */
     HOLD,
     /** Pieces are screwed to a frame. */

@@ -17,8 +17,10 @@ import plycrag.layout.frame.MemberRole;
 import plycrag.layout.skin.Piece;
 import plycrag.layout.standing.Assembly.Step;
 import plycrag.layout.standing.Assembly.Task;
+import plycrag.layout.support.Anchor;
 import plycrag.layout.support.PlacedMember;
 import plycrag.layout.support.Tether;
+import plycrag.wall.room.GivenSupport;
 
 /** Finds the order in which a wall is put together. */
 final class AssemblyPlan {
@@ -68,6 +70,7 @@ final class AssemblyPlan {
     List<FacetLayout> facets = layout.runs().get(run);
     for (FacetLayout facet : facets) {
       addFrame(facet);
+      addFlat(facet);
       addAllReady(run);
     }
     List<String> tethers =
@@ -110,6 +113,19 @@ final class AssemblyPlan {
             ? Step.ofFacet(Task.RAISE, facet, List.of())
             : Step.ofFacet(Task.BUILD_IN_PLACE, facet, FrameOrder.of(facet)));
     facet.members().forEach(member -> placed.add(member.mark()));
+  }
+
+  /** A frame that lies on the building's wall is fixed to it before anything else is. */
+  private void addFlat(FacetLayout facet) {
+    if (layout.wall().support(facet.facet()).filter(GivenSupport::isFlat).isPresent()) {
+      Set<String> members = facet.members().stream().map(Member::mark).collect(Collectors.toSet());
+      List<String> anchors =
+          layout.support().orElseThrow().anchors().stream()
+              .filter(anchor -> members.contains(anchor.member()))
+              .map(Anchor::mark)
+              .toList();
+      steps.add(Step.ofFacet(Task.FIX, facet, anchors));
+    }
   }
 
   /** Sets what of the first role that has something ready is ready. */

@@ -1,6 +1,8 @@
 package plycrag.layout.support;
 
+import java.util.Optional;
 import plycrag.geometry.Vector3;
+import plycrag.wall.room.GivenSupport.Base;
 
 /**
  * What fixes a member to the building.
@@ -31,6 +33,16 @@ public record Anchor(String mark, String member, Into into, Vector3 place) {
 
     Into(String words) {
       this.words = words;
+    }
+
+    /** What ledgers are fixed to; masonry where that is not told. */
+    static Into of(Optional<Base> base) {
+      return switch (base.orElse(Base.MASONRY)) {
+        case STUDS -> STUD;
+        case MASONRY -> MASONRY;
+        case CONCRETE -> CONCRETE;
+        case SINGLE_SKIN -> SINGLE_SKIN;
+      };
     }
 
     /** In words. */

@@ -50,8 +50,9 @@ final class Anchorage {
       }
     }
     if (asked.kind() != Kind.FREESTANDING) {
+      PlatePlaces middles = new PlatePlaces(asked.fixing().spacing(), wall.tape());
       for (PlacedMember plate : run.feet()) {
-        for (double along : betweenStuds(plate.member().box())) {
+        for (double along : middles.of(plate.member().box(), run.uprights(plate.member().box()))) {
           String mark = "AN" + (before + anchors.size() + 1);
           double middle = plate.member().depth() / 2;
           double low = plate.member().box().getMinY();
@@ -70,12 +71,7 @@ final class Anchorage {
     if (asked.kind() == Kind.HUNG) {
       return Into.JOIST;
     }
-    return switch (asked.fixing().base().orElse(Base.MASONRY)) {
-      case STUDS -> Into.STUD;
-      case MASONRY -> Into.MASONRY;
-      case CONCRETE -> Into.CONCRETE;
-      case SINGLE_SKIN -> Into.SINGLE_SKIN;
-    };
+    return Into.of(asked.fixing().base());
   }
 
   private List<Vector3> places(PlacedMember placed) {
@@ -132,35 +128,6 @@ final class Anchorage {
       places.add(at);
     }
     return places;
-  }
-
-  /**
-   * In the middle between uprights, where a drill and a spanner have room, in as few bays as keep
-   * the distance that may be; in all where that is too little.
-   */
-  private List<Double> betweenStuds(Envelope plate) {
-    List<Double> middles = new ArrayList<>();
-    double from = plate.getMinX();
-    for (Envelope upright : run.uprights(plate)) {
-      addMiddle(from, upright.getMinX(), middles);
-      from = Math.max(from, upright.getMaxX());
-    }
-    addMiddle(from, plate.getMaxX(), middles);
-    List<Double> places = new ArrayList<>();
-    for (int at = 0; at < middles.size(); at++) {
-      boolean isOuter = places.isEmpty() || at == middles.size() - 1;
-      if (isOuter
-          || middles.get(at + 1) - places.get(places.size() - 1) > asked.fixing().spacing()) {
-        places.add(middles.get(at));
-      }
-    }
-    return places;
-  }
-
-  private void addMiddle(double from, double to, List<Double> middles) {
-    if (to - from >= 2 * FROM_END) {
-      middles.add(wall.tape().snap((from + to) / 2));
-    }
   }
 
   /** Evenly, no further apart than may be. */

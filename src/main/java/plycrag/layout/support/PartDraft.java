@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import plycrag.geometry.Shapes;
+import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
@@ -48,6 +49,23 @@ final class PartDraft {
   /** Nothing, since some facets have no timber to hold them by. */
   SupportPart part(List<String> without) {
     return part(without, List.of(), List.of(), SupportFrame.NONE, 0);
+  }
+
+  /** A frame that lies on the building's wall; a facet that leans does not. */
+  SupportPart flat() {
+    List<Unheld> leaning =
+        site.facets().stream()
+            .map(FacetLayout::facet)
+            .filter(facet -> facet.angle() != 0)
+            .map(facet -> new Unheld(facet.name(), Unheld.Cause.NOT_FLAT, facet.angle(), 0))
+            .toList();
+    List<Anchor> anchors =
+        leaning.isEmpty()
+            ? new FlatOnWall(site, wall.tape()).anchors(numbers.anchors())
+            : List.of();
+    numbers.count(anchors, List.of());
+    SupportFrame frame = new SupportFrame(List.of(), List.of(), leaning, false);
+    return part(List.of(), anchors, List.of(), frame, 0);
   }
 
   SupportPart part(SupportFrame frame) {

@@ -99,6 +99,11 @@ final class RunSite {
     return asked;
   }
 
+  /** From the floor up. */
+  List<FacetLayout> facets() {
+    return run;
+  }
+
   /** The facets' names. */
   List<String> names() {
     return run.stream().map(facet -> facet.facet().name()).toList();
@@ -139,7 +144,8 @@ final class RunSite {
     return asked.kind() == Kind.HINGED ? run.subList(0, 1) : run;
   }
 
-  private double behind() {
+  /** From a face to the back of its frame, mm. */
+  double behind() {
     return wall.sheet().thickness() + wall.frame().depth();
   }
 
@@ -243,13 +249,23 @@ final class RunSite {
 
   /** What of the lowest frame stands on a plate, from the left, in the facet. */
   List<Envelope> uprights(Envelope plate) {
-    return run.get(0).members().stream()
+    return uprights(run.get(0), plate).stream().map(Member::box).toList();
+  }
+
+  /** What of a frame ends on a plate, from the left, in the facet. */
+  List<Member> uprights(FacetLayout facet, Envelope plate) {
+    return facet.members().stream()
         .filter(member -> member.role().isUpright())
-        .map(Member::box)
-        .filter(box -> Math.abs(box.getMinY() - plate.getMaxY()) < FLUSH)
-        .filter(box -> box.getMaxX() > plate.getMinX() && box.getMinX() < plate.getMaxX())
-        .sorted(Comparator.comparingDouble(Envelope::getMinX))
+        .filter(member -> endsOn(member.box(), plate))
+        .sorted(Comparator.comparingDouble(member -> member.box().getMinX()))
         .toList();
+  }
+
+  private static boolean endsOn(Envelope upright, Envelope plate) {
+    boolean touches =
+        Math.abs(upright.getMinY() - plate.getMaxY()) < FLUSH
+            || Math.abs(upright.getMaxY() - plate.getMinY()) < FLUSH;
+    return touches && upright.getMaxX() > plate.getMinX() && upright.getMinX() < plate.getMaxX();
   }
 
   /** The face of the building's wall, y of the run. */

@@ -79,6 +79,9 @@ public final class SupportPlan {
     if (!stands && asked.needsFoot()) {
       return draft.part();
     }
+    if (asked.isFlat()) {
+      return draft.flat();
+    }
     if (!site.isBearing()) {
       return draft.part(site.unmet());
     }

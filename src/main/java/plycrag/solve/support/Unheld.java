@@ -11,6 +11,8 @@ package plycrag.solve.support;
 public record Unheld(String facet, Cause cause, double found, double required) {
   /** What a support of a kind can fail for. */
   public enum Cause {
+    /** It leans, and so does not lie flat on a wall behind it. */
+    NOT_FLAT,
     /** Nothing level ends on what leans out, or back, further. */
     TOO_STEEP,
     /** No hanger ends on what leans out less. */

@@ -157,6 +157,11 @@ public record GivenSupport(
     return kind == Kind.FIXED || kind == Kind.HINGED;
   }
 
+  /** Whether the frame lies on a building's wall, without space behind it. */
+  public boolean isFlat() {
+    return kind == Kind.FIXED && behind == 0;
+  }
+
   /** Whether it stands on posts of its own. */
   public boolean hasPosts() {
     return kind == Kind.FREESTANDING;
