@@ -13,11 +13,19 @@ import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.wall.Facet;
 import plycrag.wall.Inserts.Fixing;
+import plycrag.wall.room.GivenSupport;
 
 /** An insert that spins or falls out can be put right once the wall stands. */
 public final class InsertsReachable implements Rule {
   /** How far an arm reaches in behind a sheet (common practice, no source), mm. */
   private static final double ARM = 600;
+
+  private static final String SPINS =
+      ", and an insert that was hammered in and spins cannot be held there";
+
+  private static final String FREE =
+      "choose inserts that are screwed on ([inserts] kind), or see that each sheet comes off again:"
+          + " screwed alone, without glue, the heads of its screws left free";
 
   @Override
   public String name() {
@@ -36,16 +44,29 @@ public final class InsertsReachable implements Rule {
       return List.of();
     }
     return switch (layout.wall().behind()) {
-      case WALK_IN -> List.of();
+      case WALK_IN -> onBuilding(layout);
       case REACH -> beyondAnArm(layout);
-      case NONE ->
-          List.of(
-              finding(
-                  "nothing reaches the back of the finished wall, and an insert that was hammered"
-                      + " in and spins cannot be held there",
-                  "choose inserts that are screwed on ([inserts] kind), or fix a sheet so that it"
-                      + " comes off"));
+      case NONE -> List.of(finding("nothing reaches the back of the finished wall" + SPINS, FREE));
     };
+  }
+
+  /** Where somebody may walk behind the rest of a wall, what lies flat on the building. */
+  private List<Finding> onBuilding(Layout layout) {
+    List<String> flat =
+        layout.wall().facets().stream()
+            .filter(facet -> isFlat(layout, facet))
+            .map(Facet::name)
+            .toList();
+    return flat.isEmpty()
+        ? List.of()
+        : List.of(
+            finding(
+                "facet " + String.join(", ", flat) + " lies flat on the building's wall" + SPINS,
+                FREE));
+  }
+
+  private static boolean isFlat(Layout layout, Facet facet) {
+    return layout.wall().support(facet).filter(GivenSupport::isFlat).isPresent();
   }
 
   private List<Finding> beyondAnArm(Layout layout) {
@@ -54,7 +75,10 @@ public final class InsertsReachable implements Rule {
             .flatMap(
                 facet ->
                     facet.inserts().stream()
-                        .filter(insert -> isBeyond(insert.centre(), openSides(facet.facet()))))
+                        .filter(
+                            insert ->
+                                isFlat(layout, facet.facet())
+                                    || isBeyond(insert.centre(), openSides(facet.facet()))))
             .count();
     String count = beyond + " of " + layout.inserts().size() + " inserts";
     return beyond == 0
@@ -66,8 +90,7 @@ public final class InsertsReachable implements Rule {
                     + " from behind: they lie further than "
                     + layout.wall().tape().text(ARM)
                     + " from every open side and top of the frame",
-                "choose inserts that are screwed on ([inserts] kind), fix a sheet so that it comes"
-                    + " off, or leave room to walk in behind"));
+                FREE + ", or leave room to walk in behind"));
   }
 
   private static boolean isBeyond(Point insert, List<LineString> sides) {

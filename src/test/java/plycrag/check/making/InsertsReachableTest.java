@@ -60,7 +60,21 @@ class InsertsReachableTest {
         .times(1)
         .isError(false)
         .suggests(
-            "choose inserts that are screwed on ([inserts] kind), or fix a sheet so that it comes"
-                + " off");
+            "choose inserts that are screwed on ([inserts] kind), or see that each sheet comes off"
+                + " again: screwed alone, without glue, the heads of its screws left free");
+  }
+
+  /** Who may walk in behind the rest of a wall does not get behind what lies on the building. */
+  @Test
+  void tellsOfAFacetThatLiesOnTheBuilding() {
+    String flat =
+        "[[facet]]\nlength = 2400\nwidth = 2400\n"
+            + "[support]\nkind = \"fixed\"\nfixed-to = \"concrete\"\nbehind = ";
+    Found.by("inserts-reachable", flat + "0\n")
+        .times(1)
+        .says(
+            "facet main lies flat on the building's wall, and an insert that was hammered in and"
+                + " spins cannot be held there");
+    Found.by("inserts-reachable", flat + "600\n").isNothing();
   }
 }
