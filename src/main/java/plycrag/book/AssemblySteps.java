@@ -50,8 +50,8 @@ final class AssemblySteps {
       case POST -> "Stand the posts on their rails, and prop them";
       case TIE -> "Fit the ties";
       case HANGER -> "Fit the hangers";
-      case BEAM -> "Screw the beam to the backs of the posts";
-      case SILL -> "Screw the sill to the feet of the posts";
+      case BEAM -> "Screw the beam across the posts, at their upper ends";
+      case SILL -> "Screw the sill across the posts";
       case KNEE -> "Fit the knee braces";
       default -> "Fit the braces";
     };

@@ -230,7 +230,7 @@ final class StandingUp {
     for (Tether tether : support.tethers()) {
       List<Cell> row = new ArrayList<>();
       row.add(Cell.marks(List.of(tether.mark())));
-      row.add(Cell.of(tether.backup() ? "backup, works by itself" : "holds the wall"));
+      row.add(Cell.of(tether.task().words()));
       row.add(Cell.of(readings(tether.u(), tether.v())));
       row.add(Cell.of(readings(tether.anchor().x(), tether.anchor().y(), tether.anchor().z())));
       for (double angle : angles) {

@@ -38,6 +38,8 @@ public enum Article {
   ANCHOR("anchor", 0, ""),
   /** A chain, a strap or a strut by the piece. */
   TETHER("tether", 0, ""),
+  /** A strut that keeps a hinged facet from lifting. */
+  LOCK("lock", 0, ""),
   /** Paint for the climbing face; a pack holds litres. */
   PAINT("paint", 0, ""),
   /** Sealer for the cut edges of sheets; a pack holds litres. */

@@ -53,7 +53,7 @@ final class Contents {
     FacetTable.checkFolds(tables.get(FacetTable.TABLE.name()), context.faults());
     new FacetChecks(tables.get(FacetTable.TABLE.name()), context.faults()).run();
     CutoutTable.check(tables.get(CutoutTable.TABLE.name()), facetNames(), context.faults());
-    SupportTable.check(in(SupportTable.TABLE), all(FacetTable.TABLE), context.faults());
+    SupportChecks.check(in(SupportTable.TABLE), all(FacetTable.TABLE), context.faults());
     CeilingKeys.check(in(RoomTable.TABLE), context.faults());
     SheetTable.check(in(SheetTable.TABLE), context.faults());
     StockSheetTable.check(tables.get(StockSheetTable.TABLE.name()), context.faults());
@@ -65,7 +65,7 @@ final class Contents {
     if (context.unit().isPresent()) {
       RecessKeys.checkDepth(in(InsertTable.TABLE), in(SheetTable.TABLE), context.faults());
       StockTable.checkCarrying(in(StockTable.TABLE), context.faults());
-      SupportTable.checkLedgers(
+      SupportChecks.checkLedgers(
           in(SupportTable.TABLE), all(FacetTable.TABLE), in(FrameTable.TABLE), context.faults());
       ParameterTable.TABLES.forEach(table -> checkRelations(table, context.faults()));
     }

@@ -1,14 +1,11 @@
 package plycrag.read;
 
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import plycrag.geometry.Tolerance;
 import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.NumberKind;
@@ -19,8 +16,6 @@ import plycrag.read.schema.SectionKind;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
-import plycrag.read.text.Faults;
-import plycrag.units.Decimal;
 import plycrag.units.LengthUnit;
 import plycrag.wall.Frame;
 import plycrag.wall.buying.Section;
@@ -39,8 +34,6 @@ import plycrag.wall.room.Supports;
 /** The keys of {@code [support]}. */
 final class SupportTable {
   private static final LengthKind DEPTH = LengthKind.length(40, 300);
-  private static final Set<Kind> ON_WALL = Set.of(Kind.FIXED, Kind.HINGED);
-  private static final double LEAST_BEHIND = 100;
   private static final double LEDGER_OFF_MM = 90;
   private static final double LEDGER_OFF_IN = 88.9;
 
@@ -97,7 +90,8 @@ final class SupportTable {
           "fixed-to",
           new WordKind<>(List.of(Base.values())),
           DefaultValue.derived("none: it is needed where the wall is fixed or hinged"),
-          "What the building's wall is made of where ledgers are fixed to it.");
+          "What the building's wall is made of where ledgers are fixed to it; posts for a hinged wall"
+              + " that stands by itself, on posts of its own.");
   static final Parameter<Double> ANCHOR_SPACING =
       new Parameter<>(
           "anchor-spacing",
@@ -233,90 +227,6 @@ final class SupportTable {
     return own;
   }
 
-  /** Reports supports that lean on a building which is not told, and keys of no support. */
-  static void check(Values usual, List<Values> facets, Faults faults) {
-    Collection<Values> own = own(usual, facets).values();
-    boolean isBasis = !usual.isGiven(KIND) && own.stream().anyMatch(one -> one.isGiven(KIND));
-    if (!isBasis) {
-      check(usual, faults);
-    }
-    own.forEach(one -> check(one, faults));
-  }
-
-  private static void check(Values values, Faults faults) {
-    if (!values.isGiven(KIND)) {
-      TABLE.parameters().stream()
-          .filter(values::isGiven)
-          .findFirst()
-          .ifPresent(
-              key ->
-                  faults.add(
-                      values.key(KIND),
-                      values.place(key),
-                      "this support has no kind",
-                      KIND.kind().allowed(List.of(values.unit())) + " is allowed"));
-      return;
-    }
-    checkBehind(values, faults);
-    boolean leans = values.given(KIND).filter(ON_WALL::contains).isPresent();
-    if (leans && !values.isGiven(FIXED_TO)) {
-      faults.add(
-          values.key(FIXED_TO),
-          values.place(KIND),
-          "what the building's wall is made of is not told",
-          FIXED_TO.kind().allowed(List.of(values.unit())) + " is allowed");
-    }
-  }
-
-  private static void checkBehind(Values values, Faults faults) {
-    Optional<Double> behind = values.given(BEHIND).filter(told -> told < LEAST_BEHIND);
-    boolean isFlat =
-        behind.filter(told -> told == 0).isPresent()
-            && values.given(KIND).filter(kind -> kind == Kind.FIXED).isPresent();
-    if (behind.isPresent() && !isFlat) {
-      faults.add(
-          values.key(BEHIND),
-          values.place(BEHIND),
-          "there is no room for what is to stand behind the frame",
-          "at least 100 mm is allowed, or 0 where kind is fixed and the frame lies on the wall");
-    }
-  }
-
-  /**
-   * Reports ledgers on a building's wall over which ties would stand out.
-   *
-   * @param frame the keys of the frame, as deep as which ties are where nothing else is told
-   */
-  static void checkLedgers(Values usual, List<Values> facets, Values frame, Faults faults) {
-    checkLedger(usual, frame, faults);
-    own(usual, facets).values().forEach(one -> checkLedger(one, frame, faults));
-  }
-
-  private static void checkLedger(Values values, Values frame, Faults faults) {
-    boolean onWall = values.given(KIND).filter(ON_WALL::contains).isPresent();
-    if (!onWall || !values.isSound(TIE) || !frame.isSound(FrameTable.SECTION)) {
-      return;
-    }
-    double tie = values.given(TIE).orElse(frame.get(FrameTable.SECTION).depth());
-    values
-        .given(LEDGER)
-        .filter(ledger -> Tolerance.isLess(ledger.depth(), tie))
-        .ifPresent(
-            ledger ->
-                faults.add(
-                    values.key(LEDGER),
-                    values.place(LEDGER),
-                    "ties are deeper than their ledger is high, "
-                        + length(tie, values)
-                        + " and "
-                        + length(ledger.depth(), values),
-                    "a second length of at least " + length(tie, values) + " is allowed"));
-  }
-
-  private static String length(double millimetres, Values values) {
-    return Decimal.of(millimetres / values.unit().millimetres(), 4) + " " + values.unit().word();
-  }
-
   /**
    * The records.
    *
@@ -347,7 +257,9 @@ final class SupportTable {
   }
 
   private static GivenSupport record(Kind kind, Values values, Frame frame) {
-    Lateral usual = kind == Kind.FREESTANDING ? Lateral.BRACES : Lateral.SHEETS;
+    boolean standsOnPosts = values.given(FIXED_TO).filter(base -> base == Base.POSTS).isPresent();
+    boolean onPosts = kind == Kind.FREESTANDING || (kind == Kind.HINGED && standsOnPosts);
+    Lateral usual = onPosts ? Lateral.BRACES : Lateral.SHEETS;
     return new GivenSupport(
         kind,
         values.get(BAY),

@@ -94,7 +94,7 @@ public final class HardwareList {
     if (piece.form() instanceof Anchored anchored) {
       return HardwareWords.anchor(anchored, layout.wall().tape());
     }
-    return HardwareWords.TETHER;
+    return piece.kind() == Hardware.Kind.LOCK ? HardwareWords.LOCK : HardwareWords.TETHER;
   }
 
   private static String steelWords(Hardware.Kind kind) {

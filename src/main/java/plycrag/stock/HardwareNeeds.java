@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import plycrag.catalog.ScrewCatalog;
 import plycrag.catalog.SoldScrew.Use;
@@ -12,6 +13,7 @@ import plycrag.layout.Layout;
 import plycrag.layout.joints.Hardware;
 import plycrag.layout.joints.Hardware.Anchored;
 import plycrag.layout.support.Anchor;
+import plycrag.layout.support.Tether;
 import plycrag.layout.support.WallSupport;
 import plycrag.prices.Article;
 import plycrag.stock.Need.Amount;
@@ -185,8 +187,11 @@ final class HardwareNeeds {
             .forEach(what -> counts.merge(what, 1, Integer::sum));
         counts.forEach((what, count) -> addPieces(what, "", count, Sourcing.of(Article.ANCHOR)));
       }
-      int tethers = support.tethers().size();
-      addPieces(HardwareWords.TETHER, "", tethers, Sourcing.of(Article.TETHER));
+      Map<Boolean, List<Tether>> tethers =
+          support.tethers().stream()
+              .collect(Collectors.partitioningBy(one -> one.task() == Tether.Task.LOCK));
+      addPieces(HardwareWords.TETHER, "", tethers.get(false).size(), Sourcing.of(Article.TETHER));
+      addPieces(HardwareWords.LOCK, "", tethers.get(true).size(), Sourcing.of(Article.LOCK));
     }
   }
 

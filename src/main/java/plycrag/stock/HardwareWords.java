@@ -12,6 +12,8 @@ final class HardwareWords {
   static final String GUSSET = "gusset";
   static final String TETHER =
       "strut, strap, chain or rope with its fittings, half of them backups";
+  static final String LOCK =
+      "strut of adjustable length against lifting, that bears push and has a pin at both ends";
 
   private HardwareWords() {}
 

@@ -44,6 +44,8 @@ class HingedBookTest {
    * 0.93969 + 108 · 0.34202 = 2263.3. From there at 30° it is 1025 - 93.5 + 518 = 1449.5 out and
    * 2263.3 - 300 - 1775.4 - 54 = 133.9 down: 1456. The backup is held 100 lower and anchored 100
    * beside: at 30° 975 - 93.5 + 518 = 1399.5, 2263.3 - 300 - 1688.7 - 54 = 220.5 and 100: 1420.
+   * What keeps it from lifting is once more as much lower and further beside: 925 - 93.5 + 518 =
+   * 1349.5, 2263.3 - 300 - 1602.2 - 54 = 307.1 and 200: 1398.
    */
   @Test
   void chainsAreAsLongAsTheWallLeans() {
@@ -57,9 +59,10 @@ class HingedBookTest {
                 .map(row -> String.join("|", row.stream().map(Cell::text).toList()))
                 .toList();
     assertThat(rows)
-        .hasSize(4)
+        .hasSize(6)
         .startsWith(
             "TE1|holds the wall|23 / 2050|23 / -518 / 2263|1118 mm|1456 mm|1941 mm",
-            "TE1b|backup, works by itself|23 / 1950|123 / -518 / 2263|1092 mm|1420 mm|1893 mm");
+            "TE1b|backup, works by itself|23 / 1950|123 / -518 / 2263|1092 mm|1420 mm|1893 mm",
+            "LK1|keeps it from lifting|23 / 1850|223 / -518 / 2263|1085 mm|1398 mm|1854 mm");
   }
 }

@@ -74,7 +74,8 @@ public final class SwingClear implements Rule {
   private void judgeTethers(Layout layout, double angle, List<Finding> findings) {
     for (Tether tether : layout.support().map(one -> one.tethers()).orElse(List.of())) {
       double below = tether.anchor().z() - layout.held(tether, angle).z();
-      if (below < -Tolerance.TOUCH) {
+      boolean hangs = tether.task() != Tether.Task.LOCK;
+      if (hangs && below < -Tolerance.TOUCH) {
         Tape tape = layout.wall().tape();
         findings.add(
             new WholeWall(name(), Severity.ERROR)

@@ -220,7 +220,7 @@ final class UnderCeiling {
     double lowest = tether.v();
     for (double angle : RunAtAngle.angles(layout, 0)) {
       double height = layout.held(tether, angle).z();
-      Tether below = new Tether("", false, tether.u(), tether.v() - 1, tether.anchor());
+      Tether below = new Tether("", tether.task(), tether.u(), tether.v() - 1, tether.anchor());
       double gain = height - layout.held(below, angle).z();
       if (height > most && gain > Tolerance.RECKONING) {
         lowest = Math.min(lowest, tether.v() - (height - most) / gain);

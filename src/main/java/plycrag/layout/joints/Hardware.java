@@ -57,7 +57,9 @@ public record Hardware(
     /** What fixes a member to the building. */
     ANCHOR("anchor", "AN"),
     /** What holds a hinged facet at its angle. */
-    TETHER("tether", "TE");
+    TETHER("tether", "TE"),
+    /** What keeps it from lifting. */
+    LOCK("lock", "LK");
 
     private final String word;
     private final String letters;

@@ -15,6 +15,7 @@ import plycrag.layout.frame.Joint;
 import plycrag.layout.joints.Hardware.Kind;
 import plycrag.layout.support.Anchor;
 import plycrag.layout.support.Tether;
+import plycrag.layout.support.Tether.Task;
 import plycrag.layout.support.WallSupport;
 import plycrag.solve.fixing.SteelFit;
 import plycrag.solve.fixing.SteelPlace;
@@ -137,7 +138,7 @@ public final class HardwarePlan {
     hardware.add(
         new Hardware(
             tether.mark(),
-            Kind.TETHER,
+            tether.task() == Task.LOCK ? Kind.LOCK : Kind.TETHER,
             List.of(),
             List.of(),
             tether.anchor(),

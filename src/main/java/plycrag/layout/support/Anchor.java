@@ -35,13 +35,18 @@ public record Anchor(String mark, String member, Into into, Vector3 place) {
       this.words = words;
     }
 
-    /** What ledgers are fixed to; masonry where that is not told. */
+    /**
+     * What ledgers are fixed to; masonry where that is not told.
+     *
+     * @throws IllegalArgumentException for posts of the wall's own
+     */
     static Into of(Optional<Base> base) {
       return switch (base.orElse(Base.MASONRY)) {
         case STUDS -> STUD;
         case MASONRY -> MASONRY;
         case CONCRETE -> CONCRETE;
         case SINGLE_SKIN -> SINGLE_SKIN;
+        case POSTS -> throw new IllegalArgumentException("posts take no anchors");
       };
     }
 

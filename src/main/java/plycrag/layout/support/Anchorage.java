@@ -49,7 +49,7 @@ final class Anchorage {
         anchors.add(new Anchor(mark, placed.member().mark(), into(placed), place));
       }
     }
-    if (asked.kind() != Kind.FREESTANDING) {
+    if (!asked.hasPosts()) {
       PlatePlaces middles = new PlatePlaces(asked.fixing().spacing(), wall.tape());
       for (PlacedMember plate : run.feet()) {
         for (double along : middles.of(plate.member().box(), run.uprights(plate.member().box()))) {
@@ -81,7 +81,7 @@ final class Anchorage {
     }
     boolean onFloor =
         placed.member().role() == MemberRole.BRACE && Tolerance.atMost(box.getMinY(), 0);
-    return onFloor && asked.kind() != Kind.FREESTANDING
+    return onFloor && !asked.hasPosts()
         ? List.of(
             placed
                 .plane()

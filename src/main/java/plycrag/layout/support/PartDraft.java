@@ -77,7 +77,7 @@ final class PartDraft {
     }
     frame.meetings().forEach(meeting -> add(meeting, byTimber));
     List<Anchor> anchors = new Anchorage(wall, site).anchors(members, numbers.anchors());
-    List<Tether> tethers = site.tethers(numbers.tethers());
+    List<Tether> tethers = new TetherPlan(wall, site).tethers(numbers.tethers());
     numbers.count(anchors, tethers);
     return part(unmet, anchors, tethers, frame, site.site().widestBay());
   }

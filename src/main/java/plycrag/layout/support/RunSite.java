@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
+import plycrag.geometry.Direction.Span;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
 import plycrag.geometry.Solid;
@@ -20,22 +21,21 @@ import plycrag.solve.support.Meeting;
 import plycrag.solve.support.SectionPlace;
 import plycrag.solve.support.SupportSite;
 import plycrag.wall.Facet;
+import plycrag.wall.FacetAtAngle;
 import plycrag.wall.Swing;
 import plycrag.wall.Wall;
 import plycrag.wall.room.Ceiling;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Kind;
+import plycrag.wall.room.Room;
 
 /** What facets that stand on each other and are held alike offer to a support. */
 final class RunSite {
   /** How far below a facet's upper edge it is held where nothing is said (a choice), mm. */
   private static final double BELOW_EDGE = 150;
 
-  /**
-   * How far a second tether is held from the first, on the facet and on the building (a choice),
-   * mm.
-   */
-  private static final double APART = 100;
+  /** Where tethers are held near a ledger's end, it goes on by so much (a choice), mm. */
+  private static final double PAST = 80;
 
   /** How far a member is pushed to find what it meets, and how far it must then reach in, mm. */
   private static final double PUSH = 1;
@@ -165,13 +165,18 @@ final class RunSite {
         0);
   }
 
-  /** How far toward the climber the face reaches, y of the run, mm. */
+  /** How far toward the climber the face reaches at any of its angles, y of the run, mm. */
   double reach() {
-    return run.stream()
-        .map(FacetLayout::facet)
-        .mapToDouble(facet -> Math.max(facet.plane().y(0, 0), facet.plane().y(facet.length(), 0)))
-        .max()
-        .orElse(0);
+    List<Facet> facets = run.stream().map(FacetLayout::facet).toList();
+    List<Double> angles = swing().map(one -> Swing.angles(wall, one.hinged())).orElse(List.of(0.0));
+    return angles.stream()
+        .flatMap(angle -> FacetAtAngle.of(wall, facets, angle).stream())
+        .flatMap(
+            turned ->
+                Stream.of(0.0, turned.facet().length())
+                    .map(v -> floorAxes().fromRoom(turned.at(new Vector3(0, v, 0))).y()))
+        .max(Double::compare)
+        .orElse(0.0);
   }
 
   /** Where base rails end: under the outermost edge, but never behind the foot's plate. */
@@ -216,11 +221,13 @@ final class RunSite {
     return Swing.of(wall, run.stream().map(FacetLayout::facet).toList());
   }
 
-  private Facet top() {
+  /** The uppermost facet. */
+  Facet top() {
     return run.get(run.size() - 1).facet();
   }
 
-  private double attach() {
+  /** Where a hinged run is held on its uppermost facet, up the slope, mm. */
+  double attach() {
     return asked.hinge().attach().orElse(top().length() - BELOW_EDGE);
   }
 
@@ -273,28 +280,31 @@ final class RunSite {
     return site.hindmost() - asked.behind();
   }
 
-  /** On the outer studs of the uppermost facet one each, and one beside it. */
-  List<Tether> tethers(int before) {
-    List<Tether> tethers = new ArrayList<>();
-    List<Double> bearing = swing().isEmpty() ? List.of() : studs.of(run.get(run.size() - 1));
-    if (!bearing.isEmpty()) {
-      double half = wall.frame().breadth() / 2;
-      double left = top().plane().left();
-      for (double stud : List.of(bearing.get(0), bearing.get(bearing.size() - 1))) {
-        String mark = "TE" + (before / 2 + tethers.size() / 2 + 1);
-        double inward = tethers.isEmpty() ? APART : -APART;
-        Vector3 high = anchor(stud + half, anchorHeight());
-        Vector3 beside = anchor(stud + half + inward, anchorHeight());
-        tethers.add(new Tether(mark, false, stud + half - left, attach(), high));
-        tethers.add(new Tether(mark + "b", true, stud + half - left, attach() - APART, beside));
-      }
-    }
-    return tethers;
+  /**
+   * The left side of an outer station, x of the run, mm.
+   *
+   * @param inward where the middle of the wall is from it: 1 to the right, -1 to the left
+   */
+  double outerStation(int inward) {
+    List<Double> stations = site.stations();
+    return stations.get(inward > 0 ? 0 : stations.size() - 1);
   }
 
-  private Vector3 anchor(double x, double z) {
-    return floorAxes()
-        .toRoom(new Vector3(x, buildingFace() + asked.timber().ledger().breadth(), z));
+  /** How far a ledger may go on beyond the outer studs to either side, mm. */
+  Span pastStations() {
+    Room.Sides sides = wall.room().sides();
+    return new Span(
+        Math.min(PAST, sides.left().orElse(PAST)), Math.min(PAST, sides.right().orElse(PAST)));
+  }
+
+  /** Whether something of it turns. */
+  boolean swings() {
+    return swing().isPresent();
+  }
+
+  /** Left sides of the studs of its uppermost facet that may bear, x of the run, mm. */
+  List<Double> upperStuds() {
+    return studs.of(run.get(run.size() - 1));
   }
 
   /** That part of where a support meets a frame that lies on one upright member of it. */

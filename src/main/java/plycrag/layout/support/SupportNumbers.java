@@ -3,6 +3,7 @@ package plycrag.layout.support;
 import java.util.List;
 import plycrag.layout.frame.MemberNumbers;
 import plycrag.layout.frame.MemberRole;
+import plycrag.layout.support.Tether.Task;
 
 /** Counts what has marks, over all parts of a wall's support. */
 final class SupportNumbers {
@@ -32,13 +33,13 @@ final class SupportNumbers {
     return anchors;
   }
 
-  /** How many tethers there are already. */
+  /** How many tethers there are already, what is beside each not counted. */
   int tethers() {
     return tethers;
   }
 
   void count(List<Anchor> moreAnchors, List<Tether> moreTethers) {
     anchors += moreAnchors.size();
-    tethers += moreTethers.size();
+    tethers += (int) moreTethers.stream().filter(one -> one.task() == Task.HOLDS).count();
   }
 }

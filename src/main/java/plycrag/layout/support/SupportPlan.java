@@ -8,6 +8,7 @@ import plycrag.solve.support.FixedTies;
 import plycrag.solve.support.Freestanding;
 import plycrag.solve.support.Hangers;
 import plycrag.solve.support.HingedFoot;
+import plycrag.solve.support.HingedOnPosts;
 import plycrag.solve.support.Stiffening;
 import plycrag.solve.support.SupportFrame;
 import plycrag.solve.support.SupportSite;
@@ -95,8 +96,16 @@ public final class SupportPlan {
           Freestanding.of(site, asked.behind(), run.railFront(), stiffening(asked.bracing()));
       case FIXED -> FixedTies.of(site, asked.behind());
       case HUNG -> Hangers.of(site, run.ceiling(), new JoistReach(wall, run).of(isAlone));
-      case HINGED -> HingedFoot.of(site, asked.behind(), run.anchorHeight());
+      case HINGED -> hinged(asked, run);
     };
+  }
+
+  private static SupportFrame hinged(GivenSupport asked, RunSite run) {
+    double height = run.anchorHeight();
+    return asked.hasPosts()
+        ? HingedOnPosts.of(
+            run.site(), asked.behind(), run.railFront(), height, stiffening(asked.bracing()))
+        : HingedFoot.of(run.site(), asked.behind(), height, run.pastStations());
   }
 
   private static Stiffening stiffening(GivenSupport.Bracing bracing) {

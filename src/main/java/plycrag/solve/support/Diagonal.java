@@ -96,6 +96,32 @@ record Diagonal(
     return flat(low, new SectionPlace(low.y() + reach, low.z() + reach), site.timber().brace());
   }
 
+  /**
+   * A timber that props an upright face from behind: its upper end lies on that, its lower one
+   * level on what is below.
+   *
+   * @param top the upper corner, on the face
+   * @param run how far behind the face it reaches, mm
+   * @param rise from its lower end to that corner, mm
+   */
+  static Diagonal prop(SectionPlace top, double run, double rise, double depth) {
+    Diagonal hung = flat(new SectionPlace(0, 0), new SectionPlace(run, rise), depth);
+    double onPost = hung.lowLength();
+    double onLevel = hung.highLength();
+    return new Diagonal(
+        hung.corners().stream().map(corner -> halfTurned(corner, top)).toList(),
+        hung.direction(),
+        false,
+        halfTurned(hung.highEnd(), top),
+        onLevel,
+        halfTurned(hung.lowEnd(), top),
+        onPost);
+  }
+
+  private static SectionPlace halfTurned(SectionPlace place, SectionPlace zero) {
+    return new SectionPlace(zero.y() - place.y(), zero.z() - place.z());
+  }
+
   /** The same turned over about an upright line. */
   Diagonal mirroredAt(double middle) {
     List<SectionPlace> over =

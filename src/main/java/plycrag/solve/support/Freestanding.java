@@ -44,7 +44,8 @@ public final class Freestanding {
       site.backs().forEach(support.draft::tooSteep);
     } else {
       List<SupportTimber> posts = site.stations().stream().map(support::station).toList();
-      new PostRow(site, posts, support.rear(), support.draft).stiffen(stiffening);
+      new PostRow(site, posts, support.rear(), PostRow.Reach.of(posts), support.draft)
+          .stiffen(stiffening);
     }
     return support.draft.frame();
   }
@@ -65,11 +66,12 @@ public final class Freestanding {
   private SupportTimber station(double x) {
     double rail = site.timber().rail();
     SupportTimber bottom =
-        draft.add(box(TimberUse.RAIL, x, Direction.LEVEL, rear(), 0, front, rail));
+        draft.add(site.box(TimberUse.RAIL, x, Direction.LEVEL, rear(), 0, front, rail));
     double top = site.level(upper().orElseThrow().at(x));
     SupportTimber post =
         draft.add(
-            box(TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
+            site.box(
+                TimberUse.POST, x, Direction.UP, rear(), rail, face, top - site.timber().tie()));
     draft.add(
         Meeting.end(
             post,
@@ -196,18 +198,5 @@ public final class Freestanding {
     double part = (back.low().y() - face) / (back.y(ceiling) - face);
     double height = floor + part * (ceiling - floor);
     return part <= 0 || Tolerance.atLeast(height, back.low().z() + ROOM);
-  }
-
-  private SupportTimber box(
-      TimberUse use, double x, Direction way, double rear, double low, double front, double high) {
-    return site.timber(
-        use,
-        x,
-        way,
-        List.of(
-            new SectionPlace(rear, low),
-            new SectionPlace(front, low),
-            new SectionPlace(front, high),
-            new SectionPlace(rear, high)));
   }
 }

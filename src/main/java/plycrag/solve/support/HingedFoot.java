@@ -1,5 +1,7 @@
 package plycrag.solve.support;
 
+import plycrag.geometry.Direction.Span;
+
 /**
  * What holds the lowest facet of a hinged run, and the ledger that the moving part is held by: ties
  * to the building where there is room under its upper edge, else raking braces from the floor.
@@ -12,8 +14,10 @@ public final class HingedFoot {
    *
    * @param behind from the hindmost of the frame to the building's wall, mm
    * @param height where the moving part is held on the building, mm
+   * @param past how far the ledger for that goes on beyond the outer stations, so that nothing is
+   *     held at its very ends, mm to the left and to the right
    */
-  public static SupportFrame of(SupportSite site, double behind, double height) {
+  public static SupportFrame of(SupportSite site, double behind, double height, Span past) {
     SupportFrame.Draft draft = new SupportFrame.Draft();
     double ledgerFace = site.hindmost() - behind + site.timber().ledger();
     BackEdge kick = lowest(site);
@@ -27,8 +31,10 @@ public final class HingedFoot {
       FixedTies.addLevels(site, kick, ledgerFace, draft);
     }
     double half = site.timber().ledgerDepth() / 2;
+    Span over = site.over(site.stations());
     site.along(
             TimberUse.LEDGER,
+            new Span(over.low() - past.low(), over.high() + past.high()),
             site.stations(),
             ledgerFace,
             height - half,

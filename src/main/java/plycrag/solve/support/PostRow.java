@@ -13,8 +13,9 @@ import plycrag.geometry.Direction.Span;
  *
  * <p>A beam lies on edge along their backs at the upper ends, and with braces a sill at their feet.
  * Between the two a brace lies flat on their backs over the first bay that is wide enough and one
- * over the last, leaning against each other. The knee braces under it stand between the posts,
- * flush with their backs, so that each ends on the side of a post and lies along the beam.
+ * over the last, leaning against each other; they run past their posts too. The knee braces under
+ * it stand between the posts, flush with their backs, so that each ends on the side of a post and
+ * lies along the beam.
  */
 final class PostRow {
   /** So far beyond the outer posts goes what lies on them, since screws keep off its ends, mm. */
@@ -26,19 +27,56 @@ final class PostRow {
   private final SupportSite site;
   private final List<SupportTimber> posts;
   private final double rear;
+  private final Reach reach;
   private final SupportFrame.Draft draft;
+
+  /**
+   * How high what stiffens a row reaches.
+   *
+   * @param low the underside of the sill, mm
+   * @param high the top of the beam, mm
+   * @param free how far under the beam braces end, since something else is on the posts there, mm
+   */
+  record Reach(double low, double high, double free) {
+    /** Over the whole of the lowest post: what lies on all of them is no higher. */
+    static Reach of(List<SupportTimber> posts) {
+      Envelope lowest =
+          posts.stream()
+              .map(PostRow::reach)
+              .min(Comparator.comparingDouble(Envelope::getMaxY))
+              .orElseThrow();
+      return new Reach(lowest.getMinY(), lowest.getMaxY(), 0);
+    }
+
+    double height() {
+      return high - low;
+    }
+  }
 
   /**
    * The row.
    *
    * @param posts one a station, from the left
-   * @param rear their backs, y in mm
+   * @param rear their backs, or what stands out in front of them by as much as timber is thick; y
+   *     in mm
+   * @param reach how high what stiffens them goes
    */
-  PostRow(SupportSite site, List<SupportTimber> posts, double rear, SupportFrame.Draft draft) {
+  PostRow(
+      SupportSite site,
+      List<SupportTimber> posts,
+      double rear,
+      Reach reach,
+      SupportFrame.Draft draft) {
     this.site = site;
     this.posts = List.copyOf(posts);
     this.rear = rear;
+    this.reach = reach;
     this.draft = draft;
+  }
+
+  /** A sill alone, at the underside of what it reaches. */
+  void tie() {
+    along(TimberUse.SILL, reach.low());
   }
 
   void stiffen(Stiffening asked) {
@@ -56,9 +94,8 @@ final class PostRow {
 
   /** A brace over the first bay and one over the last, which lean against each other. */
   private void brace() {
-    double low = box().getMinY();
-    along(TimberUse.BEAM, box().getMaxY() - site.depth());
-    along(TimberUse.SILL, low);
+    along(TimberUse.BEAM, reach.high() - site.depth());
+    along(TimberUse.SILL, reach.low());
     List<Integer> bays =
         IntStream.range(0, posts.size() - 1).filter(this::takesBrace).boxed().toList();
     if (bays.isEmpty()) {
@@ -87,11 +124,10 @@ final class PostRow {
   private Optional<Diagonal> braceBay(int bay, boolean falls, double lower) {
     SupportTimber left = posts.get(bay);
     SupportTimber right = posts.get(bay + 1);
-    Envelope post = box();
-    double from = site.stations().get(bay);
-    double to = site.stations().get(bay + 1) + site.breadth();
-    SectionPlace low = new SectionPlace(from, post.getMinY() + site.depth());
-    SectionPlace high = new SectionPlace(to, post.getMaxY() - site.depth() - lower);
+    double from = site.stations().get(bay) - PAST;
+    double to = site.stations().get(bay + 1) + site.breadth() + PAST;
+    SectionPlace low = new SectionPlace(from, reach.low() + site.depth());
+    SectionPlace high = new SectionPlace(to, reach.high() - site.depth() - reach.free() - lower);
     if (high.z() - low.z() < Diagonal.shortestKnee(site.timber().brace())) {
       draft.sway();
       return Optional.empty();
@@ -99,19 +135,21 @@ final class PostRow {
     Diagonal rising = Diagonal.withUprightEnds(low, high, site.timber().brace());
     Diagonal diagonal = falls ? rising.mirroredAt((from + to) / 2) : rising;
     SupportTimber brace = draft.add(flat(TimberUse.BRACE, rear, diagonal));
+    double deep = site.timber().brace();
     SupportTimber atFoot = falls ? right : left;
     SupportTimber atTop = falls ? left : right;
-    draft.add(Meeting.lap(brace, atFoot, diagonal.lowEnd(), site.timber().brace()));
-    draft.add(Meeting.lap(brace, atTop, diagonal.highEnd(), site.timber().brace()));
+    draft.add(Meeting.lap(brace, atFoot, on(falls ? bay + 1 : bay, diagonal), deep));
+    draft.add(Meeting.lap(brace, atTop, on(falls ? bay : bay + 1, diagonal), deep));
     return Optional.of(diagonal);
   }
 
-  /** Of the lowest post: what lies on all of them is no higher. */
-  private Envelope box() {
-    return posts.stream()
-        .map(PostRow::reach)
-        .min(Comparator.comparingDouble(Envelope::getMaxY))
-        .orElseThrow();
+  /** The middle of where a brace crosses a post. */
+  private SectionPlace on(int post, Diagonal diagonal) {
+    double middle = site.stations().get(post) + site.breadth() / 2;
+    SectionPlace low = diagonal.lowEnd();
+    SectionPlace high = diagonal.highEnd();
+    double part = (middle - low.y()) / (high.y() - low.y());
+    return new SectionPlace(middle, low.z() + part * (high.z() - low.z()));
   }
 
   private SupportTimber flat(TimberUse use, double face, Diagonal diagonal) {
@@ -128,14 +166,14 @@ final class PostRow {
     for (int bay = 0; bay + 1 < posts.size(); bay++) {
       double left = site.stations().get(bay) + site.breadth();
       double right = site.stations().get(bay + 1);
-      double reach =
+      double far =
           Math.min(
               Math.min(asked, (right - left - Freestanding.ROOM) / 2),
-              box().getHeight() - Freestanding.ROOM);
-      if (reach < Diagonal.shortestKnee(site.timber().brace())) {
+              reach.height() - Freestanding.ROOM);
+      if (far < Diagonal.shortestKnee(site.timber().brace())) {
         draft.sway();
       } else {
-        Diagonal knee = Diagonal.knee(new SectionPlace(left, box().getMaxY() - reach), reach, site);
+        Diagonal knee = Diagonal.knee(new SectionPlace(left, reach.high() - far), far, site);
         addKnee(posts.get(bay), knee, beams);
         addKnee(posts.get(bay + 1), knee.mirroredAt((left + right) / 2), beams);
       }
@@ -143,7 +181,7 @@ final class PostRow {
   }
 
   private List<SupportTimber> beams() {
-    return along(TimberUse.BEAM, box().getMaxY() - site.depth());
+    return along(TimberUse.BEAM, reach.high() - site.depth());
   }
 
   /** Timber on edge along the backs of all posts, which lies on each. */
@@ -170,7 +208,7 @@ final class PostRow {
   /** How much lower another that leans against a brace on one post lies, mm. */
   private double under(Diagonal brace) {
     double slope = Math.abs(brace.direction().v() / brace.direction().u());
-    return brace.highLength() + 2 * site.breadth() * slope + Freestanding.ROOM;
+    return brace.highLength() + 2 * (site.breadth() + 2 * PAST) * slope + Freestanding.ROOM;
   }
 
   private static Envelope reach(SupportTimber beam) {

@@ -219,6 +219,20 @@ public record SupportSite(
     return new FacetPlane(0, 0, y, 0, axes);
   }
 
+  /** A timber of a station, cut square. */
+  SupportTimber box(
+      TimberUse use, double x, Direction way, double rear, double low, double front, double high) {
+    return timber(
+        use,
+        x,
+        way,
+        List.of(
+            new SectionPlace(rear, low),
+            new SectionPlace(front, low),
+            new SectionPlace(front, high),
+            new SectionPlace(rear, high)));
+  }
+
   /** A timber of a station. */
   SupportTimber timber(TimberUse use, double x, Direction direction, List<SectionPlace> corners) {
     return new SupportTimber(use, station(x), direction, outline(corners), breadth());

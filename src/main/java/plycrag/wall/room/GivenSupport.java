@@ -78,7 +78,9 @@ public record GivenSupport(
     /** Concrete. */
     CONCRETE,
     /** A wall one brick thick. */
-    SINGLE_SKIN
+    SINGLE_SKIN,
+    /** Posts of the wall's own, for a hinge that stands by itself. */
+    POSTS
   }
 
   /**
@@ -154,7 +156,7 @@ public record GivenSupport(
 
   /** Whether a building's wall behind it holds it. */
   public boolean isOnWall() {
-    return kind == Kind.FIXED || kind == Kind.HINGED;
+    return (kind == Kind.FIXED || kind == Kind.HINGED) && !hasPosts();
   }
 
   /** Whether the frame lies on a building's wall, without space behind it. */
@@ -164,6 +166,7 @@ public record GivenSupport(
 
   /** Whether it stands on posts of its own. */
   public boolean hasPosts() {
-    return kind == Kind.FREESTANDING;
+    return kind == Kind.FREESTANDING
+        || (kind == Kind.HINGED && fixing.base().filter(base -> base == Base.POSTS).isPresent());
   }
 }

@@ -22,8 +22,10 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Joint;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
+import plycrag.layout.skin.Piece;
 import plycrag.layout.standing.Assembly.Step;
 import plycrag.layout.standing.Assembly.Task;
+import plycrag.layout.support.Anchor;
 import plycrag.layout.support.PlacedMember;
 
 /** Everything can be set in the order that the book gives. */
@@ -115,11 +117,27 @@ class AssemblyTest {
           case RAISE -> raise(step);
           case SIDE_FRAME -> stand(step);
           case SUPPORT -> step.marks().forEach(this::setSupport);
+          case FIX -> fix(step);
           case HOLD -> assertThat(set).as(what).contains(facet(step).members().get(0).mark());
           case SHEETS -> step.marks().forEach(mark -> setPiece(mark, facet(step)));
         }
       }
       assertThat(set).as(what).doesNotHaveDuplicates().hasSameSizeAs(bodies.keySet());
+    }
+
+    /** Through plates that stand, before any sheet lies over their heads. */
+    private void fix(Step step) {
+      assertThat(step.marks()).as(what).isNotEmpty();
+      List<String> fixed =
+          layout.support().orElseThrow().anchors().stream()
+              .filter(anchor -> step.marks().contains(anchor.mark()))
+              .map(Anchor::member)
+              .toList();
+      assertThat(fixed).as(what).hasSameSizeAs(step.marks());
+      assertThat(set).as(what).containsAll(fixed);
+      assertThat(set)
+          .as(what)
+          .doesNotContainAnyElementsOf(facet(step).pieces().stream().map(Piece::mark).toList());
     }
 
     private FacetLayout facet(Step step) {

@@ -103,8 +103,16 @@ class FlatOnWallTest {
   void whatLeansDoesNotLieOnAWall() {
     Found.by(
             "support-holds",
-            "[[facet]]\nangle = 10\n[inserts]\npattern = \"none\"\n"
-                + "[support]\nkind = \"fixed\"\nbehind = 0\nfixed-to = \"concrete\"\n")
+            """
+            [[facet]]
+            angle = 10
+            [inserts]
+            pattern = "none"
+            [support]
+            kind = "fixed"
+            behind = 0
+            fixed-to = "concrete"
+            """)
         .isError(true)
         .says(
             "the upper edge of facet main is held by nothing: it leans out by 10°, and does not"

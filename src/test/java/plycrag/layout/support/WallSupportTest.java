@@ -211,6 +211,33 @@ class WallSupportTest {
             + "ceiling-members = \"joists\"\njoist-section = [50, 200]\njoist-span = 3000\n");
   }
 
+  /** Posts, rails that reach behind them, and what holds the moving part on the outer posts. */
+  @Property(tries = 15)
+  void jointsOfAnyHingedWallOnPostsClose(
+      @ForAll @IntRange(min = 5, max = 45) int angle,
+      @ForAll @IntRange(min = 1200, max = 2400) int length,
+      @ForAll @IntRange(min = 300, max = 450) int kick,
+      @ForAll @IntRange(min = 500, max = 1200) int behind) {
+    String toml =
+        wall(angle, length, "[[facet]]\nname = \"kick\"\nlength = " + kick + "\n")
+                .replace("raise = 0", "raise = 140\nfold-edges = \"square\"")
+            + "[support]\nkind = \"hinged\"\nfixed-to = \"posts\"\nbehind = "
+            + behind
+            + "\n";
+    assertSound(toml);
+    WallSupport support = Walls.laidOut(toml).support().orElseThrow();
+    assertThat(support.anchors()).isEmpty();
+    List<Double> fronts =
+        support.members().stream()
+            .filter(placed -> placed.member().role() == MemberRole.POST)
+            .map(post -> post.body().near().stream().mapToDouble(Vector3::y).max().orElseThrow())
+            .toList();
+    assertThat(support.tethers()).hasSize(6);
+    assertThat(support.tethers())
+        .allSatisfy(
+            tether -> assertThat(tether.anchor().y()).isCloseTo(fronts.get(0), within(1e-6)));
+  }
+
   private static String wall(double angle, int length, String kick) {
     return "[wall]\nwidth = 1830\nraise = "
         + (kick.isEmpty() ? 250 : 0)

@@ -8,6 +8,7 @@ import static plycrag.solve.support.Sections.timbers;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import plycrag.geometry.Direction.Span;
 
 /**
  * Ties to a wall 200 behind y = 0, whose ledgers of 40 have their face at -200 + 40 = -160. The
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.Test;
  * of less than twice that in its middle.
  */
 class LevelTiesTest {
+  private static final Span NOTHING = new Span(0, 0);
+
   private static final List<Double> TWO = List.of(0.0, 600.0);
   private static final BackEdge KICK = back("kick", 0, 0, 0, 0, 300);
   private static final BackEdge MAIN = back("main", 37, 0, 300, 1500, 2300);
@@ -111,7 +114,7 @@ class LevelTiesTest {
   /** Half of 100 below and above 1200; the kick is tied as it would be without a hinge. */
   @Test
   void aHingedWallHasALedgerWhereItIsHeld() {
-    SupportFrame frame = HingedFoot.of(site(TWO, 600, KICK, MAIN), 200, 1200);
+    SupportFrame frame = HingedFoot.of(site(TWO, 600, KICK, MAIN), 200, 1200, NOTHING);
     assertThat(timbers(frame, TimberUse.LEDGER))
         .extracting(Sections::side)
         .containsExactly("0 100, 640 100, 640 200, 0 200", "0 1150, 640 1150, 640 1250, 0 1250");
@@ -124,13 +127,13 @@ class LevelTiesTest {
   @Test
   void aHingedFootIsTiedWhereATieFits() {
     BackEdge just = back("kick", 0, 0, 0, 0, 100);
-    assertThat(HingedFoot.of(site(TWO, 600, just, MAIN), 200, 1200).unheld()).isEmpty();
+    assertThat(HingedFoot.of(site(TWO, 600, just, MAIN), 200, 1200, NOTHING).unheld()).isEmpty();
     BackEdge low = back("kick", 0, 0, 0, 0, 99);
-    SupportFrame frame = HingedFoot.of(site(TWO, 600, low, MAIN), 200, 1200);
+    SupportFrame frame = HingedFoot.of(site(TWO, 600, low, MAIN), 200, 1200, NOTHING);
     assertThat(frame.unheld()).containsExactly(new Unheld("kick", Unheld.Cause.TOO_LOW, 99, 100));
     assertThat(timbers(frame, TimberUse.TIE)).isEmpty();
     BackEdge steep = back("kick", 61, 0, 0, 400, 222);
-    assertThat(HingedFoot.of(site(TWO, 600, steep, MAIN), 200, 1200).unheld())
+    assertThat(HingedFoot.of(site(TWO, 600, steep, MAIN), 200, 1200, NOTHING).unheld())
         .extracting(Unheld::facet)
         .containsExactly("kick");
   }

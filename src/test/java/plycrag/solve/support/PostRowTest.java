@@ -39,24 +39,25 @@ class PostRowTest {
 
   /**
    * Posts of 120 stand from 120 to 1110 - 120 = 990, a sill and a beam of 120 leave 240 to 870, the
-   * row is from 0 to 1160 + 40 = 1200: 630 up and 1200 along. Upright ends of 130 leave 500, which
-   * is 5, 12, 13 again: 120 · 13/12 = 130.
+   * row is from 0 to 1080 + 40 = 1120 and a brace runs past it by 40 at both ends: 630 up and 1200
+   * along. Upright ends of 130 leave 500, which is 5, 12, 13 again: 120 · 13/12 = 130. Its middle
+   * is 60 · 5/12 = 25 above that of its lower end where it crosses the first post's.
    */
   @Test
   void aBraceRunsFromThePostsFootToTheNextOnesHead() {
     SupportSite site =
-        site(Sections.timber(40, 120), List.of(0.0, 1160.0), 1200, 10_000, plumb(1110));
+        site(Sections.timber(40, 120), List.of(0.0, 1080.0), 1200, 10_000, plumb(1110));
     SupportFrame frame = frame(site, Along.BRACES, 600);
     SupportTimber brace =
         timbers(frame, TimberUse.BRACE).get(timbers(frame, TimberUse.BRACE).size() - 1);
-    assertThat(Sections.side(brace)).isEqualTo("0 240, 1200 740, 1200 870, 0 370");
+    assertThat(Sections.side(brace)).isEqualTo("-40 240, 1160 740, 1160 870, -40 370");
     // the posts' backs: -300 - 120
     assertThat(brace.plane().out()).isEqualTo(-420);
     assertThat(brace.depth()).isEqualTo(40);
     List<String> meetings = meetings(frame, TimberUse.BRACE);
     assertThat(meetings.subList(meetings.size() - 2, meetings.size()))
         .containsExactly(
-            "BRACE beside POST at 0 305 along 120", "BRACE beside POST at 1200 805 along 120");
+            "BRACE beside POST at 20 330 along 120", "BRACE beside POST at 1100 780 along 120");
     assertThat(frame.sways()).isFalse();
   }
 
@@ -68,7 +69,7 @@ class PostRowTest {
         braces(frame(posts(2000, 0.0, 1000.0, 2000.0, 3000.0), Along.BRACES, 600));
     assertThat(four)
         .extracting(timber -> timber.outline().getEnvelopeInternal().getMinX())
-        .containsExactly(0.0, 2000.0);
+        .containsExactly(-40.0, 1960.0);
     // they lean against each other, on posts of their own as high as each other
     assertThat(four).extracting(timber -> timber.direction().u() > 0).containsExactly(true, false);
     assertThat(four)
@@ -78,21 +79,21 @@ class PostRowTest {
   }
 
   /**
-   * The first as above: 5 up for 12 along, an end of 130. On the post from 1160 to 1200 the second
-   * leans to the left side, 130 + 2 · 40 · 5/12 + 20 = 183.33 below 870; the first's underside is
-   * there at 740 - 40 · 5/12 = 723.33.
+   * The first as above: 5 up for 12 along, an end of 130. Over the post, from 1040 to 1160, both
+   * run: the second leans to its left end, 130 + 2 · 120 · 5/12 + 20 = 250 below 870; the first's
+   * underside is there at 740 - 120 · 5/12 = 690.
    */
   @Test
   void twoBracesOnOnePostLeaveRoomBetweenThem() {
     SupportSite site =
-        site(Sections.timber(40, 120), List.of(0.0, 1160.0, 2320.0), 1200, 10_000, plumb(1110));
+        site(Sections.timber(40, 120), List.of(0.0, 1080.0, 2160.0), 1200, 10_000, plumb(1110));
     List<SupportTimber> two = braces(frame(site, Along.BRACES, 600));
     assertThat(two).hasSize(2);
     Envelope second = two.get(1).outline().getEnvelopeInternal();
-    assertThat(second.getMinX()).isEqualTo(1160);
-    assertThat(second.getMaxX()).isEqualTo(2360);
+    assertThat(second.getMinX()).isEqualTo(1040);
+    assertThat(second.getMaxX()).isEqualTo(2240);
     assertThat(second.getMinY()).isEqualTo(240);
-    assertThat(second.getMaxY()).isCloseTo(870 - 183.3333, within(1e-3));
+    assertThat(second.getMaxY()).isCloseTo(870 - 250, within(1e-3));
     assertThat(two.get(0).outline().distance(two.get(1).outline())).isGreaterThan(20);
   }
 
