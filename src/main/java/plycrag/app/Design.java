@@ -2,6 +2,7 @@ package plycrag.app;
 
 import java.util.List;
 import java.util.stream.Stream;
+import plycrag.catalog.FlatSteel;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
@@ -40,15 +41,16 @@ public sealed interface Design {
   static Design of(
       Reading<Parameters> reading,
       Reading<PriceList> prices,
-      Reading<List<InsertPosition>> positions) {
+      Reading<List<InsertPosition>> positions,
+      Reading<List<FlatSteel>> steel) {
     List<Finding> findings =
-        Stream.of(reading.findings(), prices.findings(), positions.findings())
+        Stream.of(reading.findings(), prices.findings(), positions.findings(), steel.findings())
             .flatMap(List::stream)
             .toList();
     if (!findings.isEmpty()) {
       return new Unreadable(findings);
     }
-    Parameters parameters = reading.value().orElseThrow();
+    Parameters parameters = reading.value().orElseThrow().preferring(steel.value().orElseThrow());
     PriceList list = prices.value().orElseThrow();
     CheckedLayout checked =
         Inspection.of(LayoutPlan.of(WallMaker.of(parameters, positions.value().orElseThrow())));

@@ -2,6 +2,7 @@ package plycrag.app;
 
 import java.util.List;
 import java.util.Optional;
+import plycrag.catalog.FlatSteel;
 import plycrag.files.Digest;
 import plycrag.files.json.Manifest;
 import plycrag.prices.PriceList;
@@ -10,6 +11,7 @@ import plycrag.read.Parameters;
 import plycrag.read.Reading;
 import plycrag.read.lists.PositionFile;
 import plycrag.read.lists.PriceFile;
+import plycrag.read.lists.SteelFile;
 import plycrag.wall.InsertPosition;
 
 /**
@@ -18,12 +20,14 @@ import plycrag.wall.InsertPosition;
  * @param reading what came of the parameter file
  * @param prices what came of the price list; without offers if the file names none
  * @param positions what came of the list of positions; none if the file names no list
+ * @param steel what came of the catalogue of brackets; none if the file names none
  * @param origin names and hashes
  */
 record Inputs(
     Reading<Parameters> reading,
     Reading<PriceList> prices,
     Reading<List<InsertPosition>> positions,
+    Reading<List<FlatSteel>> steel,
     Manifest.Origin origin) {
 
   /** A file that was named, and what it holds. */
@@ -62,6 +66,8 @@ record Inputs(
     Optional<Named> prices = Named.beside(source, parameters.flatMap(all -> all.buying().prices()));
     Optional<Named> positions =
         Named.beside(source, parameters.flatMap(all -> all.inserts().positions()));
+    Optional<Named> steel =
+        Named.beside(source, parameters.flatMap(all -> all.framework().joints().steel().list()));
     return new Inputs(
         reading,
         prices
@@ -70,12 +76,22 @@ record Inputs(
         positions
             .map(list -> PositionFile.read(list.path(), list.content, parameters.orElseThrow()))
             .orElseGet(() -> Reading.of(List.of())),
+        steel
+            .map(
+                list ->
+                    SteelFile.read(
+                        list.path(), list.content, parameters.orElseThrow().wall().unit()))
+            .orElseGet(() -> Reading.of(List.of())),
         new Manifest.Origin(
-            Version.number(), file.input(), prices.map(Named::input), positions.map(Named::input)));
+            Version.number(),
+            file.input(),
+            prices.map(Named::input),
+            positions.map(Named::input),
+            steel.map(Named::input)));
   }
 
   /** What becomes of them. */
   Design design() {
-    return Design.of(reading, prices, positions);
+    return Design.of(reading, prices, positions, steel);
   }
 }

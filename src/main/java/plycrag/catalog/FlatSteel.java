@@ -1,15 +1,17 @@
 package plycrag.catalog;
 
 /**
- * A bracket, a strap or a hinge with holes, as it is sold: two legs, alike.
+ * A bracket, a strap or a hinge with holes: two legs, alike.
  *
  * @param shape of it
+ * @param article what it is sold as; empty for one that is asked for by what it must be
  * @param legs both
  * @param holes in each leg
  * @param screws for them
  * @param source where the sizes are published
  */
-public record FlatSteel(Shape shape, Legs legs, Holes holes, ScrewSizes screws, String source) {
+public record FlatSteel(
+    Shape shape, String article, Legs legs, Holes holes, ScrewSizes screws, String source) {
 
   /**
    * Its legs, alike.
@@ -47,6 +49,11 @@ public record FlatSteel(Shape shape, Legs legs, Holes holes, ScrewSizes screws, 
     STRAP,
     /** Two leaves that turn on a pin. */
     HINGE
+  }
+
+  /** Whether it is one that somebody sells, and not a size alone. */
+  public boolean isSold() {
+    return !article.isEmpty();
   }
 
   /**

@@ -7,46 +7,58 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import plycrag.catalog.FlatSteel.Holes;
 import plycrag.catalog.FlatSteel.Legs;
 import plycrag.catalog.FlatSteel.ScrewSizes;
 import plycrag.catalog.FlatSteel.Shape;
 
-/** The brackets, straps and hinges that are sold. */
-public final class SteelCatalog {
+/**
+ * The brackets, straps and hinges that may be taken: those of a user's own catalogue, and after
+ * them sizes that are asked for by what they must be, since no open table says what is sold.
+ *
+ * @param own of the user, in their order
+ */
+public record SteelCatalog(List<FlatSteel> own) {
+  /** Without any of a user's. */
+  public static final SteelCatalog BY_REQUIREMENT = new SteelCatalog(List.of());
+
   private static final List<FlatSteel> ROWS =
       CatalogFile.rows("steel.csv").stream().map(SteelCatalog::steel).toList();
 
   private static final Map<Shape, List<FlatSteel>> BY_SHAPE =
       Arrays.stream(Shape.values())
-          .collect(Collectors.toMap(Function.identity(), SteelCatalog::sorted));
+          .collect(Collectors.toMap(Function.identity(), shape -> sorted(shape, ROWS).toList()));
 
-  private SteelCatalog() {}
+  /** Copies the list. */
+  public SteelCatalog {
+    own = List.copyOf(own);
+  }
 
-  /** All rows, in the order of the table. */
+  /** All rows of the table, in its order. */
   static List<FlatSteel> all() {
     return ROWS;
   }
 
-  /** Those of a shape, with the thickest screws first and of these the smallest first. */
-  public static List<FlatSteel> of(Shape shape) {
-    return BY_SHAPE.get(shape);
+  /** Those of a shape, a user's first, with the thickest screws first and then the smallest. */
+  public List<FlatSteel> of(Shape shape) {
+    return Stream.concat(sorted(shape, own), BY_SHAPE.get(shape).stream()).toList();
   }
 
-  private static List<FlatSteel> sorted(Shape shape) {
-    return ROWS.stream()
+  private static Stream<FlatSteel> sorted(Shape shape, List<FlatSteel> rows) {
+    return rows.stream()
         .filter(steel -> steel.shape() == shape)
         .sorted(
             Comparator.<FlatSteel>comparingDouble(steel -> steel.screws().metric())
                 .reversed()
-                .thenComparingDouble(steel -> steel.legs().length() * steel.legs().width()))
-        .toList();
+                .thenComparingDouble(steel -> steel.legs().length() * steel.legs().width()));
   }
 
   private static FlatSteel steel(CSVRecord row) {
     return new FlatSteel(
         Shape.valueOf(row.get("shape").toUpperCase(Locale.ROOT)),
+        "",
         new Legs(number(row, "leg_mm"), number(row, "width_mm"), number(row, "thickness_mm")),
         holes(row),
         new ScrewSizes(number(row, "screw_mm"), number(row, "inch_screw_mm")),

@@ -2,16 +2,19 @@ package plycrag.read;
 
 import java.util.List;
 import plycrag.catalog.SoldScrew.Use;
+import plycrag.catalog.SteelCatalog;
 import plycrag.read.schema.CountKind;
 import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.Range;
 import plycrag.read.schema.TableSpec;
+import plycrag.read.schema.TextKind;
 import plycrag.read.schema.Values;
 import plycrag.wall.JointFasteners;
 import plycrag.wall.JointFasteners.Bolts;
 import plycrag.wall.JointFasteners.JoiningScrews;
+import plycrag.wall.JointFasteners.Steel;
 import plycrag.wall.ScrewReach;
 
 /** The keys of {@code [joints]}. */
@@ -55,6 +58,17 @@ final class JointTable {
           DefaultValue.length("300 mm", "12 in"),
           "Greatest distance between those screws.");
 
+  static final Parameter<String> CATALOGUE =
+      new Parameter<>(
+          "catalogue",
+          TextKind.CSV_FILE,
+          DefaultValue.derived(
+              "none: brackets, straps and hinges are asked for by what they must be"),
+          "The brackets, straps and hinges that you can buy, beside this file or in a folder from"
+              + " there; they are taken first wherever they fit. Its columns are shape (angle, strap"
+              + " or hinge), article, leg, width, thickness, holes, lines, first, pitch, gauge and"
+              + " screw.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "joints",
@@ -66,7 +80,8 @@ final class JointTable {
               BOLT_SPACING,
               SCREW_DIAMETER,
               SCREW_LENGTH,
-              SCREW_SPACING),
+              SCREW_SPACING,
+              CATALOGUE),
           List.of());
 
   private JointTable() {}
@@ -79,6 +94,7 @@ final class JointTable {
         values.get(BRACKET_SCREWS),
         new Bolts(values.get(BOLT_DIAMETER), values.get(BOLT_SPACING)),
         new JoiningScrews(
-            diameter, values.given(SCREW_LENGTH).orElse(usual), values.get(SCREW_SPACING)));
+            diameter, values.given(SCREW_LENGTH).orElse(usual), values.get(SCREW_SPACING)),
+        new Steel(values.given(CATALOGUE), SteelCatalog.BY_REQUIREMENT));
   }
 }

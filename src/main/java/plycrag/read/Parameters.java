@@ -1,6 +1,7 @@
 package plycrag.read;
 
 import java.util.List;
+import plycrag.catalog.FlatSteel;
 import plycrag.wall.Clearances;
 import plycrag.wall.Frame;
 import plycrag.wall.GivenCutout;
@@ -86,6 +87,13 @@ public record Parameters(
   /** The cutouts, in the order of the file. */
   public List<GivenCutout> cutouts() {
     return face.cutouts();
+  }
+
+  /** The same with a user's own brackets, straps and hinges. */
+  public Parameters preferring(List<FlatSteel> own) {
+    Framework steel =
+        new Framework(framework.frame(), framework.joints().preferring(own), framework.stock());
+    return new Parameters(wall, face, sheeting, steel, making, site);
   }
 
   /** What holds it up. */

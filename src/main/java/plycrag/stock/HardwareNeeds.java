@@ -144,9 +144,14 @@ final class HardwareNeeds {
       case STRAP -> addPieces(HardwareWords.STRAP, size, count, Sourcing.of(Article.STRAP, sides));
       default -> addPieces(HardwareWords.HINGE, size, count, Sourcing.of(Article.HINGE, sides));
     }
-    if (size.isEmpty()) {
+    String noted =
+        piece
+            .fit()
+            .map(fit -> SteelSize.requirement(fit.steel()))
+            .orElse("none of the catalogue fits");
+    if (!noted.isEmpty()) {
       int last = needs.size() - 1;
-      needs.set(last, needs.get(last).noting(coating + "; none of the catalogue fits"));
+      needs.set(last, needs.get(last).noting(coating + "; " + noted));
     }
   }
 

@@ -36,11 +36,36 @@ public final class SteelSize {
     return piece(fit) + ", " + screws(fit, tape);
   }
 
-  /** The same without its screws. */
+  /** The same without its screws; what is sold under a name, with that before it. */
   static String piece(SteelFit fit) {
     boolean bent = fit.steel().shape() == Shape.ANGLE && fit.angle() != SQUARE;
     String bend = bent ? ", bent to " + Decimal.of(fit.angle(), 0) + "°" : "";
-    return millimetres(fit.steel()) + " mm" + bend;
+    String name = fit.steel().isSold() ? fit.steel().article() + ", " : "";
+    return name + millimetres(fit.steel()) + " mm" + bend;
+  }
+
+  /** What one must be that is not sold under a name; empty for one that is. */
+  static String requirement(FlatSteel steel) {
+    if (steel.isSold()) {
+      return "";
+    }
+    String sides =
+        switch (steel.shape()) {
+          case ANGLE -> "legs of " + mm(steel.legs().length()) + " mm or little more";
+          case STRAP -> "a length of " + mm(2 * steel.legs().length()) + " mm or little more";
+          case HINGE -> mm(2 * steel.legs().length()) + " mm over both leaves or less";
+        };
+    String middle = steel.shape() == Shape.ANGLE ? "bend" : "middle";
+    return "any that has "
+        + sides
+        + ", a width of at most "
+        + mm(steel.legs().width())
+        + " mm, steel of at least "
+        + mm(steel.legs().thickness())
+        + " mm, and no hole nearer than "
+        + mm(steel.holes().first())
+        + " mm to the "
+        + middle;
   }
 
   /** Its screws. */

@@ -15,6 +15,7 @@ public final class Designs {
     return Design.of(
         ParameterFile.read(fileName, TestFiles.bytes(toml)),
         Reading.of(PriceList.empty()),
+        Reading.of(List.of()),
         Reading.of(List.of()));
   }
 }

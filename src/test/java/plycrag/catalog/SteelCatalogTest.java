@@ -45,11 +45,11 @@ class SteelCatalogTest {
    */
   @Test
   void theHolesKeepTheDistancesOfTheirScrews() {
-    for (FlatSteel steel : SteelCatalog.of(Shape.ANGLE)) {
+    for (FlatSteel steel : SteelCatalog.BY_REQUIREMENT.of(Shape.ANGLE)) {
       assertThat(steel.holes().first()).isGreaterThanOrEqualTo(7 * steel.screws().metric());
       assertThat(steel.holes().pitch()).isGreaterThanOrEqualTo(0.7 * 4 * steel.screws().metric());
     }
-    for (FlatSteel steel : SteelCatalog.of(Shape.STRAP)) {
+    for (FlatSteel steel : SteelCatalog.BY_REQUIREMENT.of(Shape.STRAP)) {
       assertThat(steel.holes().first()).isGreaterThanOrEqualTo(12 * steel.screws().metric());
       assertThat(steel.holes().pitch()).isGreaterThanOrEqualTo(0.7 * 5 * steel.screws().metric());
     }
@@ -70,7 +70,7 @@ class SteelCatalogTest {
 
   @Test
   void theThickestScrewsComeFirstAndThenTheSmallest() {
-    FlatSteel first = SteelCatalog.of(Shape.ANGLE).get(0);
+    FlatSteel first = SteelCatalog.BY_REQUIREMENT.of(Shape.ANGLE).get(0);
     assertThat(first.screws().metric()).isEqualTo(5);
     assertThat(first.legs().length()).isEqualTo(65);
   }
@@ -81,6 +81,7 @@ class SteelCatalogTest {
     FlatSteel steel =
         new FlatSteel(
             Shape.ANGLE,
+            "",
             new FlatSteel.Legs(85, 40, 2),
             new FlatSteel.Holes(6, 2, 35, 20, 18),
             new FlatSteel.ScrewSizes(5, 5),

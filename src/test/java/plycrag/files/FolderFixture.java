@@ -18,6 +18,7 @@ final class FolderFixture {
           "0.1.0",
           new Manifest.Input("boathouse.toml", "0".repeat(64)),
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
 
   private FolderFixture() {}

@@ -31,15 +31,21 @@ public record Manifest(Origin origin, List<Entry> files) {
    * @param parameters the parameter file
    * @param prices the price list that it names, if it names one
    * @param positions the list of positions that it names, if it names one
+   * @param catalogue the catalogue of steel that it names, if it names one
    */
   public record Origin(
-      String version, Input parameters, Optional<Input> prices, Optional<Input> positions) {
+      String version,
+      Input parameters,
+      Optional<Input> prices,
+      Optional<Input> positions,
+      Optional<Input> catalogue) {
     /** Rejects missing parts. */
     public Origin {
       Objects.requireNonNull(version);
       Objects.requireNonNull(parameters);
       Objects.requireNonNull(prices);
       Objects.requireNonNull(positions);
+      Objects.requireNonNull(catalogue);
     }
   }
 

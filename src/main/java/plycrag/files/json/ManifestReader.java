@@ -47,7 +47,8 @@ public final class ManifestReader {
         field(root, "version", String.class),
         input(field(root, "parameters", Map.class)),
         list(root, "prices"),
-        list(root, "positions"));
+        list(root, "positions"),
+        list(root, "catalogue"));
   }
 
   private Optional<Manifest.Input> list(Object root, String name) throws IOException {

@@ -23,6 +23,9 @@ public final class ManifestWriter {
               if (manifest.origin().positions().isPresent()) {
                 writeInput(json, "positions", manifest.origin().positions().get());
               }
+              if (manifest.origin().catalogue().isPresent()) {
+                writeInput(json, "catalogue", manifest.origin().catalogue().get());
+              }
               json.writeFieldName("files");
               json.writeRawValue(files);
             })

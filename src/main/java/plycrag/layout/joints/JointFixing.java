@@ -120,6 +120,7 @@ final class JointFixing {
 
   private SteelPlan plan(Shape shape, Predicate<SteelPlace> isFree) {
     return new SteelPlan(
+        joints.steel().catalog(),
         shape,
         joints.bracketScrews(),
         wall.tape().unit() == LengthUnit.IN,

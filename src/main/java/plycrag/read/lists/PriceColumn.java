@@ -1,11 +1,7 @@
 package plycrag.read.lists;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-
 /** The columns of a price list. */
-enum PriceColumn {
+enum PriceColumn implements ListColumn {
   ARTICLE("article", true),
   SIZE("size", false),
   UNIT("unit", true),
@@ -24,19 +20,13 @@ enum PriceColumn {
     this.isNeeded = isNeeded;
   }
 
-  String word() {
+  @Override
+  public String word() {
     return word;
   }
 
-  boolean isNeeded() {
+  @Override
+  public boolean isNeeded() {
     return isNeeded;
-  }
-
-  static Optional<PriceColumn> find(String word) {
-    return Arrays.stream(values()).filter(column -> column.word.equals(word)).findFirst();
-  }
-
-  static List<String> words() {
-    return Arrays.stream(values()).map(PriceColumn::word).toList();
   }
 }

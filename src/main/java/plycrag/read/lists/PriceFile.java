@@ -57,7 +57,8 @@ public final class PriceFile {
           "columns", SourcePlace.START, "there is no row", "a first row with columns is needed");
       return;
     }
-    PriceHeader header = PriceHeader.of(rows.get(0), faults);
+    ListHeader<PriceColumn> header =
+        ListHeader.of(rows.get(0), "a price list", List.of(PriceColumn.values()), faults);
     if (header.columns().isEmpty()) {
       return;
     }

@@ -18,7 +18,7 @@ final class PriceRow {
   private static final Pattern COUNT = Pattern.compile("[0-9]{1,6}");
   private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
 
-  private final PriceHeader header;
+  private final ListHeader<PriceColumn> header;
   private final List<CsvField> fields;
   private final Faults faults;
 
@@ -29,7 +29,7 @@ final class PriceRow {
    * @param fields as they stand in the file
    * @param faults where findings go
    */
-  PriceRow(PriceHeader header, List<CsvField> fields, Faults faults) {
+  PriceRow(ListHeader<PriceColumn> header, List<CsvField> fields, Faults faults) {
     this.header = header;
     this.fields = fields;
     this.faults = faults;

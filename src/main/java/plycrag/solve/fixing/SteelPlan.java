@@ -46,6 +46,7 @@ public final class SteelPlan {
   private static final double STEP = 0.1;
   private static final double LONGEST = 200;
 
+  private final SteelCatalog catalog;
   private final Shape shape;
   private final int screws;
   private final boolean inches;
@@ -54,6 +55,7 @@ public final class SteelPlan {
   private final Predicate<SteelPlace> isFree;
 
   /**
+   * @param catalog what may be taken
    * @param shape what is wanted
    * @param screws in both legs together
    * @param inches whether screws have numbers
@@ -62,12 +64,14 @@ public final class SteelPlan {
    * @param isFree whether nothing but timber is where a piece or its screws would be
    */
   public SteelPlan(
+      SteelCatalog catalog,
       Shape shape,
       int screws,
       boolean inches,
       double deep,
       double farSide,
       Predicate<SteelPlace> isFree) {
+    this.catalog = catalog;
     this.shape = shape;
     this.screws = screws;
     this.inches = inches;
@@ -118,7 +122,7 @@ public final class SteelPlan {
       double breadth,
       double timber,
       double between) {
-    for (FlatSteel steel : SteelCatalog.of(shape)) {
+    for (FlatSteel steel : catalog.of(shape)) {
       Optional<SteelFit> fit =
           Tolerance.atMost(steel.legs().length(), breadth)
               ? fit(steel, timber, between, SQUARE)
@@ -147,7 +151,7 @@ public final class SteelPlan {
             .filter(seat -> shape != Shape.ANGLE || isBent(seat, CLOSED, OPEN))
             .sorted(Comparator.comparingDouble(seat -> Math.abs(seat.angle() - SQUARE)))
             .toList();
-    return SteelCatalog.of(shape).stream()
+    return catalog.of(shape).stream()
         .filter(this::isEnough)
         .map(steel -> find.apply(steel, seats))
         .filter(placed -> !placed.isEmpty())

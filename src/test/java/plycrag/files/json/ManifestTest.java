@@ -18,6 +18,7 @@ class ManifestTest {
               "0.1.0",
               new Manifest.Input("boat \"house\" é.toml", SHA),
               Optional.empty(),
+              Optional.empty(),
               Optional.empty()),
           List.of(
               new Manifest.Entry("lists/holes.csv", 1234567890123L, SHA),
@@ -88,7 +89,11 @@ class ManifestTest {
     Manifest.Input prices = new Manifest.Input("prices.csv", SHA.replace('0', 'a'));
     Manifest.Origin origin =
         new Manifest.Origin(
-            "0.1.0", MANIFEST.origin().parameters(), Optional.of(prices), Optional.empty());
+            "0.1.0",
+            MANIFEST.origin().parameters(),
+            Optional.of(prices),
+            Optional.empty(),
+            Optional.empty());
     Manifest priced = new Manifest(origin, MANIFEST.files());
     String text = ManifestWriter.write(priced);
     assertThat(text).contains("},\"prices\":{\"file\":\"prices.csv\",\"sha256\":\"a123");

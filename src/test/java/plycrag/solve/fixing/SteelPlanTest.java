@@ -10,6 +10,7 @@ import static plycrag.solve.fixing.Bodies.up;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import plycrag.catalog.FlatSteel.Shape;
+import plycrag.catalog.SteelCatalog;
 import plycrag.geometry.Rod;
 import plycrag.geometry.Vector3;
 
@@ -17,7 +18,7 @@ import plycrag.geometry.Vector3;
 class SteelPlanTest {
 
   private static SteelPlan plan(Shape shape, int screws) {
-    return new SteelPlan(shape, screws, false, 6, 5, place -> true);
+    return new SteelPlan(SteelCatalog.BY_REQUIREMENT, shape, screws, false, 6, 5, place -> true);
   }
 
   /** A plate of 45 by a depth along x, and an upright of the same section on its middle. */
@@ -100,9 +101,18 @@ class SteelPlanTest {
   void keepsOutOfWhatIsThereAlready() {
     TimberBody plate = box("P", place(0, 0, 0), place(1000, 90, 45), level());
     TimberBody stud = box("S", place(500, 0, 45), place(545, 90, 900), up());
-    SteelPlan right = new SteelPlan(Shape.ANGLE, 8, false, 6, 5, place -> place.middle().x() > 520);
+    SteelPlan right =
+        new SteelPlan(
+            SteelCatalog.BY_REQUIREMENT,
+            Shape.ANGLE,
+            8,
+            false,
+            6,
+            5,
+            place -> place.middle().x() > 520);
     assertThat(right.onCorner(stud, plate, List.of()).places().get(0).middle().x()).isEqualTo(545);
-    SteelPlan nowhere = new SteelPlan(Shape.ANGLE, 8, false, 6, 5, place -> false);
+    SteelPlan nowhere =
+        new SteelPlan(SteelCatalog.BY_REQUIREMENT, Shape.ANGLE, 8, false, 6, 5, place -> false);
     assertThat(nowhere.onCorner(stud, plate, List.of()).fit()).isEmpty();
   }
 
