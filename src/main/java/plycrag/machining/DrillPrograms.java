@@ -154,6 +154,12 @@ public final class DrillPrograms {
       moves.add(new Move.RapidZ(heights.safe()));
       moves.add(new Move.SpindleOff());
     }
+    machine
+        .equipment()
+        .controller()
+        .frame()
+        .park()
+        .ifPresent(park -> moves.add(new Move.RapidXy(park.x(), park.y())));
     return moves;
   }
 

@@ -57,6 +57,18 @@ final class ProgramSchedule {
         .toList();
   }
 
+  /** How many programs the sheets before one take. */
+  int before(String sheet) {
+    int before = 0;
+    for (LaidSheet other : layout.sheets()) {
+      if (other.mark().equals(sheet)) {
+        return before;
+      }
+      before += of(other.mark()).size();
+    }
+    throw new IllegalArgumentException("no sheet " + sheet);
+  }
+
   private List<Run> runs(WorkedFace face) {
     List<Tool> inOrder = inOrder(face);
     boolean several = machine.equipment().controller().toolChange() != ToolChange.PROGRAM;

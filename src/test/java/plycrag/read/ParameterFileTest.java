@@ -34,6 +34,7 @@ import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.MachineLimits;
 import plycrag.wall.machine.Pins;
+import plycrag.wall.machine.ProgramFrame;
 import plycrag.wall.machine.Routing;
 import plycrag.wall.machine.SpeedRange;
 import plycrag.wall.room.GivenSupport.Timber;
@@ -51,7 +52,8 @@ class ParameterFileTest {
           Controller.DwellUnit.SECONDS,
           new Controller.Text(Controller.Comments.PARENTHESES, false, 72),
           LengthUnit.MM,
-          3);
+          3,
+          ProgramFrame.NONE);
 
   private static GivenFacet rectangle(String name, double angle, double length, double width) {
     return new GivenFacet(
