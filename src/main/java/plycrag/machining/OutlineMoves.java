@@ -42,7 +42,9 @@ final class OutlineMoves {
       boolean climbs = routing.direction() == Direction.CLIMB;
       Contour way = contour.inside() == climbs ? contour : contour.reversed();
       CutPath path = path(way, origin);
-      moves.addAll(new PassMoves(tool, heights, tabs(path, tool)).cut(path, bottom()));
+      moves.addAll(
+          new PassMoves(tool, heights, tabs(path, tool), routing.manner().entry())
+              .cut(path, bottom()));
     }
     return moves;
   }
@@ -66,8 +68,9 @@ final class OutlineMoves {
         ? Tabs.along(
             path,
             routing.tabLength() + tool.diameter(),
-            heights.top() - thickness + routing.tabHeight(),
-            tool.diameter())
+                heights.top() - thickness + routing.tabHeight(),
+                tool.diameter())
+            .sloping(routing.manner().tabRamp(), bottom(), path)
         : Tabs.NONE;
   }
 

@@ -88,7 +88,8 @@ final class ExpectedContours {
                 keeps ? least(area) : inOpening(area),
                 sides + (int) Math.ceil(around / APART),
                 routing.tabLength() + cutter,
-                heights.sheet().bottom() + routing.tabHeight()))
+                heights.sheet().bottom() + routing.tabHeight(),
+                routing.manner().tabRamp()))
         : Optional.empty();
   }
 

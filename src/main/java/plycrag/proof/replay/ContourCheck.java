@@ -173,7 +173,7 @@ final class ContourCheck {
   }
 
   private void bridge(String where, UncutStretch uncut, Expected.Bridges bridges) {
-    if (uncut.length() > bridges.length() + UncutStretch.ROUNDING) {
+    if (uncut.length() > bridges.length() + bridges.slope() + UncutStretch.ROUNDING) {
       add(where, "has a bridge of " + mm(uncut.length()));
     }
     CutAway above = new CutAway(visits, bridges.top() + Accuracy.PLACE, Accuracy.SIZE);
