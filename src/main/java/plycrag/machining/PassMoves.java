@@ -14,8 +14,8 @@ import plycrag.wall.machine.Tool;
  *
  * <p>On a closed way each pass begins with a ramp of one in ten (common practice, no source) along
  * the way and ends where the ramp ended, so that nothing of it stays; a ramp is no faster down than
- * the tool plunges; or it falls evenly all the way round, and goes round once more at the bottom. On
- * an open one the tool comes down beside the sheet and goes to the other end.
+ * the tool plunges; or it falls evenly all the way round, and goes round once more at the bottom.
+ * On an open one the tool comes down beside the sheet and goes to the other end.
  */
 final class PassMoves {
   private static final double RAMP = 10;

@@ -135,7 +135,7 @@ public final class ProgramCheck {
             tool ->
                 new ExpectedContours(
                     machine.work().routing(), heights, tool.diameter(), sheet.area()))
-        .map(all -> all.of(sheet, corner(sheet)))
+        .map(all -> all.of(sheet, layout.offcuts().of(sheet), corner(sheet)))
         .orElse(List.of());
   }
 

@@ -106,7 +106,10 @@ final class ProgramSchedule {
   }
 
   /** Whether anything of a sheet is cut out: a piece may fill it. */
-  private static boolean isCut(LaidSheet sheet) {
+  private boolean isCut(LaidSheet sheet) {
+    if (!layout.offcuts().of(sheet).isEmpty()) {
+      return true;
+    }
     for (LaidPiece laid : sheet.pieces()) {
       Polygon kept = laid.kept();
       if (!FreeSides.of(kept, sheet.area()).isEmpty() || !Shapes.openings(kept).isEmpty()) {

@@ -175,8 +175,7 @@ final class ToolTable {
         new Shape(
             diameter, tool.get(LENGTH), new Point(tool.get(POINT_ANGLE), tool.get(TIP_DIAMETER))),
         drive(tool, machine),
-        new Steps(
-            tool.given(PECK), tool.given(PASS_DEPTH).orElse(diameter), tool.given(FLUTES)));
+        new Steps(tool.given(PECK), tool.given(PASS_DEPTH).orElse(diameter), tool.given(FLUTES)));
   }
 
   private static Drive drive(Values tool, Values machine) {

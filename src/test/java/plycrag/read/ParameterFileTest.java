@@ -203,7 +203,13 @@ class ParameterFileTest {
                     Optional.empty(),
                     Optional.empty(),
                     new Pins(6, 8),
-                    new Routing(Routing.Outlines.NONE, Routing.Direction.CLIMB, 12, 4, 0.5, new Routing.Manner(Routing.Entry.RAMP, 0))),
+                    new Routing(
+                        Routing.Outlines.NONE,
+                        Routing.Direction.CLIMB,
+                        12,
+                        4,
+                        0.5,
+                        new Routing.Manner(Routing.Entry.RAMP, 0))),
                 new Machine.Equipment(
                     new MachineLimits(
                         new MachineLimits.Travel(
