@@ -177,7 +177,9 @@ public final class Deliverable {
     List<ProgramFile> programs = new ArrayList<>();
     for (DrillProgram program : DrillPrograms.of(approved)) {
       String name = fileName(program);
-      OutputFile file = OutputFile.text("cnc/" + name, NgcWriter.write(program, dialect));
+      OutputFile file =
+          OutputFile.text(
+              "cnc/" + name, NgcWriter.write(program, dialect.forProgram(programs.size())));
       files.add(file);
       programs.add(new ProgramFile(program, name, Digest.sha256(file.content())));
     }

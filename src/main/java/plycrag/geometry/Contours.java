@@ -61,7 +61,7 @@ public final class Contours {
   public List<Contour> all() {
     List<Contour> all = new ArrayList<>();
     for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
-      Polygon moved = Shapes.moved(opening(hole), side -> -radius);
+      Polygon moved = Offsets.moved(opening(hole), side -> -radius);
       all.add(new Contour(corners(moved), true, true));
     }
     all.addAll(outer());
@@ -118,12 +118,12 @@ public final class Contours {
   private boolean keepsDirections() {
     for (int hole = 0; hole < area.getNumInteriorRing(); hole++) {
       Polygon opening = opening(hole);
-      if (!keepsDirections(opening, Shapes.moved(opening, side -> -radius))) {
+      if (!keepsDirections(opening, Offsets.moved(opening, side -> -radius))) {
         return false;
       }
     }
     Polygon whole = filled();
-    return keepsDirections(whole, Shapes.moved(whole, this::outward));
+    return keepsDirections(whole, Offsets.moved(whole, this::outward));
   }
 
   private static boolean keepsDirections(Polygon before, Polygon after) {
@@ -179,7 +179,7 @@ public final class Contours {
 
   private List<Contour> outer() {
     Polygon whole = filled();
-    List<Coordinate> corners = corners(Shapes.moved(whole, this::outward));
+    List<Coordinate> corners = corners(Offsets.moved(whole, this::outward));
     int sides = corners.size();
     int start = firstAfterEdge(whole, sides);
     if (start < 0) {

@@ -25,7 +25,7 @@ final class MovedSides {
    */
   private record Side(int number, LineSegment line, double outward) {
     Coordinate way() {
-      return Shapes.way(line.p0, line.p1);
+      return Offsets.way(line.p0, line.p1);
     }
 
     boolean isParallel(Side other) {
@@ -39,7 +39,7 @@ final class MovedSides {
     Coordinate meeting(Side next) {
       Coordinate corner =
           line.p1.equals2D(next.line.p0) ? line.p1 : line.lineIntersection(next.line);
-      return Shapes.meeting(corner, way(), next.way(), outward, next.outward);
+      return Offsets.meeting(corner, way(), next.way(), outward, next.outward);
     }
 
     /** How long it is from one place to another on it, in parts of what it was. */

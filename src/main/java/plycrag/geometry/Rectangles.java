@@ -37,7 +37,7 @@ final class Rectangles {
     if (other.isRectangle()) {
       return shared(other, one);
     }
-    boolean isInside = one.isRectangle() && Shapes.isConvex(other) && hasCorners(other, one);
+    boolean isInside = one.isRectangle() && Hulls.isConvex(other) && hasCorners(other, one);
     return isInside
         ? Optional.of(List.of(Shapes.rectangle(one.getEnvelopeInternal())))
         : Optional.empty();

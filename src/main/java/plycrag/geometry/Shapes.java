@@ -6,10 +6,8 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -20,8 +18,6 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /**
  * Makes points, lines and polygons on the 1 µm grid.
@@ -37,9 +33,6 @@ public final class Shapes {
 
   /** How far a circle's polygon may stand off it, mm. */
   private static final double ROUND = 0.05;
-
-  /** Corners of five degrees keep their points, in distances. */
-  private static final double SHARPEST = 25;
 
   private Shapes() {}
 
@@ -222,115 +215,6 @@ public final class Shapes {
         .orElseThrow(() -> new IllegalArgumentException("no area"));
   }
 
-  /**
-   * The area part of the way from one to another, corner for corner.
-   *
-   * @param part 0 for the first, 1 for the other
-   */
-  public static Polygon between(Polygon one, Polygon other, double part) {
-    Coordinate[] from = one.getExteriorRing().getCoordinates();
-    Coordinate[] to = other.getExteriorRing().getCoordinates();
-    Coordinate[] ring = new Coordinate[from.length];
-    for (int corner = 0; corner < from.length; corner++) {
-      ring[corner] =
-          at(
-              between(from[corner].x, to[corner].x, part),
-              between(from[corner].y, to[corner].y, part));
-    }
-    return FACTORY.createPolygon(ring);
-  }
-
-  private static double between(double one, double other, double part) {
-    return one == other ? one : one + (other - one) * part;
-  }
-
-  /** Whether an area has neither holes nor re-entrant corners. */
-  public static boolean isConvex(Polygon area) {
-    return Convex.is(area)
-        || (area.getNumInteriorRing() == 0 && area.convexHull().getArea() - area.getArea() < CRUMB);
-  }
-
-  /**
-   * A polygon with every side of its outer edge moved outward by a distance of its own, its
-   * neighbours made longer or shorter to meet it; corners keep their numbers. Holes stay.
-   *
-   * @param outward by the side's number, from the one after the first corner, mm
-   * @throws IllegalArgumentException if two neighbours run along one line
-   */
-  public static Polygon moved(Polygon area, IntToDoubleFunction outward) {
-    Coordinate[] ring = area.getExteriorRing().getCoordinates();
-    int sides = ring.length - 1;
-    Coordinate[] corners = new Coordinate[ring.length];
-    for (int at = 0; at < sides; at++) {
-      int before = (at + sides - 1) % sides;
-      corners[at] =
-          meeting(
-              ring[at],
-              way(ring[before], ring[at]),
-              way(ring[at], ring[at + 1]),
-              outward.applyAsDouble(before),
-              outward.applyAsDouble(at));
-    }
-    corners[sides] = corners[0];
-    LinearRing[] holes = new LinearRing[area.getNumInteriorRing()];
-    for (int hole = 0; hole < holes.length; hole++) {
-      holes[hole] = area.getInteriorRingN(hole);
-    }
-    return FACTORY.createPolygon(FACTORY.createLinearRing(corners), holes);
-  }
-
-  static Coordinate way(Coordinate from, Coordinate to) {
-    return new Coordinate(to.x - from.x, to.y - from.y);
-  }
-
-  /**
-   * Where two sides meet, once both are moved to their right.
-   *
-   * @param corner where they met
-   * @param one the way the first runs, of any length
-   * @param other the way the second runs
-   * @throws IllegalArgumentException if they run along one line
-   */
-  static Coordinate meeting(
-      Coordinate corner, Coordinate one, Coordinate other, double first, double second) {
-    double oneLength = Math.sqrt(one.x * one.x + one.y * one.y);
-    double otherLength = Math.sqrt(other.x * other.x + other.y * other.y);
-    double turn = one.x * other.y - one.y * other.x;
-    if (Math.abs(turn) < Tolerance.VANISHING * oneLength * otherLength) {
-      throw new IllegalArgumentException("sides along one line at " + corner);
-    }
-    double along = first * oneLength;
-    double beside = second * otherLength;
-    double u = (one.x * beside - other.x * along) / turn;
-    double v = (one.y * beside - other.y * along) / turn;
-    return at(corner.x + u, corner.y + v);
-  }
-
-  /** An area made narrower by a distance on all sides, corners kept; parts from below. */
-  public static List<Polygon> narrowed(Polygon area, double distance) {
-    return offset(area, -distance);
-  }
-
-  /** A geometry made wider by a distance on all sides, corners kept; parts from below. */
-  public static List<Polygon> widened(Geometry area, double distance) {
-    return offset(area, distance);
-  }
-
-  private static List<Polygon> offset(Geometry area, double outward) {
-    BufferParameters mitred = new BufferParameters();
-    mitred.setEndCapStyle(BufferParameters.CAP_SQUARE);
-    mitred.setJoinStyle(BufferParameters.JOIN_MITRE);
-    mitred.setMitreLimit(SHARPEST);
-    return areas(BufferOp.bufferOp(area, outward, mitred));
-  }
-
-  /** The least convex area around two. */
-  public static Polygon hull(Polygon one, Polygon other) {
-    List<Coordinate> corners = new ArrayList<>(List.of(one.getCoordinates()));
-    corners.addAll(List.of(other.getCoordinates()));
-    return largest(hull(corners));
-  }
-
   /** What two geometries share; of two areas no line or point. Empty where they are apart. */
   public static Geometry shared(Geometry a, Geometry b) {
     Geometry both = Overlay.shared(a, b);
@@ -403,16 +287,6 @@ public final class Shapes {
     Geometry all = FACTORY.createGeometryCollection();
     List<Geometry> list = List.copyOf(parts);
     return list.isEmpty() ? all : Overlay.together(list);
-  }
-
-  /** The smallest convex area around some points that do not lie on one line; not on the grid. */
-  public static Polygon around(List<Coordinate> points) {
-    return (Polygon) hull(points);
-  }
-
-  /** The least convex shape around points; not on the grid, for measuring only. */
-  static Geometry hull(List<Coordinate> points) {
-    return new ConvexHull(points.toArray(Coordinate[]::new), FACTORY).getConvexHull();
   }
 
   /** The one factory, for what JTS makes itself. */

@@ -284,12 +284,12 @@ public record Solid(List<Vector3> near, List<Vector3> far) {
   public Geometry view(double from, double to) {
     double low = Math.max(from, lowest(BEHIND));
     double high = Math.min(to, highest(BEHIND));
-    return Shapes.hull(low > high ? List.of() : seen(low, high));
+    return Hulls.hull(low > high ? List.of() : seen(low, high));
   }
 
   /** What a plane at w cuts. */
   private Geometry section(double w) {
-    return Shapes.hull(cut(w));
+    return Hulls.hull(cut(w));
   }
 
   /** Where a plane at w meets the lines between corners on its sides; their hull is the section. */

@@ -12,6 +12,7 @@ import plycrag.document.DrillProgram;
 import plycrag.document.Move;
 import plycrag.document.ToolUse;
 import plycrag.layout.Layout;
+import plycrag.layout.sheets.CutOut;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.MachinedHole.Kind;
@@ -120,7 +121,8 @@ public final class DrillPrograms {
     List<Move> cuts =
         new ArrayList<>(holeMoves.of(tool, holes, origin, lifted.metric(heights.clear())));
     if (face.isLast() && cutter.equals(Optional.of(tool))) {
-      cuts.addAll(outlineMoves.of(tool, face.sheet(), origin));
+      cuts.addAll(
+          outlineMoves.of(tool, face.sheet(), CutOut.of(face.sheet(), layout.offcuts()), origin));
     }
     if (engraver.equals(Optional.of(tool))) {
       double depth = machine.work().marks().orElseThrow().depth();
@@ -154,6 +156,12 @@ public final class DrillPrograms {
       moves.add(new Move.RapidZ(heights.safe()));
       moves.add(new Move.SpindleOff());
     }
+    machine
+        .equipment()
+        .controller()
+        .frame()
+        .park()
+        .ifPresent(park -> moves.add(new Move.RapidXy(park.x(), park.y())));
     return moves;
   }
 

@@ -25,6 +25,11 @@ record MachineLengths(LengthUnit unit) {
     return number(millimetres) + " " + word();
   }
 
+  /** A length much smaller than what is set or measured, with its unit. */
+  String fine(double millimetres) {
+    return Decimal.of(millimetres / unit.millimetres(), decimals() + 2) + " " + word();
+  }
+
   String word() {
     return unit == LengthUnit.MM ? "mm" : "in";
   }

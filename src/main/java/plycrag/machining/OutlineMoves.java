@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import plycrag.document.Move;
 import plycrag.geometry.Contours;
 import plycrag.geometry.Contours.Contour;
+import plycrag.layout.sheets.CutOut;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.wall.machine.Routing;
 import plycrag.wall.machine.Routing.Direction;
@@ -35,22 +36,28 @@ final class OutlineMoves {
     this.thickness = thickness;
   }
 
-  /** All moves for a sheet, from the first way across until the tool is clear again. */
-  List<Move> of(Tool tool, LaidSheet sheet, SheetOrigin origin) {
+  /**
+   * All moves for a sheet, from the first way across until the tool is clear again.
+   *
+   * @param all that is cut out of it
+   */
+  List<Move> of(Tool tool, LaidSheet sheet, List<CutOut> all, SheetOrigin origin) {
     List<Move> moves = new ArrayList<>();
-    for (Contour contour : contours(sheet, tool.diameter() / 2)) {
+    for (Contour contour : contours(sheet, all, tool.diameter() / 2)) {
       boolean climbs = routing.direction() == Direction.CLIMB;
       Contour way = contour.inside() == climbs ? contour : contour.reversed();
       CutPath path = path(way, origin);
-      moves.addAll(new PassMoves(tool, heights, tabs(path, tool)).cut(path, bottom()));
+      moves.addAll(
+          new PassMoves(tool, heights, tabs(path, tool), routing.manner().entry())
+              .cut(path, bottom()));
     }
     return moves;
   }
 
   /** The openings of all pieces before any outline, while the sheet still holds them all. */
-  private static List<Contour> contours(LaidSheet sheet, double radius) {
-    return sheet.pieces().stream()
-        .flatMap(laid -> new Contours(laid.kept(), sheet.area(), radius).all().stream())
+  private static List<Contour> contours(LaidSheet sheet, List<CutOut> all, double radius) {
+    return all.stream()
+        .flatMap(one -> new Contours(one.area(), sheet.area(), radius).all().stream())
         .sorted(Comparator.comparing(contour -> !contour.inside()))
         .toList();
   }
@@ -64,10 +71,11 @@ final class OutlineMoves {
   private Tabs tabs(CutPath path, Tool tool) {
     return routing.outlines() == Outlines.TABS
         ? Tabs.along(
-            path,
-            routing.tabLength() + tool.diameter(),
-            heights.top() - thickness + routing.tabHeight(),
-            tool.diameter())
+                path,
+                routing.tabLength() + tool.diameter(),
+                heights.top() - thickness + routing.tabHeight(),
+                tool.diameter())
+            .sloping(routing.manner().tabRamp(), bottom(), path)
         : Tabs.NONE;
   }
 

@@ -6,6 +6,7 @@ import plycrag.document.Move;
 import plycrag.document.Xy;
 import plycrag.document.Xyz;
 import plycrag.geometry.Tolerance;
+import plycrag.wall.machine.Routing.Entry;
 import plycrag.wall.machine.Tool;
 
 /**
@@ -13,7 +14,8 @@ import plycrag.wall.machine.Tool;
  *
  * <p>On a closed way each pass begins with a ramp of one in ten (common practice, no source) along
  * the way and ends where the ramp ended, so that nothing of it stays; a ramp is no faster down than
- * the tool plunges. On an open one the tool comes down beside the sheet and goes to the other end.
+ * the tool plunges; or it falls evenly all the way round, and goes round once more at the bottom.
+ * On an open one the tool comes down beside the sheet and goes to the other end.
  */
 final class PassMoves {
   private static final double RAMP = 10;
@@ -21,6 +23,7 @@ final class PassMoves {
   private final Tool tool;
   private final DrillHeights heights;
   private final Tabs tabs;
+  private final Entry entry;
 
   /**
    * Follows ways with one tool.
@@ -28,8 +31,10 @@ final class PassMoves {
    * @param tool an end mill
    * @param heights of the program
    * @param tabs what is left to hold the piece
+   * @param entry how it gets from pass to pass
    */
-  PassMoves(Tool tool, DrillHeights heights, Tabs tabs) {
+  PassMoves(Tool tool, DrillHeights heights, Tabs tabs, Entry entry) {
+    this.entry = entry;
     this.tool = tool;
     this.heights = heights;
     this.tabs = tabs;
@@ -45,13 +50,16 @@ final class PassMoves {
   private List<Move> round(CutPath path, int passes, double bottom, double drop) {
     List<Move> moves = approach(path);
     moves.add(new Move.Plunge(heights.top(), tool.drive().feeds().plunge()));
-    double ramp = Math.min(RAMP * drop, path.length());
+    boolean helix = entry == Entry.HELIX;
+    double ramp = helix ? path.length() : Math.min(RAMP * drop, path.length());
     double at = 0;
     for (int pass = 1; pass <= passes; pass++) {
       double low = bottom + (passes - pass) * drop;
       moves.addAll(stretch(path, at, at + ramp, low + drop, low));
       at += ramp;
-      moves.addAll(stretch(path, at, at + path.length(), low, low));
+      if (!helix || pass == passes) {
+        moves.addAll(stretch(path, at, at + path.length(), low, low));
+      }
       at %= path.length();
     }
     moves.add(new Move.RapidZ(heights.clear()));
@@ -81,15 +89,17 @@ final class PassMoves {
   /** From one place along the way to another, falling evenly, but up over the tabs. */
   private List<Move> stretch(CutPath path, double from, double to, double high, double low) {
     List<Double> stops = new ArrayList<>(path.corners(from, to));
-    stops.addAll(tabs.ends(from, to, path.length()));
+    stops.addAll(tabs.ends(from, to, path.length(), low));
     stops.add(to);
     stops.sort(null);
     List<Move> moves = new ArrayList<>();
     double at = from;
     for (double stop : stops) {
-      boolean held = tabs.holds((at + stop) / 2, path.length());
-      double begin = height(high + (low - high) * (at - from) / (to - from), held);
-      double end = height(high + (low - high) * (stop - from) / (to - from), held);
+      double middle = (at + stop) / 2;
+      double begin = high + (low - high) * (at - from) / (to - from);
+      double end = high + (low - high) * (stop - from) / (to - from);
+      begin = Math.max(begin, tabs.floor(at, middle, path.length()));
+      end = Math.max(end, tabs.floor(stop, middle, path.length()));
       addStep(moves, path.at(at), begin);
       Xy next = path.at(stop);
       moves.add(
@@ -103,10 +113,6 @@ final class PassMoves {
     double dx = to.x() - from.x();
     double dy = to.y() - from.y();
     return Math.sqrt(dx * dx + dy * dy);
-  }
-
-  private double height(double z, boolean held) {
-    return held ? Math.max(z, tabs.top()) : z;
   }
 
   /** Up onto a tab or down from it, where the last cut ended at another height. */

@@ -24,7 +24,7 @@ record ProgramBox(Span x, Span y, double bottom) {
     List<Xyz> places =
         programs.stream()
             .flatMap(program -> Playback.of(program.moves()).stream())
-            .filter(way -> way.isAcross() || !way.isRapid())
+            .filter(way -> !way.isRapid())
             .map(Way::to)
             .toList();
     return new ProgramBox(span(places, Xyz::x), span(places, Xyz::y), span(places, Xyz::z).least());

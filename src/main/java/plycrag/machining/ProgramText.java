@@ -14,6 +14,7 @@ import plycrag.wall.Wall;
 import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.Machine.ZZero;
+import plycrag.wall.machine.ProgramFrame.WorkOffset;
 import plycrag.wall.machine.Routing;
 import plycrag.wall.machine.Tool;
 import plycrag.wall.machine.ToolBox;
@@ -73,8 +74,14 @@ final class ProgramText {
             + length(thickness)
             + " thick",
         "All lengths in " + machine.equipment().controller().unit().plural(),
-        "X0 Y0 " + origin.words() + " corner of the sheet",
+        "X0 Y0 " + origin.words() + " corner of the sheet" + offset(),
         machine.zero().z() == ZZero.SPOILBOARD ? "Z0 spoilboard" : "Z0 sheet top");
+  }
+
+  /** Which of the controller's zeros, if it is not the first. */
+  private String offset() {
+    WorkOffset offset = machine.equipment().controller().frame().workOffset();
+    return offset == WorkOffset.G54 ? "" : " in " + offset.name();
   }
 
   private static String holes(List<ToolWork> works) {

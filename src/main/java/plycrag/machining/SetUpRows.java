@@ -16,6 +16,9 @@ import plycrag.wall.machine.Controller;
 import plycrag.wall.machine.KeepOut;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.Machine.ZZero;
+import plycrag.wall.machine.ProgramFrame;
+import plycrag.wall.machine.ProgramFrame.Beside;
+import plycrag.wall.machine.ProgramFrame.WorkOffset;
 
 /** How a sheet is set up, row by row. */
 final class SetUpRows {
@@ -78,6 +81,7 @@ final class SetUpRows {
     ProgramBox box = ProgramBox.of(programs.stream().map(ProgramFile::program).toList());
     rows.add(row("Above the sheet", above(box)));
     changes().ifPresent(words -> rows.add(row("Changing tools", words)));
+    around().ifPresent(words -> rows.add(row("At the controller", words)));
     rows.add(row("Holes", work.holes()));
     work.recesses().ifPresent(recesses -> rows.add(row("Flange recesses", recesses)));
     work.heads().ifPresent(heads -> rows.add(row("Heads let in", heads)));
@@ -130,6 +134,28 @@ final class SetUpRows {
                   + " above the sheet, spindle at rest"
                   + again);
     };
+  }
+
+  /** What the programs say beside their moves, where a person must have set or wired it. */
+  private Optional<String> around() {
+    ProgramFrame frame = machine.equipment().controller().frame();
+    List<String> words = new ArrayList<>();
+    if (frame.workOffset() != WorkOffset.G54) {
+      words.add("X0 Y0 Z0 are set as " + frame.workOffset().name());
+    }
+    if (frame.beside() != Beside.NOTHING) {
+      words.add(frame.beside().name() + " runs what is wired to it beside the spindle");
+    }
+    frame
+        .park()
+        .ifPresent(
+            park ->
+                words.add(
+                    "at the end the spindle goes to X "
+                        + lengths.number(park.x())
+                        + ", Y "
+                        + lengths.number(park.y())));
+    return words.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", words));
   }
 
   private String words(KeepOut place, SheetOrigin origin) {

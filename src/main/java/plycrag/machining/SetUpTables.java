@@ -68,10 +68,20 @@ final class SetUpTables {
     return List.of(
         Cell.of(file.program().place() + " of " + total),
         Cell.of(file.name()),
-        Cell.of(joined(uses, ToolUse::tool)),
+        Cell.of(joined(uses, use -> use.tool() + perTooth(use))),
         Cell.of(joined(uses, use -> Decimal.of(use.speed(), 0))),
         Cell.of(joined(uses, use -> Decimal.of(use.holes(), 0))),
         Cell.of((int) Math.ceil(minutes)));
+  }
+
+  /** What an edge takes at a turn, where it is known how many there are. */
+  private String perTooth(ToolUse use) {
+    return machine.equipment().tools().stream()
+        .filter(tool -> tool.number() == use.number())
+        .flatMap(tool -> tool.feedPerTooth().stream())
+        .map(feed -> ", feed per tooth " + lengths.fine(feed))
+        .findFirst()
+        .orElse("");
   }
 
   private static String joined(List<ToolUse> uses, Function<ToolUse, String> words) {

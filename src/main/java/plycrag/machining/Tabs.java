@@ -11,9 +11,24 @@ import plycrag.geometry.Tolerance;
  * @param stations where each begins along the way, mm
  * @param width how far the tool stays up for each, mm
  * @param top Z of a bridge, mm
+ * @param slope how the tool comes down after each
  */
-record Tabs(List<Double> stations, double width, double top) {
-  static final Tabs NONE = new Tabs(List.of(), 0, Double.NEGATIVE_INFINITY);
+record Tabs(List<Double> stations, double width, double top, Slope slope) {
+  static final Tabs NONE = new Tabs(List.of(), 0, Double.NEGATIVE_INFINITY, Slope.NONE);
+
+  /**
+   * A way down after a bridge.
+   *
+   * @param length along the way, mm; 0 straight down
+   * @param bottom Z that it reaches there, mm
+   */
+  record Slope(double length, double bottom) {
+    static final Slope NONE = new Slope(0, 0);
+  }
+
+  Tabs(List<Double> stations, double width, double top) {
+    this(stations, width, top, Slope.NONE);
+  }
 
   /** Farther apart a sheet would spring between them (common practice, no source). */
   private static final double APART = 500;
@@ -97,16 +112,57 @@ record Tabs(List<Double> stations, double width, double top) {
                     || Tolerance.atMost(place + width + apart, corner));
   }
 
-  /** Where bridges begin or end between two places along a way that is so long, in order, mm. */
-  List<Double> ends(double from, double to, double length) {
+  /** The same with a slope after each, cut short where the next bridge is near. */
+  Tabs sloping(double asked, double bottom, CutPath path) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int at = 0; at < stations.size(); at++) {
+      boolean last = at == stations.size() - 1;
+      double over = path.length() + (path.closed() ? stations.get(0) : 0);
+      double next = last ? over : stations.get(at + 1);
+      least = Math.min(least, next - stations.get(at) - width);
+    }
+    return new Tabs(stations, width, top, new Slope(Math.min(asked, least / 2), bottom));
+  }
+
+  /**
+   * Where the tool's height may bend between two places along a way that is so long: where bridges
+   * begin and end, and where a slope after one meets a height or ends, mm.
+   */
+  List<Double> ends(double from, double to, double length, double low) {
     List<Double> ends = new ArrayList<>();
-    for (double round = 0; round < to; round += length) {
+    double down = slope.length() * (top - low) / (top - slope.bottom());
+    for (double round = -length; round < to; round += length) {
       for (double station : stations) {
+        double end = round + station + width;
         addBetween(from, round + station, to, ends);
-        addBetween(from, round + station + width, to, ends);
+        addBetween(from, end, to, ends);
+        if (slope.length() > 0) {
+          addBetween(from, end + slope.length(), to, ends);
+          addBetween(from, end + Math.max(0, down), to, ends);
+        }
       }
     }
     return ends;
+  }
+
+  /**
+   * How low the tool may be, Z in mm.
+   *
+   * @param along the way, on a stretch between two of the ends, mm
+   * @param within the middle of that stretch, mm
+   */
+  double floor(double along, double within, double length) {
+    if (holds(within, length)) {
+      return top;
+    }
+    for (double station : stations) {
+      double after = ((within - station - width) % length + length) % length;
+      if (after < slope.length()) {
+        double part = (after + along - within) / slope.length();
+        return top - part * (top - slope.bottom());
+      }
+    }
+    return Double.NEGATIVE_INFINITY;
   }
 
   private static void addBetween(double from, double at, double to, List<Double> ends) {

@@ -10,6 +10,10 @@ import plycrag.wall.machine.Controller.Comments;
 import plycrag.wall.machine.Controller.Cycles;
 import plycrag.wall.machine.Controller.DwellUnit;
 import plycrag.wall.machine.Controller.ToolChange;
+import plycrag.wall.machine.ProgramFrame;
+import plycrag.wall.machine.ProgramFrame.ArcCentres;
+import plycrag.wall.machine.ProgramFrame.Beside;
+import plycrag.wall.machine.ProgramFrame.WorkOffset;
 
 /** What a controller understands, in the words of the self-check. */
 final class ControllerAbilities {
@@ -27,6 +31,15 @@ final class ControllerAbilities {
     boolean changes = controller.toolChange() != ToolChange.PROGRAM;
     add(abilities, changes && controller.changePlace().offsets(), Ability.LENGTH_OFFSETS);
     add(abilities, controller.toolChange() == ToolChange.PAUSE, Ability.PAUSE);
+    ProgramFrame frame = controller.frame();
+    add(abilities, frame.percent(), Ability.PERCENT);
+    add(abilities, frame.number().isPresent(), Ability.NUMBERED_PROGRAMS);
+    add(abilities, frame.safeStart(), Ability.CANCELLING);
+    add(abilities, frame.workOffset() != WorkOffset.G54, Ability.OFFSETS);
+    add(abilities, frame.centres() == ArcCentres.FROM_ZERO, Ability.CENTRES_FROM_ZERO);
+    add(abilities, frame.centres() == ArcCentres.FROM_START, Ability.CENTRES_FROM_START);
+    add(abilities, frame.beside() == Beside.M7, Ability.MIST);
+    add(abilities, frame.beside() == Beside.M8, Ability.FLOOD);
     boolean milliseconds = controller.dwellUnit() == DwellUnit.MILLISECONDS;
     return new Abilities(abilities, milliseconds, controller.text().lineLength());
   }

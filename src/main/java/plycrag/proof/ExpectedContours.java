@@ -10,6 +10,7 @@ import plycrag.geometry.FreeSides;
 import plycrag.geometry.Shapes;
 import plycrag.layout.sheets.LaidPiece;
 import plycrag.layout.sheets.LaidSheet;
+import plycrag.layout.sheets.OffcutPart;
 import plycrag.proof.replay.Expected;
 import plycrag.proof.replay.Heights;
 import plycrag.wall.machine.Routing;
@@ -47,8 +48,11 @@ final class ExpectedContours {
     this.cutter = cutter;
   }
 
-  /** The outlines of a sheet's pieces and of the openings in them, X and Y from a corner. */
-  List<Expected.Contour> of(LaidSheet sheet, Coordinate corner) {
+  /**
+   * The outlines of a sheet's pieces, of the openings in them, and of what its offcuts yield, X and
+   * Y from a corner.
+   */
+  List<Expected.Contour> of(LaidSheet sheet, List<OffcutPart> parts, Coordinate corner) {
     List<Expected.Contour> contours = new ArrayList<>();
     for (LaidPiece laid : sheet.pieces()) {
       String piece = "piece " + laid.piece().mark();
@@ -57,6 +61,9 @@ final class ExpectedContours {
         contours.add(contour("opening in " + piece, opening, corner, false));
       }
       contours.add(contour(piece, kept, corner, true));
+    }
+    for (OffcutPart part : parts) {
+      contours.add(contour("offcut " + part.mark(), part.area(), corner, true));
     }
     return contours;
   }
@@ -88,7 +95,8 @@ final class ExpectedContours {
                 keeps ? least(area) : inOpening(area),
                 sides + (int) Math.ceil(around / APART),
                 routing.tabLength() + cutter,
-                heights.sheet().bottom() + routing.tabHeight()))
+                heights.sheet().bottom() + routing.tabHeight(),
+                routing.manner().tabRamp()))
         : Optional.empty();
   }
 

@@ -60,7 +60,7 @@ final class HeadText {
             + length(thickness)
             + " thick");
     told.add("All lengths in " + machine.equipment().controller().unit().plural());
-    told.add("X0 Y0 " + corner() + " corner of the sheet");
+    told.add("X0 Y0 " + corner() + " corner of the sheet" + offset());
     told.add(zero(machine));
     run.tools().forEach(tool -> told.add(tool(tool)));
     told.addAll(work(run));
@@ -168,6 +168,11 @@ final class HeadText {
 
   private boolean isCutter(Tool tool) {
     return ToolBox.cutter(machine, thickness).equals(Optional.of(tool));
+  }
+
+  private String offset() {
+    String word = machine.equipment().controller().frame().workOffset().name();
+    return word.equals("G54") ? "" : " in " + word;
   }
 
   private String corner() {

@@ -50,6 +50,7 @@ public final class ProgramCheck {
   private final Heights heights;
   private final ProgramSchedule schedule;
   private final HeadText heads;
+  private final ControllerCustoms customs;
   private final Optional<Tool> cutter;
 
   private ProgramCheck(Layout layout) {
@@ -58,6 +59,7 @@ public final class ProgramCheck {
     this.heights = heights(layout.wall().sheet().thickness(), machine);
     this.schedule = new ProgramSchedule(layout);
     this.heads = new HeadText(layout, schedule);
+    this.customs = new ControllerCustoms(machine.equipment().controller().frame());
     this.cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
   }
 
@@ -133,7 +135,7 @@ public final class ProgramCheck {
             tool ->
                 new ExpectedContours(
                     machine.work().routing(), heights, tool.diameter(), sheet.area()))
-        .map(all -> all.of(sheet, corner(sheet)))
+        .map(all -> all.of(sheet, layout.offcuts().of(sheet), corner(sheet)))
         .orElse(List.of());
   }
 
@@ -175,6 +177,7 @@ public final class ProgramCheck {
     travel.expandBy(cutter.map(tool -> Contours.farthest(tool.diameter())).orElse(0.0));
     Bench.Stop stop = stop();
     stop.place().ifPresent(travel::expandToInclude);
+    customs.park().ifPresent(travel::expandToInclude);
     return new Bench(
         heights(sheet),
         travel,
@@ -263,7 +266,8 @@ public final class ProgramCheck {
         written.path(),
         written.text(),
         run.tools().stream().map(ProgramCheck::cutter).toList(),
-        heads.of(run, place, runs.size()));
+        heads.of(run, place, runs.size()),
+        customs.of(schedule.before(face.sheet().mark()) + place - 1));
   }
 
   private double reach(MachinedHole hole) {

@@ -57,6 +57,18 @@ final class ProgramSchedule {
         .toList();
   }
 
+  /** How many programs the sheets before one take. */
+  int before(String sheet) {
+    int before = 0;
+    for (LaidSheet other : layout.sheets()) {
+      if (other.mark().equals(sheet)) {
+        return before;
+      }
+      before += of(other.mark()).size();
+    }
+    throw new IllegalArgumentException("no sheet " + sheet);
+  }
+
   private List<Run> runs(WorkedFace face) {
     List<Tool> inOrder = inOrder(face);
     boolean several = machine.equipment().controller().toolChange() != ToolChange.PROGRAM;
@@ -94,7 +106,10 @@ final class ProgramSchedule {
   }
 
   /** Whether anything of a sheet is cut out: a piece may fill it. */
-  private static boolean isCut(LaidSheet sheet) {
+  private boolean isCut(LaidSheet sheet) {
+    if (!layout.offcuts().of(sheet).isEmpty()) {
+      return true;
+    }
     for (LaidPiece laid : sheet.pieces()) {
       Polygon kept = laid.kept();
       if (!FreeSides.of(kept, sheet.area()).isEmpty() || !Shapes.openings(kept).isEmpty()) {

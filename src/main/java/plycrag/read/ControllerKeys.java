@@ -158,7 +158,8 @@ final class ControllerKeys {
         new Controller.Text(
             values.get(COMMENTS), values.get(LINE_NUMBERS), values.get(LINE_LENGTH)),
         unit,
-        values.given(DECIMALS).orElse(decimals(unit)));
+        values.given(DECIMALS).orElse(decimals(unit)),
+        ProgramKeys.record(values));
   }
 
   private static int decimals(LengthUnit unit) {

@@ -141,6 +141,7 @@ final class MachineTable {
                   ScrewHoleKeys.ALL,
                   MarkKeys.ALL,
                   ControllerKeys.ALL,
+                  ProgramKeys.ALL,
                   RoutingKeys.ALL)
               .<Parameter<?>>flatMap(List::stream)
               .toList(),

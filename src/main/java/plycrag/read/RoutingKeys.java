@@ -8,6 +8,8 @@ import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
 import plycrag.wall.machine.Routing;
 import plycrag.wall.machine.Routing.Direction;
+import plycrag.wall.machine.Routing.Entry;
+import plycrag.wall.machine.Routing.Manner;
 import plycrag.wall.machine.Routing.Outlines;
 
 /** The keys of {@code [machine]} that say how pieces are cut from their sheets. */
@@ -45,8 +47,23 @@ final class RoutingKeys {
           DefaultValue.length("0.5 mm", "1/32 in"),
           "How thick the skin is that holds the pieces; a knife cuts it.");
 
+  static final Parameter<Entry> ENTRY =
+      new Parameter<>(
+          "entry",
+          new WordKind<>(List.of(Entry.values())),
+          DefaultValue.word(Entry.RAMP),
+          "How the end mill gets down to the next pass round a piece or an opening: on a short"
+              + " ramp, or as a helix, falling evenly all the way round.");
+  static final Parameter<Double> TAB_RAMP =
+      new Parameter<>(
+          "tab-ramp",
+          LengthKind.length(0, 60),
+          DefaultValue.length("0 mm", "0 in"),
+          "Over what length the end mill comes down after a tab, for one that must not plunge; what"
+              + " it leaves there makes the tab so much longer. 0 is straight down.");
+
   static final List<Parameter<?>> ALL =
-      List.of(OUTLINES, CUT_DIRECTION, TAB_LENGTH, TAB_HEIGHT, SKIN);
+      List.of(OUTLINES, CUT_DIRECTION, TAB_LENGTH, TAB_HEIGHT, SKIN, ENTRY, TAB_RAMP);
 
   private RoutingKeys() {}
 
@@ -56,6 +73,7 @@ final class RoutingKeys {
         values.get(CUT_DIRECTION),
         values.get(TAB_LENGTH),
         values.get(TAB_HEIGHT),
-        values.get(SKIN));
+        values.get(SKIN),
+        new Manner(values.get(ENTRY), values.get(TAB_RAMP)));
   }
 }

@@ -95,6 +95,13 @@ final class ToolTable {
           DefaultValue.derived("its diameter"),
           "How deep an end mill cuts at a time.");
 
+  static final Parameter<Integer> FLUTES =
+      new Parameter<>(
+          "flutes",
+          new CountKind(new Range(1, 12), "edges"),
+          DefaultValue.derived("not told, and no feed per tooth is printed"),
+          "How many edges it cuts with; the set-up sheet then prints what each takes at a turn, to"
+              + " be held against its maker's table.");
   static final Parameter<Double> POINT_ANGLE =
       new Parameter<>(
           "point-angle",
@@ -126,6 +133,7 @@ final class ToolTable {
               CUT_FEED,
               PECK,
               PASS_DEPTH,
+              FLUTES,
               POINT_ANGLE,
               TIP_DIAMETER),
           List.of(new AtLeast(GREATEST_SPEED, LEAST_SPEED)));
@@ -167,7 +175,7 @@ final class ToolTable {
         new Shape(
             diameter, tool.get(LENGTH), new Point(tool.get(POINT_ANGLE), tool.get(TIP_DIAMETER))),
         drive(tool, machine),
-        new Steps(tool.given(PECK), tool.given(PASS_DEPTH).orElse(diameter)));
+        new Steps(tool.given(PECK), tool.given(PASS_DEPTH).orElse(diameter), tool.given(FLUTES)));
   }
 
   private static Drive drive(Values tool, Values machine) {

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Offsets;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 
@@ -62,7 +63,7 @@ public record Facet(
 
   /** The parts of the face where a hole's centre may lie, from below. */
   public List<Polygon> setback(double setback) {
-    return Shapes.narrowed(outline(), setback);
+    return Offsets.narrowed(outline(), setback);
   }
 
   /** Across, mm. */

@@ -92,6 +92,15 @@ class CorruptedProgramTest {
     refuses(OUTLINES, text -> text.replace("Z13.375 ", "Z12.9 "), deep);
   }
 
+  /** In the first pass round the window, at the end of its ramp: no pass after it is cut there. */
+  @Test
+  void aWayThatLeavesTheOutlineForTheWasteIsTold() {
+    refuses(
+        OUTLINES,
+        text -> text.replace("X289.25 Y243. Z13.375", "X289.25 Y243.79 Z13.375"),
+        "leaves the way beside an outline");
+  }
+
   @Test
   void theWrongWayRoundIsTold() {
     refuses(OUTLINES, CorruptedProgramTest::reversed, "the wrong way round");

@@ -53,14 +53,14 @@ record CutPath(List<Coordinate> places) {
     return paths;
   }
 
-  private static List<Double> numbers(String text, double unit) {
+  static List<Double> numbers(String text, double unit) {
     return COMMA.splitAsStream(text).map(one -> Double.parseDouble(one) * unit).toList();
   }
 
   /**
    * RS274/NGC, NISTIR 6556, ARC_FEED: end, centre, rotation (positive against the clock), end Z.
    */
-  private static List<Coordinate> arc(Coordinate from, List<Double> to, double unit) {
+  static List<Coordinate> arc(Coordinate from, List<Double> to, double unit) {
     double centreX = to.get(2);
     double centreY = to.get(3);
     double start = Math.atan2(from.y - centreY, from.x - centreX);

@@ -73,7 +73,11 @@ class DialectsTest {
         "z-zero = \"sheet-top\"\n",
         MILL,
         "arcs = true\n" + MILL,
-        "arcs = true\nprogram-unit = \"in\"\ntool-change = \"word\"\n" + MILL);
+        "arcs = true\nprogram-unit = \"in\"\ntool-change = \"word\"\n" + MILL,
+        "percent-lines = true\nprogram-number = 97\nwork-offset = \"g56\"\n",
+        "safe-start = true\npark-x = 500\npark-y = 3000\nline-numbers = true\n",
+        "arcs = true\narc-centres = \"from-start\"\nruns-beside = \"m7\"\n" + MILL,
+        "arcs = true\narc-centres = \"from-zero\"\nruns-beside = \"m8\"\n" + MILL);
   }
 
   @ParameterizedTest

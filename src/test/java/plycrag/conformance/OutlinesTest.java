@@ -55,6 +55,7 @@ class OutlinesTest {
     return Stream.of(
         "outlines = \"tabs\"",
         "outlines = \"skin\"",
+        "outlines = \"tabs\"\nentry = \"helix\"\npercent-lines = true\nsafe-start = true",
         "outlines = \"tabs\"\ncut-direction = \"conventional\"",
         "outlines = \"tabs\"\narcs = true\ndrill-cycles = \"canned\"\nline-numbers = true",
         "outlines = \"skin\"\narcs = true\nprogram-unit = \"in\"\ntool-change = \"word\"",

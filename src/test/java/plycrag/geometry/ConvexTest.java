@@ -24,7 +24,7 @@ class ConvexTest {
 
   private static Polygon hull(List<List<Integer>> places) {
     Geometry hull =
-        Shapes.hull(
+        Hulls.hull(
             places.stream().map(place -> new Coordinate(place.get(0), place.get(1))).toList());
     Assume.that(hull instanceof Polygon);
     return Rings.ordered((Polygon) hull);

@@ -44,6 +44,26 @@ class TabsTest {
     }
   }
 
+  /** From -14 down to -18.5 over 15 mm; on a pass at -17 the slope ends after 10. */
+  @Test
+  void slopeAfterwardsIfAsked() {
+    CutPath path = rectangle(600, 400);
+    Tabs tabs = Tabs.along(path, 18, -14, 6).sloping(15, -18.5, path);
+    assertThat(tabs.ends(240, 300, 2000, -17)).contains(241.0, 259.0, 269.0, 274.0);
+    assertThat(tabs.floor(250, 250, 2000)).isEqualTo(-14);
+    assertThat(tabs.floor(259, 260, 2000)).isCloseTo(-14, within(1e-9));
+    assertThat(tabs.floor(269, 264, 2000)).isCloseTo(-17, within(1e-9));
+    assertThat(tabs.floor(275, 275, 2000)).isEqualTo(Double.NEGATIVE_INFINITY);
+  }
+
+  /** Between tabs of a small piece half of the way at least is cut to the bottom. */
+  @Test
+  void slopeNoFartherThanHalfwayToTheNext() {
+    CutPath path = rectangle(60, 30);
+    Tabs tabs = Tabs.along(path, 18, -14, 6).sloping(60, -18.5, path);
+    assertThat(tabs.slope().length()).isLessThanOrEqualTo((180 - 3 * 18) / 3.0 / 2);
+  }
+
   @Test
   void areAsWideAsAskedWhereThereIsRoom() {
     assertThat(Tabs.along(rectangle(200, 100), 18, -14, 6).width()).isCloseTo(18, within(1e-9));

@@ -15,7 +15,7 @@ import plycrag.geometry.Contours;
 import plycrag.geometry.Distances;
 import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
-import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.CutOut;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.MachinedHole;
 import plycrag.layout.sheets.WorkedFace;
@@ -117,14 +117,14 @@ public final class KeepOutsKept implements Rule {
     return cutter.stream()
         .flatMap(
             tool ->
-                sheet.pieces().stream()
-                    .filter(laid -> !contours(laid, sheet, tool).spares(area))
-                    .map(laid -> cut(tool.name(), place.name(), laid.piece().mark())))
+                CutOut.of(sheet, layout.offcuts()).stream()
+                    .filter(one -> !contours(one, sheet, tool).spares(area))
+                    .map(one -> cut(tool.name(), place.name(), one.mark())))
         .toList();
   }
 
-  private static Contours contours(LaidPiece laid, LaidSheet sheet, Tool tool) {
-    return new Contours(laid.kept(), sheet.area(), tool.diameter() / 2);
+  private static Contours contours(CutOut one, LaidSheet sheet, Tool tool) {
+    return new Contours(one.area(), sheet.area(), tool.diameter() / 2);
   }
 
   private Finding cut(String tool, String place, String piece) {

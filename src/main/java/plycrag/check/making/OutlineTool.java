@@ -1,5 +1,6 @@
 package plycrag.check.making;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import plycrag.check.rule.Rule;
@@ -8,7 +9,7 @@ import plycrag.finding.Place;
 import plycrag.finding.Severity;
 import plycrag.geometry.Contours;
 import plycrag.layout.Layout;
-import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.CutOut;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.units.Tape;
 import plycrag.wall.machine.Machine;
@@ -56,29 +57,30 @@ public final class OutlineTool implements Rule {
   }
 
   private List<Finding> around(Layout layout, Tool cutter) {
-    return layout.sheets().stream()
-        .flatMap(
-            sheet ->
-                sheet.pieces().stream()
-                    .flatMap(laid -> around(sheet, laid, cutter, layout.wall().tape()).stream()))
-        .toList();
+    List<Finding> findings = new ArrayList<>();
+    for (LaidSheet sheet : layout.sheets()) {
+      List<CutOut> all = CutOut.of(sheet, layout.offcuts());
+      for (CutOut one : all) {
+        around(sheet, all, one, cutter, layout.wall().tape()).ifPresent(findings::add);
+      }
+    }
+    return findings;
   }
 
-  private Optional<Finding> around(LaidSheet sheet, LaidPiece laid, Tool cutter, Tape tape) {
-    Contours contours = new Contours(laid.kept(), sheet.area(), cutter.diameter() / 2);
-    String piece = laid.piece().mark();
+  private Optional<Finding> around(
+      LaidSheet sheet, List<CutOut> all, CutOut one, Tool cutter, Tape tape) {
+    Contours contours = new Contours(one.area(), sheet.area(), cutter.diameter() / 2);
+    String piece = one.mark();
     if (!contours.areFree()) {
       return Optional.of(tooWide(piece, cutter, tape));
     }
     if (!contours.stayNear()) {
       return Optional.of(tooSharp(piece));
     }
-    Optional<LaidPiece> struck =
-        sheet.pieces().stream()
-            .filter(other -> !other.equals(laid) && !contours.spares(other.kept()))
-            .findFirst();
-    return struck
-        .map(other -> tooNear(piece, other.piece().mark(), cutter, tape))
+    return all.stream()
+        .filter(other -> !other.equals(one) && !contours.spares(other.area()))
+        .findFirst()
+        .map(other -> tooNear(piece, other.mark(), cutter, tape))
         .or(() -> round(piece, contours.roundCorners(), tape.size(cutter.diameter() / 2)));
   }
 

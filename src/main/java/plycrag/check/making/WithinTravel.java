@@ -12,7 +12,7 @@ import plycrag.finding.Severity;
 import plycrag.geometry.Contours;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.Layout;
-import plycrag.layout.sheets.LaidPiece;
+import plycrag.layout.sheets.CutOut;
 import plycrag.layout.sheets.LaidSheet;
 import plycrag.layout.sheets.WorkedFace.Order;
 import plycrag.units.Tape;
@@ -43,7 +43,7 @@ public final class WithinTravel implements Rule {
     List<Finding> findings = new ArrayList<>();
     Optional<Tool> cutter = ToolBox.cutter(machine, layout.wall().sheet().thickness());
     for (LaidSheet sheet : layout.sheets()) {
-      Envelope box = worked(sheet, cutter);
+      Envelope box = worked(layout, sheet, cutter);
       across(sheet.mark(), box.getWidth(), travel.x(), "across", tape).ifPresent(findings::add);
       across(sheet.mark(), box.getHeight(), travel.y(), "up", tape).ifPresent(findings::add);
     }
@@ -68,18 +68,20 @@ public final class WithinTravel implements Rule {
   }
 
   /** The sheet and the ways round its pieces; null where no tool goes. */
-  private static Envelope worked(LaidSheet sheet, Optional<Tool> cutter) {
+  private static Envelope worked(Layout layout, LaidSheet sheet, Optional<Tool> cutter) {
     Envelope box = new Envelope();
     cutter.ifPresent(
-        tool -> sheet.pieces().forEach(laid -> box.expandToInclude(way(laid, sheet, tool))));
+        tool ->
+            CutOut.of(sheet, layout.offcuts())
+                .forEach(one -> box.expandToInclude(way(one, sheet, tool))));
     if (!box.isNull() || !sheet.holes().isEmpty()) {
       box.expandToInclude(sheet.area());
     }
     return box;
   }
 
-  private static Envelope way(LaidPiece laid, LaidSheet sheet, Tool tool) {
-    return new Contours(laid.kept(), sheet.area(), tool.diameter() / 2).box();
+  private static Envelope way(CutOut one, LaidSheet sheet, Tool tool) {
+    return new Contours(one.area(), sheet.area(), tool.diameter() / 2).box();
   }
 
   private Optional<Finding> across(

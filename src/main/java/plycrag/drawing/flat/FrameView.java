@@ -23,7 +23,7 @@ import plycrag.drawing.pen.RunningDimensions;
 import plycrag.drawing.pen.Scale;
 import plycrag.drawing.pen.Sketch;
 import plycrag.drawing.pen.ViewPage;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Solid;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
@@ -95,7 +95,7 @@ public final class FrameView {
   }
 
   private Polygon outline(Solid part) {
-    return Shapes.around(
+    return Hulls.around(
         Stream.concat(part.near().stream(), part.far().stream())
             .map(layout.facet().plane()::fromRoom)
             .map(corner -> new Coordinate(corner.x(), corner.y()))

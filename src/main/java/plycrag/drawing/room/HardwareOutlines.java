@@ -12,6 +12,7 @@ import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.LineWork;
 import plycrag.drawing.pen.Sketch;
 import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
@@ -54,7 +55,7 @@ final class HardwareOutlines {
   }
 
   private static Polygon outline(Solid part, Function<Vector3, Coordinate> project) {
-    return Shapes.around(
+    return Hulls.around(
         Stream.concat(part.near().stream(), part.far().stream()).map(project).toList());
   }
 }

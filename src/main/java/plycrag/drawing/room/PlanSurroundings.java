@@ -16,6 +16,7 @@ import plycrag.drawing.pen.Inked;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
@@ -200,7 +201,7 @@ final class PlanSurroundings {
     Stream.concat(placed.body().near().stream(), placed.body().far().stream())
         .map(PlanSurroundings::at)
         .forEach(corner -> corners.add(coordinate(corner)));
-    return ring(Shapes.around(corners));
+    return ring(Hulls.around(corners));
   }
 
   private static List<Xy> ring(Polygon area) {

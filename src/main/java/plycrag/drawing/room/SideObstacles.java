@@ -14,6 +14,7 @@ import plycrag.drawing.pen.Inked;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.geometry.FloorAxes;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Vector3;
 import plycrag.wall.Facet;
@@ -83,7 +84,7 @@ final class SideObstacles {
     Obstacle.Size size = obstacle.size();
     double far = corner.out() + size.depth();
     double end = corner.left() + size.width();
-    return Shapes.around(
+    return Hulls.around(
         Stream.of(
                 new Vector3(corner.left(), corner.out(), 0),
                 new Vector3(end, corner.out(), 0),

@@ -14,7 +14,7 @@ import plycrag.document.Xy;
 import plycrag.drawing.pen.Layers;
 import plycrag.drawing.pen.Sketch;
 import plycrag.geometry.FloorAxes;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
@@ -94,7 +94,7 @@ final class SideSurroundings {
     List<Coordinate> corners = new ArrayList<>();
     Stream.concat(body.near().stream(), body.far().stream())
         .forEach(corner -> corners.add(new Coordinate(corner.y(), corner.z())));
-    return Shapes.around(corners);
+    return Hulls.around(corners);
   }
 
   private List<List<Xy>> tethers() {

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.FloorAxes;
-import plycrag.geometry.Shapes;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
@@ -67,7 +67,7 @@ record StationTimber(MemberRole role, Polygon profile, List<String> marks) {
   private static Polygon profile(Solid body) {
     List<Coordinate> corners = new ArrayList<>();
     corners(body).forEach(corner -> corners.add(new Coordinate(corner.y(), corner.z())));
-    return Shapes.around(corners);
+    return Hulls.around(corners);
   }
 
   private static Stream<Vector3> corners(Solid body) {

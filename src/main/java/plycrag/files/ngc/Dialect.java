@@ -1,5 +1,7 @@
 package plycrag.files.ngc;
 
+import java.util.List;
+import java.util.Optional;
 import plycrag.units.LengthUnit;
 
 /**
@@ -9,8 +11,57 @@ import plycrag.units.LengthUnit;
  * @param look how its lines look
  * @param unit of all lengths
  * @param decimals most digits after the point, 3 or 4
+ * @param frame what stands around the moves
  */
-public record Dialect(Words words, Look look, LengthUnit unit, int decimals) {
+public record Dialect(Words words, Look look, LengthUnit unit, int decimals, Frame frame) {
+  /** One that says nothing around the moves but what all do. */
+  public Dialect(Words words, Look look, LengthUnit unit, int decimals) {
+    this(words, look, unit, decimals, Frame.PLAIN);
+  }
+
+  /** The same for a program that is so many places after the first. */
+  public Dialect forProgram(int place) {
+    Optional<Integer> number = frame.number().map(first -> first + place);
+    return new Dialect(
+        words,
+        look,
+        unit,
+        decimals,
+        new Frame(frame.percent(), number, frame.opening(), frame.beside(), frame.centresAtZero()));
+  }
+
+  /**
+   * What stands around the moves.
+   *
+   * @param percent whether a percent sign stands first and last
+   * @param number of the program, if it has one
+   * @param opening how it begins
+   * @param beside what is switched on with the spindle, and off by M9
+   * @param centresAtZero whether centres of arcs count from zero rather than from the arc's start
+   */
+  public record Frame(
+      boolean percent,
+      Optional<Integer> number,
+      Opening opening,
+      Optional<String> beside,
+      boolean centresAtZero) {
+    static final Frame PLAIN =
+        new Frame(false, Optional.empty(), new Opening("G54", List.of()), Optional.empty(), false);
+  }
+
+  /**
+   * How a program begins.
+   *
+   * @param offset the word for the zero that it counts from
+   * @param further lines of words after the modes
+   */
+  public record Opening(String offset, List<List<String>> further) {
+    /** Copies the lines. */
+    public Opening {
+      further = further.stream().map(List::copyOf).toList();
+    }
+  }
+
   /**
    * What its words mean.
    *

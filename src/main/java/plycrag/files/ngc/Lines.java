@@ -26,6 +26,11 @@ final class Lines {
     return look.comments() == Dialect.Comments.SEMICOLON ? "; " + comment : "(" + comment + ")";
   }
 
+  /** A line that has no number of its own. */
+  void bare(String line) {
+    end(line);
+  }
+
   /** Words to be obeyed together; the feed, last of them, goes before where they are too many. */
   void code(List<String> words) {
     String line = String.join(" ", words);

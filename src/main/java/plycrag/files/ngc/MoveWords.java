@@ -34,6 +34,12 @@ final class MoveWords {
     closeCycle();
     if (move instanceof Move.ToolChange change) {
       change(change);
+    } else if (move instanceof Move.SpindleOff) {
+      dialect.frame().beside().ifPresent(running -> lines.code(List.of("M9")));
+      lines.code(List.of("M5"));
+    } else if (move instanceof Move.SpindleOn on) {
+      lines.code(List.of("M3", "S" + positive(Decimal.of(on.speed(), 3))));
+      dialect.frame().beside().ifPresent(beside -> lines.code(List.of(beside)));
     } else {
       lines.code(words(move));
     }
@@ -102,7 +108,7 @@ final class MoveWords {
       at = at.at(plunge.z());
       return List.of("G1", "Z" + length(plunge.z()), feed(plunge.feed()));
     }
-    return move instanceof Move.Cut || move instanceof Move.Arc ? cut(move) : spindle(move);
+    return move instanceof Move.Dwell dwell ? wait(dwell) : cut(move);
   }
 
   private List<String> cut(Move move) {
@@ -111,8 +117,9 @@ final class MoveWords {
     if (move instanceof Move.Arc arc) {
       words.add(arc.clockwise() ? "G2" : "G3");
       words.addAll(end(arc.to()));
-      words.add("I" + length(arc.centre().x() - from.x()));
-      words.add("J" + length(arc.centre().y() - from.y()));
+      Xyz zero = dialect.frame().centresAtZero() ? new Xyz(0, 0, 0) : from;
+      words.add("I" + length(arc.centre().x() - zero.x()));
+      words.add("J" + length(arc.centre().y() - zero.y()));
       words.add(feed(arc.feed()));
     } else if (move instanceof Move.Cut cut) {
       words.add("G1");
@@ -131,14 +138,9 @@ final class MoveWords {
     return words;
   }
 
-  private List<String> spindle(Move move) {
-    if (move instanceof Move.Dwell dwell) {
-      double counted = dialect.words().millisecondDwells() ? MILLISECONDS : 1;
-      return List.of("G4", "P" + Decimal.of(dwell.seconds() * counted, 3));
-    }
-    return move instanceof Move.SpindleOn on
-        ? List.of("M3", "S" + positive(Decimal.of(on.speed(), 3)))
-        : List.of("M5");
+  private List<String> wait(Move.Dwell dwell) {
+    double counted = dialect.words().millisecondDwells() ? MILLISECONDS : 1;
+    return List.of("G4", "P" + Decimal.of(dwell.seconds() * counted, 3));
   }
 
   private List<String> place(Xy place) {

@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Offsets;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 
@@ -42,7 +43,7 @@ public record DraftMember(WishedMember wished, Polygon footprint, List<SlopingSi
 
   /** What it takes at a depth behind the sheets, mm. */
   Polygon at(double depth) {
-    return Shapes.moved(footprint, side -> sides.get(side).slope() * depth);
+    return Offsets.moved(footprint, side -> sides.get(side).slope() * depth);
   }
 
   /** The smallest box around all that it takes from the sheets' back to its own. */

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.skin.Fixity;
@@ -103,7 +104,7 @@ final class FrameGround {
     Geometry rest = Shapes.without(mine(wished), across);
     List<DraftMember> drafts = new ArrayList<>();
     for (Polygon part : parts(rest, wished)) {
-      for (Polygon one : Shapes.isConvex(part) ? List.of(part) : whole(part, wished)) {
+      for (Polygon one : Hulls.isConvex(part) ? List.of(part) : whole(part, wished)) {
         List<DraftMember> around = near(touching(one), near);
         if (!isBacked(one, wished, around)) {
           fitting(one, wished, around).flatMap(draft -> clear(draft, near)).ifPresent(drafts::add);
@@ -211,7 +212,7 @@ final class FrameGround {
     }
     Polygon between = draft.wished().between(from, to);
     return Shapes.areas(Shapes.shared(draft.footprint(), between)).stream()
-        .filter(Shapes::isConvex)
+        .filter(Hulls::isConvex)
         .findFirst()
         .map(part -> draft(part, draft.wished(), near));
   }

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction;
 import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Offsets;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Tolerance;
@@ -111,7 +112,7 @@ public record Member(
    * @param into behind the sheets' back, mm
    */
   public Polygon section(double into) {
-    return isSquare() ? footprint : Shapes.between(footprint, far, into / depth);
+    return isSquare() ? footprint : Offsets.between(footprint, far, into / depth);
   }
 
   /**

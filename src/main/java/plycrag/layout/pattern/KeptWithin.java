@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Direction.Span;
+import plycrag.geometry.Offsets;
 import plycrag.geometry.Shapes;
 import plycrag.solve.setout.ForbiddenStretch;
 
@@ -31,7 +32,7 @@ abstract class KeptWithin implements Keeping {
   @Override
   public final Geometry clear(Geometry area) {
     List<Polygon> inside = new ArrayList<>();
-    areas.forEach(one -> inside.addAll(Shapes.narrowed(one, distance)));
+    areas.forEach(one -> inside.addAll(Offsets.narrowed(one, distance)));
     return Shapes.shared(area, Shapes.together(inside));
   }
 

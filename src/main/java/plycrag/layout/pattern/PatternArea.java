@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Distances;
+import plycrag.geometry.Offsets;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 import plycrag.layout.skin.Axis;
@@ -126,7 +127,7 @@ public record PatternArea(Wall wall, Facet facet, Optional<Zone> zone, List<Poly
   /** All places that are its own, whatever hinders an insert there. */
   public Geometry own() {
     Geometry own =
-        zone.map(one -> Shapes.together(Shapes.narrowed(one.shape(), pattern().fit().setback())))
+        zone.map(one -> Shapes.together(Offsets.narrowed(one.shape(), pattern().fit().setback())))
             .orElse(facet.outline());
     return taken.isEmpty() ? own : Shapes.without(own, Shapes.together(taken));
   }

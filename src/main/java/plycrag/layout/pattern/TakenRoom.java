@@ -5,6 +5,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Distances;
+import plycrag.geometry.Offsets;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 
@@ -43,7 +44,7 @@ sealed interface TakenRoom {
 
     @Override
     public List<Polygon> widened(double distance) {
-      return Shapes.widened(area, distance);
+      return Offsets.widened(area, distance);
     }
   }
 
@@ -68,7 +69,7 @@ sealed interface TakenRoom {
 
     @Override
     public List<Polygon> widened(double distance) {
-      return Shapes.widened(body.view(low, high), distance);
+      return Offsets.widened(body.view(low, high), distance);
     }
   }
 

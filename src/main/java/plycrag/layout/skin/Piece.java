@@ -3,6 +3,7 @@ package plycrag.layout.skin;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Solid;
 import plycrag.geometry.Triangulation;
@@ -45,7 +46,7 @@ public record Piece(String mark, Polygon outline, Polygon back, Polygon blank) {
    * @param thickness of the sheet, mm
    */
   public List<Solid> bodies(double thickness) {
-    if (Shapes.isConvex(outline) && Shapes.isConvex(back)) {
+    if (Hulls.isConvex(outline) && Hulls.isConvex(back)) {
       return List.of(Solid.joining(outline, 0, back, thickness));
     }
     return Triangulation.of(core()).stream()

@@ -10,6 +10,20 @@ public enum Ability {
   LINE_NUMBERS,
   /** A percent sign alone on the first line and on the last. */
   PERCENT,
+  /** A number of the program itself, on a line of its own before all words. */
+  NUMBERED_PROGRAMS,
+  /** Words that cancel what another program left in force. */
+  CANCELLING,
+  /** More places of zero than the first. */
+  OFFSETS,
+  /** A word by which centres of arcs count from zero. */
+  CENTRES_FROM_ZERO,
+  /** A word by which centres of arcs count from the arc's beginning. */
+  CENTRES_FROM_START,
+  /** A switch beside the spindle. */
+  MIST,
+  /** Another switch beside the spindle. */
+  FLOOD,
   /** Lengths in inches. */
   INCHES,
   /** Places and heights as steps from the one before. */

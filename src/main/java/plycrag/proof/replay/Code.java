@@ -1,6 +1,7 @@
 package plycrag.proof.replay;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** The G and M words that are known, each with what it takes to understand it. */
@@ -13,16 +14,24 @@ enum Code {
   G17(ModalGroup.PLANE),
   G20(ModalGroup.UNITS, Ability.INCHES),
   G21(ModalGroup.UNITS),
+  G40(ModalGroup.COMPENSATION, Ability.CANCELLING),
   G43(ModalGroup.TOOL_LENGTH, Ability.LENGTH_OFFSETS),
+  G49(ModalGroup.TOOL_LENGTH, Ability.CANCELLING),
   G54(ModalGroup.OFFSET),
+  G55(ModalGroup.OFFSET, Ability.OFFSETS),
+  G56(ModalGroup.OFFSET, Ability.OFFSETS),
+  G57(ModalGroup.OFFSET, Ability.OFFSETS),
+  G58(ModalGroup.OFFSET, Ability.OFFSETS),
+  G59(ModalGroup.OFFSET, Ability.OFFSETS),
   G73(ModalGroup.MOTION, Ability.CYCLES),
-  G80(ModalGroup.MOTION, Ability.CYCLES),
+  G80(ModalGroup.MOTION, Ability.CYCLES, Ability.CANCELLING),
   G81(ModalGroup.MOTION, Ability.CYCLES),
   G82(ModalGroup.MOTION, Ability.CYCLES),
   G83(ModalGroup.MOTION, Ability.CYCLES),
   G90(ModalGroup.DISTANCE),
   G91(ModalGroup.DISTANCE, Ability.INCREMENTS),
-  G91_1(ModalGroup.ARC_CENTRE, Ability.ARCS),
+  G90_1(ModalGroup.ARC_CENTRE, Ability.CENTRES_FROM_ZERO),
+  G91_1(ModalGroup.ARC_CENTRE, Ability.ARCS, Ability.CENTRES_FROM_START),
   G94(ModalGroup.FEED_MODE),
   G98(ModalGroup.CYCLE_RETURN, Ability.CYCLES),
   G99(ModalGroup.CYCLE_RETURN, Ability.CYCLES),
@@ -31,19 +40,22 @@ enum Code {
   M3(ModalGroup.SPINDLE),
   M5(ModalGroup.SPINDLE),
   M6(ModalGroup.TOOL, Ability.TOOL_CHANGE),
+  M7(ModalGroup.BESIDE, Ability.MIST),
+  M8(ModalGroup.BESIDE, Ability.FLOOD),
+  M9(ModalGroup.BESIDE, Ability.MIST, Ability.FLOOD),
   M30(ModalGroup.STOP);
 
   private final ModalGroup group;
-  private final Optional<Ability> ability;
+  private final List<Ability> abilities;
 
-  Code(ModalGroup group) {
+  /**
+   * A word.
+   *
+   * @param abilities any of which it takes; none for one that every controller knows
+   */
+  Code(ModalGroup group, Ability... abilities) {
     this.group = group;
-    this.ability = Optional.empty();
-  }
-
-  Code(ModalGroup group, Ability ability) {
-    this.group = group;
-    this.ability = Optional.of(ability);
+    this.abilities = List.of(abilities);
   }
 
   ModalGroup group() {
@@ -51,7 +63,7 @@ enum Code {
   }
 
   boolean isIn(Abilities abilities) {
-    return ability.map(abilities::can).orElse(true);
+    return this.abilities.isEmpty() || this.abilities.stream().anyMatch(abilities::can);
   }
 
   boolean isArc() {

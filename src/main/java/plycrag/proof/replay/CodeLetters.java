@@ -2,6 +2,8 @@ package plycrag.proof.replay;
 
 import static plycrag.proof.replay.ReadingException.require;
 
+import java.util.Optional;
+
 /** Which letters have a meaning beside which codes. What has none is a fault, not ignored. */
 final class CodeLetters {
   private static final String ALWAYS = "FST";
@@ -22,7 +24,7 @@ final class CodeLetters {
   }
 
   private static boolean measures(Block block) {
-    return block.code(ModalGroup.TOOL_LENGTH).isPresent();
+    return block.code(ModalGroup.TOOL_LENGTH).equals(Optional.of(Code.G43));
   }
 
   private static boolean waits(Block block) {

@@ -14,6 +14,7 @@ import plycrag.units.Decimal;
  *   <li>All along the contour the tool passes at its radius, down to the last pass, but for
  *       bridges, the sheet's own edges and inside corners that it cannot reach.
  *   <li>Nothing is cut lower than the last pass.
+ *   <li>No tool leaves its way beside some contour for the waste.
  * </ol>
  */
 final class ContourCheck {
@@ -43,15 +44,40 @@ final class ContourCheck {
   static List<Fault> faults(String where, Expected expected, List<Visit> routed) {
     List<Fault> faults = new ArrayList<>();
     List<Visit> strays = new ArrayList<>(routed);
+    List<ContourCheck> checks = new ArrayList<>();
     for (Expected.Contour contour : expected.contours()) {
       ContourCheck check = new ContourCheck(contour, routed);
+      checks.add(check);
       strays.removeAll(check.visits);
       check.visits.forEach(check::compare);
       check.around(where, expected);
       faults.addAll(check.faults);
     }
-    strays.forEach(visit -> faults.add(visit.fault("a cut where none is to be")));
+    for (Visit visit : routed) {
+      if (strays.contains(visit)) {
+        faults.add(visit.fault("a cut where none is to be"));
+      } else {
+        astray(visit, checks, expected).ifPresent(faults::add);
+      }
+    }
     return faults;
+  }
+
+  /** Where a tool first leaves all ways that it may follow: waste may be an offcut to be kept. */
+  private static Optional<Fault> astray(Visit visit, List<ContourCheck> checks, Expected expected) {
+    double radius = visit.cutter().radius();
+    List<OutlineRing> near =
+        checks.stream()
+            .filter(check -> check.visits.contains(visit))
+            .map(check -> check.outline)
+            .toList();
+    return visit.cuts().stream()
+        .filter(
+            cut ->
+                near.stream()
+                    .noneMatch(one -> one.isFollowed(cut, radius, expected.sheet()::contains)))
+        .findFirst()
+        .map(cut -> new Fault(visit.program(), cut.line(), "leaves the way beside an outline"));
   }
 
   private double distance(Visit visit) {
@@ -98,10 +124,8 @@ final class ContourCheck {
   }
 
   private boolean isAlong(CutMove cut, double radius) {
-    Coordinate from = cut.from().coordinate();
-    Coordinate to = cut.to().coordinate();
-    Coordinate middle = new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);
-    return from.distance(to) > BESIDE && outline.nearest(middle) <= radius + Accuracy.SIZE;
+    boolean isLong = cut.from().beside(cut.to()) > BESIDE;
+    return isLong && outline.nearest(cut.middle()) <= radius + Accuracy.SIZE;
   }
 
   private void around(String where, Expected expected) {
@@ -149,7 +173,7 @@ final class ContourCheck {
   }
 
   private void bridge(String where, UncutStretch uncut, Expected.Bridges bridges) {
-    if (uncut.length() > bridges.length() + UncutStretch.ROUNDING) {
+    if (uncut.length() > bridges.length() + bridges.slope() + UncutStretch.ROUNDING) {
       add(where, "has a bridge of " + mm(uncut.length()));
     }
     CutAway above = new CutAway(visits, bridges.top() + Accuracy.PLACE, Accuracy.SIZE);

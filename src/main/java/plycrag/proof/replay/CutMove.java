@@ -24,6 +24,10 @@ record CutMove(int line, TipPlace from, TipPlace to) {
     return Math.max(from.z(), to.z());
   }
 
+  Coordinate middle() {
+    return new Coordinate((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
+  }
+
   /** How near the tool's centre comes to a place, seen from above. */
   double distance(Coordinate place) {
     return Distance.pointToSegment(place, from.coordinate(), to.coordinate());

@@ -103,11 +103,12 @@ public record Expected(List<Hole> holes, List<Contour> contours, List<Mark> mark
    * @param count how many at most
    * @param length along the outline, over which the tool's centre may stay above the bottom, mm
    * @param top Z that the tool does not stay above there, mm
+   * @param slope along the outline, over which it may come down after each, mm
    */
-  public record Bridges(int least, int count, double length, double top) {
+  public record Bridges(int least, int count, double length, double top, double slope) {
     /** Bridges that may all be missing. */
     public Bridges(int count, double length, double top) {
-      this(0, count, length, top);
+      this(0, count, length, top, 0);
     }
   }
 }

@@ -34,6 +34,9 @@ final class Interpreter {
     CodeLetters.check(block, settings);
     settings.takeFeed(block);
     spindleAndTool(block);
+    block
+        .code(ModalGroup.BESIDE)
+        .ifPresent(code -> trace.add(new Step.Beside(block.line(), code != Code.M9)));
     length(block);
     pause(block);
     if (block.code(ModalGroup.MOTION).filter(code -> !code.isCycle()).isPresent()) {
@@ -68,7 +71,7 @@ final class Interpreter {
   }
 
   private void length(Block block) throws ReadingException {
-    if (block.code(ModalGroup.TOOL_LENGTH).isPresent()) {
+    if (block.code(ModalGroup.TOOL_LENGTH).equals(Optional.of(Code.G43))) {
       double number = block.value('H');
       require(number == Math.rint(number) && number > 0, "no number of a length");
       trace.add(new Step.Length(block.line(), (int) number));
@@ -112,6 +115,10 @@ final class Interpreter {
       return Arc.within(from, to, block.value('R') * scale, left);
     }
     require(block.has('I') || block.has('J'), "an arc without centre");
+    if (settings.centresAreAtZero()) {
+      double x = block.value('I') * scale;
+      return Arc.about(from, to, new Coordinate(x, block.value('J') * scale), left);
+    }
     double x = from.x() + block.value('I', 0) * scale;
     double y = from.y() + block.value('J', 0) * scale;
     return Arc.about(from, to, new Coordinate(x, y), left);

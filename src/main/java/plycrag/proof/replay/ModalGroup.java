@@ -11,6 +11,8 @@ enum ModalGroup {
   CYCLE_RETURN,
   OFFSET,
   TOOL_LENGTH,
+  COMPENSATION,
+  BESIDE,
   WAIT,
   SPINDLE,
   TOOL,

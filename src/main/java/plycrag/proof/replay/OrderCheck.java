@@ -3,7 +3,6 @@ package plycrag.proof.replay;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.PointLocation;
-import org.locationtech.jts.geom.Coordinate;
 
 /** Whether all that a piece takes is made before it is cut loose. */
 final class OrderCheck {
@@ -57,13 +56,7 @@ final class OrderCheck {
   private static boolean isAlong(Visit visit, OutlineRing outline) {
     double near = visit.cutter().radius() + Accuracy.SIZE;
     return visit.cuts().stream()
-        .map(cut -> middle(cut))
+        .map(CutMove::middle)
         .anyMatch(middle -> outline.nearest(middle) <= near);
-  }
-
-  private static Coordinate middle(CutMove cut) {
-    Coordinate from = cut.from().coordinate();
-    Coordinate to = cut.to().coordinate();
-    return new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);
   }
 }

@@ -2,6 +2,7 @@ package plycrag.proof.replay;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
@@ -53,6 +54,52 @@ final class OutlineRing {
   double nearest(Coordinate place) {
     TipPlace at = new TipPlace(place.x, place.y, 0);
     return distance(new CutMove(0, at, at));
+  }
+
+  /**
+   * Whether a cut stays no farther in the waste than the way of a tool: beside one side of the ring
+   * as far as the corners of that way or into the air, or round a corner of the ring.
+   *
+   * @param radius of the tool, mm
+   * @param inWood whether a place lies where there is wood to be cut
+   */
+  boolean isFollowed(CutMove cut, double radius, Predicate<Coordinate> inWood) {
+    Coordinate from = cut.from().coordinate();
+    Coordinate to = cut.to().coordinate();
+    for (int side = 0; side < ring.size() - 1; side++) {
+      if (isBeside(side, from, radius, inWood) && isBeside(side, to, radius, inWood)) {
+        return true;
+      }
+    }
+    return isRound(from, radius) && isRound(to, radius) && isRound(cut.middle(), radius);
+  }
+
+  private boolean isRound(Coordinate place, double radius) {
+    return nearest(place) <= radius + Accuracy.SIZE;
+  }
+
+  private boolean isBeside(
+      int side, Coordinate place, double radius, Predicate<Coordinate> inWood) {
+    double beside = away(side, place);
+    if (beside < 0 || beside > radius + Accuracy.SIZE) {
+      return false;
+    }
+    int sides = ring.size() - 1;
+    Coordinate from = ring.get(side);
+    Coordinate to = ring.get(side + 1);
+    double along = (place.x - from.x) * (to.x - from.x) + (place.y - from.y) * (to.y - from.y);
+    double length = from.distance(to);
+    double most = inWood.test(place) ? radius + Accuracy.SIZE : Double.POSITIVE_INFINITY;
+    return (along >= 0 || away((side + sides - 1) % sides, place) <= most)
+        && (along <= length * length || away((side + 1) % sides, place) <= most);
+  }
+
+  /** How far a place lies off the line of a side, on the waste's side of it. */
+  private double away(int side, Coordinate place) {
+    Coordinate from = ring.get(side);
+    Coordinate to = ring.get(side + 1);
+    double across = (to.y - from.y) * (place.x - from.x) - (to.x - from.x) * (place.y - from.y);
+    return turn * across / from.distance(to);
   }
 
   boolean isInWaste(Coordinate place) {

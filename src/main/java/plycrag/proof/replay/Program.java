@@ -10,8 +10,10 @@ import java.util.List;
  * @param cutters in the order in which they are put in. The first is in the spindle at the start,
  *     or a pause before all cuts brings it; another pause brings the next, a change by word any
  * @param told what its comments say in order, in capitals; empty where nothing is held against them
+ * @param customs what else is wanted of it
  */
-public record Program(String name, String text, List<Cutter> cutters, List<String> told) {
+public record Program(
+    String name, String text, List<Cutter> cutters, List<String> told, Customs customs) {
   /**
    * Copies the lists.
    *
@@ -27,6 +29,6 @@ public record Program(String name, String text, List<Cutter> cutters, List<Strin
 
   /** A program whose comments may say anything. */
   public Program(String name, String text, List<Cutter> cutters) {
-    this(name, text, cutters, List.of());
+    this(name, text, cutters, List.of(), Customs.NONE);
   }
 }

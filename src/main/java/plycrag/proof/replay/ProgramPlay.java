@@ -10,6 +10,7 @@ final class ProgramPlay {
   private final Bench bench;
   private final Heights heights;
   private final String program;
+  private final Customs customs;
   private final Spindle spindle;
   private final TravelCheck travel;
   private final List<Fault> faults = new ArrayList<>();
@@ -17,11 +18,13 @@ final class ProgramPlay {
   private final List<CutMove> cuts = new ArrayList<>();
   private TipPlace at = TipPlace.UNKNOWN;
   private double reached = Double.POSITIVE_INFINITY;
+  private boolean beside;
 
   private ProgramPlay(Bench bench, Program program) {
     this.bench = bench;
     this.heights = bench.heights();
     this.program = program.name();
+    this.customs = program.customs();
     this.spindle = new Spindle(program.cutters());
     this.travel = new TravelCheck(bench);
   }
@@ -56,6 +59,8 @@ final class ProgramPlay {
       add(step, spindle.stop());
       require(
           step, isAtLeast(at.z(), heights.travel().clearance()), "the spindle stops in the work");
+    } else if (step instanceof Step.Beside switched) {
+      beside = switched.on();
     } else if (step instanceof Step.Length length) {
       add(step, spindle.measure(length.tool()));
     } else {
@@ -75,6 +80,8 @@ final class ProgramPlay {
       add(step, spindle.changeByHand());
     } else {
       require(step, !spindle.isTurning(), "the spindle turns at the end");
+      require(step, !beside, "what runs beside the spindle runs on at the end");
+      require(step, isAt(customs.park()), "the tool is left at another place");
     }
     at = at.atUnknownHeight();
   }
@@ -82,14 +89,12 @@ final class ProgramPlay {
   private void stop(Step step) {
     Bench.Stop stop = bench.stop();
     require(step, isAtLeast(at.z(), stop.height()), "the tool is changed below the height for it");
-    require(
-        step,
-        stop.place().stream().allMatch(place -> at.isKnown() && isNear(at.coordinate(), place)),
-        "the tool is changed at another place");
+    require(step, isAt(stop.place()), "the tool is changed at another place");
   }
 
-  private static boolean isNear(Coordinate one, Coordinate other) {
-    return one.distance(other) <= Accuracy.PLACE;
+  private boolean isAt(Optional<Coordinate> place) {
+    return place.stream()
+        .allMatch(one -> at.isKnown() && at.coordinate().distance(one) <= Accuracy.PLACE);
   }
 
   private void rapid(Step.Rapid rapid) {
@@ -116,6 +121,7 @@ final class ProgramPlay {
 
   private void feed(Step.Feed feed) {
     require(feed, spindle.isAtSpeed(bench.dwell()), "a cut before the spindle is up to speed");
+    require(feed, beside || !customs.beside(), "a cut without what is to run beside the spindle");
     require(feed, at.isKnown(), "a cut before the tool's place is known");
     if (!at.isKnown()) {
       return;

@@ -14,6 +14,7 @@ final class ProgramReader {
   private final String name;
   private final Abilities abilities;
   private final Interpreter interpreter;
+  private final ProgramOpening opening = new ProgramOpening();
   private final List<String> remarks = new ArrayList<>();
   private final List<String> told = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
@@ -30,6 +31,11 @@ final class ProgramReader {
    * @param name for faults
    */
   static ReadProgram read(String name, String text, Abilities abilities) {
+    return read(name, text, abilities, Customs.NONE);
+  }
+
+  /** Reads a program and holds it against what is wanted of it. */
+  static ReadProgram read(String name, String text, Abilities abilities, Customs customs) {
     ProgramReader reader = new ProgramReader(name, abilities);
     List<String> lines = List.of(text.split("\n", -1));
     int last = lines.size() - 1;
@@ -42,6 +48,7 @@ final class ProgramReader {
     if (!reader.interpreter.hasEnded()) {
       reader.add(last, "the program does not end");
     }
+    reader.opening.faults(customs).forEach(sentence -> reader.add(1, sentence));
     return new ReadProgram(reader.interpreter.steps(), reader.remarks, reader.told, reader.faults);
   }
 
@@ -50,12 +57,19 @@ final class ProgramReader {
       if (text.equals("%")) {
         boolean understood = abilities.can(Ability.PERCENT) && outermost;
         require(understood, "a percent sign is not understood");
+        opening.addPercent();
+        return;
+      }
+      if (text.startsWith("O")) {
+        require(abilities.can(Ability.NUMBERED_PROGRAMS), "a program's number is not understood");
+        opening.number(text);
         return;
       }
       ProgramLine line = ProgramLine.of(text, abilities);
       if (!line.remark().isEmpty()) {
         hear(number, line.remark().toUpperCase(Locale.ROOT));
       }
+      opening.add(line);
       Block block = Block.of(number, line.words(), abilities);
       if (!block.isEmpty()) {
         interpreter.obey(block);

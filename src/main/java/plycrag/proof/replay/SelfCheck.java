@@ -33,7 +33,8 @@ public final class SelfCheck {
     List<Fault> faults = new ArrayList<>();
     List<Visit> visits = new ArrayList<>();
     for (Program program : inOrder(programs)) {
-      ReadProgram read = ProgramReader.read(program.name(), program.text(), abilities);
+      ReadProgram read =
+          ProgramReader.read(program.name(), program.text(), abilities, program.customs());
       faults.addAll(read.faults());
       zero(program, read).ifPresent(faults::add);
       told(program, read).ifPresent(faults::add);

@@ -24,7 +24,9 @@ final class Settings {
   private double feed;
 
   /** Takes the modes of a line over. */
-  void take(Block block) {
+  void take(Block block) throws ReadingException {
+    Code zero = codes.getOrDefault(ModalGroup.OFFSET, block.codes().get(ModalGroup.OFFSET));
+    require(block.code(ModalGroup.OFFSET).orElse(zero) == zero, "the zero is changed on the way");
     for (ModalGroup group : ModalGroup.values()) {
       block.code(group).ifPresent(code -> codes.put(group, code));
     }
@@ -48,6 +50,10 @@ final class Settings {
   double scale() throws ReadingException {
     require(codes.containsKey(ModalGroup.UNITS), "a length before its unit is stated");
     return codes.get(ModalGroup.UNITS) == Code.G20 ? INCH : 1;
+  }
+
+  boolean centresAreAtZero() {
+    return codes.get(ModalGroup.ARC_CENTRE) == Code.G90_1;
   }
 
   boolean isIncremental() {

@@ -36,6 +36,9 @@ sealed interface Step {
   /** Stopping the spindle. */
   record Stop(int line) implements Step {}
 
+  /** Switching what runs beside the spindle, on or off. */
+  record Beside(int line, boolean on) implements Step {}
+
   /** Changing the tool by word. */
   record Change(int line, int tool) implements Step {}
 

@@ -14,6 +14,8 @@
  *       capitals, no sign but minus, no word without a meaning, nothing that the dialect does not
  *       state, every mode stated before the first motion, a comment only at the end of its line,
  *       nothing after the end.
+ *   <li>What a controller or its owner wants said around the moves stands there ({@link
+ *       plycrag.proof.replay.Customs}): percent signs, a number, words of modes, a place to park.
  *   <li>{@link plycrag.proof.replay.ProgramPlay} follows the tool. First Z alone to the safe
  *       height, and so after a change of tool; rapids across at clearance or above; rapids down no
  *       lower, but in a hole as far as it was drilled; cuts with the tool's speed, waited for, and

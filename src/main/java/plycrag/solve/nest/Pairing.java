@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
+import plycrag.geometry.Hulls;
 import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 
@@ -44,7 +45,7 @@ final class Pairing {
   /** Whether pairing it could save anything: a blank alone, convex and no rectangle. */
   static boolean isOddAlone(NestTask task, Bundle bundle) {
     Polygon outline = task.blanks().get(bundle.number()).outline();
-    return bundle.blanks().size() == 1 && !outline.isRectangle() && Shapes.isConvex(outline);
+    return bundle.blanks().size() == 1 && !outline.isRectangle() && Hulls.isConvex(outline);
   }
 
   private List<Bundle> candidates() {

@@ -13,6 +13,7 @@ import plycrag.units.LengthUnit;
  * @param text the look of the lines
  * @param unit of all lengths
  * @param decimals most digits after the point
+ * @param frame what is said around the moves
  */
 public record Controller(
     Cycles cycles,
@@ -22,7 +23,8 @@ public record Controller(
     DwellUnit dwellUnit,
     Text text,
     LengthUnit unit,
-    int decimals) {
+    int decimals,
+    ProgramFrame frame) {
 
   /** How a hole is spelled. */
   public enum Cycles {

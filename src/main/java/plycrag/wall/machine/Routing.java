@@ -8,9 +8,31 @@ package plycrag.wall.machine;
  * @param tabLength how long a tab is, mm
  * @param tabHeight how much of the sheet a tab leaves, mm
  * @param skin how much of the sheet stays all along where no tab holds it, mm
+ * @param manner how the cutter goes down
  */
 public record Routing(
-    Outlines outlines, Direction direction, double tabLength, double tabHeight, double skin) {
+    Outlines outlines,
+    Direction direction,
+    double tabLength,
+    double tabHeight,
+    double skin,
+    Manner manner) {
+
+  /**
+   * How the cutter goes down.
+   *
+   * @param entry into a pass
+   * @param tabRamp how far along the way it comes down after a tab, mm; 0 straight down
+   */
+  public record Manner(Entry entry, double tabRamp) {}
+
+  /** How a cutter gets from one pass to the next on a closed way. */
+  public enum Entry {
+    /** On a short ramp, then once round at one height. */
+    RAMP,
+    /** All the way round, falling evenly, and once round at the bottom. */
+    HELIX
+  }
 
   /** Whether outlines are cut. */
   public enum Outlines {

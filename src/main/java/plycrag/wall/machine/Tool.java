@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param kind what it is
  * @param shape of it
  * @param drive how it is driven
- * @param steps how deep it goes at a time
+ * @param steps how it takes the wood away
  */
 public record Tool(int number, Kind kind, Shape shape, Drive drive, Steps steps) {
 
@@ -32,12 +32,28 @@ public record Tool(int number, Kind kind, Shape shape, Drive drive, Steps steps)
   public record Drive(double speed, SpeedRange speeds, Feeds feeds) {}
 
   /**
-   * How deep a tool goes at a time.
+   * How a tool takes the wood away: how deep it goes at a time, with how many edges.
    *
    * @param peck how deep a drill goes before it comes out to clear its chips, mm; empty in one go
    * @param pass how deep an end mill cuts, mm
+   * @param flutes how many edges it cuts with, if that is told
    */
-  public record Steps(Optional<Double> peck, double pass) {}
+  public record Steps(Optional<Double> peck, double pass, Optional<Integer> flutes) {
+    /** Of a tool of whose edges nothing is told. */
+    public Steps(Optional<Double> peck, double pass) {
+      this(peck, pass, Optional.empty());
+    }
+  }
+
+  /**
+   * How much wood each edge takes at a turn, as fast as it is driven: sideways, but straight down
+   * where it only drills. Mm; empty where nobody told how many edges it has.
+   */
+  public Optional<Double> feedPerTooth() {
+    boolean sideways = kind == Kind.END_MILL || kind == Kind.ENGRAVER;
+    double feed = sideways ? drive.feeds().cut() : drive.feeds().plunge();
+    return steps.flutes().map(flutes -> feed / drive.speed() / flutes);
+  }
 
   /** Of what it makes when it goes straight down, mm. */
   public double diameter() {

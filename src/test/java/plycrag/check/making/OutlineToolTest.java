@@ -28,6 +28,11 @@ class OutlineToolTest {
     return tool.formatted(diameter, length);
   }
 
+  /** Laid so far apart as the tool needs, gussets on offcuts too. */
+  private static String routed(double diameter) {
+    return "[nesting]\ncut-with = \"router\"\ntool-diameter = " + diameter + "\n";
+  }
+
   @Test
   void passesWhereNothingIsCutOut() {
     Found.by("outline-tool", SLOTTED.replace("tabs", "none")).isNothing();
@@ -46,7 +51,7 @@ class OutlineToolTest {
   /** The four corners of the slot. */
   @Test
   void tellsOfCornersThatStayRound() {
-    Found.by("outline-tool", SLOTTED + mill(6, 20))
+    Found.by("outline-tool", SLOTTED + mill(6, 20) + routed(6))
         .times(1)
         .isError(false)
         .says("4 inside corners of piece P1 stay round, with a radius of 3 mm");
@@ -54,10 +59,18 @@ class OutlineToolTest {
 
   @Test
   void tellsOfASlotNarrowerThanTheTool() {
-    Found.by("outline-tool", SLOTTED + mill(22, 30))
+    Found.by("outline-tool", SLOTTED + mill(22, 30) + routed(22))
         .times(1)
         .isError(true)
         .says("end mill T1 is 22 mm wide and does not get round piece P1 everywhere");
+  }
+
+  /** Gussets on an offcut, a saw's 3 mm from the piece. */
+  @Test
+  void tellsOfOffcutsNearerThanTheTool() {
+    Found.by("outline-tool", SLOTTED + mill(6, 20))
+        .isError(true)
+        .says("end mill T1 is 6 mm wide and would cut into piece GU1 on its way round piece P1");
   }
 
   /** Two pieces on one sheet, a saw's 3 mm apart; a router's 6 mm and more leave both whole. */

@@ -78,7 +78,7 @@ class RoutedTest {
             new Expected.Contour(
                 "piece P1", Shapes.rectangle(500, 500, 600, 550), keeps, -18.5, bridges)),
         List.of(),
-        new Envelope());
+        new Envelope(0, 1200, 0, 2400));
   }
 
   @Test
@@ -223,7 +223,9 @@ class RoutedTest {
         "Z-18.5|Z-18.6|below the lowest",
         "G1 X500/|G1 X501/G1 X520 Y520/G1 X500 Y553/|cuts into piece P1",
         "G1 Y550|G1 Y520/G1 Z5/G1 Y530/G1 Z-18.5/G1 Y550|is not cut at 600, 520",
-        "Y497 R3/|Y497 R3/G1 X500 Y400/G1 X500 Y497/|no fault",
+        "Y497 R3/|Y497 R3/G1 X500 Y400/G1 X500 Y497/|leaves the way beside an outline",
+        "G1 Y500/|G1 X496.98 Y520/G1 X497 Y500/|leaves the way beside an outline",
+        "G1 Y500/|G1 Y520/G1 X497/G1 Y500/|no fault",
       })
   void badOutlinesAreFound(String good, String bad, String fault) {
     String cuts = PASSES.replace(good.replace('/', '\n'), bad.replace('/', '\n'));
