@@ -58,10 +58,7 @@ final class OtherWords {
   /** What a word means in a table; the table's name is empty where it stands in none. */
   static Optional<String> find(String table, String typed) {
     String word = typed.toLowerCase(Locale.ROOT).replace('_', '-');
-    return ENTRIES.stream()
-        .filter(entry -> entry.fits(table, word))
-        .map(Entry::meant)
-        .findFirst();
+    return ENTRIES.stream().filter(entry -> entry.fits(table, word)).map(Entry::meant).findFirst();
   }
 
   /** {@code here that is facet.angle}, or {@code here that is the table [frame]}. */
