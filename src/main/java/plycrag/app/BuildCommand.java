@@ -9,10 +9,10 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makes a folder of drawings, programs and lists for each wall. */
@@ -22,8 +22,7 @@ import picocli.CommandLine.Spec;
     description = "Makes a folder of drawings, programs and lists for each wall.")
 final class BuildCommand implements Callable<Integer> {
 
-  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Parameter files.")
-  private List<Path> files;
+  @Mixin private Sources sources;
 
   @Option(
       names = "--out",
@@ -36,19 +35,19 @@ final class BuildCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<Source> sources = files.stream().map(Source::new).toList();
-    requireDistinct(sources);
+    List<Source> named = sources.of(spec);
+    requireDistinct(named);
     CommandLine line = spec.commandLine();
-    return sources.stream()
+    return named.stream()
         .map(source -> new Job(source, Optional.of(parent), line.getOut(), line.getErr()))
         .mapToInt(Job::run)
         .max()
         .orElse(Exit.WELL);
   }
 
-  private void requireDistinct(List<Source> sources) {
+  private void requireDistinct(List<Source> named) {
     Set<String> taken = new HashSet<>();
-    for (Source source : sources) {
+    for (Source source : named) {
       if (!taken.add(source.stem().toLowerCase(Locale.ROOT))) {
         throw new ParameterException(
             spec.commandLine(), "two files would both make " + parent.resolve(source.stem()));

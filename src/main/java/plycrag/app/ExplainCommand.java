@@ -1,14 +1,12 @@
 package plycrag.app;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import plycrag.book.SettingOut;
 
@@ -21,16 +19,15 @@ import plycrag.book.SettingOut;
             + " much; writes nothing.")
 final class ExplainCommand implements Callable<Integer> {
 
-  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Parameter files.")
-  private List<Path> files;
+  @Mixin private Sources sources;
 
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
     CommandLine line = spec.commandLine();
-    return files.stream()
-        .map(file -> new Job(new Source(file), Optional.empty(), line.getOut(), line.getErr()))
+    return sources.of(spec).stream()
+        .map(source -> new Job(source, Optional.empty(), line.getOut(), line.getErr()))
         .mapToInt(job -> job.run((design, inputs) -> print(design, line.getOut())))
         .max()
         .orElse(Exit.WELL);

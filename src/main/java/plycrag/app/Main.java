@@ -11,6 +11,7 @@ public final class Main {
   public static void main(String[] arguments) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(new Plycrag(out, err).run(arguments));
+    Terminal terminal = new Terminal(System.in, out, err, System.console() != null);
+    System.exit(new Plycrag(terminal).run(arguments));
   }
 }

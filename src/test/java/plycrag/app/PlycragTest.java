@@ -2,6 +2,7 @@ package plycrag.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -181,13 +182,36 @@ class PlycragTest {
   }
 
   @Test
-  void helpVersionAndReferencePrintToOut() {
+  void withoutArgumentsTheVerbsAreShown() {
+    assertThat(run()).isEqualTo(2);
+    assertThat(err.toString()).startsWith("Usage: plycrag").contains("new ", "check ", "build ");
+  }
+
+  @Test
+  void standardInputIsAParameterFileWithoutAName() {
+    Terminal terminal =
+        new Terminal(
+            new ByteArrayInputStream(TestFiles.bytes("[[facet]]\nwidht = 1200\n")),
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            false);
+    assertThat(new Plycrag(terminal).run("check", "-")).isEqualTo(2);
+    assertThat(err.toString()).startsWith("standard-input:2:1: facet[1].widht: ");
+    assertThat(run("check", "-", "-")).isEqualTo(2);
+    assertThat(err.toString()).contains("standard input can be read once only");
+  }
+
+  @Test
+  void helpVersionSchemaAndReferencePrintToOut() {
     assertThat(run("--version")).isZero();
+    assertThat(run("version")).isZero();
     assertThat(run("--help")).isZero();
+    assertThat(run("help", "build")).isZero();
     assertThat(run("reference")).isZero();
+    assertThat(run("schema")).isZero();
     assertThat(out.toString())
-        .containsPattern("plycrag [0-9]+\\.[0-9]+\\.[0-9]+")
-        .contains("Exit codes:", "when-blocked");
+        .containsPattern("(plycrag [0-9]+\\.[0-9]+\\.[0-9]+\\R){2}")
+        .contains("Exit codes:", "when-blocked", "--out", "draft-07");
     assertThat(err.toString()).isEmpty();
   }
 }

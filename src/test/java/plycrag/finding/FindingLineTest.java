@@ -19,8 +19,7 @@ class FindingLineTest {
 
   @Test
   void endsWithTheSentenceWhereNothingIsSuggested() {
-    Finding finding =
-        Finding.inFile("facet", new Place.InFile("bay.toml", 1, 1), "wrong; allowed");
+    Finding finding = Finding.inFile("facet", new Place.InFile("bay.toml", 1, 1), "wrong; allowed");
     assertThat(FindingLine.of(finding)).isEqualTo("bay.toml:1:1: facet: wrong; allowed");
   }
 
