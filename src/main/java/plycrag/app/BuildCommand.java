@@ -4,10 +4,8 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,15 +29,23 @@ final class BuildCommand implements Callable<Integer> {
       description = "Each file makes DIR/<its name>; ${DEFAULT-VALUE} by default.")
   private Path parent;
 
+  @Option(
+      names = "--only",
+      paramLabel = "NAME",
+      split = ",",
+      description =
+          "Makes a part, into DIR/<its name>-part: folders, files or sheets, such as drawings,S2.")
+  private List<String> only = List.of();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() {
     List<Source> named = sources.of(spec);
     requireDistinct(named);
-    CommandLine line = spec.commandLine();
+    FolderPart part = new FolderPart(only);
     return named.stream()
-        .map(source -> new Job(source, Optional.of(parent), line.getOut(), line.getErr()))
+        .map(source -> Job.building(source, parent, part, sources.terminal(spec)))
         .mapToInt(Job::run)
         .max()
         .orElse(Exit.WELL);

@@ -1,8 +1,6 @@
 package plycrag.app;
 
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,9 +19,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandLine line = spec.commandLine();
     return sources.of(spec).stream()
-        .map(source -> new Job(source, Optional.empty(), line.getOut(), line.getErr()))
+        .map(source -> Job.checking(source, sources.terminal(spec)))
         .mapToInt(Job::run)
         .max()
         .orElse(Exit.WELL);

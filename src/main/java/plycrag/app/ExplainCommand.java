@@ -1,9 +1,7 @@
 package plycrag.app;
 
 import java.io.PrintWriter;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,10 +23,10 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandLine line = spec.commandLine();
+    PrintWriter out = Terminal.of(spec).out();
     return sources.of(spec).stream()
-        .map(source -> new Job(source, Optional.empty(), line.getOut(), line.getErr()))
-        .mapToInt(job -> job.run((design, inputs) -> print(design, line.getOut())))
+        .map(source -> Job.checking(source, sources.terminal(spec)))
+        .mapToInt(job -> job.run((design, inputs) -> print(design, out)))
         .max()
         .orElse(Exit.WELL);
   }

@@ -150,6 +150,6 @@ final class NewCommand implements Callable<Integer> {
 
   private void tell(Path file, String schema) {
     Terminal.of(spec).out().println("Wrote " + file + ", " + schema + ".");
-    Terminal.of(spec).out().println("Next: " + Plycrag.NAME + " check " + file);
+    Terminal.of(spec).out().println("Next: " + Plycrag.NAME + " view " + file);
   }
 }

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
     commandListHeading = "%nVerbs:%n",
     subcommands = {
       NewCommand.class,
+      ViewCommand.class,
       CheckCommand.class,
       BuildCommand.class,
       ExplainCommand.class,
@@ -29,7 +30,7 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Start with: plycrag new attic, then plycrag check attic.toml",
+      "Start with: plycrag new attic, then plycrag view attic.toml",
       "",
       "Exit codes: 0 all well; 1 error findings; 2 the parameter file or the usage is wrong;",
       "3 files could not be read or written; 70 a defect of the program."

@@ -2,6 +2,7 @@ package plycrag.app;
 
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.Writer;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
@@ -13,6 +14,11 @@ import picocli.CommandLine.Model.CommandSpec;
  * @param isInteractive whether a person sits there who can be asked and wants to see progress
  */
 record Terminal(InputStream in, PrintWriter out, PrintWriter err, boolean isInteractive) {
+
+  /** The same without results and progress. */
+  Terminal quiet() {
+    return new Terminal(in, new PrintWriter(Writer.nullWriter()), err, false);
+  }
 
   /** The program, of which verbs know no more. */
   interface Held {

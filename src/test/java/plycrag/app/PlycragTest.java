@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plycrag.TestFiles;
@@ -90,6 +89,21 @@ class PlycragTest {
   }
 
   @Test
+  void checkEndsWithWhatIsBoughtAndCarried() throws IOException {
+    Files.createDirectories(folder.resolve("lists"));
+    file("lists/spring.csv", "article,unit,price,currency\nsheet,piece,60,EUR\n");
+    assertThat(run("check", file("slipway.toml", dropping(GOOD)).toString())).isZero();
+    assertThat(out.toString())
+        .contains(" m2 to climb on, ", " kg of sheets and timber as built, the longest to carry ")
+        .contains("No price is told: [stock] prices names a list.");
+    assertThat(run("check", file("slipway.toml", PRICED).toString())).isZero();
+    assertThat(out.toString()).containsPattern("Costs [0-9]+\\.00 EUR and what [0-9]+ articles ");
+    out.getBuffer().setLength(0);
+    assertThat(run("check", "-q", file("slipway.toml", PRICED).toString())).isZero();
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
   void theHighestCodeWins() throws IOException {
     Path good = file("slipway.toml", dropping(GOOD));
     Path bad = file("rack.toml", refused());
@@ -104,7 +118,7 @@ class PlycragTest {
   void aDefectNamesItsFile() throws IOException {
     Path good = file("slipway.toml", dropping(GOOD));
     PrintWriter told = new PrintWriter(err, true);
-    Job job = new Job(new Source(good), Optional.empty(), new PrintWriter(out, true), told);
+    Job job = Job.checking(new Source(good), Terminal.unattended(new PrintWriter(out, true), told));
     int code =
         job.run(
             (design, inputs) -> {
