@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine.ParameterException;
 import plycrag.files.OutputFile;
 import plycrag.files.OutputFolder;
 import plycrag.files.OutputFolderException;
@@ -77,6 +78,8 @@ final class Job {
     } catch (Source.SourceException | OutputFolderException | Unwritten e) {
       err.println(e.getMessage());
       return Exit.FILES;
+    } catch (ParameterException e) {
+      throw e;
     } catch (RuntimeException | Error e) {
       return Defect.tell(source.path().toString(), e, err);
     }

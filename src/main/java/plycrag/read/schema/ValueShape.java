@@ -49,6 +49,7 @@ public sealed interface ValueShape {
     if (this instanceof Several several) {
       return several.each().hasLengths();
     }
-    return this instanceof Length || this instanceof Named named && named.list().hasLengths();
+    return this instanceof Length
+        || (this instanceof Named named && named.list().hasLengths());
   }
 }
