@@ -44,12 +44,10 @@ import plycrag.lists.ScrewPointTable;
 import plycrag.machining.DrillPrograms;
 import plycrag.machining.ProgramFile;
 import plycrag.machining.SetUpSheets;
-import plycrag.stock.Costs;
 import plycrag.stock.CutList;
 import plycrag.stock.FastenerList;
 import plycrag.stock.GussetList;
 import plycrag.stock.HardwareList;
-import plycrag.stock.JobFigures;
 import plycrag.stock.JointList;
 import plycrag.stock.SawList;
 import plycrag.stock.SheetList;
@@ -64,17 +62,21 @@ public final class Deliverable {
   private final CheckedLayout checked;
   private final MaterialWishes buying;
   private final Output output;
+  private final Bill bill;
   private final StickPlan plan;
   private final ShoppingList shopping;
   private final DxfVersion dxf;
+  private final FolderPart part;
   private final List<OutputFile> files = new ArrayList<>();
 
-  private Deliverable(Design.Judged design) {
+  private Deliverable(Design.Judged design, FolderPart part) {
     this.checked = design.checked();
     this.buying = design.buying();
     this.output = design.output();
-    this.plan = StickPlan.of(checked, design.prices());
-    this.shopping = ShoppingList.of(checked, plan, buying, design.prices());
+    this.part = part;
+    this.bill = Bill.of(design);
+    this.plan = bill.plan();
+    this.shopping = bill.shopping();
     this.dxf =
         switch (output.dxf()) {
           case R2000 -> DxfVersion.R2000;
@@ -88,12 +90,25 @@ public final class Deliverable {
    * @throws IllegalStateException if a program fails its self-check, a defect of its maker
    */
   public static List<OutputFile> of(Design.Judged design) {
-    Deliverable deliverable = new Deliverable(design);
+    return of(design, FolderPart.whole());
+  }
+
+  /**
+   * The files of a part; what it surely leaves out is not even made.
+   *
+   * @throws IllegalStateException if a program fails its self-check, a defect of its maker
+   */
+  static List<OutputFile> of(Design.Judged design, FolderPart part) {
+    Deliverable deliverable = new Deliverable(design, part);
     deliverable.addPages();
-    deliverable.addTemplates();
-    deliverable.addCheckedPrograms();
+    if (part.mayTakeOf("templates")) {
+      deliverable.addTemplates();
+    }
+    if (part.mayTakeOf("cnc")) {
+      deliverable.addCheckedPrograms();
+    }
     deliverable.addLists();
-    return List.copyOf(deliverable.files);
+    return deliverable.files.stream().filter(file -> part.takes(file.path())).toList();
   }
 
   /**
@@ -102,7 +117,7 @@ public final class Deliverable {
    * @throws IllegalStateException if a program fails its self-check, a defect of its maker
    */
   static List<OutputFile> programs(Design.Judged design) {
-    Deliverable deliverable = new Deliverable(design);
+    Deliverable deliverable = new Deliverable(design, FolderPart.whole());
     deliverable.addCheckedPrograms();
     return List.copyOf(deliverable.files);
   }
@@ -110,10 +125,14 @@ public final class Deliverable {
   /** Whatever shows views; nothing that comes later holds them. */
   private void addPages() {
     Portfolio portfolio = Portfolio.of(checked, plan);
-    addBook(portfolio);
+    if (part.mayTake(List.of("index.html", "build-book.pdf"))) {
+      addBook(portfolio);
+    }
     addLabels();
-    addDrawings(portfolio);
-    addSheetCuts();
+    if (part.mayTakeOf("drawings")) {
+      addDrawings(portfolio);
+      addSheetCuts();
+    }
   }
 
   private void addBook(Portfolio portfolio) {
@@ -211,15 +230,16 @@ public final class Deliverable {
     addList("lists/sheet-plan.csv", SheetList.of(checked));
     addList("lists/fasteners.csv", FastenerList.of(checked, buying.environment()));
     addList("lists/shopping.csv", shopping.table());
-    addList("lists/costs.csv", Costs.of(shopping).table());
+    addList("lists/costs.csv", bill.costs().table());
     addList("lists/tools.csv", ToolList.of(checked));
-    JobFigures figures = JobFigures.of(checked.layout(), plan, shopping);
     int inserts = checked.layout().inserts().size();
-    addList("lists/figures.csv", figures.table(Costs.of(shopping), inserts));
+    addList("lists/figures.csv", bill.figures().table(bill.costs(), inserts));
     addList("lists/marking-out.csv", MarkingOut.of(checked));
     addList("checks/clearance.csv", FindingTable.of(checked));
     add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));
-    files.add(new OutputFile("model.glb", SceneWriter.write(WallModel.of(checked))));
+    if (part.takes("model.glb")) {
+      files.add(new OutputFile("model.glb", SceneWriter.write(WallModel.of(checked))));
+    }
   }
 
   private void addList(String path, Table table) {

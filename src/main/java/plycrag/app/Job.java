@@ -1,9 +1,12 @@
 package plycrag.app;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine.ParameterException;
 import plycrag.files.OutputFile;
 import plycrag.files.OutputFolder;
 import plycrag.files.OutputFolderException;
@@ -17,28 +20,39 @@ final class Job {
 
   private final Source source;
   private final Optional<Path> parent;
+  private final FolderPart part;
   private final PrintWriter out;
   private final PrintWriter err;
+  private final Progress progress;
+
+  private Job(Source source, Optional<Path> parent, FolderPart part, Terminal terminal) {
+    this.source = source;
+    this.parent = parent;
+    this.part = part;
+    this.out = terminal.out();
+    this.err = terminal.err();
+    this.progress = new Progress(terminal);
+  }
+
+  /** A file that has not been read yet, and of which nothing is written. */
+  static Job checking(Source source, Terminal terminal) {
+    return new Job(source, Optional.empty(), FolderPart.whole(), terminal);
+  }
 
   /**
    * A file that has not been read yet.
    *
-   * @param source the file
-   * @param parent where its folder goes; empty if nothing is to be written
-   * @param out results
-   * @param err findings
+   * @param parent where its folder goes
+   * @param part what of it is written
    */
-  Job(Source source, Optional<Path> parent, PrintWriter out, PrintWriter err) {
-    this.source = source;
-    this.parent = parent;
-    this.out = out;
-    this.err = err;
+  static Job building(Source source, Path parent, FolderPart part, Terminal terminal) {
+    return new Job(source, Optional.of(parent), part, terminal);
   }
 
   /** What is done with a wall that was judged. */
   interface Ending {
     /** Does it. */
-    void take(Design.Judged design, Inputs inputs) throws OutputFolderException;
+    void take(Design.Judged design, Inputs inputs) throws OutputFolderException, Unwritten;
   }
 
   /**
@@ -53,7 +67,7 @@ final class Job {
   int run(Ending ending) {
     try {
       Inputs inputs = Inputs.of(source);
-      Design design = inputs.design();
+      Design design = progress.during("Laying out " + source.name(), inputs::design);
       if (design instanceof Design.Judged judged) {
         ending.take(judged, inputs);
         new Summary(judged.checked()).print(out);
@@ -61,34 +75,57 @@ final class Job {
       }
       ((Design.Unreadable) design).findings().forEach(one -> err.println(FindingLine.of(one)));
       return Exit.WRONG_INPUT;
-    } catch (Source.SourceException | OutputFolderException e) {
+    } catch (Source.SourceException | OutputFolderException | Unwritten e) {
       err.println(e.getMessage());
       return Exit.FILES;
+    } catch (ParameterException e) {
+      throw e;
     } catch (RuntimeException | Error e) {
       return Defect.tell(source.path().toString(), e, err);
     }
   }
 
-  private void finish(Design.Judged design, Inputs inputs) throws OutputFolderException {
+  private void finish(Design.Judged design, Inputs inputs) throws OutputFolderException, Unwritten {
     new Summary(design.checked())
         .printFindings(
             err, source.path().toString(), parent.isPresent() ? MOST : Integer.MAX_VALUE);
     if (parent.isPresent()) {
-      write(design, inputs, parent.get().resolve(source.stem()));
+      write(design, inputs, parent.get().resolve(source.stem() + (part.isWhole() ? "" : "-part")));
+    } else {
+      out.println(Bill.of(design).words(design.checked().layout()));
     }
   }
 
   private void write(Design.Judged design, Inputs inputs, Path folder)
-      throws OutputFolderException {
-    List<OutputFile> files = Release.of(Deliverable.of(design));
+      throws OutputFolderException, Unwritten {
+    List<OutputFile> files =
+        progress.during("Drawing " + source.name(), () -> Release.of(Deliverable.of(design, part)));
+    if (!part.isWhole()) {
+      files = noted(files, design, folder);
+    }
     new OutputFolder(folder).replace(inputs.origin(), files);
     out.println(
         "Wrote "
             + Count.of(files.size() + 1, "file")
             + " to "
             + folder
-            + "; open "
-            + folder.resolve("index.html")
+            + (part.isWhole() ? "; open " + folder.resolve("index.html") : "")
             + ".");
+  }
+
+  /** With what says that it is a part, and never over what is whole. */
+  private List<OutputFile> noted(List<OutputFile> files, Design.Judged design, Path folder)
+      throws Unwritten {
+    String wall = design.checked().layout().wall().name();
+    if (part.unknown(files).isPresent()) {
+      throw Unwritten.because(
+          folder + ": nothing of " + wall + " is called " + part.unknown(files).get());
+    }
+    if (Files.exists(folder) && !Files.exists(folder.resolve(FolderPart.NOTE))) {
+      throw Unwritten.because(folder + " holds a whole wall; it is left as it is");
+    }
+    List<OutputFile> all = new ArrayList<>(files);
+    all.add(part.note(wall));
+    return all;
   }
 }

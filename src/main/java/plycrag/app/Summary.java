@@ -41,6 +41,14 @@ final class Summary {
     }
   }
 
+  /** All findings, equal ones under one number, as pictures repeat it. */
+  void printNumbered(PrintWriter err, String file) {
+    List<FindingGroup> groups = checked.groups();
+    for (int at = 0; at < groups.size(); at++) {
+      err.println((at + 1) + ". " + FindingLine.of(file, groups.get(at)));
+    }
+  }
+
   private static String counts(Layout layout) {
     return Count.of(layout.sheets().size(), "sheet")
         + ", "

@@ -13,15 +13,27 @@ import plycrag.units.NearestWord;
 /** Answers a wrong command line in a few lines, with what was probably meant. */
 final class Usage implements IParameterExceptionHandler {
 
+  /** No verb at all, which is no mistake to be told of: all of them are shown. */
+  static final class NoVerb extends ParameterException {
+    private static final long serialVersionUID = 1L;
+
+    NoVerb(CommandLine line) {
+      super(line, "a verb is missing");
+    }
+  }
+
   @Override
   public int handleParseException(ParameterException fault, String[] arguments) {
     CommandLine line = fault.getCommandLine();
     PrintWriter err = line.getErr();
-    err.println("plycrag: " + fault.getMessage());
+    if (!(fault instanceof NoVerb)) {
+      err.println("plycrag: " + fault.getMessage());
+    }
     if (fault instanceof UnmatchedArgumentException unmatched) {
       nearest(unmatched, line).ifPresent(known -> err.println("The nearest known is " + known));
     }
     err.print(line.getUsageMessage());
+    err.flush();
     return Exit.WRONG_INPUT;
   }
 

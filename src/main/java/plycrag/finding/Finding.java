@@ -35,9 +35,12 @@ public record Finding(
     }
   }
 
-  /** A finding in a file that a user wrote; {@code sentence} holds what is wrong and allowed. */
-  public static Finding inFile(String key, Place.InFile place, String sentence, String suggestion) {
-    return new Finding(key, Severity.ERROR, place, "", "", Optional.empty(), sentence, suggestion);
+  /**
+   * A finding in a file that a user wrote; {@code sentence} holds what is wrong, what was probably
+   * meant and what is allowed.
+   */
+  public static Finding inFile(String key, Place.InFile place, String sentence) {
+    return new Finding(key, Severity.ERROR, place, "", "", Optional.empty(), sentence, "");
   }
 
   /** Whether it forbids making the wall. */

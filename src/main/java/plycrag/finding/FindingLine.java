@@ -5,7 +5,7 @@ public final class FindingLine {
   private FindingLine() {}
 
   /**
-   * {@code file:line:col: key: what is wrong; what is allowed; what is nearest} for a finding in a
+   * {@code file:line:col: key: what is wrong; what is nearest; what is allowed} for a finding in a
    * file, so that editors can jump to it; {@code severity: rule: sentence; suggestion} for others.
    */
   public static String of(Finding finding) {

@@ -10,6 +10,7 @@ import plycrag.read.schema.DefaultValue;
 import plycrag.read.schema.FlagKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.TextKind;
+import plycrag.read.schema.ValueShape;
 import plycrag.read.schema.Values;
 import plycrag.read.schema.WordKind;
 import plycrag.wall.LayerNames;
@@ -66,7 +67,11 @@ final class LayerKeys {
   private static Parameter<String> name(Operation operation) {
     return new Parameter<>(
         "layer-" + operation.word(),
-        new TextKind(text -> isName(text, operation), "a layer's name", allowed(operation)),
+        new TextKind(
+            text -> isName(text, operation),
+            shape(operation),
+            "a layer's name",
+            allowed(operation)),
         DefaultValue.text(operation.usual()),
         "The layer of " + what(operation) + ".");
   }
@@ -92,6 +97,17 @@ final class LayerKeys {
         + " of A to Z, 0 to 9 and _"
         + (fields.isEmpty() ? "" : ", with " + fields + " for its numbers")
         + ", that does not begin with NOT_FOR_CUTTING";
+  }
+
+  /** How long it is with its numbers is left to {@link #isName}. */
+  private static ValueShape shape(Operation operation) {
+    String fields =
+        operation.fields().stream()
+            .map(field -> "|" + field.text().replace("{", "\\{").replace("}", "\\}"))
+            .collect(Collectors.joining());
+    int spelled = operation.fields().stream().mapToInt(field -> field.text().length()).sum();
+    return new ValueShape.Line(
+        "(?!NOT_FOR_CUTTING)(?:[A-Z0-9_]" + fields + ")+", LONGEST + spelled);
   }
 
   /** Numbers are taken to be as long as they come. */

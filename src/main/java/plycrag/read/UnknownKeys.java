@@ -1,7 +1,6 @@
 package plycrag.read;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
@@ -48,7 +47,12 @@ final class UnknownKeys {
     List<String> names = ParameterTable.names();
     return document.root().keySet().stream()
         .filter(key -> !names.contains(key) && isTable(document.at(key).value()))
-        .anyMatch(key -> NearestWord.find(key, names).filter(table.name()::equals).isPresent());
+        .anyMatch(key -> isMeant(table, key, names));
+  }
+
+  private static boolean isMeant(TableSpec table, String key, List<String> names) {
+    return NearestWord.find(key, names).filter(table.name()::equals).isPresent()
+        || OtherWords.find("", key).filter(table.name()::equals).isPresent();
   }
 
   private void reportIn(TableSpec table, Located found) {
@@ -102,7 +106,8 @@ final class UnknownKeys {
           found.place(),
           "there is no such table",
           String.join(", ", ParameterTable.names()) + " are allowed",
-          NearestKey.suggestion(found.key(), ParameterTable.names(), "table"));
+          OtherWords.suggestion("", found.key())
+              .orElse(NearestKey.suggestion(found.key(), ParameterTable.names(), "table")));
     } else if (!syntax.isUnderHeader(found.place())) {
       faults.add(
           found.key(),
@@ -114,8 +119,12 @@ final class UnknownKeys {
   }
 
   private static String suggestion(String table, String key) {
-    Optional<String> nearest = NearestKey.key(ParameterTable.TABLES, table, key);
-    return nearest.map(known -> "the nearest known key is " + known).orElse("");
+    return OtherWords.suggestion(table, key)
+        .or(
+            () ->
+                NearestKey.key(ParameterTable.TABLES, table, key)
+                    .map(known -> "the nearest known key is " + known))
+        .orElse("");
   }
 
   private static boolean isWrittenAsDeclared(TableSpec table, Object value) {

@@ -4,8 +4,9 @@
  * <p>Every parameter is declared once: its key, its kind with the range or the words allowed, its
  * default in millimetre and in inch files, and a sentence that says what it is. One class for each
  * table of the file holds these declarations and makes that table's record of {@code wall}; {@link
- * plycrag.read.ParameterTable} lists them all. Reading, validation and {@link
- * plycrag.read.ReferencePage} are driven by that list alone.
+ * plycrag.read.ParameterTable} lists them all. Reading, validation, {@link
+ * plycrag.read.ReferencePage} and {@link plycrag.read.ParameterSchema} are driven by that list
+ * alone.
  *
  * <p>{@link plycrag.read.ParameterFile} works in this order:
  *

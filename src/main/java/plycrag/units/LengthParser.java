@@ -21,6 +21,10 @@ final class LengthParser {
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(?:\\.[0-9]+)?");
   private static final Pattern FRACTION =
       Pattern.compile("(?:(?<whole>[0-9]+)[ -]+)?(?<above>[0-9]+)/(?<below>0*[1-9][0-9]*)");
+
+  /** The same as one expression without names, a sign before it left out. */
+  static final String EXPRESSION = expression();
+
   private static final Map<String, BigDecimal> UNITS =
       Map.of(
           "mm", BigDecimal.ONE,
@@ -34,6 +38,12 @@ final class LengthParser {
       "a number with mm, cm, m, in or ft is allowed, such as 2.4 m, 3/4 in or 8 ft 2 1/2 in";
 
   private LengthParser() {}
+
+  private static String expression() {
+    String number = "(?:[0-9]+(?:\\.[0-9]+)?|(?:[0-9]+[ -]+)?[0-9]+/0*[1-9][0-9]*)\\s*";
+    String feet = number + "(?:ft|')[\\s-]*";
+    return "(?:" + number + "(?:mm|cm|m|in|ft|'|\")|" + feet + number + "(?:in|\"))";
+  }
 
   static LengthText parse(String text) {
     String stripped = text.strip();

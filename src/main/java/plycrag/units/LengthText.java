@@ -33,6 +33,14 @@ public sealed interface LengthText {
   }
 
   /**
+   * What such a text matches from end to end, as ECMA-262 and Java both read it, spaces around it
+   * and a minus left out.
+   */
+  static String expression() {
+    return LengthParser.EXPRESSION;
+  }
+
+  /**
    * A bare number in millimetres, the {@code double} nearest to the number's shortest decimal.
    *
    * @param number any finite number

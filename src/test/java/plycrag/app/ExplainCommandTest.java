@@ -7,6 +7,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plycrag.TestFiles;
@@ -37,10 +39,45 @@ class ExplainCommandTest {
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
 
-  private int explain(String toml) throws IOException {
+  private int explain(String toml, String... more) throws IOException {
     Path file = Files.writeString(folder.resolve("slipway.toml"), toml);
+    List<String> arguments = new ArrayList<>(List.of("explain", file.toString()));
+    arguments.addAll(List.of(more));
     return new Plycrag(new PrintWriter(out, true), new PrintWriter(err, true))
-        .run("explain", file.toString());
+        .run(arguments.toArray(String[]::new));
+  }
+
+  /** Moved by 19 mm to 69 mm, as above: 69 - 45 - 19 = 5 to the stud's face, 4.5 required. */
+  @Test
+  void tellsOfOneHoleWhereItWasAskedForAndWhatStandsNearest() throws IOException {
+    String nudged = SHEET.replace("greatest-move = 5", "when-blocked = \"nudge\"");
+    assertThat(explain(nudged, "--hole", "main 7/7")).isZero();
+    assertThat(out.toString())
+        .contains("main 7/7 is there, at 69 mm across and 69 mm up, column 1, row 1.")
+        .contains("Column 1, asked for at 50 mm, is set at 69 mm, 19 mm to the right.")
+        .contains("Nothing but other inserts could be in its way there.", "From its flange to the")
+        .contains(": 5 mm.")
+        .doesNotContain("Column 3");
+  }
+
+  /** 50 mm across: the flange reaches 31 mm, the stud 45 mm. */
+  @Test
+  void tellsOfAHoleThatIsMissingWhatWouldFreeIt() throws IOException {
+    assertThat(explain(SHEET, "--hole", "MAIN 5/5")).isZero();
+    assertThat(out.toString())
+        .contains("main 5/5 is left out: its flange would be too near to ")
+        .contains("In its way: ", "What would free it: ")
+        .contains("Its flange lies over ", " by 14 mm.");
+    out.getBuffer().setLength(0);
+    assertThat(explain(SHEET, "--hole", "main 60/60")).isZero();
+    assertThat(out.toString()).contains("No insert is asked for at main 60/60.", "The nearest is ");
+  }
+
+  @Test
+  void aMarkOfNoHoleIsWrongUsage() throws IOException {
+    assertThat(explain(SHEET, "--hole", "mian 5/5")).isEqualTo(2);
+    assertThat(err.toString()).contains("mian 5/5 is no hole's mark; the nearest facet is main;");
+    assertThat(explain(SHEET, "--hole", "five")).isEqualTo(2);
   }
 
   @Test

@@ -2,6 +2,7 @@ package plycrag.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -9,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import plycrag.TestFiles;
@@ -89,6 +89,21 @@ class PlycragTest {
   }
 
   @Test
+  void checkEndsWithWhatIsBoughtAndCarried() throws IOException {
+    Files.createDirectories(folder.resolve("lists"));
+    file("lists/spring.csv", "article,unit,price,currency\nsheet,piece,60,EUR\n");
+    assertThat(run("check", file("slipway.toml", dropping(GOOD)).toString())).isZero();
+    assertThat(out.toString())
+        .contains(" m2 to climb on, ", " kg of sheets and timber as built, the longest to carry ")
+        .contains("No price is told: [stock] prices names a list.");
+    assertThat(run("check", file("slipway.toml", PRICED).toString())).isZero();
+    assertThat(out.toString()).containsPattern("Costs [0-9]+\\.00 EUR and what [0-9]+ articles ");
+    out.getBuffer().setLength(0);
+    assertThat(run("check", "-q", file("slipway.toml", PRICED).toString())).isZero();
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
   void theHighestCodeWins() throws IOException {
     Path good = file("slipway.toml", dropping(GOOD));
     Path bad = file("rack.toml", refused());
@@ -103,7 +118,7 @@ class PlycragTest {
   void aDefectNamesItsFile() throws IOException {
     Path good = file("slipway.toml", dropping(GOOD));
     PrintWriter told = new PrintWriter(err, true);
-    Job job = new Job(new Source(good), Optional.empty(), new PrintWriter(out, true), told);
+    Job job = Job.checking(new Source(good), Terminal.unattended(new PrintWriter(out, true), told));
     int code =
         job.run(
             (design, inputs) -> {
@@ -181,13 +196,36 @@ class PlycragTest {
   }
 
   @Test
-  void helpVersionAndReferencePrintToOut() {
+  void withoutArgumentsTheVerbsAreShown() {
+    assertThat(run()).isEqualTo(2);
+    assertThat(err.toString()).startsWith("Usage: plycrag").contains("new ", "check ", "build ");
+  }
+
+  @Test
+  void standardInputIsAParameterFileWithoutAName() {
+    Terminal terminal =
+        new Terminal(
+            new ByteArrayInputStream(TestFiles.bytes("[[facet]]\nwidht = 1200\n")),
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            false);
+    assertThat(new Plycrag(terminal).run("check", "-")).isEqualTo(2);
+    assertThat(err.toString()).startsWith("standard-input:2:1: facet[1].widht: ");
+    assertThat(run("check", "-", "-")).isEqualTo(2);
+    assertThat(err.toString()).contains("standard input can be read once only");
+  }
+
+  @Test
+  void helpVersionSchemaAndReferencePrintToOut() {
     assertThat(run("--version")).isZero();
+    assertThat(run("version")).isZero();
     assertThat(run("--help")).isZero();
+    assertThat(run("help", "build")).isZero();
     assertThat(run("reference")).isZero();
+    assertThat(run("schema")).isZero();
     assertThat(out.toString())
-        .containsPattern("plycrag [0-9]+\\.[0-9]+\\.[0-9]+")
-        .contains("Exit codes:", "when-blocked");
+        .containsPattern("(plycrag [0-9]+\\.[0-9]+\\.[0-9]+\\R){2}")
+        .contains("Exit codes:", "when-blocked", "--out", "draft-07");
     assertThat(err.toString()).isEmpty();
   }
 }

@@ -12,15 +12,14 @@ class FindingLineTest {
   void beginsWithFileLineAndColumnAsEditorsReadThem() {
     Finding finding =
         Finding.inFile(
-            "sheet.thickness", new Place.InFile("bay.toml", 7, 3), "wrong; allowed", "nearest");
+            "sheet.thickness", new Place.InFile("bay.toml", 7, 3), "wrong; nearest; allowed");
     assertThat(FindingLine.of(finding))
-        .isEqualTo("bay.toml:7:3: sheet.thickness: wrong; allowed; nearest");
+        .isEqualTo("bay.toml:7:3: sheet.thickness: wrong; nearest; allowed");
   }
 
   @Test
   void endsWithTheSentenceWhereNothingIsSuggested() {
-    Finding finding =
-        Finding.inFile("facet", new Place.InFile("bay.toml", 1, 1), "wrong; allowed", "");
+    Finding finding = Finding.inFile("facet", new Place.InFile("bay.toml", 1, 1), "wrong; allowed");
     assertThat(FindingLine.of(finding)).isEqualTo("bay.toml:1:1: facet: wrong; allowed");
   }
 

@@ -36,12 +36,6 @@ import plycrag.wall.room.Room;
  * and a person for scale.
  */
 final class SideSurroundings {
-  /** A person's height (a choice: a round figure), mm. */
-  private static final double PERSON = 1750;
-
-  /** How far in front of the outermost edge the person stands, mm. */
-  private static final double STEP = 700;
-
   private final Layout layout;
   private final List<Facet> facets;
   private final int number;
@@ -62,7 +56,7 @@ final class SideSurroundings {
 
   /** What has to be on the drawing. */
   Envelope box() {
-    Envelope box = new Envelope(0, zone.end(), 0, PERSON);
+    Envelope box = new Envelope(0, zone.end(), 0, PersonOutline.HEIGHT);
     for (Polygon area : timbers().toList()) {
       box.expandToInclude(area.getEnvelopeInternal());
     }
@@ -130,7 +124,8 @@ final class SideSurroundings {
     drawAngles(sketch);
     above.draw(sketch, box());
     drawZone(sketch);
-    drawPerson(sketch, new Xy(zone.outermost() + STEP, 0));
+    Xy feet = new Xy(zone.outermost() + PersonOutline.STEP, 0);
+    PersonOutline.draw(sketch, (right, up) -> feet.plus(right, up));
   }
 
   /** What stands in the room, named clear of all that is drawn before. */
@@ -203,33 +198,5 @@ final class SideSurroundings {
         "clear to fall: " + tape.text(zone.clear()),
         Sketch.SMALL,
         TextAnchor.MIDDLE);
-  }
-
-  /** A plain outline. */
-  private static void drawPerson(Sketch sketch, Xy feet) {
-    double unit = PERSON / 35;
-    sketch.circle(Layers.CONTEXT, feet.plus(0, 32.4 * unit), 2.4 * unit);
-    double[][] half = {
-      {1, 0},
-      {1.6, 0},
-      {1.9, 15},
-      {2.4, 15.5},
-      {2.6, 22},
-      {3.4, 22},
-      {3.4, 14},
-      {4.4, 14},
-      {4.4, 28},
-      {1.2, 29.2}
-    };
-    for (int sign = -1; sign <= 1; sign += 2) {
-      for (int at = 1; at < half.length; at++) {
-        sketch.line(
-            Layers.CONTEXT,
-            feet.plus(sign * half[at - 1][0] * unit, half[at - 1][1] * unit),
-            feet.plus(sign * half[at][0] * unit, half[at][1] * unit));
-      }
-      sketch.line(
-          Layers.CONTEXT, feet.plus(sign * unit, 0), feet.plus(sign * 0.3 * unit, 15 * unit));
-    }
   }
 }

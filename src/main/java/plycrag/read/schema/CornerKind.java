@@ -41,6 +41,11 @@ public final class CornerKind implements Kind<FacetPoint> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Several(each.shape(), 2, 2);
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "a list of two lengths, across and up, from " + each.allowed(units);
   }

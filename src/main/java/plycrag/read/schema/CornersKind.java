@@ -43,6 +43,11 @@ public final class CornersKind implements Kind<List<FacetPoint>> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Several(each.shape(), 3, most);
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "a list of 3 to " + most + " corners, each " + each.allowed(units);
   }

@@ -33,6 +33,11 @@ public final class CountKind implements Kind<Integer> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Bounded(range, true);
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "a whole number, " + range.words(1, things);
   }

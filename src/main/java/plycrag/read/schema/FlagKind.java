@@ -15,6 +15,11 @@ public final class FlagKind implements Kind<Boolean> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Flag();
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "true or false";
   }

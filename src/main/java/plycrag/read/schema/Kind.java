@@ -29,6 +29,9 @@ public sealed interface Kind<T>
   /** The value, or none after saying what is wrong with it. */
   Optional<T> read(Located value, Context context);
 
+  /** What can be told of it without this class. */
+  ValueShape shape();
+
   /** What is allowed, in words, with lengths in each of the units. */
   String allowed(List<LengthUnit> units);
 

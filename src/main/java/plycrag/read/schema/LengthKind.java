@@ -44,6 +44,11 @@ public record LengthKind(Range range, String per) implements Kind<Double> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Length(range, per);
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return units.stream()
         .map(unit -> range.words(unit.millimetres(), unit.word() + per))

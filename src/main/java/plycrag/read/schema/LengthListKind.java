@@ -55,6 +55,11 @@ public final class LengthListKind implements Kind<List<Double>> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Several(each.shape(), 1, most);
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "a list of 1 to "
         + most

@@ -29,6 +29,11 @@ public record NumberKind(Range range, String unit) implements Kind<Double> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Bounded(range, false);
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return range.words(1, unit);
   }

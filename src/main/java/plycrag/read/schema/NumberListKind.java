@@ -41,6 +41,11 @@ public final class NumberListKind implements Kind<List<Double>> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Several(each.shape(), 1, most);
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "a list of 1 to " + most + " numbers from " + each.allowed(units);
   }

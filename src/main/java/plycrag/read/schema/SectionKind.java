@@ -38,6 +38,12 @@ public final class SectionKind implements Kind<Section> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Named(
+        new ValueShape.Several(side.shape(), 2, 2), new ValueShape.Words(names()));
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "a pair of lengths, each from "
         + side.allowed(units)

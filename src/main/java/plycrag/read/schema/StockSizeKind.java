@@ -29,6 +29,11 @@ public final class StockSizeKind implements Kind<StockSize> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Words(names());
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     return "one of the names " + String.join(", ", names());
   }

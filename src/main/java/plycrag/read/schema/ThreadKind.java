@@ -1,6 +1,7 @@
 package plycrag.read.schema;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import plycrag.catalog.BoltThread;
@@ -28,6 +29,13 @@ public final class ThreadKind implements Kind<BoltThread> {
             Printable.quoted(word) + " is not among the threads",
             mayStand(context),
             NearestKey.suggestion(word, words(), "thread"));
+  }
+
+  @Override
+  public ValueShape shape() {
+    List<String> words = words();
+    Stream<String> small = words.stream().map(word -> word.toLowerCase(Locale.ROOT));
+    return new ValueShape.Words(Stream.concat(words.stream(), small).toList());
   }
 
   @Override

@@ -34,6 +34,11 @@ public final class WordKind<E extends Enum<E>> implements Kind<E> {
   }
 
   @Override
+  public ValueShape shape() {
+    return new ValueShape.Words(words());
+  }
+
+  @Override
   public String allowed(List<LengthUnit> units) {
     List<String> words = words();
     int last = words.size() - 1;

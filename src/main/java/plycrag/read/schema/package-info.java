@@ -12,6 +12,8 @@
  *   <li>{@link plycrag.read.schema.Values}: what a file says in one table, defaults put in.
  *   <li>{@link plycrag.read.schema.Syntax}: what of a broken file could not be read, so that nobody
  *       reports the consequences; the rest is read all the same.
+ *   <li>{@link plycrag.read.schema.ValueShape}: what of a kind others can tell, and how it is
+ *       written as a JSON Schema.
  *   <li>{@link plycrag.read.schema.NearestKey}: what was probably meant.
  * </ul>
  *

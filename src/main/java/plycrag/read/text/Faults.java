@@ -25,9 +25,11 @@ public final class Faults {
     add(key, place, wrong, allowed, "");
   }
 
+  /** What was probably meant stands before what is allowed, which may be a long list. */
   public void add(String key, SourcePlace place, String wrong, String allowed, String suggestion) {
     Place.InFile inFile = new Place.InFile(file, place.line(), place.column());
-    findings.add(Finding.inFile(shown(key), inFile, wrong + "; " + allowed, suggestion));
+    String meant = suggestion.isEmpty() ? "" : suggestion + "; ";
+    findings.add(Finding.inFile(shown(key), inFile, wrong + "; " + meant + allowed));
   }
 
   /** All of them, by line and column. */
