@@ -83,6 +83,9 @@ public final class ParameterSchema {
       shapes.write(parameter.kind().shape());
       json.writeEndObject();
     }
+    for (TableSpec inner : table.inner()) {
+      writeTable(inner);
+    }
     json.writeEndObject();
     List<String> needed =
         table.parameters().stream()
@@ -148,6 +151,11 @@ public final class ParameterSchema {
         shapes.writeRange(parameter.kind().shape(), unit);
         json.writeEndObject();
       }
+    }
+    for (TableSpec inner : table.inner()) {
+      json.writeObjectFieldStart(inner.name());
+      writeRanges(inner, unit);
+      json.writeEndObject();
     }
     json.writeEndObject();
   }

@@ -170,7 +170,7 @@ class ParameterFileTest {
     byte[] content = FACET.getBytes(Charset.forName(charset));
     assertThat(lines(ParameterFile.read("bay.toml", content)))
         .containsExactly(
-            "bay.toml:1:1: encoding: the file is UTF-16; UTF-8 is allowed; save it again as UTF-8");
+            "bay.toml:1:1: encoding: the file is UTF-16; save it again as UTF-8; UTF-8 is allowed");
   }
 
   @Test

@@ -34,7 +34,7 @@ class SteelFileTest {
       """
       # from the shop on the quay
       article,shape,leg,width,thickness,holes,lines,first,pitch,gauge,screw
-      "corner 70, strong",angle,70,44,2.5,4,2,36,20,20,5
+      "corner 70, strong",angle,70,44,2.5,4,2,36,20,18,5
       plate 180,strap,9 cm,40,2,2,1,62,20,,4.5
       """;
 
@@ -50,7 +50,7 @@ class SteelFileTest {
                 Shape.ANGLE,
                 "corner 70, strong",
                 new Legs(70, 44, 2.5),
-                new Holes(4, 2, 36, 20, 20),
+                new Holes(4, 2, 36, 20, 18),
                 new ScrewSizes(5, 5),
                 "your catalogue"),
             new FlatSteel(
