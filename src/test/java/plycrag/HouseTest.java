@@ -82,11 +82,12 @@ class HouseTest {
             "support",
             "cutting",
             "tour",
-            "frame",
+            "sparse",
             "timber")) {
       rooms.put("solve." + engine, below);
     }
     rooms.put("solve.nest", and(below, "solve.guillotine"));
+    rooms.put("solve.frame", and(below, "solve.sparse"));
   }
 
   /** A staircase: each room sees only those before it. */

@@ -57,9 +57,7 @@ class RoomsTest {
   @ArchTest
   static void noRoomIsTooLarge(JavaClasses classes) {
     Map<String, List<JavaClass>> rooms =
-        whole(classes)
-            .filter(one -> !isContract(one))
-            .collect(Collectors.groupingBy(JavaClass::getPackageName));
+        whole(classes).collect(Collectors.groupingBy(JavaClass::getPackageName));
     rooms.forEach((room, its) -> assertThat(its).as(room).hasSizeLessThanOrEqualTo(MOST_CLASSES));
   }
 
