@@ -24,6 +24,8 @@ class OneToleranceTest {
           Map.entry("StockSheetTable", "the least price that a file may give"),
           Map.entry("Rounding", "linear programs' own accuracy, in no length"),
           Map.entry("FrameAccuracy", "parts of forces and motions, in no length"),
+          Map.entry("SelfWeight", "what part of a weight hardware is"),
+          Map.entry("StructureTable", "the least force that a file may give"),
           Map.entry("SparseAccuracy", "parts of a matrix's entries, in no length"),
           Map.entry("RuinAndRebuild", "how far a search goes downhill"),
           Map.entry("Shapes", "how many sides a circle's polygon gets"),

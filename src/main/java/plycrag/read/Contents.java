@@ -101,7 +101,10 @@ final class Contents {
             machine(screws),
             buying,
             OutputTable.record(in(OutputTable.TABLE))),
-        new Site(SupportTable.record(in(SupportTable.TABLE), frame), RoomTable.record(this)));
+        new Site(
+            SupportTable.record(in(SupportTable.TABLE), frame),
+            RoomTable.record(this),
+            StructureTable.record(in(StructureTable.TABLE), buying)));
   }
 
   private GivenFace face(double wallWidth, Sheet sheet) {

@@ -19,6 +19,7 @@ import plycrag.wall.buying.MaterialWishes;
 import plycrag.wall.buying.TimberStock;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.SheetCuttingRules;
+import plycrag.wall.room.GivenStructure;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.Room;
 
@@ -76,8 +77,9 @@ public record Parameters(
    *
    * @param support what holds it up, if it is told
    * @param room what is around it
+   * @param structure by what its strength is checked
    */
-  public record Site(Optional<GivenSupport> support, Room room) {}
+  public record Site(Optional<GivenSupport> support, Room room, GivenStructure structure) {}
 
   /** The facets, in the order of the file. */
   public List<GivenFacet> facets() {

@@ -13,6 +13,7 @@ import plycrag.wall.Pattern.Kind;
 import plycrag.wall.buying.TimberStock;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.SheetCuttingRules;
+import plycrag.wall.room.GivenStructure;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.RoomPlane;
@@ -98,8 +99,10 @@ public record Wall(
    * @param behind what reaches the back of it once it is finished
    * @param support what holds it up, if it is told
    * @param room what is around it
+   * @param structure by what its strength is checked
    */
-  public record Surroundings(Behind behind, Optional<GivenSupport> support, Room room) {}
+  public record Surroundings(
+      Behind behind, Optional<GivenSupport> support, Room room, GivenStructure structure) {}
 
   /** What it is set out with. */
   public Tape tape() {
@@ -124,6 +127,11 @@ public record Wall(
   /** What holds it up, if it is told. */
   public Optional<GivenSupport> support() {
     return surroundings.support();
+  }
+
+  /** By what its strength is checked. */
+  public GivenStructure structure() {
+    return surroundings.structure();
   }
 
   /** What is around it. */

@@ -54,6 +54,12 @@ public final class FreeMotions {
     return raised;
   }
 
+  /**
+   * Reads them from the pivots.
+   *
+   * @param some whether there must be one; then every pivot is looked at, since one whose own
+   *     unknown hardly moves may be far from nothing
+   */
   private List<double[]> read(Factor factor, double part, boolean some) {
     double[] pivots = factor.pivots();
     boolean[] free = new boolean[pivots.length];
@@ -61,7 +67,9 @@ public final class FreeMotions {
     double least = Double.POSITIVE_INFINITY;
     double[] softest = new double[pivots.length];
     for (int seat = 0; seat < pivots.length; seat++) {
-      if (pivots[seat] < SparseAccuracy.SUSPICIOUS * diagonal[seat] || diagonal[seat] == 0) {
+      if (some
+          || pivots[seat] < SparseAccuracy.SUSPICIOUS * diagonal[seat]
+          || diagonal[seat] == 0) {
         double[] motion = factor.adjusted(seat, free);
         double resisted = pivots[seat] / energy(motion);
         free[seat] = diagonal[seat] == 0 || resisted < SparseAccuracy.NO_RESISTANCE + 2 * part;
