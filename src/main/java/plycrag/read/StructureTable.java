@@ -17,6 +17,7 @@ import plycrag.wall.room.GivenStructure.AnchorValues;
 import plycrag.wall.room.GivenStructure.Basis;
 import plycrag.wall.room.GivenStructure.Climbing;
 import plycrag.wall.room.GivenStructure.Material;
+import plycrag.wall.room.GivenStructure.ScrewValues;
 
 /** The keys of {@code [structure]}. */
 final class StructureTable {
@@ -97,6 +98,18 @@ final class StructureTable {
           DefaultValue.derived("timber-grade, if that is a class of EN 338"),
           "The class of EN 338 whose values hold for the timber, where its grade is of another"
               + " standard: whoever states it answers for it.");
+  static final Parameter<Double> SCREW_CORE =
+      new Parameter<>(
+          "screw-core",
+          new NumberKind(new Range(0.5, 0.9), "of the diameter"),
+          DefaultValue.derived("0.64, and what depends on it would pass if that is so"),
+          "The diameter of screws' core as a part of that of their thread, by their maker's sheet.");
+  static final Parameter<Double> SCREW_STRENGTH =
+      new Parameter<>(
+          "screw-strength",
+          new NumberKind(new Range(300, 1400), "N/mm2"),
+          DefaultValue.derived("600, and what depends on it would pass if that is so"),
+          "Tensile strength of screws' steel, by their maker's sheet.");
   static final Parameter<Double> ANCHOR_PULL = anchor("anchor-pull", "along itself");
   static final Parameter<Double> ANCHOR_SHEAR = anchor("anchor-shear", "across itself");
 
@@ -116,6 +129,8 @@ final class StructureTable {
               FRICTION,
               DEFLECTION,
               STRENGTH_CLASS,
+              SCREW_CORE,
+              SCREW_STRENGTH,
               ANCHOR_PULL,
               ANCHOR_SHEAR),
           List.of());
@@ -151,6 +166,7 @@ final class StructureTable {
         values.get(FRICTION),
         values.get(DEFLECTION),
         new Material(buying.timber().grade(), values.given(STRENGTH_CLASS), buying.environment()),
+        new ScrewValues(values.given(SCREW_CORE), values.given(SCREW_STRENGTH)),
         new AnchorValues(
             values.given(ANCHOR_PULL).map(kilonewtons -> kilonewtons * NEWTONS),
             values.given(ANCHOR_SHEAR).map(kilonewtons -> kilonewtons * NEWTONS)));

@@ -70,6 +70,7 @@ public final class Precheck {
     List<StructureLine> lines = new ArrayList<>(envelope.standing());
     lines.addAll(new Toppling(layout).lines());
     lines.addAll(MemberLines.of(envelope, layout, timber));
+    envelope.joints().values().forEach(joint -> lines.addAll(joint.lines()));
     lines.addAll(AnchorLines.of(envelope, layout));
     return lines;
   }

@@ -5,10 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.structure.Combination;
 import plycrag.layout.structure.FrameVariant;
+import plycrag.layout.structure.JointPath;
 import plycrag.layout.structure.LoadCases;
 import plycrag.layout.structure.MemberLine;
 import plycrag.layout.structure.StructureModel;
@@ -27,6 +31,7 @@ final class WallEnvelope {
   private final Layout layout;
   private final TimberValues timber;
   private final Map<String, MemberEnvelope> members = new LinkedHashMap<>();
+  private final Map<String, JointEnvelope> joints = new LinkedHashMap<>();
   private final Map<String, AnchorEnvelope> anchors = new LinkedHashMap<>();
   private final Map<String, AnchorEnvelope.Force> tethers = new LinkedHashMap<>();
   private final List<StructureLine> standing = new ArrayList<>();
@@ -44,6 +49,17 @@ final class WallEnvelope {
         members.computeIfAbsent(member.axis().mark(), mark -> new MemberEnvelope(member, timber));
       }
     }
+    Map<String, MemberLine> byMark =
+        model.members().stream()
+            .collect(Collectors.toMap(one -> one.axis().mark(), Function.identity()));
+    JointChecks checks = new JointChecks(layout, timber, byMark);
+    Set<String> passing =
+        model.joints().stream().map(path -> path.joint().mark()).collect(Collectors.toSet());
+    layout.joints().stream()
+        .filter(joint -> passing.contains(joint.mark()))
+        .forEach(
+            joint ->
+                joints.computeIfAbsent(joint.mark(), mark -> new JointEnvelope(joint, checks)));
     FrameAnalysis analysis = FrameAnalysis.of(model.frame());
     String how = variant.words() + at(angle, model);
     boolean fell = false;
@@ -91,6 +107,9 @@ final class WallEnvelope {
       if (member.isHeld()) {
         members.get(member.axis().mark()).add(member, solution, loads.combination(), words);
       }
+    }
+    for (JointPath path : model.joints()) {
+      joints.get(path.joint().mark()).add(path, solution, loads.combination(), words);
     }
     Map<FrameNode, NodeForce> reactions = solution.reactions();
     model
@@ -158,6 +177,11 @@ final class WallEnvelope {
   /** The members that the frame knows, in the order of the layout. */
   Map<String, MemberEnvelope> members() {
     return members;
+  }
+
+  /** The joints through which forces go, by their marks. */
+  Map<String, JointEnvelope> joints() {
+    return joints;
   }
 
   /** The anchors, by their marks. */

@@ -12,7 +12,11 @@
  * <p>Guarantees: what has no capacity is not checked and says what it needs; an unknown grade is
  * never taken for another; nothing is said where loads are not known, as of wind. Says never that a
  * wall is safe, holds or complies. Lines are told, and not yet held against the layout: none
- * refuses a wall. Not judged yet: joints and their fasteners, screws through sheets, inserts,
- * sheets between studs, bearing, splitting, what anchors are let into.
+ * refuses a wall. Not judged yet: brackets, straps and hinges, which need their maker's values;
+ * screws that are pulled; screws through sheets, inserts, sheets between studs; splitting; what
+ * anchors are let into; second order.
+ *
+ * <p>Joints count as pinned and as stiff, and the worse is told. What is stiff draws moments that
+ * small gussets could not pass: their lines are then worse than the joint will be.
  */
 package plycrag.check.structure;

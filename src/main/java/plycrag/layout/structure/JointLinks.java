@@ -24,11 +24,13 @@ import plycrag.solve.frame.Beam;
 import plycrag.solve.frame.BeamEnd;
 import plycrag.solve.frame.BeamSection;
 import plycrag.solve.frame.Freedom;
+import plycrag.solve.timber.FastenerSlip;
+import plycrag.wall.JointFasteners;
 
 /**
  * Connects members at their joints. An end on a side starts at the end itself, on a rigid arm from
  * the other's line; where an end has several joints, and where members lie side by side, short
- * beams that are stiff as steel lead from line to line.
+ * beams lead from line to line: stiff, but for what screws and bolts give across themselves.
  */
 final class JointLinks {
   private static final Set<Freedom> ALL_TURNS =
@@ -46,11 +48,15 @@ final class JointLinks {
 
   private final Map<String, AxisStations> members;
   private final Fixings fixings;
+  private final JointFasteners fasteners;
   private final FrameVariant variant;
+  private final ElasticTimber timber;
   private final BeamSection stiff;
   private final List<Beam> links = new ArrayList<>();
   private final Map<MemberEnd, List<Joint>> endings = new LinkedHashMap<>();
   private final Map<MemberEnd, BeamEnd> ends = new LinkedHashMap<>();
+  private final Map<MemberEnd, Joint> starting = new LinkedHashMap<>();
+  private final List<JointPath> paths = new ArrayList<>();
 
   /**
    * An end of a member.
@@ -63,9 +69,12 @@ final class JointLinks {
   JointLinks(
       Map<String, AxisStations> members,
       Fixings fixings,
+      JointFasteners fasteners,
       FrameVariant variant,
       ElasticTimber timber) {
     this.members = members;
+    this.fasteners = fasteners;
+    this.timber = timber;
     this.fixings = fixings;
     this.variant = variant;
     this.stiff =
@@ -157,12 +166,13 @@ final class JointLinks {
     Joint only = its.get(0);
     if (its.size() == 1 && first.find(along(end)).isEmpty()) {
       ends.put(end, direct(end, only));
+      starting.put(end, only);
       return;
     }
     for (Joint joint : its) {
       Attachment from = first.near(along(end));
       Attachment to = members.get(joint.second()).near(place(end));
-      link(joint.mark(), from, to, turns(first.axis(), joint), first.axis().across());
+      link(joint, joint.mark(), from, to, turns(first.axis(), joint), first.axis().across());
     }
   }
 
@@ -209,19 +219,68 @@ final class JointLinks {
     for (int i = 0; i < places.size(); i++) {
       Attachment from = members.get(joint.first()).near(places.get(i));
       Attachment to = members.get(joint.second()).near(places.get(i));
-      link(joint.mark() + "." + (i + 1), from, to, passes, members.get(joint.first()).axis().way());
+      link(
+          joint,
+          joint.mark() + "." + (i + 1),
+          from,
+          to,
+          passes,
+          members.get(joint.first()).axis().way());
     }
   }
 
   private void link(
-      String name, Attachment from, Attachment to, Set<Freedom> released, Vector3 reference) {
+      Joint joint,
+      String name,
+      Attachment from,
+      Attachment to,
+      Set<Freedom> released,
+      Vector3 reference) {
     Vector3 way = to.place().minus(from.place());
     boolean isShort = way.length() < SHORTEST;
     Attachment end = isShort ? new Attachment(to.node(), to.arm().plus(ASIDE)) : to;
     Vector3 line = end.place().minus(from.place()).unit();
     Vector3 beside = Math.abs(line.dot(reference)) < PARALLEL ? reference : square(line);
+    paths.add(
+        new JointPath(
+            joint, "joint " + name, false, from.place(), JointPath.BeamAxes.of(line, beside)));
     links.add(
-        new Beam("joint " + name, BeamEnd.rigid(from), new BeamEnd(end, released), beside, stiff));
+        new Beam(
+            "joint " + name,
+            BeamEnd.rigid(from),
+            new BeamEnd(end, released),
+            beside,
+            section(joint, end.place().minus(from.place()).length())));
+  }
+
+  /**
+   * Stiff, but across itself what screws and bolts through both members give: as a cantilever so
+   * long that gives by 3 E I/l³, half of the fasteners being at either end of the joint.
+   */
+  private BeamSection section(Joint joint, double length) {
+    Optional<LapScrews> through = fixings.throughOf(joint);
+    if (through.isEmpty() || through.get().lines().isEmpty()) {
+      return stiff;
+    }
+    double each =
+        joint.kind() == Joint.Kind.FOLD
+            ? slip(fasteners.bolts().diameter())
+            : slip(fasteners.screws().diameter());
+    int count = through.get().lines().size();
+    double gives = count > 1 ? each * count / 2 : each;
+    double inertia = gives * length * length * length / (3 * stiff.elasticity());
+    return BeamSection.bending(
+        stiff.elasticity(),
+        stiff.shearModulus(),
+        stiff.area(),
+        Math.min(inertia, stiff.inertiaY()),
+        Math.min(inertia, stiff.inertiaZ()),
+        stiff.torsion());
+  }
+
+  /** K_u of one fastener, N/mm. */
+  private double slip(double diameter) {
+    return FastenerSlip.ultimate(FastenerSlip.bolt(timber.density(), diameter).value());
   }
 
   private static final double PARALLEL = 0.9;
@@ -270,6 +329,16 @@ final class JointLinks {
   /** What leads from line to line. */
   List<Beam> links() {
     return links;
+  }
+
+  /** The ways through the joints at which members start or end themselves. */
+  Map<MemberEnd, Joint> starting() {
+    return starting;
+  }
+
+  /** The ways that lead from line to line. */
+  List<JointPath> paths() {
+    return paths;
   }
 
   /** How an end is held that starts at its joint itself. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import plycrag.layout.Layout;
+import plycrag.layout.frame.Joint;
 import plycrag.layout.structure.JointLinks.MemberEnd;
 import plycrag.solve.frame.Attachment;
 import plycrag.solve.frame.Beam;
@@ -21,6 +22,7 @@ import plycrag.solve.frame.ShearPanel;
  *
  * @param frame what is solved
  * @param members in the order of the layout
+ * @param joints the ways by which forces go through joints
  * @param anchors where each anchor holds, by its mark
  * @param edges the bar that stands for the edge beside an anchor that presses, by its mark
  * @param floor where it stands on the floor
@@ -29,6 +31,7 @@ import plycrag.solve.frame.ShearPanel;
 public record StructureModel(
     FrameModel frame,
     List<MemberLine> members,
+    List<JointPath> joints,
     Map<String, FrameNode> anchors,
     Map<String, String> edges,
     List<FrameNode> floor,
@@ -51,7 +54,8 @@ public record StructureModel(
     ground.reachEnds();
     TetherBars tethers = new TetherBars(layout, angle, stations);
     tethers.hold();
-    JointLinks links = new JointLinks(stations, layout.fixings(), variant, timber);
+    JointLinks links =
+        new JointLinks(stations, layout.fixings(), layout.wall().joints(), variant, timber);
     links.connect(layout.joints());
     ground.stand();
     List<ShearPanel> panels =
@@ -71,10 +75,32 @@ public record StructureModel(
             panels,
             supports),
         members,
+        paths(links, members),
         ground.anchors(),
         ground.edges(),
         ground.floor(),
         tethers.bars().stream().map(bar -> bar.name()).toList());
+  }
+
+  private static List<JointPath> paths(JointLinks links, List<MemberLine> members) {
+    List<JointPath> paths = new ArrayList<>(links.paths());
+    for (MemberLine member : members) {
+      MemberAxis axis = member.axis();
+      for (boolean last : new boolean[] {false, true}) {
+        Joint joint = links.starting().get(new MemberEnd(axis.mark(), last));
+        if (joint != null && member.isHeld()) {
+          List<MemberLine.Piece> pieces = member.pieces();
+          paths.add(
+              new JointPath(
+                  joint,
+                  pieces.get(last ? pieces.size() - 1 : 0).beam(),
+                  last,
+                  last ? axis.end() : axis.start(),
+                  JointPath.BeamAxes.of(axis.way(), axis.across())));
+        }
+      }
+    }
+    return paths;
   }
 
   /** Adds the beams of a member. */

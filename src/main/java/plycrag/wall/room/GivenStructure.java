@@ -13,6 +13,7 @@ import plycrag.wall.buying.MaterialWishes.Environment;
  * @param friction between timber and what it stands on
  * @param deflection a member bends at most this part of its length, as its denominator
  * @param timber what the timber is and where it stands
+ * @param screws what screws are made of
  * @param anchor what an anchor bears, as its maker declares it
  */
 public record GivenStructure(
@@ -22,6 +23,7 @@ public record GivenStructure(
     double friction,
     double deflection,
     Material timber,
+    ScrewValues screws,
     AnchorValues anchor) {
 
   /** By which standard a structure is checked. */
@@ -57,6 +59,14 @@ public record GivenStructure(
       return strengthClass.orElse(grade);
     }
   }
+
+  /**
+   * What screws are made of, as their maker declares it.
+   *
+   * @param core their root's diameter as a part of the thread's; empty: nobody has said
+   * @param strength tensile strength of their steel, N/mm²; empty: nobody has said
+   */
+  public record ScrewValues(Optional<Double> core, Optional<Double> strength) {}
 
   /**
    * Design values of one anchor as its maker declares them for what it goes into.
