@@ -6,6 +6,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.check.structure.StructureLine;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.units.Significant;
 
 /**
  * What the preliminary check of strength found, for a spreadsheet: three significant figures, so
@@ -25,8 +26,6 @@ public final class StructureList {
           "status",
           "source");
   private static final Cell NONE = Cell.of("");
-  private static final double FIGURES = 100;
-  private static final int MOST_DECIMALS = 6;
 
   private StructureList() {}
 
@@ -56,14 +55,7 @@ public final class StructureList {
     return value.map(StructureList::number).orElse(NONE);
   }
 
-  /** Three significant figures. */
   private static Cell number(double value) {
-    double size = Math.abs(value);
-    int places = 0;
-    while (size > 0 && size < FIGURES && places < MOST_DECIMALS) {
-      size *= 10;
-      places++;
-    }
-    return Cell.number(value, places);
+    return Cell.number(value, Significant.decimals(value));
   }
 }

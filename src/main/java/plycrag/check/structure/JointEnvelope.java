@@ -89,7 +89,7 @@ final class JointEnvelope {
   private boolean isWorst(int number) {
     for (int i = 0; i < checks.size(); i++) {
       boolean same = checks.get(i).words().equals(checks.get(number).words());
-      if (same && (worst[i] > worst[number] || worst[i] == worst[number] && i < number)) {
+      if (same && (worst[i] > worst[number] || (worst[i] == worst[number] && i < number))) {
         return false;
       }
     }

@@ -37,6 +37,13 @@ public final class Precheck {
             .orElseGet(() -> List.of(unknown(given))));
   }
 
+  /** Whether it reckons anything of a layout, without reckoning it. */
+  public static boolean isMade(Layout layout) {
+    GivenStructure given = layout.wall().structure();
+    return leftOut(layout, given).isEmpty()
+        && StrengthCatalog.find(given.timber().name()).isPresent();
+  }
+
   private static Optional<String> leftOut(Layout layout, GivenStructure given) {
     if (given.basis() == Basis.NONE) {
       return Optional.of("the file asks for no check of strength ([structure] basis)");

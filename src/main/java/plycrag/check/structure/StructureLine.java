@@ -1,7 +1,9 @@
 package plycrag.check.structure;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import plycrag.solve.timber.Worked;
+import plycrag.units.Significant;
 
 /**
  * A part of a wall held against what it bears.
@@ -87,5 +89,30 @@ public record StructureLine(
         new LineStatus.NotChecked(needs),
         "",
         Optional.empty());
+  }
+
+  /** Whether its formula is told with all its numbers. */
+  public boolean hasFormula() {
+    return worked.isPresent();
+  }
+
+  /** Clause, formula and numbers to three figures, in a sentence. */
+  public String reckoning() {
+    String place = clause.isEmpty() ? "" : clause + ": ";
+    return place + worked.map(StructureLine::inNumbers).orElseGet(this::inShort) + ".";
+  }
+
+  private static String inNumbers(Worked formula) {
+    String symbols =
+        formula.symbols().stream()
+            .map(
+                one -> one.name() + " = " + (Significant.of(one.value()) + " " + one.unit()).trim())
+            .collect(Collectors.joining(", "));
+    return formula.formula() + " with " + symbols + " is " + Significant.of(formula.value());
+  }
+
+  private String inShort() {
+    String bears = capacity.map(one -> " against " + Significant.of(one)).orElse("");
+    return (Significant.of(demand) + bears + " " + unit).trim();
   }
 }

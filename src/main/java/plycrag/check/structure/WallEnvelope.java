@@ -18,6 +18,7 @@ import plycrag.layout.structure.MemberLine;
 import plycrag.layout.structure.StructureModel;
 import plycrag.layout.structure.WallCase;
 import plycrag.layout.support.Anchor;
+import plycrag.solve.frame.CriticalLoad;
 import plycrag.solve.frame.FrameAnalysis;
 import plycrag.solve.frame.FrameNode;
 import plycrag.solve.frame.FrameOutcome;
@@ -78,10 +79,45 @@ final class WallEnvelope {
         }
       }
     }
+    if (variant.sheeted() && !variant.jointsStiff() && !fell) {
+      sway(model, LoadCases.highest(layout, model, angle), how);
+    }
     if (variant.sheeted() && !fell) {
       standing.add(told("wall", "stands still", how, new LineStatus.Passes()));
     }
   }
+
+  /**
+   * By how much loads could grow until it buckles as a whole, EN 1995-1-1, 5.4.4: below ten its own
+   * movement adds to what is reckoned here. Members in two pieces.
+   */
+  private void sway(StructureModel model, WallCase highest, String how) {
+    FrameOutcome outcome = FrameAnalysis.of(model.frame(), 2).firstOrder(highest.loads());
+    if (outcome instanceof FrameSolution solution) {
+      double grows = solution.criticalLoad().map(CriticalLoad::factor).orElse(FAR);
+      standing.add(
+          new StructureLine(
+              "wall",
+              "sways: times that loads could grow",
+              "EN 1995-1-1, 5.4.4",
+              highest.name() + "; " + how,
+              Math.min(grows, FAR),
+              Optional.of(LEAST_GROWTH),
+              "",
+              Optional.of(LEAST_GROWTH / grows),
+              grows >= LEAST_GROWTH
+                  ? new LineStatus.Passes()
+                  : new LineStatus.NotChecked("forces of second order"),
+              "the frame's own eigenvalue",
+              Optional.empty()));
+    }
+  }
+
+  /** Above it nobody asks, EN 1993-1-1, 5.2.1 (3), after which EN 1995 is read. */
+  private static final double LEAST_GROWTH = 10;
+
+  /** What buckles later than this does not, times. */
+  private static final double FAR = 1000;
 
   private static StructureLine told(String part, String check, String words, LineStatus status) {
     return new StructureLine(

@@ -23,7 +23,6 @@ public final class LoadCases {
   public static final double APART = 1500;
 
   private final Layout layout;
-  private final StructureModel model;
   private final List<ClimberPlace> places;
   private final Climbing climbing;
   private final List<FrameLoad> weight;
@@ -32,7 +31,6 @@ public final class LoadCases {
 
   private LoadCases(Layout layout, StructureModel model, double angle) {
     this.layout = layout;
-    this.model = model;
     this.climbing = layout.wall().structure().climbing();
     this.places = ClimberPlaces.of(layout, model, angle, climbing.reach());
     SelfWeight own = new SelfWeight(layout, model);
@@ -50,6 +48,15 @@ public final class LoadCases {
    */
   public static List<WallCase> of(Layout layout, StructureModel model, double angle) {
     return new LoadCases(layout, model, angle).all();
+  }
+
+  /** Most of all loads, with the climber at the highest place. */
+  public static WallCase highest(Layout layout, StructureModel model, double angle) {
+    LoadCases cases = new LoadCases(layout, model, angle);
+    return cases.places.stream()
+        .reduce((one, other) -> other.tip().z() > one.tip().z() ? other : one)
+        .map(place -> cases.climbed(Combination.HEAVY, place, Pull.DOWN))
+        .orElseGet(() -> cases.alone(Combination.HEAVY));
   }
 
   /** How many hang still beside the one that moves. */
