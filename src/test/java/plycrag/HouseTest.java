@@ -82,11 +82,12 @@ class HouseTest {
             "support",
             "cutting",
             "tour",
-            "frame",
+            "sparse",
             "timber")) {
       rooms.put("solve." + engine, below);
     }
     rooms.put("solve.nest", and(below, "solve.guillotine"));
+    rooms.put("solve.frame", and(below, "solve.sparse"));
   }
 
   /** A staircase: each room sees only those before it. */
@@ -108,6 +109,8 @@ class HouseTest {
     }
     rooms.put("layout", seen);
     rooms.put("layout.standing", and(seen, "layout"));
+    rooms.put(
+        "layout.structure", and(seen, "layout", "layout.standing", "solve.frame", "solve.timber"));
   }
 
   private static void checks(Map<String, List<String>> rooms) {
@@ -115,7 +118,8 @@ class HouseTest {
     rooms.put("check.rule", seen);
     List<String> judges = List.of("check.clearance", "check.making", "check.standing");
     judges.forEach(judge -> rooms.put(judge, and(seen, "check.rule")));
-    rooms.put("check", and(and(seen, judges), "check.rule"));
+    rooms.put("check.structure", and(seen, "layout.structure", "solve.frame", "solve.timber"));
+    rooms.put("check", and(and(seen, judges), "check.rule", "check.structure"));
   }
 
   private static void makers(Map<String, List<String>> rooms) {

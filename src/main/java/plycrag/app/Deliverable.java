@@ -41,6 +41,7 @@ import plycrag.lists.HoleTable;
 import plycrag.lists.LayoutMap;
 import plycrag.lists.MarkingOut;
 import plycrag.lists.ScrewPointTable;
+import plycrag.lists.StructureList;
 import plycrag.machining.DrillPrograms;
 import plycrag.machining.ProgramFile;
 import plycrag.machining.SetUpSheets;
@@ -236,6 +237,9 @@ public final class Deliverable {
     addList("lists/figures.csv", bill.figures().table(bill.costs(), inserts));
     addList("lists/marking-out.csv", MarkingOut.of(checked));
     addList("checks/clearance.csv", FindingTable.of(checked));
+    if (!checked.structure().lines().isEmpty()) {
+      addList("checks/structure.csv", StructureList.of(checked));
+    }
     add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));
     if (part.takes("model.glb")) {
       files.add(new OutputFile("model.glb", SceneWriter.write(WallModel.of(checked))));

@@ -75,6 +75,10 @@ public final class BuildBook {
     sections.add(new Section("Why the inserts are where they are", placing()));
     sections.add(new Section("Fit the inserts", inserts()));
     sections.add(new Section("Fix the sheets", fixing()));
+    List<Block> strength = new Strength(checked).blocks();
+    if (!strength.isEmpty()) {
+      sections.add(new Section("Its strength, reckoned beforehand", strength));
+    }
     List<Figure> others = figures.others();
     if (!others.isEmpty()) {
       sections.add(new Section("Further drawings", List.copyOf(others)));

@@ -3,6 +3,8 @@ package plycrag.book;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.CheckedLayout;
+import plycrag.check.structure.Precheck;
+import plycrag.check.structure.StructureReport;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Caution;
 import plycrag.drawing.pen.TitleLines;
@@ -21,12 +23,19 @@ public final class Cautions {
   /** What this program has not looked at for a wall. */
   public static List<String> notChecked(Layout layout) {
     List<String> things = new ArrayList<>();
-    things.add("the strength and stiffness of frame, sheets and screws");
+    boolean isReckoned = Precheck.isMade(layout);
+    things.add(
+        isReckoned
+            ? "the strength of sheets, their screws, inserts and brackets; that of members and"
+                + " other joints is reckoned beforehand and not judged"
+            : "the strength and stiffness of frame, sheets and screws");
     things.add(
         layout.support().isPresent()
             ? "the strength of the support, its anchors and the building, wind and uplift"
             : "the support: what holds the frame up and the building it is fixed to");
-    things.add("the strength of the joints between the members of the frame");
+    if (!isReckoned) {
+      things.add("the strength of the joints between the members of the frame");
+    }
     things.add("the router: how firmly it holds a sheet, and its bed where no travel is told");
     if (!layout.wall().room().ceiling().isTold()) {
       things.add("the room: whether the frame can be brought in, turned and stood up");
@@ -46,14 +55,24 @@ public final class Cautions {
                 + ". A frame that leans or stands free will fall on people unless it is held. Have"
                 + " its support, its fixings and the building behind them designed and approved"
                 + " before anybody stands in front of it."),
-        new Caution(
-            "Strength.",
-            "Nothing here has been calculated for load. Follow your local codes and ask a licensed"
-                + " engineer before you build."),
+        new Caution("Strength.", strength(checked.structure())),
         new Caution(
             "Falling.",
             "For bouldering only, over mats chosen and laid as their maker and the local standard"
                 + " ask. No rope, no belay, no anchor for either."));
+  }
+
+  private static String strength(StructureReport report) {
+    String ask = "Follow your local codes and ask a licensed engineer before you build.";
+    if (report.lines().isEmpty()) {
+      return "Nothing here has been calculated for load. " + ask;
+    }
+    return "A first reckoning of strength found "
+        + report.failing()
+        + " lines that fail and "
+        + report.unchecked()
+        + " that cannot be checked; its chapter tells them, and refuses nothing yet. "
+        + ask;
   }
 
   static Block timber() {

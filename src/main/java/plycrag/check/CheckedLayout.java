@@ -1,6 +1,8 @@
 package plycrag.check;
 
 import java.util.List;
+import plycrag.check.structure.Precheck;
+import plycrag.check.structure.StructureReport;
 import plycrag.finding.Finding;
 import plycrag.finding.FindingGroup;
 import plycrag.finding.Severity;
@@ -11,6 +13,7 @@ public abstract sealed class CheckedLayout permits ApprovedLayout, RefusedLayout
   private final Layout layout;
   private final List<Finding> findings;
   private final List<FindingGroup> groups;
+  private StructureReport structure;
 
   CheckedLayout(Layout layout, List<Finding> findings) {
     this.layout = layout;
@@ -36,6 +39,17 @@ public abstract sealed class CheckedLayout permits ApprovedLayout, RefusedLayout
   /** The findings of a weight. */
   public final List<Finding> findings(Severity severity) {
     return findings.stream().filter(finding -> finding.severity() == severity).toList();
+  }
+
+  /**
+   * What the preliminary check of its strength finds; reckoned when it is first asked for, since no
+   * verdict depends on it.
+   */
+  public final synchronized StructureReport structure() {
+    if (structure == null) {
+      structure = Precheck.of(layout);
+    }
+    return structure;
   }
 
   /** Whether it may be made. */

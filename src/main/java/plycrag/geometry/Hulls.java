@@ -31,7 +31,7 @@ public final class Hulls {
   }
 
   /** The least convex shape around points; not on the grid, for measuring only. */
-  static Geometry hull(List<Coordinate> points) {
+  public static Geometry hull(List<Coordinate> points) {
     return new ConvexHull(points.toArray(Coordinate[]::new), Shapes.factory()).getConvexHull();
   }
 }

@@ -103,7 +103,10 @@ final class Contents {
             machine(screws),
             buying,
             OutputTable.record(in(OutputTable.TABLE))),
-        new Site(supports(frame), RoomTable.record(this)));
+        new Site(
+            supports(frame),
+            RoomTable.record(this),
+            StructureTable.record(in(StructureTable.TABLE), buying)));
   }
 
   private Supports supports(Frame frame) {

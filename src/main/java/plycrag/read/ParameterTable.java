@@ -22,6 +22,7 @@ final class ParameterTable {
           ScrewTable.TABLE,
           ClearanceTable.TABLE,
           SupportTable.TABLE,
+          StructureTable.TABLE,
           RoomTable.TABLE,
           RoomTable.OBSTACLES,
           RoomTable.MAT,

@@ -19,6 +19,7 @@ import plycrag.wall.buying.MaterialWishes;
 import plycrag.wall.buying.TimberStock;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.SheetCuttingRules;
+import plycrag.wall.room.GivenStructure;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Supports;
 
@@ -76,8 +77,9 @@ public record Parameters(
    *
    * @param supports what holds it up
    * @param room what is around it
+   * @param structure by what its strength is checked
    */
-  public record Site(Supports supports, Room room) {}
+  public record Site(Supports supports, Room room, GivenStructure structure) {}
 
   /** The facets, in the order of the file. */
   public List<GivenFacet> facets() {

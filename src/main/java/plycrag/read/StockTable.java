@@ -73,7 +73,7 @@ final class StockTable {
           "timber-grade",
           TextKind.DESCRIPTION,
           DefaultValue.text("C24", "SPF No. 2"),
-          "The grade of the framing timber; no strength is calculated from it.");
+          "The grade of the framing timber; the preliminary check of strength reads its class.");
   static final Parameter<String> TIMBER_TREATMENT =
       new Parameter<>(
           "timber-treatment",

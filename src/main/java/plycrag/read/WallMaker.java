@@ -28,7 +28,11 @@ public final class WallMaker {
             parameters.sheeting(),
             parameters.framework(),
             new Wall.Workshop(new Tape(given.unit()), making.nesting(), making.machine()),
-            new Wall.Surroundings(given.behind(), parameters.supports(), parameters.room()));
+            new Wall.Surroundings(
+                given.behind(),
+                parameters.supports(),
+                parameters.room(),
+                parameters.site().structure()));
     return given.mirrored() ? MirroredWall.of(drawn) : drawn;
   }
 

@@ -56,7 +56,10 @@ public final class MirroredWall {
         drawn.framework(),
         drawn.workshop(),
         new Wall.Surroundings(
-            surroundings.behind(), surroundings.supports(), surroundings.room().mirrored(width)));
+            surroundings.behind(),
+            surroundings.supports(),
+            surroundings.room().mirrored(width),
+            surroundings.structure()));
   }
 
   /** Run by run from what is the left now. */

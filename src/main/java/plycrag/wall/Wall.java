@@ -13,6 +13,7 @@ import plycrag.wall.Pattern.Kind;
 import plycrag.wall.buying.TimberStock;
 import plycrag.wall.machine.Machine;
 import plycrag.wall.machine.SheetCuttingRules;
+import plycrag.wall.room.GivenStructure;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.RoomPlane;
@@ -99,8 +100,10 @@ public record Wall(
    * @param behind what reaches the back of it once it is finished
    * @param supports what holds it up
    * @param room what is around it
+   * @param structure by what its strength is checked
    */
-  public record Surroundings(Behind behind, Supports supports, Room room) {}
+  public record Surroundings(
+      Behind behind, Supports supports, Room room, GivenStructure structure) {}
 
   /** What it is set out with. */
   public Tape tape() {
@@ -130,6 +133,11 @@ public record Wall(
   /** What holds a facet up, if it is told. */
   public Optional<GivenSupport> support(Facet facet) {
     return supports().of(facet.name());
+  }
+
+  /** By what its strength is checked. */
+  public GivenStructure structure() {
+    return surroundings.structure();
   }
 
   /** What is around it. */

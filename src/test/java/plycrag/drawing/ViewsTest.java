@@ -166,7 +166,8 @@ class ViewsTest {
                     .anyMatch(
                         text ->
                             text.contains("Support not designed: frame only")
-                                || text.contains("Support set out, its strength not calculated")));
+                                || text.contains("Support set out, its strength not calculated")
+                                || text.contains("Support set out, its strength not approved")));
   }
 
   /** Sine and cosine of 30° are a half and 0.8660254: 300 + 2440 × 0.8660254 = 2413.1. */

@@ -3,6 +3,7 @@ package plycrag.drawing.pen;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.CheckedLayout;
+import plycrag.check.structure.Precheck;
 import plycrag.document.Layer;
 import plycrag.document.TextAnchor;
 import plycrag.document.TextSize;
@@ -27,6 +28,7 @@ public final class TitleLines {
   public static final String MATTING = "Mats as their maker and the local standard ask.";
 
   private static final String NOT_CALCULATED = "Support set out, its strength not calculated";
+  private static final String NOT_APPROVED = "Support set out, its strength not approved";
 
   private static final double STEP = 5.5;
   private static final double STAMP_HEIGHT = 7;
@@ -43,7 +45,10 @@ public final class TitleLines {
 
   /** What is known of what holds the wall up. */
   public static String support(CheckedLayout checked) {
-    return checked.layout().support().isPresent() ? NOT_CALCULATED : FRAME_ONLY;
+    if (checked.layout().support().isEmpty()) {
+      return FRAME_ONLY;
+    }
+    return Precheck.isMade(checked.layout()) ? NOT_APPROVED : NOT_CALCULATED;
   }
 
   /** How much room the lines take on paper, mm. */

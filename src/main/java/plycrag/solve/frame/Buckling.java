@@ -3,6 +3,9 @@ package plycrag.solve.frame;
 import java.util.Arrays;
 import java.util.Optional;
 import plycrag.geometry.Tolerance;
+import plycrag.solve.sparse.Factor;
+import plycrag.solve.sparse.Lanczos;
+import plycrag.solve.sparse.SparsePattern;
 
 /**
  * The factor by which axial forces grow until a frame no longer resists some motion. What they take
@@ -26,7 +29,7 @@ final class Buckling {
   Optional<CriticalLoad> under(double[] tensions) {
     double[] stress = frame.moving(equations.stressEntries(tensions));
     Factor factor = frame.factor().orElseThrow();
-    StiffnessPattern pattern = equations.pattern();
+    SparsePattern pattern = equations.pattern();
     Lanczos softest =
         new Lanczos(
             half -> {

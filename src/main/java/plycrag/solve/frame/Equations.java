@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import plycrag.solve.sparse.Seating;
+import plycrag.solve.sparse.SparsePattern;
 
 /** A frame in numbers: its freedoms, its elements, and what holds it. */
 final class Equations {
@@ -18,7 +20,7 @@ final class Equations {
   private final Map<String, List<Integer>> named = new LinkedHashMap<>();
   private final List<OneWay> oneWays = new ArrayList<>();
   private final boolean[] held;
-  private final StiffnessPattern pattern;
+  private final SparsePattern pattern;
   private final List<double[]> stiffness;
   private final List<double[]> stress;
 
@@ -37,7 +39,9 @@ final class Equations {
     model.panels().forEach(one -> addLink(one.name(), maker.panel(one), Acting.BOTH_WAYS));
     this.held = new boolean[count.freedoms()];
     model.supports().forEach(support -> hold(support, maker));
-    this.pattern = new StiffnessPattern(Seating.of(count, elements), elements);
+    List<int[]> together = elements.stream().map(Element::freedoms).toList();
+    this.pattern =
+        new SparsePattern(Seating.of(count.blockOf(), count.blocks(), together), together);
     this.stiffness = elements.stream().map(Element::stiffness).toList();
     this.stress = elements.stream().map(Element::stressStiffness).toList();
   }
@@ -162,7 +166,7 @@ final class Equations {
     return oneWays;
   }
 
-  StiffnessPattern pattern() {
+  SparsePattern pattern() {
     return pattern;
   }
 

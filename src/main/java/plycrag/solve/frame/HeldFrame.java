@@ -3,6 +3,9 @@ package plycrag.solve.frame;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import plycrag.solve.sparse.Factor;
+import plycrag.solve.sparse.FreeMotions;
+import plycrag.solve.sparse.SparsePattern;
 
 /** A frame while certain of its one-way parts are slack, ready to be solved for any loads. */
 final class HeldFrame {
@@ -16,7 +19,7 @@ final class HeldFrame {
   private final List<double[]> free;
 
   private HeldFrame(Equations equations, BitSet slack, double[] added, boolean stressed) {
-    StiffnessPattern pattern = equations.pattern();
+    SparsePattern pattern = equations.pattern();
     this.equations = equations;
     this.slack = (BitSet) slack.clone();
     this.held = equations.held(slack);

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import plycrag.geometry.Tolerance;
+import plycrag.solve.sparse.SparsePattern;
+import plycrag.solve.sparse.SymmetricEigen;
 
 /**
  * A way in which a node can turn without anything noticing, since all that meets there is pinned.
@@ -20,7 +22,7 @@ final class IdleTurn {
   }
 
   /** All of a frame of such entries, of whose freedoms some are held. */
-  static List<IdleTurn> all(int nodes, StiffnessPattern pattern, double[] entries, boolean[] held) {
+  static List<IdleTurn> all(int nodes, SparsePattern pattern, double[] entries, boolean[] held) {
     List<IdleTurn> all = new ArrayList<>();
     for (int node = 0; node < nodes; node++) {
       int first = FreedomCount.OF_NODE * node;
@@ -30,7 +32,7 @@ final class IdleTurn {
     return all;
   }
 
-  private static List<IdleTurn> at(int[] free, StiffnessPattern pattern, double[] entries) {
+  private static List<IdleTurn> at(int[] free, SparsePattern pattern, double[] entries) {
     double[][] block = new double[free.length][free.length];
     for (int i = 0; i < free.length; i++) {
       for (int j = 0; j < free.length; j++) {
@@ -50,7 +52,7 @@ final class IdleTurn {
   }
 
   /** Lets entries resist it by so much, so that nothing turns where nothing asks for it. */
-  void brake(StiffnessPattern pattern, double[] entries) {
+  void brake(SparsePattern pattern, double[] entries) {
     double stiff = 1;
     for (int freedom : freedoms) {
       stiff += pattern.entry(entries, freedom, freedom);

@@ -19,13 +19,12 @@
  *       beam is cut ({@link plycrag.solve.frame.FreedomCount}, {@link
  *       plycrag.solve.frame.PieceEnd}).
  *   <li>Elements are added into one sparse matrix whose order fills little ({@link
- *       plycrag.solve.frame.Seating}, {@link plycrag.solve.frame.StiffnessPattern}). What is held
- *       keeps its row and meets only itself, so that one-way supports change values and no
- *       structure.
+ *       plycrag.solve.sparse}). What is held keeps its row and meets only itself, so that one-way
+ *       supports change values and no structure.
  *   <li>Turns of nodes at which all is pinned are no mechanism and are braked ({@link
  *       plycrag.solve.frame.IdleTurn}); a moment that asks for one makes it one.
  *   <li>Cholesky's factor, by EJML. Where a pivot vanishes, the motion is read from it ({@link
- *       plycrag.solve.frame.FreeMotions}). A factor serves all cases in which the same parts act.
+ *       plycrag.solve.sparse.FreeMotions}). A factor serves all cases in which the same parts act.
  *   <li>One-way parts let go and act until all signs are right ({@link
  *       plycrag.solve.frame.ActiveSet}), bounded by a count.
  *   <li>Second order: axial forces stiffen and soften, until they settle ({@link
@@ -36,9 +35,8 @@
  * <p>Guarantees: first-order results of beams in one piece are exact but for rounding, shear
  * included, all along the beam; the same model gives the same bits on every machine, since only
  * sums, products, quotients and square roots are taken, in a fixed order and on one thread.
- * Mechanisms are told by {@link plycrag.solve.frame.FrameAccuracy}'s numbers. Buckling and second
- * order come near the truth with the fourth power of the pieces' length: four in a member that
- * buckles alone are 0.05 % high.
+ * Mechanisms are told as {@code solve.sparse} has it. Buckling and second order come near the truth
+ * with the fourth power of the pieces' length: four in a member that buckles alone are 0.05 % high.
  *
  * <p>Leaves out: strength; large turns; shortening by bending; twisting and lateral buckling of a
  * beam (axial forces alone stiffen); joints that give other than by springs; dynamics.

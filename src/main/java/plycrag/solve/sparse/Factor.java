@@ -1,4 +1,4 @@
-package plycrag.solve.frame;
+package plycrag.solve.sparse;
 
 import java.util.Optional;
 import org.ejml.data.DMatrixSparseCSC;
@@ -6,7 +6,7 @@ import org.ejml.sparse.csc.decomposition.chol.CholeskyUpLooking_DSCC;
 import org.ejml.sparse.csc.misc.TriangularSolver_DSCC;
 
 /** Half of a positive definite matrix: what it is of itself and its transpose, after Cholesky. */
-final class Factor {
+public final class Factor {
   private final Seating seating;
   private final DMatrixSparseCSC lower;
 
@@ -16,7 +16,7 @@ final class Factor {
   }
 
   /** Of a matrix of such entries; empty where some motion meets no resistance, or less. */
-  static Optional<Factor> of(StiffnessPattern pattern, double[] entries) {
+  public static Optional<Factor> of(SparsePattern pattern, double[] entries) {
     CholeskyUpLooking_DSCC cholesky = new CholeskyUpLooking_DSCC();
     return cholesky.decompose(pattern.matrix(entries))
         ? Optional.of(new Factor(pattern.seating(), cholesky.getL()))
@@ -34,7 +34,7 @@ final class Factor {
   }
 
   /** Motions under forces, both by freedom. */
-  double[] solve(double[] forces) {
+  public double[] solve(double[] forces) {
     double[] motions = seating.seated(forces);
     TriangularSolver_DSCC.solveL(lower, motions);
     TriangularSolver_DSCC.solveTranL(lower, motions);
@@ -42,14 +42,14 @@ final class Factor {
   }
 
   /** Half of solving: from forces by freedom to what is by seat. */
-  double[] half(double[] forces) {
+  public double[] half(double[] forces) {
     double[] half = seating.seated(forces);
     TriangularSolver_DSCC.solveL(lower, half);
     return half;
   }
 
   /** The other half: to motions by freedom. */
-  double[] otherHalf(double[] half) {
+  public double[] otherHalf(double[] half) {
     double[] motions = half.clone();
     TriangularSolver_DSCC.solveTranL(lower, motions);
     return seating.risen(motions);

@@ -1,4 +1,4 @@
-package plycrag.solve.frame;
+package plycrag.solve.sparse;
 
 import java.util.Arrays;
 import java.util.List;
@@ -10,14 +10,19 @@ import org.ejml.data.DMatrixSparseCSC;
  * Where in a sparse matrix each entry of each element's matrix is added. Both halves of the matrix
  * are kept, in rows and columns by seat.
  */
-final class StiffnessPattern {
+public final class SparsePattern {
   private final Seating seating;
   private final int[] columns;
   private final int[] rows;
   private final int[] diagonal;
   private final int[][] places;
 
-  StiffnessPattern(Seating seating, List<Element> elements) {
+  /**
+   * For elements of which each is a square matrix over its own unknowns, row by row.
+   *
+   * @param elements the numbers of their unknowns; one may come twice
+   */
+  public SparsePattern(Seating seating, List<int[]> elements) {
     this.seating = seating;
     int size = seating.size();
     LongStream alone = IntStream.range(0, size).mapToLong(i -> key(i, i));
@@ -48,8 +53,7 @@ final class StiffnessPattern {
     return (long) column * seating.size() + row;
   }
 
-  private long[] keys(Element element) {
-    int[] freedoms = element.freedoms();
+  private long[] keys(int[] freedoms) {
     long[] keys = new long[freedoms.length * freedoms.length];
     for (int i = 0; i < keys.length; i++) {
       keys[i] =
@@ -65,12 +69,12 @@ final class StiffnessPattern {
   }
 
   /** How many entries a matrix has. */
-  int entries() {
+  public int entries() {
     return rows.length;
   }
 
   /** Adds a number of times an element's matrix to entries. */
-  void add(double[] entries, int element, double[] matrix, double factor) {
+  public void add(double[] entries, int element, double[] matrix, double factor) {
     int[] its = places[element];
     for (int i = 0; i < its.length; i++) {
       entries[its[i]] += factor * matrix[i];
@@ -78,7 +82,7 @@ final class StiffnessPattern {
   }
 
   /** The entry where a freedom meets another that some element joins it to. */
-  double entry(double[] entries, int freedom, int other) {
+  public double entry(double[] entries, int freedom, int other) {
     int column = seating.seat(other);
     int at = Arrays.binarySearch(rows, columns[column], columns[column + 1], seating.seat(freedom));
     return at < 0 ? 0 : entries[at];
@@ -87,14 +91,14 @@ final class StiffnessPattern {
   /**
    * Adds where a freedom of a node meets another of the same node that some element joins it to.
    */
-  void addAt(double[] entries, int freedom, int other, double value) {
+  public void addAt(double[] entries, int freedom, int other, double value) {
     int column = seating.seat(other);
     int at = Arrays.binarySearch(rows, columns[column], columns[column + 1], seating.seat(freedom));
     entries[at] += value;
   }
 
   /** Entries times motions, both by freedom. */
-  double[] times(double[] entries, double[] motions) {
+  public double[] times(double[] entries, double[] motions) {
     double[] seated = seating.seated(motions);
     double[] product = new double[motions.length];
     for (int column = 0; column < product.length; column++) {
@@ -109,7 +113,7 @@ final class StiffnessPattern {
   }
 
   /** Entries in which freedoms that are held meet nothing but themselves, by so much. */
-  double[] without(double[] entries, boolean[] held, double themselves) {
+  public double[] without(double[] entries, boolean[] held, double themselves) {
     boolean[] out = new boolean[held.length];
     for (int i = 0; i < held.length; i++) {
       out[seating.seat(i)] = held[i];

@@ -1,4 +1,4 @@
-package plycrag.solve.frame;
+package plycrag.solve.sparse;
 
 import java.util.stream.IntStream;
 
@@ -6,14 +6,14 @@ import java.util.stream.IntStream;
  * The eigenvalues and eigenvectors of a small symmetric matrix by C. Jacobi's rotations: sums,
  * products, quotients and square roots alone, so that they are the same everywhere.
  */
-final class SymmetricEigen {
+public final class SymmetricEigen {
   private static final int MOST_SWEEPS = 60;
 
   private final double[][] matrix;
   private final double[][] vectors;
 
   /** Of a matrix, which it turns into its eigenvalues. */
-  SymmetricEigen(double[][] matrix) {
+  public SymmetricEigen(double[][] matrix) {
     this.matrix = matrix;
     int size = matrix.length;
     this.vectors = new double[size][size];
@@ -24,11 +24,11 @@ final class SymmetricEigen {
     }
   }
 
-  double value(int number) {
+  public double value(int number) {
     return matrix[number][number];
   }
 
-  double[] vector(int number) {
+  public double[] vector(int number) {
     return IntStream.range(0, matrix.length).mapToDouble(i -> vectors[i][number]).toArray();
   }
 

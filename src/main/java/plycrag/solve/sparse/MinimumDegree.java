@@ -1,4 +1,4 @@
-package plycrag.solve.frame;
+package plycrag.solve.sparse;
 
 import java.util.BitSet;
 import java.util.List;

@@ -1,26 +1,31 @@
-package plycrag.solve.frame;
+package plycrag.solve.sparse;
 
 import java.util.Arrays;
 import java.util.List;
 
-/** Which row of the matrices each freedom has, so that factors fill little. */
-final class Seating {
+/** Which row of the matrices each unknown has, so that factors fill little. */
+public final class Seating {
   private final int[] seats;
 
   private Seating(int[] seats) {
     this.seats = seats;
   }
 
-  /** For the elements of a frame with freedoms so numbered. */
-  static Seating of(FreedomCount count, List<Element> elements) {
-    int[] blockOf = count.blockOf();
-    int[] sizes = new int[count.blocks()];
+  /**
+   * For unknowns that stay together in blocks.
+   *
+   * @param blockOf the number of each unknown's block, from 0
+   * @param blocks how many there are
+   * @param together unknowns of which each meets each: those of every element
+   */
+  public static Seating of(int[] blockOf, int blocks, List<int[]> together) {
+    int[] sizes = new int[blocks];
     Arrays.stream(blockOf).forEach(block -> sizes[block]++);
     int[] order =
         MinimumDegree.order(
             sizes,
-            elements.stream()
-                .map(one -> Arrays.stream(one.freedoms()).map(i -> blockOf[i]).distinct().toArray())
+            together.stream()
+                .map(one -> Arrays.stream(one).map(i -> blockOf[i]).distinct().toArray())
                 .toList());
     return new Seating(seats(blockOf, sizes, order));
   }

@@ -1,4 +1,4 @@
-package plycrag.solve.frame;
+package plycrag.solve.sparse;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,25 +9,25 @@ import java.util.Optional;
  * those before it adjust; the matrix being nowhere negative, such motions are all that it does not
  * resist.
  */
-final class FreeMotions {
-  private final StiffnessPattern pattern;
+public final class FreeMotions {
+  private final SparsePattern pattern;
   private final double[] entries;
   private final double[] diagonal;
 
-  FreeMotions(StiffnessPattern pattern, double[] entries) {
+  public FreeMotions(SparsePattern pattern, double[] entries) {
     this.pattern = pattern;
     this.entries = entries;
     this.diagonal = pattern.diagonal(entries);
   }
 
   /** All, by freedom, independent of each other; none where a factor is sound. */
-  List<double[]> all(Optional<Factor> factor) {
+  public List<double[]> all(Optional<Factor> factor) {
     if (factor.isPresent() && sound(factor.get())) {
       return List.of();
     }
-    double part = FrameAccuracy.RAISED;
+    double part = SparseAccuracy.RAISED;
     Optional<Factor> raised = Factor.of(pattern, raised(part));
-    while (raised.isEmpty() && part < FrameAccuracy.MOST_RAISED) {
+    while (raised.isEmpty() && part < SparseAccuracy.MOST_RAISED) {
       part *= 10;
       raised = Factor.of(pattern, raised(part));
     }
@@ -40,7 +40,7 @@ final class FreeMotions {
   private boolean sound(Factor factor) {
     double[] pivots = factor.pivots();
     for (int i = 0; i < pivots.length; i++) {
-      if (pivots[i] < FrameAccuracy.SUSPICIOUS * diagonal[i]) {
+      if (pivots[i] < SparseAccuracy.SUSPICIOUS * diagonal[i]) {
         return false;
       }
     }
@@ -54,6 +54,12 @@ final class FreeMotions {
     return raised;
   }
 
+  /**
+   * Reads them from the pivots.
+   *
+   * @param some whether there must be one; then every pivot is looked at, since one whose own
+   *     unknown hardly moves may be far from nothing
+   */
   private List<double[]> read(Factor factor, double part, boolean some) {
     double[] pivots = factor.pivots();
     boolean[] free = new boolean[pivots.length];
@@ -61,10 +67,12 @@ final class FreeMotions {
     double least = Double.POSITIVE_INFINITY;
     double[] softest = new double[pivots.length];
     for (int seat = 0; seat < pivots.length; seat++) {
-      if (pivots[seat] < FrameAccuracy.SUSPICIOUS * diagonal[seat] || diagonal[seat] == 0) {
+      if (some
+          || pivots[seat] < SparseAccuracy.SUSPICIOUS * diagonal[seat]
+          || diagonal[seat] == 0) {
         double[] motion = factor.adjusted(seat, free);
         double resisted = pivots[seat] / energy(motion);
-        free[seat] = diagonal[seat] == 0 || resisted < FrameAccuracy.NO_RESISTANCE + 2 * part;
+        free[seat] = diagonal[seat] == 0 || resisted < SparseAccuracy.NO_RESISTANCE + 2 * part;
         if (free[seat]) {
           motions.add(pattern.seating().risen(motion));
         } else if (resisted < least) {

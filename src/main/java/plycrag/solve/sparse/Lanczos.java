@@ -1,4 +1,4 @@
-package plycrag.solve.frame;
+package plycrag.solve.sparse;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.function.UnaryOperator;
  * eigenvector, after C. Lanczos (J. Res. Nat. Bur. Stand. 45(4), 1950), every vector being made
  * square to all before it. The first is scattered, so that no symmetry hides what is sought.
  */
-final class Lanczos {
+public final class Lanczos {
   private static final int MOST_STEPS = 300;
   private static final int STEPS_BETWEEN = 8;
 
@@ -24,7 +24,7 @@ final class Lanczos {
   private double largest;
   private double[] vector;
 
-  Lanczos(UnaryOperator<double[]> matrix, int size) {
+  public Lanczos(UnaryOperator<double[]> matrix, int size) {
     this.matrix = matrix;
     this.vector = new double[size];
     double[] next = scattered(size);
@@ -62,7 +62,7 @@ final class Lanczos {
         add(product, -dot(product, one), one);
       }
     }
-    return length(product) > FrameAccuracy.NO_RESISTANCE * before
+    return length(product) > SparseAccuracy.NO_RESISTANCE * before
         ? product
         : new double[product.length];
   }
@@ -90,7 +90,7 @@ final class Lanczos {
     for (int i = 0; i < size; i++) {
       add(vector, parts[i], vectors.get(i));
     }
-    return left * Math.abs(parts[size - 1]) <= FrameAccuracy.CRITICAL * Math.abs(value);
+    return left * Math.abs(parts[size - 1]) <= SparseAccuracy.CRITICAL * Math.abs(value);
   }
 
   private static double dot(double[] one, double[] other) {
@@ -120,16 +120,16 @@ final class Lanczos {
     return length;
   }
 
-  double value() {
+  public double value() {
     return value;
   }
 
   /** The greatest of all, whatever its sign, so far as it was met. */
-  double largest() {
+  public double largest() {
     return largest;
   }
 
-  double[] vector() {
+  public double[] vector() {
     return vector;
   }
 }

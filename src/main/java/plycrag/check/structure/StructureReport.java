@@ -1,0 +1,32 @@
+package plycrag.check.structure;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the preliminary check of a wall's strength found.
+ *
+ * @param leftOut why there is none; empty where there is
+ * @param lines part by part
+ */
+public record StructureReport(Optional<String> leftOut, List<StructureLine> lines) {
+  /** Copies the lines. */
+  public StructureReport {
+    lines = List.copyOf(lines);
+  }
+
+  static StructureReport without(String reason) {
+    return new StructureReport(Optional.of(reason), List.of());
+  }
+
+  /** How many lines fail. */
+  public int failing() {
+    return (int) lines.stream().filter(line -> line.status() instanceof LineStatus.Fails).count();
+  }
+
+  /** How many have nothing to be held against. */
+  public int unchecked() {
+    return (int)
+        lines.stream().filter(line -> line.status() instanceof LineStatus.NotChecked).count();
+  }
+}
