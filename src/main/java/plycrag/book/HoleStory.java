@@ -22,7 +22,9 @@ import plycrag.layout.pattern.Screw;
 import plycrag.units.NearestWord;
 import plycrag.units.Tape;
 
-/** Tells why one hole is where it is, or is missing: what stands nearest, and what would free it. */
+/**
+ * Tells why one hole is where it is, or is missing: what stands nearest, and what would free it.
+ */
 public final class HoleStory {
   private static final Pattern READING = Pattern.compile("(.*\\S)\\s+([0-9]+)/([0-9]+)");
 
@@ -85,7 +87,8 @@ public final class HoleStory {
   }
 
   private void tellThere(Insert insert) {
-    String where = insert.column() > 0 ? ", column " + insert.column() + ", row " + insert.row() : "";
+    String where =
+        insert.column() > 0 ? ", column " + insert.column() + ", row " + insert.row() : "";
     lines.add(insert.mark() + " is there, at " + reading(insert.centre()) + where + ".");
     long before = lines.size();
     moves(insert).forEach(lines::add);

@@ -49,7 +49,6 @@ public sealed interface ValueShape {
     if (this instanceof Several several) {
       return several.each().hasLengths();
     }
-    return this instanceof Length
-        || (this instanceof Named named && named.list().hasLengths());
+    return this instanceof Length || (this instanceof Named named && named.list().hasLengths());
   }
 }
