@@ -22,6 +22,8 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       BuildCommand.class,
       ExplainCommand.class,
+      CompareCommand.class,
+      StudyCommand.class,
       ReferenceCommand.class,
       SchemaCommand.class,
       CompletionCommand.class,

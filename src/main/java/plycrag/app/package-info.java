@@ -15,8 +15,14 @@
  *       plycrag.app.Dialects} says how programs are spelled for {@code [machine]}.
  *   <li>{@link plycrag.app.ProgramRelease} and {@link plycrag.app.Release} look at programs and
  *       drawings as they will be written; a fault there is a defect.
- *   <li>The folder is replaced whole ({@code files}).
+ *   <li>The folder is replaced whole ({@code files}), or a part of it made in a folder of its own
+ *       ({@link plycrag.app.FolderPart}).
  * </ol>
+ *
+ * <p>{@link plycrag.app.Starter} is a file to start from; {@link plycrag.app.Study} lays many
+ * variants out side by side, whose text alone differs ({@link plycrag.app.EditedText}); {@link
+ * plycrag.app.CompletedVerb} tells shells what the verbs declare. {@link plycrag.app.Progress} alone
+ * reads a clock.
  *
  * <p>Guarantees: {@code check} and {@code build} find the same and return the same; nothing is
  * written of a file that is wrong. Leaves out: everything that could be a value in another room.
