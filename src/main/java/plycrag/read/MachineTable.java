@@ -47,8 +47,9 @@ final class MachineTable {
       new Parameter<>(
           "clearance-height",
           LengthKind.length(1, 200),
-          DefaultValue.length("5 mm", "1/4 in"),
-          "Height above the sheet at which the tool goes from hole to hole.");
+          DefaultValue.length("15 mm", "5/8 in"),
+          "Height above the sheet at which the tool goes from hole to hole; a sheet that is bowed lies"
+              + " higher in places.");
   static final Parameter<Double> SAFE_HEIGHT =
       new Parameter<>(
           "safe-height",

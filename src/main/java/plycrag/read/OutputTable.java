@@ -44,7 +44,8 @@ final class OutputTable {
           new WordKind<>(List.of(Templates.values())),
           DefaultValue.word(Templates.AUTO),
           "What guides the drill by hand: auto draws a strip jig for sheets whose holes stand at"
-              + " one pitch and a paper template for the others, sheets a paper template for all.");
+              + " one pitch, story rods for those whose rows or columns share their readings, and a"
+              + " paper template only where neither serves; sheets draws a paper template for all.");
 
   static final TableSpec TABLE =
       new TableSpec(

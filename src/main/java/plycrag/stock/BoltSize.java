@@ -3,6 +3,7 @@ package plycrag.stock;
 import java.util.Optional;
 import plycrag.catalog.Bolt;
 import plycrag.catalog.BoltCatalog;
+import plycrag.solve.fixing.ThroughBolt;
 import plycrag.wall.Wall;
 
 /**
@@ -13,13 +14,10 @@ import plycrag.wall.Wall;
  * @param least they must be long under the head, mm
  */
 record BoltSize(double diameter, double grip, double least) {
-  /** Beyond the timber, in diameters: two washers, a nut and two threads (common practice). */
-  private static final double BEYOND = 2;
-
   static BoltSize of(Wall wall) {
     double diameter = wall.joints().bolts().diameter();
     double grip = 2 * wall.frame().breadth();
-    return new BoltSize(diameter, grip, grip + BEYOND * diameter);
+    return new BoltSize(diameter, grip, ThroughBolt.leastLength(grip, diameter));
   }
 
   /** The length of the shortest that is sold and long enough, mm; empty if none is. */

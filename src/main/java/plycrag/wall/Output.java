@@ -50,7 +50,7 @@ public record Output(
 
   /** What holes are drilled by hand with. */
   public enum Templates {
-    /** A strip jig where holes stand at one pitch, else paper. */
+    /** A strip jig where holes stand at one pitch, rods where rows share readings, else paper. */
     AUTO,
     /** Paper for every sheet. */
     SHEETS

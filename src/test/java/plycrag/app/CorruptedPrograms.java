@@ -31,6 +31,7 @@ public final class CorruptedPrograms {
       edge-trim = 40
       [machine]
       outlines = "tabs"
+      clearance-height = 5
       screw-holes = "through"
       marks = "behind"
       spindle-speed = 18000

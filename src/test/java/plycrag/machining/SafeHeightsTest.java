@@ -69,7 +69,7 @@ class SafeHeightsTest {
     "5, ZSD XPZ XPZ XPZ XPZ XPZ XPZ XPZ XPZ XPZ ZO"
   })
   void keepsTheOrderOfMoves(double safe, String order) {
-    DrillProgram program = only(WALL + "safe-height = " + safe);
+    DrillProgram program = only(WALL + "clearance-height = 5\nsafe-height = " + safe);
     assertThat(
             Steps.of(program).stream().map(SafeHeightsTest::letter).collect(Collectors.joining()))
         .isEqualTo(order.replace(" ", ""));

@@ -97,7 +97,7 @@ class SetUpSheetsTest {
             "A | D | 250 | ",
             "B | C | 250 | ",
             "C | hole main 10/25 | 100 | 250\n",
-            "nothing above 5 mm inside X 100 to 300, Y 100 to 250: ",
+            "nothing above 15 mm inside X 100 to 300, Y 100 to 250: ",
             "Dust.",
             "Eyes and ears.",
             "Work holding.",

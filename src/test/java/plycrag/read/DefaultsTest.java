@@ -143,7 +143,7 @@ class DefaultsTest {
         .isEqualTo(
             new Machine(
                 new Machine.Zero(Machine.ZZero.SPOILBOARD, Machine.Origin.LOWER_LEFT),
-                new Machine.Heights(0.5, 5, 25),
+                new Machine.Heights(0.5, 15, 25),
                 new Machine.Spindle(4000, 600, 3),
                 new Machine.Work(
                     Optional.empty(),

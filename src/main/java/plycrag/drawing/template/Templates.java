@@ -14,8 +14,8 @@ import plycrag.layout.sheets.LaidSheet;
 import plycrag.wall.Output;
 
 /**
- * What guides a drill by hand: a strip jig for sheets whose holes stand at one pitch, a template at
- * true size for the others.
+ * What guides a drill by hand: a strip jig for sheets whose holes stand at one pitch, story rods
+ * for those whose rows or columns share their readings, a template at true size for the others.
  */
 public final class Templates {
   private final CheckedLayout checked;
@@ -47,12 +47,11 @@ public final class Templates {
     List<Template> templates = new ArrayList<>();
     List<Jig> jigs = new ArrayList<>();
     for (TemplateSheet sheet : TemplateSheet.of(checked.layout())) {
-      Optional<JigPlan> plan =
-          output.templates() == Output.Templates.AUTO
-              ? JigPlan.of(sheet.first(), sheet.datum())
-              : Optional.empty();
+      boolean auto = output.templates() == Output.Templates.AUTO;
+      Optional<JigPlan> plan = auto ? JigPlan.of(sheet.first(), sheet.datum()) : Optional.empty();
       plan.ifPresentOrElse(
-          one -> join(new Jig(one, sheet.sheets()), jigs), () -> templates.add(tiled(sheet)));
+          one -> join(new Jig(one, sheet.sheets()), jigs),
+          () -> templates.add(auto ? rodsOrTiles(sheet) : tiled(sheet)));
     }
     jigs.forEach(jig -> templates.add(drawn(jig)));
     return templates;
@@ -72,6 +71,16 @@ public final class Templates {
     jigs.add(jig);
   }
 
+  private Template rodsOrTiles(TemplateSheet sheet) {
+    return RodPlan.of(sheet.first(), sheet.datum())
+        .map(plan -> printed("rods-" + low(sheet.first()), StoryRods.of(checked, plan, sheet)))
+        .orElseGet(() -> tiled(sheet));
+  }
+
+  private static String low(LaidSheet sheet) {
+    return sheet.mark().toLowerCase(Locale.ROOT);
+  }
+
   private Template tiled(TemplateSheet sheet) {
     SheetTiles tiles = new SheetTiles(checked, sheet);
     return new Template(sheet.name(), tiles.whole(), tiles.tiled(output.templatePaper()));
@@ -81,8 +90,10 @@ public final class Templates {
     List<LaidSheet> ordered =
         checked.layout().sheets().stream().filter(jig.sheets()::contains).toList();
     String words = TemplateSheet.words(ordered);
-    String name = "jig-" + ordered.get(0).mark().toLowerCase(Locale.ROOT);
-    Drawing drawing = StripJig.of(checked, jig.plan(), words);
+    return printed("jig-" + low(ordered.get(0)), StripJig.of(checked, jig.plan(), words));
+  }
+
+  private Template printed(String name, Drawing drawing) {
     View view = new View(ViewKind.JIG, name, "", () -> drawing);
     return new Template(name, drawing, PrintedSet.of(checked, output.paper(), List.of(view)));
   }

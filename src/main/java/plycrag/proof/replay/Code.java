@@ -1,7 +1,6 @@
 package plycrag.proof.replay;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 
 /** The G and M words that are known, each with what it takes to understand it. */
@@ -46,16 +45,26 @@ enum Code {
   M30(ModalGroup.STOP);
 
   private final ModalGroup group;
-  private final List<Ability> abilities;
+  private final Optional<Ability> ability;
+  private final Optional<Ability> other;
 
-  /**
-   * A word.
-   *
-   * @param abilities any of which it takes; none for one that every controller knows
-   */
-  Code(ModalGroup group, Ability... abilities) {
+  Code(ModalGroup group) {
     this.group = group;
-    this.abilities = List.of(abilities);
+    this.ability = Optional.empty();
+    this.other = Optional.empty();
+  }
+
+  Code(ModalGroup group, Ability ability) {
+    this.group = group;
+    this.ability = Optional.of(ability);
+    this.other = Optional.empty();
+  }
+
+  /** A word that either of two abilities takes in. */
+  Code(ModalGroup group, Ability ability, Ability other) {
+    this.group = group;
+    this.ability = Optional.of(ability);
+    this.other = Optional.of(other);
   }
 
   ModalGroup group() {
@@ -63,7 +72,9 @@ enum Code {
   }
 
   boolean isIn(Abilities abilities) {
-    return this.abilities.isEmpty() || this.abilities.stream().anyMatch(abilities::can);
+    return ability.isEmpty()
+        || ability.filter(abilities::can).isPresent()
+        || other.filter(abilities::can).isPresent();
   }
 
   boolean isArc() {

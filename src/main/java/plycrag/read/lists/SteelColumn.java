@@ -1,7 +1,6 @@
 package plycrag.read.lists;
 
 import plycrag.read.schema.CountKind;
-import plycrag.read.schema.Kind;
 import plycrag.read.schema.LengthKind;
 import plycrag.read.schema.Range;
 
@@ -24,7 +23,8 @@ enum SteelColumn implements ListColumn {
 
   private final String word;
   private final boolean isNeeded;
-  private final Kind<Double> length;
+  private final double least;
+  private final double most;
 
   SteelColumn(String word, boolean isNeeded) {
     this(word, isNeeded, 0, 0);
@@ -33,7 +33,8 @@ enum SteelColumn implements ListColumn {
   SteelColumn(String word, boolean isNeeded, double least, double most) {
     this.word = word;
     this.isNeeded = isNeeded;
-    this.length = LengthKind.length(least, most);
+    this.least = least;
+    this.most = most;
   }
 
   @Override
@@ -47,7 +48,7 @@ enum SteelColumn implements ListColumn {
   }
 
   /** What lengths may stand in it. */
-  Kind<Double> length() {
-    return length;
+  LengthKind length() {
+    return LengthKind.length(least, most);
   }
 }

@@ -67,11 +67,11 @@ class TemplatesTest {
 
   /** 150 mm between rows is even, 163 and 162 between columns is not. */
   @Test
-  void evenRowsGetAJigAndOthersPaper() {
+  void evenRowsGetAJigSharedOnesRodsAndOthersPaper() {
     Output auto = output(TemplatePaper.A4, Output.Templates.AUTO);
     assertThat(Templates.of(UNEVEN, auto))
         .extracting(Templates.Template::name)
-        .containsExactly("sheet-S1", "sheet-S2");
+        .containsExactly("rods-s1", "rods-s2");
     assertThat(Templates.of(OFFSET, auto))
         .extracting(Templates.Template::name)
         .containsExactly("jig-s1", "jig-s2");
@@ -156,7 +156,7 @@ class TemplatesTest {
   @Test
   void tilesAreAsLargeAsThePaperAndSayHowToMeasureIt() {
     Print print =
-        Templates.of(UNEVEN, output(TemplatePaper.LETTER, Output.Templates.AUTO)).get(0).print();
+        Templates.of(UNEVEN, output(TemplatePaper.LETTER, Output.Templates.SHEETS)).get(0).print();
     assertThat(print.pages()).allMatch(page -> page.width() * page.height() == 215.9 * 279.4);
     assertThat(
             print.pages().get(0).drawings().stream().flatMap(one -> words(one.drawing()).stream()))

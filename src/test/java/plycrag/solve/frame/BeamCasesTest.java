@@ -13,7 +13,11 @@ import static plycrag.solve.frame.Timber.S2;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Single beams against closed forms: structural cases A1 to A5, A15 and A18. */
+/**
+ * Single beams against closed forms: structural cases A1 to A5, A15 and A18. What is asserted is
+ * told by {@link Near}: {@code closed} that a result is the closed form's, {@code printed} that it
+ * has the digits of a publication.
+ */
 class BeamCasesTest {
   private static final double EI = ELASTICITY * 11_432_343.75;
 
