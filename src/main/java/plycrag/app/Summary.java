@@ -24,7 +24,7 @@ final class Summary {
     out.println(layout.wall().name() + ": " + counts(layout) + ".");
     out.println(verdict());
     out.println(
-        "Not checked: " + Cautions.notChecked(layout).size() + " things; the book names them.");
+        "Not checked: " + Cautions.notChecked(checked).size() + " things; the book names them.");
   }
 
   /**

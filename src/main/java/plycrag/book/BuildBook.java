@@ -99,9 +99,9 @@ public final class BuildBook {
             "Checked: "
                 + Inspection.rules().size()
                 + " rules of set-out and making. Not checked: "
-                + Cautions.notChecked(layout).size()
+                + Cautions.notChecked(checked).size()
                 + " things, which are yours to see to:"));
-    blocks.add(new Checklist(Cautions.notChecked(layout)));
+    blocks.add(new Checklist(Cautions.notChecked(checked)));
     blocks.add(Listings.rules(checked));
     return blocks;
   }

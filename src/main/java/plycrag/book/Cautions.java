@@ -3,7 +3,6 @@ package plycrag.book;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.CheckedLayout;
-import plycrag.check.structure.Precheck;
 import plycrag.check.structure.StructureReport;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Caution;
@@ -21,9 +20,10 @@ public final class Cautions {
   private Cautions() {}
 
   /** What this program has not looked at for a wall. */
-  public static List<String> notChecked(Layout layout) {
+  public static List<String> notChecked(CheckedLayout checked) {
+    Layout layout = checked.layout();
     List<String> things = new ArrayList<>();
-    boolean isReckoned = Precheck.isMade(layout);
+    boolean isReckoned = checked.isReckoned();
     things.add(
         isReckoned
             ? "the strength of sheets, their screws, inserts and brackets; that of members and"

@@ -47,9 +47,17 @@ public abstract sealed class CheckedLayout permits ApprovedLayout, RefusedLayout
    */
   public final synchronized StructureReport structure() {
     if (structure == null) {
-      structure = Precheck.of(layout);
+      structure =
+          isApproved()
+              ? Precheck.of(layout)
+              : StructureReport.without("the wall is refused as it is, and would be another");
     }
     return structure;
+  }
+
+  /** Whether that reckons anything, without reckoning it. */
+  public final boolean isReckoned() {
+    return isApproved() && Precheck.isMade(layout);
   }
 
   /** Whether it may be made. */

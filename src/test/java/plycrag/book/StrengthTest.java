@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import plycrag.Walls;
 import plycrag.check.CheckedLayout;
+import plycrag.check.Inspection;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Listing;
 import plycrag.document.Book.Paragraph;
@@ -74,8 +75,11 @@ class StrengthTest {
 
   @Test
   void theCoverSaysWhetherItWasReckoned() {
-    assertThat(Cautions.notChecked(Walls.laidOut(TIED)).toString()).contains("not judged");
-    assertThat(Cautions.notChecked(Walls.laidOut(TIED + "[structure]\nbasis = \"none\"\n")))
+    assertThat(Cautions.notChecked(Inspection.of(Walls.laidOut(TIED))).toString())
+        .contains("not judged");
+    assertThat(
+            Cautions.notChecked(
+                Inspection.of(Walls.laidOut(TIED + "[structure]\nbasis = \"none\"\n"))))
         .contains("the strength of the joints between the members of the frame");
   }
 }

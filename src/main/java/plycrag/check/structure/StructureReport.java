@@ -15,7 +15,7 @@ public record StructureReport(Optional<String> leftOut, List<StructureLine> line
     lines = List.copyOf(lines);
   }
 
-  static StructureReport without(String reason) {
+  public static StructureReport without(String reason) {
     return new StructureReport(Optional.of(reason), List.of());
   }
 

@@ -106,8 +106,19 @@ public final class FacetView {
     FindingRings.draw(checked, layout, words, frame, sketch);
     Datum.outside(sketch, frame.at(0, 0), sign());
     drawDimensions();
-    Extent view = new Extent(0, lowest(), facet.width(), facet.length());
-    return new ViewPage(view, frame.mirrored()).finish(checked, sketch, title(), notes());
+    return new ViewPage(extent(), frame.mirrored()).finish(checked, sketch, title(), notes());
+  }
+
+  /** The facet, and names of openings that found room only beside it. */
+  private Extent extent() {
+    Envelope seen = new Envelope(0, facet.width(), lowest(), facet.length());
+    for (OpeningNames.Named name : openings.all()) {
+      Xy low = frame.at(name.box().getMinX(), name.box().getMinY());
+      Xy high = frame.at(name.box().getMaxX(), name.box().getMaxY());
+      seen.expandToInclude(low.x(), low.y());
+      seen.expandToInclude(high.x(), high.y());
+    }
+    return new Extent(seen.getMinX(), seen.getMinY(), seen.getMaxX(), seen.getMaxY());
   }
 
   private void drawOutline() {

@@ -3,7 +3,6 @@ package plycrag.drawing.pen;
 import java.util.ArrayList;
 import java.util.List;
 import plycrag.check.CheckedLayout;
-import plycrag.check.structure.Precheck;
 import plycrag.document.Layer;
 import plycrag.document.TextAnchor;
 import plycrag.document.TextSize;
@@ -48,7 +47,7 @@ public final class TitleLines {
     if (checked.layout().support().isEmpty()) {
       return FRAME_ONLY;
     }
-    return Precheck.isMade(checked.layout()) ? NOT_APPROVED : NOT_CALCULATED;
+    return checked.isReckoned() ? NOT_APPROVED : NOT_CALCULATED;
   }
 
   /** How much room the lines take on paper, mm. */

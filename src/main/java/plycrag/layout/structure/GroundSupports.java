@@ -163,8 +163,18 @@ final class GroundSupports {
             .filter(node -> Tolerance.atMost(node.place().y(), back + RESTS))
             .sorted(Comparator.comparingDouble(node -> node.place().x()))
             .toList();
-    supports.addAll(FrameSupport.held(rear.get(0), Freedom.ALONG_X, Freedom.ALONG_Y));
-    supports.addAll(FrameSupport.held(rear.get(rear.size() - 1), Freedom.ALONG_Y));
+    FrameNode kept = rear.get(0);
+    supports.addAll(FrameSupport.held(kept, Freedom.ALONG_X, Freedom.ALONG_Y));
+    floor.stream()
+        .filter(node -> !node.equals(kept))
+        .max(Comparator.comparingDouble(node -> across(kept, node, back)))
+        .ifPresent(other -> supports.addAll(FrameSupport.held(other, Freedom.ALONG_Y)));
+  }
+
+  /** How far another place is from one, those at the back before all others. */
+  private static double across(FrameNode kept, FrameNode other, double back) {
+    double behind = Tolerance.atMost(other.place().y(), back + RESTS) ? 1e6 : 0;
+    return behind + Math.abs(other.place().x() - kept.place().x());
   }
 
   List<FrameSupport> supports() {

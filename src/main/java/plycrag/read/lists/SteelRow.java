@@ -22,7 +22,7 @@ final class SteelRow {
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}(\\.[0-9]{1,6})?");
   private static final Pattern COUNT = Pattern.compile("[0-9]{1,6}");
   private static final List<String> SHAPES =
-      Arrays.stream(Shape.values()).map(shape -> shape.name().toLowerCase(Locale.ROOT)).toList();
+      Arrays.stream(Shape.values()).map(SteelRow::word).toList();
   private static final String YOURS = "your catalogue";
 
   private final ListHeader<SteelColumn> header;
@@ -43,7 +43,7 @@ final class SteelRow {
 
   /** What it describes, or nothing after saying what is wrong. */
   Optional<FlatSteel> steel() {
-    int shape = shape();
+    Optional<Shape> shape = shape();
     String article = article();
     Legs legs =
         new Legs(needed(SteelColumn.LEG), needed(SteelColumn.WIDTH), needed(SteelColumn.THICKNESS));
@@ -61,8 +61,7 @@ final class SteelRow {
       return Optional.empty();
     }
     FlatSteel steel =
-        new FlatSteel(
-            Shape.values()[shape], article, legs, all, new ScrewSizes(screw, screw), YOURS);
+        new FlatSteel(shape.orElseThrow(), article, legs, all, new ScrewSizes(screw, screw), YOURS);
     check(steel);
     return isSound ? Optional.of(steel) : Optional.empty();
   }
@@ -86,10 +85,11 @@ final class SteelRow {
     }
   }
 
-  private int shape() {
+  private Optional<Shape> shape() {
     CsvField field = field(SteelColumn.SHAPE);
-    int shape = SHAPES.indexOf(field.text());
-    if (shape < 0) {
+    Optional<Shape> shape =
+        Arrays.stream(Shape.values()).filter(one -> word(one).equals(field.text())).findFirst();
+    if (shape.isEmpty()) {
       isSound = false;
       context
           .faults()
@@ -101,6 +101,10 @@ final class SteelRow {
               NearestKey.suggestion(field.text(), SHAPES, "word"));
     }
     return shape;
+  }
+
+  private static String word(Shape shape) {
+    return shape.name().toLowerCase(Locale.ROOT);
   }
 
   private String article() {
