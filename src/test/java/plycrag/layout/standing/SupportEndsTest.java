@@ -135,6 +135,19 @@ class SupportEndsTest {
         .map(Polyhedron::vector);
   }
 
+  /** A heel lies against its stud for most of its length, and stands on its rail. */
+  private static void assertLiesAlong(String toml, Member heel, WallSupport support) {
+    List<Joint> joints =
+        support.joints().stream()
+            .filter(one -> one.first().equals(heel.mark()) || one.second().equals(heel.mark()))
+            .toList();
+    double length = heel.direction().span(heel.footprint()).size();
+    assertThat(joints.stream().mapToDouble(Joint::length).max().orElse(0))
+        .as(heel.mark() + " " + joints + "\n" + toml)
+        .isGreaterThanOrEqualTo(length / 2);
+    assertThat(joints).as(heel.mark() + "\n" + toml).hasSizeGreaterThanOrEqualTo(2);
+  }
+
   /**
    * At each end, no further from it than the timber is deep and its cut is long, something is
    * joined or it stands on the floor.
@@ -149,7 +162,8 @@ class SupportEndsTest {
       }
     }
     if (member.role() == MemberRole.HEEL) {
-      return; // it lies against its stud from end to end, and stands on its rail
+      assertLiesAlong(toml, member, support);
+      return;
     }
     double along = held.stream().mapToDouble(place -> along(placed, place)).min().orElseThrow();
     double last = held.stream().mapToDouble(place -> along(placed, place)).max().orElseThrow();
