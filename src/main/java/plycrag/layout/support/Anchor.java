@@ -14,6 +14,9 @@ import plycrag.wall.room.GivenSupport.Base;
  */
 public record Anchor(String mark, String member, Into into, Vector3 place) {
 
+  /** From the end of timber, or from what stands on it (common practice, no source), mm. */
+  static final double FROM_END = 60;
+
   /** What an anchor goes into. */
   public enum Into {
     /** A stud of a building's wall. */

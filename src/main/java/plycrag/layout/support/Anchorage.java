@@ -19,9 +19,6 @@ import plycrag.wall.room.Room.Run;
  * and what stands on the floor.
  */
 final class Anchorage {
-  /** From a ledger's end to the first anchor in masonry (common practice, no source), mm. */
-  private static final double FROM_END = 60;
-
   private final Wall wall;
   private final GivenSupport asked;
   private final RunSite run;
@@ -123,8 +120,9 @@ final class Anchorage {
   /** Every place of a grid that lies on a ledger. */
   private static List<Double> onGrid(double first, double spacing, Envelope box) {
     List<Double> places = new ArrayList<>();
-    double from = first + Math.ceil((box.getMinX() + FROM_END / 2 - first) / spacing) * spacing;
-    for (double at = from; at <= box.getMaxX() - FROM_END / 2; at += spacing) {
+    double from =
+        first + Math.ceil((box.getMinX() + Anchor.FROM_END / 2 - first) / spacing) * spacing;
+    for (double at = from; at <= box.getMaxX() - Anchor.FROM_END / 2; at += spacing) {
       places.add(at);
     }
     return places;
@@ -132,11 +130,11 @@ final class Anchorage {
 
   /** Evenly, no further apart than may be. */
   private List<Double> evenly(Envelope box) {
-    double length = box.getWidth() - 2 * FROM_END;
+    double length = box.getWidth() - 2 * Anchor.FROM_END;
     int gaps = Math.max(1, (int) Tolerance.wholeUp(length / asked.fixing().spacing()));
     List<Double> places = new ArrayList<>();
     for (int at = 0; at <= gaps; at++) {
-      places.add(wall.tape().snap(box.getMinX() + FROM_END + length * at / gaps));
+      places.add(wall.tape().snap(box.getMinX() + Anchor.FROM_END + length * at / gaps));
     }
     return places;
   }

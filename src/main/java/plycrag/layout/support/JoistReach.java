@@ -16,9 +16,6 @@ import plycrag.wall.room.Room.Sides;
  * last joist: to the next joist on either side, where the room has the width for it.
  */
 final class JoistReach {
-  /** From a ledger's end to an anchor in it (common practice, no source), mm. */
-  static final double FROM_END = 60;
-
   private final Wall wall;
   private final RunSite run;
 
@@ -43,11 +40,11 @@ final class JoistReach {
     }
     Sides sides = wall.room().sides();
     return new Span(
-        fits(sides.left(), 0 - joist(middles.low(), false) + FROM_END)
-            ? Math.min(over.low(), joist(middles.low(), false) - FROM_END)
+        fits(sides.left(), 0 - joist(middles.low(), false) + Anchor.FROM_END)
+            ? Math.min(over.low(), joist(middles.low(), false) - Anchor.FROM_END)
             : over.low(),
-        fits(sides.right(), joist(middles.high(), true) + FROM_END - wall.frontWidth())
-            ? Math.max(over.high(), joist(middles.high(), true) + FROM_END)
+        fits(sides.right(), joist(middles.high(), true) + Anchor.FROM_END - wall.frontWidth())
+            ? Math.max(over.high(), joist(middles.high(), true) + Anchor.FROM_END)
             : over.high());
   }
 

@@ -12,9 +12,6 @@ import plycrag.units.Tape;
  * @param tape on whose marking grid the places lie
  */
 record PlatePlaces(double spacing, Tape tape) {
-  /** From an end, or from what stands on it (common practice, no source), mm. */
-  private static final double FROM_END = 60;
-
   /**
    * In the middle between uprights, in as few bays as keep the distance that may be; in all where
    * that is too little.
@@ -41,7 +38,7 @@ record PlatePlaces(double spacing, Tape tape) {
   }
 
   private void addMiddle(double from, double to, List<Double> middles) {
-    if (to - from >= 2 * FROM_END) {
+    if (to - from >= 2 * Anchor.FROM_END) {
       middles.add(tape.snap((from + to) / 2));
     }
   }
