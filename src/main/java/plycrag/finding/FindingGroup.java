@@ -23,7 +23,7 @@ public record FindingGroup(List<Finding> findings) {
   private static final Pattern MARK =
       Pattern.compile(
           "\\b(?:PL|RK|ST|TR|HD|BL|PO|TI|RA|HE|SL|BC|KB|BM|LG|HA"
-              + "|BR|SP|HN|BT|SC|GU|AN|TE|A|J|P|S|T)[0-9]+\\b");
+              + "|BR|SP|HN|BT|SC|GU|AN|TE|LK|A|J|P|S|T)[0-9]+\\b");
 
   /** Copies the list and rejects an empty one. */
   public FindingGroup {

@@ -46,7 +46,12 @@ class CompletionTest {
         .filteredOn(verb -> verb.name().equals("build"))
         .singleElement()
         .satisfies(verb -> assertThat(verb.takesFiles()).isTrue())
-        .satisfies(verb -> assertThat(verb.options().get(0).takesFile()).isTrue());
+        .satisfies(
+            verb ->
+                assertThat(verb.options())
+                    .filteredOn(option -> option.names().contains("--out"))
+                    .singleElement()
+                    .satisfies(out -> assertThat(out.takesFile()).isTrue()));
     assertThat(verbs)
         .filteredOn(verb -> verb.name().equals("completion"))
         .singleElement()

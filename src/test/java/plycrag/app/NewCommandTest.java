@@ -97,7 +97,7 @@ class NewCommandTest {
     assertThat(written("river-attic.toml").wall().name()).isEqualTo("River attic");
     assertThat(written("river-attic.toml").facets().get(0).width()).isEqualTo(2540);
     assertThat(TestFiles.read(folder.resolve(NewCommand.SCHEMA))).isEqualTo(ParameterSchema.json());
-    assertThat(out.toString()).contains("Next: plycrag check ");
+    assertThat(out.toString()).contains("Next: plycrag view ");
     String before = TestFiles.read(folder.resolve("river-attic.toml"));
     assertThat(run("new", path("river-attic.toml"))).isEqualTo(3);
     assertThat(err.toString()).contains("there is such a file already; it is left as it is");

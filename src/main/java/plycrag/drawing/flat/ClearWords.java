@@ -52,6 +52,16 @@ final class ClearWords {
         && shorter >= sketch.paper(Sketch.SMALL);
   }
 
+  /** What such a line takes in the middle of a box, along it. */
+  Envelope lying(Envelope box, String text) {
+    Xy middle = new Xy(box.centre().x, box.centre().y);
+    double length = sketch.paper(TextSize.width(text, Sketch.SMALL));
+    double height = sketch.paper(Sketch.SMALL);
+    return box.getWidth() < box.getHeight()
+        ? box(middle, height, length)
+        : box(middle, length, height);
+  }
+
   /** In the middle of a box, along it. */
   void along(Envelope box, String text) {
     write(box, text, Sketch.SMALL, box.getWidth() < box.getHeight());

@@ -44,6 +44,7 @@ public final class SheetSawing {
   private final Tape tape;
   private final Sketch sketch;
   private final List<OffcutPart> parts;
+  private final List<Envelope> cutLines = new ArrayList<>();
   private final ClearWords words;
 
   private SheetSawing(CheckedLayout checked, LaidSheet sheet) {
@@ -121,7 +122,9 @@ public final class SheetSawing {
     Xy from = on(cut, cut.from() - beyond);
     Xy to = on(cut, cut.to() + beyond);
     sketch.line(Layers.BEHIND, from, to);
-    words.keepOff(new Envelope(from.x(), to.x(), from.y(), to.y()));
+    Envelope line = new Envelope(from.x(), to.x(), from.y(), to.y());
+    words.keepOff(line);
+    cutLines.add(line);
   }
 
   private static Xy on(SawCut cut, double along) {
@@ -152,12 +155,16 @@ public final class SheetSawing {
 
   /** In the middle of each part, along it; beside those too small to hold their marks. */
   private void nameParts() {
+    parts.stream().filter(this::holdsMark).forEach(part -> words.along(part.place(), part.mark()));
     parts.stream()
-        .filter(part -> words.holds(part.place(), part.mark()))
-        .forEach(part -> words.along(part.place(), part.mark()));
-    parts.stream()
-        .filter(part -> !words.holds(part.place(), part.mark()))
+        .filter(part -> !holdsMark(part))
         .forEach(part -> words.beside(middle(part.place()), part.mark(), Sketch.SMALL));
+  }
+
+  /** Whether a part has room for its mark; a cut beside it is drawn on beyond its ends. */
+  private boolean holdsMark(OffcutPart part) {
+    Envelope along = words.lying(part.place(), part.mark());
+    return words.holds(part.place(), part.mark()) && cutLines.stream().noneMatch(along::intersects);
   }
 
   private static Xy middle(Envelope box) {
