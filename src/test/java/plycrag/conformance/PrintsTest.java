@@ -19,7 +19,7 @@ import plycrag.TestFiles;
 @Tag("conformance")
 class PrintsTest {
   private static final Path SAMPLES = Path.of("out-samples");
-  private static final Path TILES = SAMPLES.resolve("river-bay/templates/sheet-S1.pdf");
+  private static final Path TILES = SAMPLES.resolve("eaves-nook/templates/sheet-S2.pdf");
   private static final Pattern BOX =
       Pattern.compile("Page +\\d+ (Media|Crop|Trim)Box: +0.00 +0.00 +(\\S+) +(\\S+)");
   private static final double PEN = 0.35;
@@ -98,9 +98,9 @@ class PrintsTest {
             .filter(cross -> cross.y() < 260)
             .toList();
     assertThat(crosses).hasSizeGreaterThanOrEqualTo(2);
-    HoleList holes = HoleList.of(SAMPLES.resolve("river-bay"));
+    HoleList holes = HoleList.of(SAMPLES.resolve("eaves-nook"));
     Set<Integer> matches = new HashSet<>();
-    List<HoleList.Row> sheet = holes.on("S1", "front");
+    List<HoleList.Row> sheet = holes.on("S2", "front");
     for (int first = 0; first < sheet.size(); first++) {
       HoleList.Row origin = sheet.get(first);
       PdfPage.Blot start = crosses.get(0);

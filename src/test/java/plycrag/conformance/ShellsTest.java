@@ -28,7 +28,7 @@ class ShellsTest {
     String source = ready + " COMP_CWORD=%d; COMP_WORDS=(plycrag %s);";
     String told = " _complete_plycrag; echo ${COMPREPLY[@]}";
     assertThat(Tools.output("bash", "-c", source.formatted(1, "b") + told)).isEqualTo("build\n");
-    assertThat(Tools.output("bash", "-c", source.formatted(2, "build --o") + told))
+    assertThat(Tools.output("bash", "-c", source.formatted(2, "build --ou") + told))
         .isEqualTo("--out\n");
     assertThat(Tools.output("bash", "-c", source.formatted(2, "completion z") + told))
         .isEqualTo("zsh\n");
@@ -39,7 +39,7 @@ class ShellsTest {
     String source = "source " + script("fish") + "; complete -C ";
     assertThat(Tools.output("fish", "-c", source + "'plycrag b'"))
         .startsWith("build\tMakes a folder of drawings");
-    assertThat(Tools.output("fish", "-c", source + "'plycrag build --o'")).startsWith("--out");
+    assertThat(Tools.output("fish", "-c", source + "'plycrag build --ou'")).startsWith("--out");
     assertThat(Tools.output("fish", "-c", source + "'plycrag new --like c'").lines())
         .hasSize(2)
         .allMatch(line -> line.startsWith("cave") || line.startsWith("corner"));
