@@ -26,6 +26,7 @@ import plycrag.units.Tape;
 import plycrag.wall.room.Room;
 import plycrag.wall.room.Room.Obstacle;
 import plycrag.wall.room.RoomPlane;
+import plycrag.wall.room.Supports;
 
 /** Nothing hard lies where people fall, as far as the room is told. See {@link FallZone}. */
 public final class FallSpace implements Rule {
@@ -248,9 +249,10 @@ public final class FallSpace implements Rule {
     SupportPart part = layout.support().orElseThrow().holding(placed);
     double behind = tape.snapUp(part.asked().behind() + ahead);
     String table = layout.wall().supports().table(part.facets().get(0));
+    String whose = Supports.isOwn(table) ? " of facet " + part.facets().get(0) : "";
     return new WholeWall(name(), Severity.ERROR)
         .finding(
-            "post " + placed.member().mark() + " stands where people fall",
+            "post " + placed.member().mark() + whose + " stands where people fall",
             "set the posts further behind " + Cure.length(table + " behind", behind, tape).words());
   }
 

@@ -24,6 +24,7 @@ import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Base;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.Room.Members;
+import plycrag.wall.room.Supports;
 
 /** Whether what a part of a support is fixed to can bear it. */
 final class HeldByBuilding {
@@ -36,6 +37,7 @@ final class HeldByBuilding {
   private final Layout layout;
   private final SupportPart part;
   private final GivenSupport asked;
+  private final String table;
   private final String kind;
   private final String free;
   private final List<Finding> findings = new ArrayList<>();
@@ -48,7 +50,8 @@ final class HeldByBuilding {
     this.layout = layout;
     this.part = part;
     this.asked = part.asked();
-    this.kind = layout.wall().supports().table(part.facets().get(0)) + " kind";
+    this.table = layout.wall().supports().table(part.facets().get(0));
+    this.kind = table + " kind";
     this.free = Cure.word(kind, "freestanding").words();
   }
 
@@ -174,7 +177,10 @@ final class HeldByBuilding {
     }
   }
 
+  /** A support of its own is that of a facet, which is named. */
   private void add(Severity severity, String sentence, String suggestion) {
-    findings.add(new WholeWall(rule, severity).finding(sentence, suggestion));
+    boolean isNamed = sentence.contains("facet ") || !Supports.isOwn(table);
+    String told = isNamed ? sentence : "for facet " + part.facets().get(0) + ", " + sentence;
+    findings.add(new WholeWall(rule, severity).finding(told, suggestion));
   }
 }

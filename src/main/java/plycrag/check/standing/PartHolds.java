@@ -16,6 +16,7 @@ import plycrag.wall.GivenWall.FoldEdges;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
+import plycrag.wall.room.Supports;
 
 /** Whether one part of a support holds its facets, and does not sway. */
 final class PartHolds {
@@ -189,7 +190,10 @@ final class PartHolds {
     }
   }
 
+  /** A support of its own is that of a facet, which is named. */
   private void add(Severity severity, String sentence, String suggestion) {
-    findings.add(new WholeWall(rule, severity).finding(sentence, suggestion));
+    boolean isNamed = sentence.contains("facet ") || !Supports.isOwn(table);
+    String told = isNamed ? sentence : "for facet " + part.facets().get(0) + ", " + sentence;
+    findings.add(new WholeWall(rule, severity).finding(told, suggestion));
   }
 }

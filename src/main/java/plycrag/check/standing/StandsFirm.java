@@ -19,6 +19,7 @@ import plycrag.layout.support.WallSupport;
 import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.Wall;
+import plycrag.wall.room.Supports;
 
 /**
  * A wall on posts of its own does not tip over its rails.
@@ -81,7 +82,7 @@ public final class StandsFirm implements Rule {
       findings.add(
           finding(
               forward,
-              "the wall tips forward over the ends of its rails",
+              wall(table, part) + " tips forward over the ends of its rails",
               further(table, wall.tape().snapUp(Math.max(needed, centre)), wall.tape())));
     }
     double backward = weight * (centre - heel);
@@ -89,9 +90,14 @@ public final class StandsFirm implements Rule {
       findings.add(
           finding(
               backward,
-              "the wall tips backward over the ends of its rails",
+              wall(table, part) + " tips backward over the ends of its rails",
               "set the posts further behind (" + table + " behind)"));
     }
+  }
+
+  /** The wall, or the facets of it that have a support of their own. */
+  private static String wall(String table, SupportPart part) {
+    return Supports.isOwn(table) ? "facet " + String.join(", ", part.facets()) : "the wall";
   }
 
   private static String further(String table, double front, Tape tape) {

@@ -20,6 +20,8 @@ public record Supports(Optional<GivenSupport> usual, Map<String, GivenSupport> o
   /** A wall whose support is yours to design. */
   public static final Supports NONE = new Supports(Optional.empty(), Map.of());
 
+  private static final String OWN = "[facet.support]";
+
   /** Copies the map in its order. */
   public Supports {
     own = Collections.unmodifiableMap(new LinkedHashMap<>(own));
@@ -32,7 +34,12 @@ public record Supports(Optional<GivenSupport> usual, Map<String, GivenSupport> o
 
   /** The header of the table that tells what holds a facet. */
   public String table(String facet) {
-    return own.containsKey(facet) ? "[facet.support]" : "[support]";
+    return own.containsKey(facet) ? OWN : "[support]";
+  }
+
+  /** Whether a header is that of a facet's own. */
+  public static boolean isOwn(String table) {
+    return table.equals(OWN);
   }
 
   /** All that are told, each once, the usual one first. */

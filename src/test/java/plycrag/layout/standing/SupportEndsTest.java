@@ -148,8 +148,8 @@ class SupportEndsTest {
     assertThat(joints).as(heel.mark() + "\n" + toml).hasSizeGreaterThanOrEqualTo(2);
   }
 
-  /** So far past a post goes a brace that lies on it, so that screws keep off its end, mm. */
-  private static final double PAST = 40;
+  /** A brace that lies on a post of 45 mm goes 40 past it, so that screws keep off its end, mm. */
+  private static final double PAST = 40 + 45.0 / 2;
 
   /**
    * At each end, no further from it than the timber is deep and its cut is long, something is
