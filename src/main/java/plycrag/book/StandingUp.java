@@ -28,6 +28,7 @@ import plycrag.units.Decimal;
 import plycrag.units.Tape;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Across;
+import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
 import plycrag.wall.room.Room.Floor;
 import plycrag.wall.room.Room.Handling;
@@ -156,7 +157,7 @@ final class StandingUp {
             .toList();
     if (!onPosts.isEmpty()) {
       blocks.add(new Paragraph(shims()));
-      onPosts.forEach(asked -> blocks.add(new Paragraph(stiffness(asked.bracing()))));
+      onPosts.forEach(asked -> blocks.add(new Paragraph(stiffness(asked))));
     }
     if (support.parts().stream().anyMatch(part -> !part.asked().hasPosts())) {
       blocks.add(anchors(support));
@@ -168,20 +169,25 @@ final class StandingUp {
   }
 
   /** What keeps the posts from swaying, along the wall and across it. */
-  private static String stiffness(GivenSupport.Bracing bracing) {
+  private static String stiffness(GivenSupport asked) {
+    GivenSupport.Bracing bracing = asked.bracing();
+    boolean swings = asked.kind() == Kind.HINGED;
+    String side = swings ? "fronts" : "backs";
     String along =
         switch (bracing.lateral()) {
-          case BRACES -> "Along the wall the braces on the backs of the posts keep it from swaying";
+          case BRACES ->
+              "Along the wall the braces on the " + side + " of the posts keep it from swaying";
           case KNEE_BRACES -> "Along the wall the knee braces under the beam keep it from swaying";
           case SHEETS -> "Along the wall the sheets alone keep it from swaying";
           case NONE -> "Along the wall nothing keeps it from swaying";
         };
-    String across =
-        bracing.across() == Across.BRACES
-            ? "; toward it and away from it those from the feet of the posts do."
-            : "; toward it and away from it those under the ties do.";
-    boolean bent =
-        bracing.lateral() == Lateral.KNEE_BRACES || bracing.across() == Across.KNEE_BRACES;
+    boolean kneesAcross = !swings && bracing.across() == Across.KNEE_BRACES;
+    String feet =
+        swings
+            ? "; toward it and away from it those behind the posts do."
+            : "; toward it and away from it those from the feet of the posts do.";
+    String across = kneesAcross ? "; toward it and away from it those under the ties do." : feet;
+    boolean bent = bracing.lateral() == Lateral.KNEE_BRACES || kneesAcross;
     return along
         + across
         + " Keep it propped until all of them are fixed."

@@ -73,7 +73,8 @@ final class SupportChecks {
     boolean isFlat =
         behind.filter(told -> told == 0).isPresent()
             && values.given(SupportTable.KIND).filter(kind -> kind == Kind.FIXED).isPresent();
-    if (behind.isPresent() && !isFlat) {
+    boolean hangs = values.given(SupportTable.KIND).filter(kind -> kind == Kind.HUNG).isPresent();
+    if (behind.isPresent() && !isFlat && !hangs) {
       faults.add(
           values.key(SupportTable.BEHIND),
           values.place(SupportTable.BEHIND),

@@ -77,7 +77,8 @@ final class SupportTable {
           new WordKind<>(List.of(Across.values())),
           DefaultValue.word(Across.BRACES),
           "What keeps posts from leaning toward the wall or away from it: braces from their feet,"
-              + " or knee braces under the ties, which leave the space behind the wall free.");
+              + " or knee braces under the ties, which leave the space behind the wall free; posts of a hinged"
+              + " wall have braces behind them in any case.");
   static final Parameter<Double> KNEE =
       new Parameter<>(
           "knee",

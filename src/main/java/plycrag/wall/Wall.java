@@ -248,6 +248,11 @@ public record Wall(
         inserts().bolt().zone() / 2 + clearance().boltToTimber());
   }
 
+  /** From a climbing face to the back of its frame, mm. */
+  public double frameBack() {
+    return sheet().thickness() + frame().depth();
+  }
+
   /** How high the rails are that a frame stands on, mm; 0 where it stands on the floor. */
   public double base(Facet facet) {
     return support(facet)

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.rule.WholeWall;
-import plycrag.finding.Cure;
 import plycrag.finding.Finding;
 import plycrag.finding.Severity;
-import plycrag.geometry.FacetPlane;
+import plycrag.geometry.Shapes;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
@@ -24,7 +23,6 @@ import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Base;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.Room.Members;
-import plycrag.wall.room.Supports;
 
 /** Whether what a part of a support is fixed to can bear it. */
 final class HeldByBuilding {
@@ -33,12 +31,10 @@ final class HeldByBuilding {
   /** What is no further from a plate holds its edge of the frame (a choice), mm. */
   private static final double BESIDE_PLATE = 250;
 
-  private final String rule;
+  private final PartReport report;
   private final Layout layout;
   private final SupportPart part;
   private final GivenSupport asked;
-  private final String table;
-  private final String kind;
   private final String free;
   private final List<Finding> findings = new ArrayList<>();
 
@@ -46,13 +42,11 @@ final class HeldByBuilding {
    * @param rule that finds
    */
   HeldByBuilding(String rule, Layout layout, SupportPart part) {
-    this.rule = rule;
+    this.report = PartReport.of(rule, layout, part);
     this.layout = layout;
     this.part = part;
     this.asked = part.asked();
-    this.table = layout.wall().supports().table(part.facets().get(0));
-    this.kind = table + " kind";
-    this.free = Cure.word(kind, "freestanding").words();
+    this.free = report.onPosts();
   }
 
   List<Finding> findings() {
@@ -65,9 +59,11 @@ final class HeldByBuilding {
     if (asked.kind() == Kind.HUNG) {
       ceiling(layout.wall().room().ceiling());
       fallsAlong();
-      findings.addAll(BeyondJoists.findings(layout, part, new WholeWall(rule, Severity.ERROR)));
+      findings.addAll(
+          BeyondJoists.findings(layout, part, new WholeWall(report.rule(), Severity.ERROR)));
     }
-    if (asked.fixing().base().filter(base -> base == Base.SINGLE_SKIN).isPresent()) {
+    boolean isThin = asked.fixing().base().filter(base -> base == Base.SINGLE_SKIN).isPresent();
+    if (asked.isOnWall() && isThin) {
       add(
           Severity.WARNING,
           "a wall one brick thick is not checked for what it is to hold",
@@ -116,7 +112,11 @@ final class HeldByBuilding {
                   + " over the length of ledger "
                   + placed.member().mark()
                   + ", which lies level",
-              "let the wall stand free " + free + ", or fix it to a wall (" + kind + ")");
+              "let the wall stand free "
+                  + free
+                  + ", or fix it to a wall ("
+                  + report.key("kind")
+                  + ")");
         }
       }
     }
@@ -147,17 +147,17 @@ final class HeldByBuilding {
   /** Of a frame that lies on the building's wall. */
   private void plates(FacetLayout facet) {
     facet.members().stream()
-        .filter(member -> member.role() == MemberRole.PLATE)
-        .forEach(plate -> anchored("plate " + plate.mark(), along(plate, facet)));
+        .filter(Member::endsUprights)
+        .forEach(plate -> anchored(plate.role().word() + " " + plate.mark(), along(plate, facet)));
   }
 
   /** Through a plate or just beside it. */
   private long along(Member plate, FacetLayout facet) {
-    FacetPlane plane = facet.facet().plane();
-    double middle = plate.box().centre().y;
     return part.anchors().stream()
         .filter(anchor -> isOf(anchor, facet))
-        .filter(anchor -> Math.abs(plane.fromRoom(anchor.place()).y() - middle) < BESIDE_PLATE)
+        .map(anchor -> facet.facet().plane().fromRoom(anchor.place()))
+        .map(place -> Shapes.point(place.x(), place.y()))
+        .filter(place -> place.distance(plate.footprint()) < BESIDE_PLATE)
         .count();
   }
 
@@ -177,10 +177,7 @@ final class HeldByBuilding {
     }
   }
 
-  /** A support of its own is that of a facet, which is named. */
   private void add(Severity severity, String sentence, String suggestion) {
-    boolean isNamed = sentence.contains("facet ") || !Supports.isOwn(table);
-    String told = isNamed ? sentence : "for facet " + part.facets().get(0) + ", " + sentence;
-    findings.add(new WholeWall(rule, severity).finding(told, suggestion));
+    findings.add(report.named(severity, sentence, suggestion));
   }
 }

@@ -16,26 +16,25 @@ import plycrag.wall.room.GivenSupport.Kind;
  *
  * @param edge what is not held, and why
  * @param kind of the support
- * @param table that tells it, as a file has its header
+ * @param report with the keys of its part
  * @param lengthKey the key that tells how long its facet is
  * @param tape what lengths are told with
  */
-record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tape) {
+record HeldEdge(Unheld edge, Kind kind, PartReport report, String lengthKey, Tape tape) {
   /** Where somebody gets behind a wall (a choice, no source), mm. */
   private static final double SPACE = 600;
 
   /** What leans so far is no higher for being longer, degrees. */
   private static final double LEVEL = 90;
 
-  static HeldEdge of(Unheld edge, SupportPart part, Layout layout) {
+  static HeldEdge of(Unheld edge, SupportPart part, PartReport report, Layout layout) {
     String lengthKey =
         layout.wall().facets().stream()
             .filter(facet -> facet.name().equals(edge.facet()))
             .map(Facet::lengthKey)
             .findFirst()
             .orElseThrow();
-    String table = layout.wall().supports().table(edge.facet());
-    return new HeldEdge(edge, part.asked().kind(), table, lengthKey, layout.wall().tape());
+    return new HeldEdge(edge, part.asked().kind(), report, lengthKey, layout.wall().tape());
   }
 
   /** What was found and required, where that is a length. */
@@ -118,7 +117,7 @@ record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tap
               + " or more "
               + angle(edge.required())
               + ", or let the wall stand on posts "
-              + onPosts();
+              + report.onPosts();
       case TOO_LOW -> "make facet " + edge.facet() + " longer (" + lengthKey + ")" + lowElse();
       case CEILING ->
           "make facet "
@@ -126,7 +125,7 @@ record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tap
               + " shorter ("
               + lengthKey
               + "), or let the wall stand on posts "
-              + onPosts();
+              + report.onPosts();
       case BRACE -> further() + ", or take knee braces " + across("knee-braces");
       case NO_BRACE -> "take knee braces " + across("knee-braces");
       case HEEL -> further();
@@ -176,14 +175,10 @@ record HeldEdge(Unheld edge, Kind kind, String table, String lengthKey, Tape tap
   }
 
   private String across(String what) {
-    return Cure.word(key("across"), what).words();
-  }
-
-  private String onPosts() {
-    return Cure.word(key("kind"), "freestanding").words();
+    return report.cure("across", what);
   }
 
   private String key(String name) {
-    return table + " " + name;
+    return report.key(name);
   }
 }

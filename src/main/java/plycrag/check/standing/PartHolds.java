@@ -16,15 +16,13 @@ import plycrag.wall.GivenWall.FoldEdges;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Kind;
 import plycrag.wall.room.GivenSupport.Lateral;
-import plycrag.wall.room.Supports;
 
 /** Whether one part of a support holds its facets, and does not sway. */
 final class PartHolds {
-  private final String rule;
+  private final PartReport report;
   private final Layout layout;
   private final SupportPart part;
   private final GivenSupport asked;
-  private final String table;
   private final String sheets;
   private final List<Finding> findings = new ArrayList<>();
 
@@ -32,16 +30,15 @@ final class PartHolds {
    * @param rule that finds
    */
   PartHolds(String rule, Layout layout, SupportPart part) {
-    this.rule = rule;
+    this.report = PartReport.of(rule, layout, part);
     this.layout = layout;
     this.part = part;
     this.asked = part.asked();
-    this.table = layout.wall().supports().table(part.facets().get(0));
-    this.sheets = Cure.word(table + " lateral", "sheets").words();
+    this.sheets = report.cure("lateral", "sheets");
   }
 
   List<Finding> findings() {
-    if (asked.needsFoot() && !standsFirst()) {
+    if (asked.needsFoot() && !report.stands()) {
       foot();
       return findings;
     }
@@ -59,75 +56,98 @@ final class PartHolds {
     return findings;
   }
 
-  /** Whether it holds the lowest facet of its run. */
-  private boolean standsFirst() {
-    return layout.runs().get(part.run()).get(0).facet().name().equals(part.facets().get(0));
-  }
-
   private void foot() {
-    String facet = part.facets().get(0);
+    String facet = report.facet();
     String what = asked.kind() == Kind.HINGED ? "a hinge" : "a support on posts";
-    add(
-        Severity.ERROR,
-        "facet "
-            + facet
-            + " stands on a facet that is held another way, and "
-            + what
-            + " holds all from the floor up",
-        "let it hold the facets below too, or fix facet "
-            + facet
-            + " to a building or hang it ("
-            + table
-            + " kind)");
-  }
-
-  /** The support, and of which facets where there are others. */
-  private String support() {
-    return layout.support().orElseThrow().parts().size() == 1
-        ? "the support"
-        : "the support of facet " + String.join(", ", part.facets());
+    findings.add(
+        report.plain(
+            Severity.ERROR,
+            "facet "
+                + facet
+                + " stands on a facet that is held another way, and "
+                + what
+                + " holds all from the floor up",
+            "let it hold the facets below too, or fix facet "
+                + facet
+                + " to a building or hang it ("
+                + report.key("kind")
+                + ")"));
   }
 
   private void unheld() {
     for (Unheld unheld : part.unheld()) {
-      HeldEdge edge = HeldEdge.of(unheld, part, layout);
-      WholeWall report = new WholeWall(rule, Severity.ERROR);
+      HeldEdge edge = HeldEdge.of(unheld, part, report, layout);
+      WholeWall whole = new WholeWall(report.rule(), Severity.ERROR);
       findings.add(
           edge.measure()
               .map(
                   measure ->
-                      report.finding(
+                      whole.finding(
                           unheld.facet(), "", measure, edge.sentence(), edge.suggestion()))
-              .orElseGet(() -> report.finding(edge.sentence(), edge.suggestion())));
+              .orElseGet(() -> whole.finding(edge.sentence(), edge.suggestion())));
     }
   }
 
   private void unmet() {
     for (String facet : part.unmet()) {
-      add(
-          Severity.ERROR,
-          "facet " + facet + " has no timber where the support is to end on it",
-          "supports end on studs that reach the upper edge, and are 500 mm long or more where that"
-              + " slants: give the facet such an edge ([[facet]] outline), or hold it another way"
-              + " ("
-              + table
-              + " kind)");
+      findings.add(
+          report.plain(
+              Severity.ERROR,
+              "facet " + facet + " has no timber where the support is to end on it",
+              "supports end on studs that reach the upper edge, and are 500 mm long or more where that"
+                  + " slants: give the facet such an edge ([[facet]] outline), or hold it another way"
+                  + " ("
+                  + report.key("kind")
+                  + ")"));
     }
   }
 
   private void sway() {
     if (asked.bracing().lateral() == Lateral.NONE) {
-      add(
-          Severity.ERROR,
-          "nothing keeps " + support() + " from swaying along the wall",
-          "let the sheets do it " + sheets + ", or braces (" + table + " lateral)");
+      findings.add(
+          report.named(
+              Severity.ERROR,
+              "nothing keeps the support from swaying along the wall",
+              swingsOnPosts()
+                  ? "let braces do it " + braces()
+                  : "let the sheets do it "
+                      + sheets
+                      + ", or braces ("
+                      + report.key("lateral")
+                      + ")"));
+    }
+    if (swingsOnPosts()) {
+      besideHinges();
     }
     if (isBraced() && !asked.hasPosts()) {
-      add(
-          Severity.ERROR,
-          "braces are asked for where there are no posts",
-          "let the sheets keep it from swaying " + sheets);
+      findings.add(
+          report.named(
+              Severity.ERROR,
+              "braces are asked for where there are no posts",
+              "let the sheets keep it from swaying " + sheets));
     }
+  }
+
+  /** What moves stiffens no posts, and where these are braced from behind knee braces end too. */
+  private void besideHinges() {
+    Lateral lateral = asked.bracing().lateral();
+    if (lateral == Lateral.SHEETS || lateral == Lateral.KNEE_BRACES) {
+      String what =
+          lateral == Lateral.SHEETS
+              ? "sheets that swing keep no posts from swaying along the wall"
+              : "knee braces find no place on the posts of a hinged wall, which are braced from"
+                  + " behind";
+      findings.add(report.named(Severity.ERROR, what, "let braces do it " + braces()));
+    }
+  }
+
+  /** Whether what its posts hold moves, so that its sheets stiffen none of them. */
+  private boolean swingsOnPosts() {
+    return asked.kind() == Kind.HINGED && asked.hasPosts();
+  }
+
+  private String braces() {
+    return report.cure("lateral", "braces");
   }
 
   private boolean isBraced() {
@@ -138,16 +158,21 @@ final class PartHolds {
   private void narrow(Lateral lateral) {
     String knees =
         "let braces do it "
-            + Cure.word(table + " lateral", "braces").words()
+            + braces()
             + ", or set the posts further apart ("
-            + table
-            + " bay)";
-    add(
-        Severity.ERROR,
-        "there is no room between the posts for what keeps them from swaying along the wall",
-        lateral == Lateral.KNEE_BRACES
-            ? knees
-            : "let the sheets do it " + sheets + ", or make the wall wide enough for two posts");
+            + report.key("bay")
+            + ")";
+    findings.add(
+        report.named(
+            Severity.ERROR,
+            "there is no room between the posts for what keeps them from swaying along the wall",
+            lateral == Lateral.KNEE_BRACES ? knees : widerOrSheets()));
+  }
+
+  private String widerOrSheets() {
+    return swingsOnPosts()
+        ? "make the wall wide enough for two posts, further apart (" + report.key("bay") + ")"
+        : "let the sheets do it " + sheets + ", or make the wall wide enough for two posts";
   }
 
   private void apart() {
@@ -155,7 +180,7 @@ final class PartHolds {
     if (widest > asked.bay() + Tolerance.TOUCH) {
       Tape tape = layout.wall().tape();
       findings.add(
-          new WholeWall(rule, Severity.WARNING)
+          new WholeWall(report.rule(), Severity.WARNING)
               .finding(
                   "",
                   "",
@@ -167,8 +192,8 @@ final class PartHolds {
                       + " were the most that was asked for",
                   "set the studs closer ([frame] stud-spacing): supports stand where studs do; or"
                       + " allow more ("
-                      + table
-                      + " bay)"));
+                      + report.key("bay")
+                      + ")"));
     }
   }
 
@@ -177,23 +202,18 @@ final class PartHolds {
       return;
     }
     if (layout.runs().stream().anyMatch(run -> run.size() < 2) || layout.runs().size() > 1) {
-      add(
-          Severity.ERROR,
-          "a hinged wall has a kick that stands and one facet or more on it, and no wall beside it",
-          "give a kick and what swings on it, by themselves");
+      findings.add(
+          report.named(
+              Severity.ERROR,
+              "a hinged wall has a kick that stands and one facet or more on it, and no wall beside it",
+              "give a kick and what swings on it, by themselves"));
     }
     if (layout.wall().foldEdges() == FoldEdges.MITRED) {
-      add(
-          Severity.ERROR,
-          "sheets and timber that are mitred to one angle bind at another",
-          "cut them square " + Cure.word("[wall] fold-edges", "square").words());
+      findings.add(
+          report.named(
+              Severity.ERROR,
+              "sheets and timber that are mitred to one angle bind at another",
+              "cut them square " + Cure.word("[wall] fold-edges", "square").words()));
     }
-  }
-
-  /** A support of its own is that of a facet, which is named. */
-  private void add(Severity severity, String sentence, String suggestion) {
-    boolean isNamed = sentence.contains("facet ") || !Supports.isOwn(table);
-    String told = isNamed ? sentence : "for facet " + part.facets().get(0) + ", " + sentence;
-    findings.add(new WholeWall(rule, severity).finding(told, suggestion));
   }
 }

@@ -149,4 +149,10 @@ public record Member(
     }
     return Shapes.ring(corners);
   }
+
+  /** Whether uprights end on it: a plate, or a rake that runs further than it rises. */
+  public boolean endsUprights() {
+    boolean isAlong = role == MemberRole.PLATE || role == MemberRole.RAKE;
+    return isAlong && Math.abs(direction.u()) > Math.abs(direction.v());
+  }
 }

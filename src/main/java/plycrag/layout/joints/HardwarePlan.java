@@ -133,8 +133,8 @@ public final class HardwarePlan {
   private void add(Tether tether) {
     List<FacetLayout> run = Facet.runs(facets, FacetLayout::facet).get(0);
     FacetLayout top = run.get(run.size() - 1);
-    double behind = wall.sheet().thickness() + wall.frame().depth();
-    Vector3 held = top.facet().plane().toRoom(new Vector3(tether.u(), tether.v(), behind));
+    Vector3 held =
+        top.facet().plane().toRoom(new Vector3(tether.u(), tether.v(), wall.frameBack()));
     hardware.add(
         new Hardware(
             tether.mark(),

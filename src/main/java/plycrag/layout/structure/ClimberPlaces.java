@@ -8,13 +8,12 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Point;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.Tolerance;
 import plycrag.geometry.Vector3;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
-import plycrag.layout.pattern.Insert;
-import plycrag.layout.screws.ScrewPoint;
 import plycrag.wall.FacetAtAngle;
 
 /**
@@ -94,19 +93,15 @@ public final class ClimberPlaces {
         (upright, its) -> chosen(facet, upright, its).forEach(spot -> add(facet, upright, spot)));
   }
 
+  /** Their marks begin with the facet's name. */
   private static Stream<Spot> inserts(FacetLayout facet) {
-    String name = facet.facet().name() + " ";
-    Stream<Spot> inserts = facet.inserts().stream().map(one -> spot(name, one));
-    Stream<Spot> points = facet.screwPoints().stream().map(one -> spot(name, one));
-    return Stream.concat(inserts, points);
+    return Stream.concat(
+        facet.inserts().stream().map(one -> spot(one.mark(), one.centre())),
+        facet.screwPoints().stream().map(one -> spot(one.mark(), one.centre())));
   }
 
-  private static Spot spot(String facet, Insert insert) {
-    return new Spot(facet + insert.mark(), insert.centre().getX(), insert.centre().getY());
-  }
-
-  private static Spot spot(String facet, ScrewPoint point) {
-    return new Spot(facet + point.mark(), point.centre().getX(), point.centre().getY());
+  private static Spot spot(String mark, Point centre) {
+    return new Spot(mark, centre.getX(), centre.getY());
   }
 
   private static Stream<Spot> corners(FacetLayout facet) {

@@ -48,8 +48,9 @@ final class Anchorage {
     }
     if (!asked.hasPosts()) {
       PlatePlaces middles = new PlatePlaces(asked.fixing().spacing(), wall.tape());
-      for (PlacedMember plate : run.feet()) {
-        for (double along : middles.of(plate.member().box(), run.uprights(plate.member().box()))) {
+      for (PlacedMember plate : run.frames().feet()) {
+        for (double along :
+            middles.of(plate.member().box(), run.frames().uprights(plate.member()))) {
           String mark = "AN" + (before + anchors.size() + 1);
           double middle = plate.member().depth() / 2;
           double low = plate.member().box().getMinY();

@@ -6,22 +6,21 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Point;
-import plycrag.geometry.Direction;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
-import plycrag.layout.frame.MemberRole;
-import plycrag.units.Tape;
+import plycrag.wall.Wall;
 import plycrag.wall.room.GivenSupport.Base;
 import plycrag.wall.room.GivenSupport.Fixing;
 
 /**
- * A plumb frame that lies flat on the building's wall: it is fixed along its plates, and there is
- * no timber behind it. Anchors go through a plate between the uprights that end on it; where a stud
- * of the building is behind one of those, through that, near its end. What stands on the floor
- * carries its weight.
+ * A plumb frame that lies flat on the building's wall: it is fixed along its plates, level or
+ * slanting, and there is no timber behind it. Anchors go through a plate between the uprights that
+ * end on it; where a stud of the building is behind one of those, through that, near its end. What
+ * stands on the floor carries its weight.
  */
 final class FlatOnWall {
   /** From the end of a plate, and from what ends on it (common practice, no source), mm. */
@@ -43,15 +42,15 @@ final class FlatOnWall {
 
   private final RunSite run;
   private final Fixing fixing;
-  private final Tape tape;
+  private final Wall wall;
 
   /**
    * @param run whose facets are plumb
    */
-  FlatOnWall(RunSite run, Tape tape) {
+  FlatOnWall(RunSite run, Wall wall) {
     this.run = run;
     this.fixing = run.asked().fixing();
-    this.tape = tape;
+    this.wall = wall;
   }
 
   /** Where an anchor goes through a member, in the facet, mm. */
@@ -73,7 +72,7 @@ final class FlatOnWall {
   }
 
   private Anchor anchor(Place place, FacetLayout facet, int number) {
-    Vector3 back = new Vector3(place.u(), place.v(), run.behind());
+    Vector3 back = new Vector3(place.u(), place.v(), wall.frameBack());
     return new Anchor(
         "AN" + number,
         place.member().mark(),
@@ -82,18 +81,16 @@ final class FlatOnWall {
   }
 
   private static Stream<Member> plates(FacetLayout facet) {
-    return facet.members().stream()
-        .filter(member -> member.role() == MemberRole.PLATE)
-        .filter(member -> member.direction().equals(Direction.LEVEL));
+    return facet.members().stream().filter(Member::endsUprights);
   }
 
   private Stream<Place> places(Member plate, FacetLayout facet) {
-    List<Member> uprights = run.uprights(facet, plate.box());
+    List<Member> uprights = run.frames().uprights(facet, plate);
     if (fixing.base().filter(base -> base == Base.STUDS).isPresent()) {
       return onStuds(facet, plate.box()).flatMap(x -> onStud(x, plate, uprights, facet).stream());
     }
     List<Envelope> boxes = uprights.stream().map(Member::box).toList();
-    return new PlatePlaces(fixing.spacing(), tape)
+    return new PlatePlaces(fixing.spacing(), wall.tape())
         .of(plate.box(), boxes).stream()
             .flatMap(u -> through(plate, u, WITHIN_BAY, facet).stream());
   }
@@ -129,13 +126,19 @@ final class FlatOnWall {
   private static Optional<Place> through(
       Member plate, double wished, double most, FacetLayout facet) {
     return near(wished, most, u -> isOffScrews(plate, facet, screw -> screw.getX() - u))
-        .map(u -> new Place(plate, u, plate.box().centre().y));
+        .map(u -> new Place(plate, u, middle(plate, u)));
+  }
+
+  /** How high the middle of a plate is at a place along it. */
+  private static double middle(Member plate, double u) {
+    Coordinate centre = plate.box().centre();
+    return centre.y + (u - centre.x) * plate.direction().v() / plate.direction().u();
   }
 
   /** The place nearest to a plate on what ends on it. */
   private static Optional<Place> through(Member upright, Member plate, FacetLayout facet) {
     Envelope box = upright.box();
-    boolean isAbove = box.centre().y > plate.box().centre().y;
+    boolean isAbove = box.centre().y > middle(plate, box.centre().x);
     double wished = isAbove ? box.getMinY() + UP : box.getMaxY() - UP;
     return near(wished, WITHIN_BAY, v -> isOffScrews(upright, facet, screw -> screw.getY() - v))
         .map(v -> new Place(upright, box.centre().x, v));

@@ -60,9 +60,7 @@ final class PartDraft {
             .map(facet -> new Unheld(facet.name(), Unheld.Cause.NOT_FLAT, facet.angle(), 0))
             .toList();
     List<Anchor> anchors =
-        leaning.isEmpty()
-            ? new FlatOnWall(site, wall.tape()).anchors(numbers.anchors())
-            : List.of();
+        leaning.isEmpty() ? new FlatOnWall(site, wall).anchors(numbers.anchors()) : List.of();
     numbers.count(anchors, List.of());
     SupportFrame frame = new SupportFrame(List.of(), List.of(), leaning, false);
     return part(List.of(), anchors, List.of(), frame, 0);
@@ -144,9 +142,10 @@ final class PartDraft {
       add(meeting, first, byTimber.get(meeting.second().get()).member());
       return;
     }
-    Optional<Member> touched = site.touched(first, meeting.facet());
+    Optional<Member> touched = site.frames().touched(first, meeting.facet());
     touched.ifPresentOrElse(
-        member -> add(site.onto(meeting, member), first, member), () -> unmet.add(meeting.facet()));
+        member -> add(site.frames().onto(meeting, member), first, member),
+        () -> unmet.add(meeting.facet()));
   }
 
   private void add(Meeting meeting, PlacedMember first, Member second) {

@@ -1,7 +1,6 @@
 package plycrag.layout.support;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -9,15 +8,10 @@ import org.locationtech.jts.geom.Envelope;
 import plycrag.geometry.Direction.Span;
 import plycrag.geometry.FacetPlane;
 import plycrag.geometry.FloorAxes;
-import plycrag.geometry.Solid;
 import plycrag.geometry.Vector3;
 import plycrag.layout.facet.FacetLayout;
-import plycrag.layout.frame.Footing;
 import plycrag.layout.frame.FramedFacet;
-import plycrag.layout.frame.Member;
-import plycrag.layout.frame.MemberRole;
 import plycrag.solve.support.BackEdge;
-import plycrag.solve.support.Meeting;
 import plycrag.solve.support.SectionPlace;
 import plycrag.solve.support.SupportSite;
 import plycrag.wall.Facet;
@@ -36,12 +30,6 @@ final class RunSite {
 
   /** Where tethers are held near a ledger's end, it goes on by so much (a choice), mm. */
   private static final double PAST = 80;
-
-  /** How far a member is pushed to find what it meets, and how far it must then reach in, mm. */
-  private static final double PUSH = 1;
-
-  private static final double REACH = 0.3;
-  private static final double FLUSH = 1;
 
   private final Wall wall;
   private final GivenSupport asked;
@@ -109,6 +97,11 @@ final class RunSite {
     return run.stream().map(facet -> facet.facet().name()).toList();
   }
 
+  /** What of the frames it meets. */
+  RunFrames frames() {
+    return new RunFrames(wall, run, stands);
+  }
+
   /** Whether it has studs to hold it by. */
   boolean isBearing() {
     return !site.studs().isEmpty();
@@ -144,11 +137,6 @@ final class RunSite {
     return asked.kind() == Kind.HINGED ? run.subList(0, 1) : run;
   }
 
-  /** From a face to the back of its frame, mm. */
-  double behind() {
-    return wall.sheet().thickness() + wall.frame().depth();
-  }
-
   private BackEdge back(FacetLayout facet) {
     FramedFacet frame = facet.frame();
     Envelope box = new Envelope();
@@ -157,8 +145,10 @@ final class RunSite {
     return new BackEdge(
         frame.facet().name(),
         frame.facet().angle(),
-        new SectionPlace(plane.y(box.getMinY(), behind()), plane.z(box.getMinY(), behind())),
-        new SectionPlace(plane.y(box.getMaxY(), behind()), plane.z(box.getMaxY(), behind())),
+        new SectionPlace(
+            plane.y(box.getMinY(), wall.frameBack()), plane.z(box.getMinY(), wall.frameBack())),
+        new SectionPlace(
+            plane.y(box.getMaxY(), wall.frameBack()), plane.z(box.getMaxY(), wall.frameBack())),
         studs.of(facet),
         studs.of(facet).stream().map(stud -> studs.fall(facet, stud)).toList(),
         studs.clear(facet),
@@ -232,47 +222,7 @@ final class RunSite {
   }
 
   private Vector3 held(double u, double v) {
-    return top().plane().toRoom(new Vector3(u, v, behind()));
-  }
-
-  /** The plates that the lowest frame stands on; none where it is above the floor. */
-  List<PlacedMember> feet() {
-    FramedFacet lowest = run.get(0).frame();
-    if (!stands || Footing.hangs(lowest.facet())) {
-      return List.of();
-    }
-    FacetPlane plane = lowest.facet().plane();
-    double behind = wall.sheet().thickness();
-    FacetPlane back =
-        new FacetPlane(
-            plane.angle(), plane.left(), plane.y(0, behind), plane.z(0, behind), plane.floorAxes());
-    double low = lowest.footing().plateLow();
-    return lowest.members().stream()
-        .filter(
-            member -> member.role() == MemberRole.PLATE && member.box().getMinY() <= low + FLUSH)
-        .map(member -> new PlacedMember(member, back, 0))
-        .toList();
-  }
-
-  /** What of the lowest frame stands on a plate, from the left, in the facet. */
-  List<Envelope> uprights(Envelope plate) {
-    return uprights(run.get(0), plate).stream().map(Member::box).toList();
-  }
-
-  /** What of a frame ends on a plate, from the left, in the facet. */
-  List<Member> uprights(FacetLayout facet, Envelope plate) {
-    return facet.members().stream()
-        .filter(member -> member.role().isUpright())
-        .filter(member -> endsOn(member.box(), plate))
-        .sorted(Comparator.comparingDouble(member -> member.box().getMinX()))
-        .toList();
-  }
-
-  private static boolean endsOn(Envelope upright, Envelope plate) {
-    boolean touches =
-        Math.abs(upright.getMinY() - plate.getMaxY()) < FLUSH
-            || Math.abs(upright.getMaxY() - plate.getMinY()) < FLUSH;
-    return touches && upright.getMaxX() > plate.getMinX() && upright.getMinX() < plate.getMaxX();
+    return top().plane().toRoom(new Vector3(u, v, wall.frameBack()));
   }
 
   /** The face of the building's wall, y of the run. */
@@ -305,49 +255,5 @@ final class RunSite {
   /** Left sides of the studs of its uppermost facet that may bear, x of the run, mm. */
   List<Double> upperStuds() {
     return studs.of(run.get(run.size() - 1));
-  }
-
-  /** That part of where a support meets a frame that lies on one upright member of it. */
-  Meeting onto(Meeting meeting, Member member) {
-    if (!member.role().isUpright()) {
-      return meeting;
-    }
-    FacetPlane plane = frame(meeting.facet()).facet().plane();
-    SectionPlace place = meeting.place();
-    double middle =
-        plane.fromRoom(plane.floorAxes().toRoom(new Vector3(0, place.y(), place.z()))).y();
-    double half = meeting.length() / 2;
-    Envelope back = member.far().getEnvelopeInternal();
-    double low = Math.max(middle - half, back.getMinY());
-    double high = Math.min(middle + half, back.getMaxY());
-    double v = (low + high) / 2;
-    return meeting.on(new SectionPlace(plane.y(v, behind()), plane.z(v, behind())), high - low);
-  }
-
-  private FramedFacet frame(String facet) {
-    return run.stream()
-        .filter(one -> one.facet().name().equals(facet))
-        .findFirst()
-        .orElseThrow()
-        .frame();
-  }
-
-  /** The member of a facet's frame that a support's member lies flat against, studs first. */
-  Optional<Member> touched(PlacedMember placed, String facet) {
-    FramedFacet frame = frame(facet);
-    Vector3 push =
-        placed.member().role() == MemberRole.RAIL
-            ? new Vector3(0, 0, PUSH + Math.max(0, frame.footing().packing()))
-            : frame.facet().plane().normal();
-    Solid pushed = placed.body().mapped(corner -> corner.plus(push));
-    double thickness = wall.sheet().thickness();
-    return frame.members().stream()
-        .filter(
-            member ->
-                member
-                    .body(thickness)
-                    .mapped(frame.facet().plane()::toRoom)
-                    .overlapsByMoreThan(REACH, pushed))
-        .min(Comparator.comparing(member -> !member.role().isUpright()));
   }
 }

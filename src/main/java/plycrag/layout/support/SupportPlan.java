@@ -16,6 +16,7 @@ import plycrag.wall.Facet;
 import plycrag.wall.Wall;
 import plycrag.wall.room.GivenSupport;
 import plycrag.wall.room.GivenSupport.Across;
+import plycrag.wall.room.GivenSupport.Lateral;
 
 /** Sets what holds each part of the wall up, and finds what of the frame it meets. */
 public final class SupportPlan {
@@ -102,9 +103,9 @@ public final class SupportPlan {
 
   private static SupportFrame hinged(GivenSupport asked, RunSite run) {
     double height = run.anchorHeight();
+    boolean braced = asked.bracing().lateral() == Lateral.BRACES;
     return asked.hasPosts()
-        ? HingedOnPosts.of(
-            run.site(), asked.behind(), run.railFront(), height, stiffening(asked.bracing()))
+        ? HingedOnPosts.of(run.site(), asked.behind(), run.railFront(), height, braced)
         : HingedFoot.of(run.site(), asked.behind(), height, run.pastStations());
   }
 

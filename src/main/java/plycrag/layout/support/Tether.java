@@ -48,7 +48,6 @@ public record Tether(String mark, Task task, double u, double v, Vector3 anchor)
    */
   public Vector3 held(Wall wall, List<Facet> run, double angle) {
     List<FacetAtAngle> turnedFacets = FacetAtAngle.of(wall, run, angle);
-    double behind = wall.sheet().thickness() + wall.frame().depth();
-    return turnedFacets.get(turnedFacets.size() - 1).at(new Vector3(u, v, behind));
+    return turnedFacets.get(turnedFacets.size() - 1).at(new Vector3(u, v, wall.frameBack()));
   }
 }

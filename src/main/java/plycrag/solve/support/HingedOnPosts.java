@@ -2,6 +2,7 @@ package plycrag.solve.support;
 
 import java.util.List;
 import plycrag.geometry.Direction;
+import plycrag.solve.support.Stiffening.Along;
 
 /**
  * What holds a hinged run that stands by itself: posts behind it, as high as what holds the moving
@@ -38,14 +39,14 @@ public final class HingedOnPosts {
    * @param behind from the hindmost of the kick to the posts' face, mm
    * @param front where the rails end, y in mm
    * @param height where the moving part is held on the posts, mm
-   * @param stiffening what keeps the posts from swaying along the wall
+   * @param braced whether braces keep the posts from swaying along the wall
    */
   public static SupportFrame of(
-      SupportSite site, double behind, double front, double height, Stiffening stiffening) {
-    return new HingedOnPosts(site, behind, front, height).frame(stiffening);
+      SupportSite site, double behind, double front, double height, boolean braced) {
+    return new HingedOnPosts(site, behind, front, height).frame(braced);
   }
 
-  private SupportFrame frame(Stiffening stiffening) {
+  private SupportFrame frame(boolean braced) {
     BackEdge longest = site.backs().get(0);
     BackEdge kick = longest.atAll(site.stations(longest));
     double level = site.level(kick);
@@ -62,7 +63,9 @@ public final class HingedOnPosts {
     List<SupportTimber> posts = site.stations().stream().map(x -> station(x, kick, level)).toList();
     new PostRow(site, posts, rear(), PostRow.Reach.of(posts), draft).tie();
     PostRow.Reach reach = new PostRow.Reach(level + Freestanding.ROOM, top(), FREE);
-    new PostRow(site, posts, face + site.breadth(), reach, draft).stiffen(stiffening);
+    Along along = braced ? Along.BRACES : Along.NOTHING;
+    new PostRow(site, posts, face + site.breadth(), reach, draft)
+        .stiffen(new Stiffening(along, false, 0));
     return draft.frame();
   }
 

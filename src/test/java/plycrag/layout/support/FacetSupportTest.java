@@ -3,9 +3,11 @@ package plycrag.layout.support;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import plycrag.Walls;
+import plycrag.check.Found;
 import plycrag.check.Inspection;
 import plycrag.finding.Finding;
 import plycrag.layout.Layout;
@@ -53,9 +55,17 @@ class FacetSupportTest {
   }
 
   private static List<String> sentences(String toml) {
+    return told(toml, Finding::sentence);
+  }
+
+  private static List<String> suggestions(String toml) {
+    return told(toml, Finding::suggestion);
+  }
+
+  private static List<String> told(String toml, Function<Finding, String> words) {
     return Inspection.of(Walls.laidOut(toml)).findings().stream()
         .filter(one -> one.rule().equals("support-holds"))
-        .map(Finding::sentence)
+        .map(words)
         .toList();
   }
 
@@ -136,6 +146,58 @@ class FacetSupportTest {
     assertThat(parts(wall + kick + upper + FEW + free.replace("facet.", ""))).hasSize(1);
     assertThat(sentences(wall + kick + free + upper + FEW))
         .contains("nothing is told that holds facet upper, and other facets have a support");
+  }
+
+  /** How far the building is behind a wall that lies flat on it says nothing of what hangs. */
+  @Test
+  void aRoofHangsOverAWallThatLiesFlat() {
+    String toml =
+        FACE.replace("angle = 15", "angle = 0")
+            + ROOF
+            + "[facet.support]\nkind = \"hung\"\n"
+            + FEW
+            + FIXED.replace("behind = 600", "behind = 0")
+            + JOISTS;
+    assertThat(sentences(toml)).isEmpty();
+    assertThat(roles(parts(toml).get(1))).containsExactly(MemberRole.LEDGER, MemberRole.HANGER);
+  }
+
+  /** Whose own support it is stands in the sentence; posts are no cure above another support. */
+  @Test
+  void aFindingOfAnOwnSupportNamesItsFacet() {
+    String toml =
+        FACE
+            + ROOF
+            + "[facet.support]\nkind = \"hung\"\n"
+            + FEW
+            + FIXED
+            + JOISTS
+            + "no-drill = true\n";
+    Found.by("support-holds", toml)
+        .times(2)
+        .says("nothing may be fixed to the building, and this support is")
+        .suggests("let it stand free ([support] kind = \"freestanding\")");
+    assertThat(sentences(toml))
+        .contains("for facet roof, nothing may be fixed to the building, and this support is");
+    assertThat(suggestions(toml)).contains("let it stand free ([facet.support] kind)");
+  }
+
+  /** What moves stiffens no posts, nor do knees find room where these are braced from behind. */
+  @Test
+  void postsOfAHingedWallWantBraces() {
+    String hinged =
+        "[wall]\nwidth = 2400\nraise = 140\nfold-edges = \"square\"\n"
+            + "[[facet]]\nname = \"kick\"\nlength = 320\n"
+            + "[[facet]]\nname = \"main\"\nangle = 25\nlength = 2000\n"
+            + FEW
+            + "[support]\nkind = \"hinged\"\nfixed-to = \"posts\"\nlateral = ";
+    assertThat(sentences(hinged + "\"braces\"\n")).isEmpty();
+    assertThat(sentences(hinged + "\"sheets\"\n"))
+        .containsExactly("sheets that swing keep no posts from swaying along the wall");
+    assertThat(sentences(hinged + "\"knee-braces\"\n"))
+        .containsExactly(
+            "knee braces find no place on the posts of a hinged wall, which are braced from"
+                + " behind");
   }
 
   @Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import plycrag.Walls;
 import plycrag.check.Found;
+import plycrag.geometry.Shapes;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
@@ -97,6 +98,38 @@ class FlatOnWallTest {
     Found.by("support-holds", wall("studs", "first-stud = 1200\nbuilding-stud-spacing = 1200\n"))
         .isError(true)
         .says("plate PL1 meets 1 place to fix it to, and two are the least");
+  }
+
+  /**
+   * An upper edge that slants is fixed along its rake as the foot is along its plate: every anchor
+   * goes through the middle of what it holds, 22.5 mm from both of its sides.
+   */
+  @Test
+  void anUpperEdgeThatSlantsIsFixedAlongItsRake() {
+    Layout layout =
+        Walls.laidOut(
+            wall("concrete", "")
+                .replace(
+                    "length = 2400\nwidth = 2400",
+                    "outline = [[0, 0], [2400, 0], [2400, 1800], [0, 2300]]"));
+    FacetLayout facet = layout.facets().get(0);
+    for (MemberRole role : List.of(MemberRole.PLATE, MemberRole.RAKE)) {
+      Member member =
+          facet.members().stream().filter(one -> one.role() == role).findFirst().orElseThrow();
+      assertThat(on(layout, member.mark()))
+          .as(role.word())
+          .hasSizeGreaterThanOrEqualTo(4)
+          .allSatisfy(
+              anchor ->
+                  assertThat(
+                          member
+                              .footprint()
+                              .getExteriorRing()
+                              .distance(Shapes.point(anchor.place().x(), anchor.place().z())))
+                      .isCloseTo(22.5, within(1e-3)));
+    }
+    Found.by("support-holds", layout).isNothing();
+    Found.by("hardware-clear", layout).isNothing();
   }
 
   @Test

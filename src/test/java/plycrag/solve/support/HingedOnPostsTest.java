@@ -8,16 +8,14 @@ import static plycrag.solve.support.Sections.timbers;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import plycrag.solve.support.Stiffening.Along;
 
 /** A hinged run that stands by itself, timber of 40 by 100 mm. */
 class HingedOnPostsTest {
   private static final List<Double> TWO = List.of(0.0, 600.0);
   private static final BackEdge KICK = back("kick", 0, 0, 100, 0, 400);
-  private static final Stiffening BRACED = new Stiffening(Along.BRACES, false, 600);
 
   private static SupportFrame frame(BackEdge kick, double height) {
-    return HingedOnPosts.of(site(TWO, 600, kick), 200, 500, height, BRACED);
+    return HingedOnPosts.of(site(TWO, 600, kick), 200, 500, height, true);
   }
 
   private static List<String> sides(SupportFrame frame, TimberUse use) {
