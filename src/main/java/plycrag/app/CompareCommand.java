@@ -1,5 +1,6 @@
 package plycrag.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,11 +16,14 @@ import picocli.CommandLine.Spec;
     name = "compare",
     mixinStandardHelpOptions = true,
     description =
-        "Sets two walls side by side: figures, costs, and what of the shopping list differs;"
-            + " writes nothing.")
+        "Sets two walls side by side: figures, costs, and what of the shopping list differs; a"
+            + " folder that was built stands for the inputs that it keeps. Writes nothing.")
 final class CompareCommand implements Callable<Integer> {
 
-  @Parameters(index = "0", paramLabel = "A", description = "A parameter file.")
+  @Parameters(
+      index = "0",
+      paramLabel = "A",
+      description = "A parameter file, or a folder that was built.")
   private Path one;
 
   @Parameters(index = "1", paramLabel = "B", description = "Another.")
@@ -36,7 +40,7 @@ final class CompareCommand implements Callable<Integer> {
     List<Design.Judged> walls = new ArrayList<>();
     int code = Exit.WELL;
     for (Path path : List.of(one, other)) {
-      Job job = Job.checking(Source.named(path, terminal.in()), terminal.quiet());
+      Job job = Job.checking(source(path, terminal), terminal.quiet());
       code = Math.max(code, job.run((design, inputs) -> walls.add(design)));
     }
     if (walls.size() == 2) {
@@ -44,5 +48,9 @@ final class CompareCommand implements Callable<Integer> {
       comparison.lines().forEach(terminal.out()::println);
     }
     return code;
+  }
+
+  private static Source source(Path path, Terminal terminal) {
+    return Files.isDirectory(path) ? Source.madeInto(path) : Source.named(path, terminal.in());
   }
 }

@@ -42,6 +42,7 @@ final class Comparison {
     add(lines, "screws through sheets", first, second, tally -> "" + tally.counts().screws());
     add(lines, "waste of sheets, %", first, second, one -> percent(one.waste().sheets()));
     add(lines, "waste of sticks, %", first, second, one -> percent(one.waste().sticks()));
+    add(lines, "largest utilisation", first, second, Comparison::utilisation);
     add(lines, "errors", first, second, tally -> "" + tally.errors());
     add(lines, "warnings", first, second, tally -> "" + tally.warnings());
     lines.addAll(differences("To buy", bought(one), bought(other)));
@@ -59,6 +60,12 @@ final class Comparison {
 
   private static String cost(Tally tally) {
     return tally.cost().map(sum -> sum.toPlainString()).orElse("not known");
+  }
+
+  private static String utilisation(Tally tally) {
+    return tally.utilisation().isPresent()
+        ? Decimal.of(tally.utilisation().getAsDouble(), 2)
+        : "not reckoned";
   }
 
   private static String percent(double part) {

@@ -1,9 +1,11 @@
 package plycrag.app;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import plycrag.catalog.FlatSteel;
 import plycrag.files.Digest;
+import plycrag.files.OutputFile;
 import plycrag.files.json.Manifest;
 import plycrag.prices.PriceList;
 import plycrag.read.ParameterFile;
@@ -22,31 +24,42 @@ import plycrag.wall.InsertPosition;
  * @param positions what came of the list of positions; none if the file names no list
  * @param steel what came of the catalogue of brackets; none if the file names none
  * @param origin names and hashes
+ * @param copies of all that was read, for the folder that is made from it
  */
 record Inputs(
     Reading<Parameters> reading,
     Reading<PriceList> prices,
     Reading<List<InsertPosition>> positions,
     Reading<List<FlatSteel>> steel,
-    Manifest.Origin origin) {
+    Manifest.Origin origin,
+    List<OutputFile> copies) {
+
+  /** Copies the list. */
+  Inputs {
+    copies = List.copyOf(copies);
+  }
 
   /** A file that was named, and what it holds. */
   private static final class Named {
     private final Source source;
+    private final Path named;
     private final byte[] content;
 
-    private Named(Source source, byte[] content) {
+    private Named(Source source, Path named) throws Source.SourceException {
       this.source = source;
-      this.content = content;
+      this.named = named;
+      this.content = source.bytes();
     }
 
     static Named of(Source source) throws Source.SourceException {
-      return new Named(source, source.bytes());
+      return new Named(source, Path.of(source.name()));
     }
 
     static Optional<Named> beside(Source file, Optional<String> path)
         throws Source.SourceException {
-      return path.isPresent() ? Optional.of(of(file.beside(path.get()))) : Optional.empty();
+      return path.isPresent()
+          ? Optional.of(new Named(file.beside(path.get()), Path.of(path.get())))
+          : Optional.empty();
     }
 
     String path() {
@@ -87,7 +100,15 @@ record Inputs(
             file.input(),
             prices.map(Named::input),
             positions.map(Named::input),
-            steel.map(Named::input)));
+            steel.map(Named::input)),
+        copies(file, List.of(prices, positions, steel)));
+  }
+
+  private static List<OutputFile> copies(Named file, List<Optional<Named>> lists) {
+    InputCopies copies = new InputCopies();
+    copies.add(file.named, file.content);
+    lists.stream().flatMap(Optional::stream).forEach(list -> copies.add(list.named, list.content));
+    return copies.files();
   }
 
   /** What becomes of them. */

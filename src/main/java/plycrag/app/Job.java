@@ -99,7 +99,10 @@ final class Job {
   private void write(Design.Judged design, Inputs inputs, Path folder)
       throws OutputFolderException, Unwritten {
     List<OutputFile> files =
-        progress.during("Drawing " + source.name(), () -> Release.of(Deliverable.of(design, part)));
+        new ArrayList<>(
+            progress.during(
+                "Drawing " + source.name(), () -> Release.of(Deliverable.of(design, part))));
+    inputs.copies().stream().filter(copy -> part.takes(copy.path())).forEach(files::add);
     if (!part.isWhole()) {
       files = noted(files, design, folder);
     }

@@ -33,6 +33,7 @@ record Study(String wall, List<Vary> keys, List<Variant> variants) {
           "sticks",
           "sheet_waste_percent",
           "stick_waste_percent",
+          "largest_utilisation",
           "errors",
           "warnings",
           "unbeaten");

@@ -2,6 +2,7 @@ package plycrag.app;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 import plycrag.stock.JobFigures;
@@ -17,6 +18,7 @@ import plycrag.stock.JobFigures;
  * @param counts of what it is made of
  * @param errors that were found
  * @param warnings likewise
+ * @param utilisation the largest of the preliminary structural check; empty where there is none
  */
 record Tally(
     Optional<BigDecimal> cost,
@@ -26,7 +28,8 @@ record Tally(
     JobFigures.Waste waste,
     Counts counts,
     int errors,
-    int warnings) {
+    int warnings,
+    OptionalDouble utilisation) {
 
   /**
    * What a wall is made of.
@@ -58,7 +61,8 @@ record Tally(
             layout.members().size(),
             layout.screws().size()),
         design.checked().findings(Severity.ERROR).size(),
-        design.checked().findings(Severity.WARNING).size());
+        design.checked().findings(Severity.WARNING).size(),
+        design.checked().structure().largest());
   }
 
   /** Whether it may be made. */

@@ -40,12 +40,16 @@ record Variant(List<String> values, Optional<Tally> tally, String fault) {
                     Cell.of(one.counts().sticks()),
                     Cell.number(100 * one.waste().sheets(), 1),
                     Cell.number(100 * one.waste().sticks(), 1),
+                    one.utilisation().isPresent()
+                        ? Cell.number(one.utilisation().getAsDouble(), 2)
+                        : none,
                     Cell.of(one.errors()),
                     Cell.of(one.warnings()),
                     Cell.of(isBest ? "yes" : "")))
         .orElseGet(
             () ->
                 List.of(
+                    none,
                     none,
                     none,
                     none,

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,7 +98,7 @@ class StudyCommandTest {
   void aVariantThatIsNoWallSaysWhyAndTheOthersAreTried() throws IOException {
     assertThat(study("facet.angle=80:100:10")).isZero();
     assertThat(TestFiles.read(folder.resolve("made/slipway-study/study.csv")))
-        .contains("\n100,,,,,,,,,,wrong: 100 degrees is too great");
+        .contains("\n100,,,,,,,,,,,wrong: 100 degrees is too great");
     assertThat(study("facet.angel=20:40:10")).isEqualTo(2);
     assertThat(err.toString()).contains("the nearest known key is facet.angle");
   }
@@ -140,7 +141,8 @@ class StudyCommandTest {
         new JobFigures.Waste(0, 0),
         new Tally.Counts(inserts, sheets, sticks, 1, 1),
         0,
-        0);
+        0,
+        OptionalDouble.empty());
   }
 
   @Test

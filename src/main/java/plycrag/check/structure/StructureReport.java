@@ -2,6 +2,7 @@ package plycrag.check.structure;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What the preliminary check of a wall's strength found.
@@ -17,6 +18,14 @@ public record StructureReport(Optional<String> leftOut, List<StructureLine> line
 
   public static StructureReport without(String reason) {
     return new StructureReport(Optional.of(reason), List.of());
+  }
+
+  /** The largest utilisation of all lines that have one. */
+  public OptionalDouble largest() {
+    return lines.stream()
+        .flatMap(line -> line.utilisation().stream())
+        .mapToDouble(Double::doubleValue)
+        .max();
   }
 
   /** How many lines fail. */
