@@ -26,7 +26,7 @@ final class CompareCommand implements Callable<Integer> {
       description = "A parameter file, or a folder that was built.")
   private Path one;
 
-  @Parameters(index = "1", paramLabel = "B", description = "Another.")
+  @Parameters(index = "1", paramLabel = "B", description = "Another wall, likewise.")
   private Path other;
 
   @Spec private CommandSpec spec;
@@ -51,6 +51,8 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private static Source source(Path path, Terminal terminal) {
-    return Files.isDirectory(path) ? Source.madeInto(path) : Source.named(path, terminal.in());
+    return Files.isDirectory(path)
+        ? new BuiltFolder(path).parameters()
+        : Source.named(path, terminal.in());
   }
 }

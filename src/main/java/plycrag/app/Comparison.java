@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.units.Decimal;
+import plycrag.units.Significant;
 
 /** Two walls side by side, as lines for a terminal. */
 final class Comparison {
@@ -42,7 +43,8 @@ final class Comparison {
     add(lines, "screws through sheets", first, second, tally -> "" + tally.counts().screws());
     add(lines, "waste of sheets, %", first, second, one -> percent(one.waste().sheets()));
     add(lines, "waste of sticks, %", first, second, one -> percent(one.waste().sticks()));
-    add(lines, "largest utilisation", first, second, Comparison::utilisation);
+    add(lines, "strength, largest utilisation", first, second, Comparison::utilisation);
+    add(lines, "strength, lines that fail", first, second, Comparison::failing);
     add(lines, "errors", first, second, tally -> "" + tally.errors());
     add(lines, "warnings", first, second, tally -> "" + tally.warnings());
     lines.addAll(differences("To buy", bought(one), bought(other)));
@@ -63,9 +65,15 @@ final class Comparison {
   }
 
   private static String utilisation(Tally tally) {
-    return tally.utilisation().isPresent()
-        ? Decimal.of(tally.utilisation().getAsDouble(), 2)
-        : "not reckoned";
+    return tally
+        .strength()
+        .flatMap(Tally.Strength::largest)
+        .map(Significant::of)
+        .orElse("not reckoned");
+  }
+
+  private static String failing(Tally tally) {
+    return tally.strength().map(found -> "" + found.failing()).orElse("not reckoned");
   }
 
   private static String percent(double part) {

@@ -58,7 +58,7 @@ import plycrag.stock.ToolList;
 import plycrag.wall.Output;
 import plycrag.wall.buying.MaterialWishes;
 
-/** Everything that a wall's folder holds, but for its manifest. */
+/** Everything that a wall's folder holds, but for its manifest and the inputs that it keeps. */
 public final class Deliverable {
   private final CheckedLayout checked;
   private final MaterialWishes buying;

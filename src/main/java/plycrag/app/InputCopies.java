@@ -13,34 +13,52 @@ import plycrag.files.OutputFile;
 /**
  * What was read, to be kept beside what is made of it, so that anybody can build it again.
  *
- * <p>The parameter file comes first. What lies in its folder or under it keeps its path from there,
- * so that the copy finds it; what lies elsewhere has its name alone. A character that some file
- * system would misread becomes a hyphen.
+ * <p>The parameter file and its lists lie to each other as they did, so that the copy finds them:
+ * where it names one above its own folder, it lies so many folders deeper. What is named by an
+ * absolute path has its name alone, and a character that some file system would misread becomes a
+ * hyphen; there the copy has to be told the new name before it is built.
  */
 final class InputCopies {
-  /** The folder that they lie in. */
-  static final String FOLDER = "inputs";
+  /** What they lie in begins so. */
+  static final String FOLDER = "inputs/";
 
-  private static final String UP = "..";
+  private static final Path UP = Path.of("..");
+  private static final Path DEEPER = Path.of("wall");
 
   private final List<OutputFile> files = new ArrayList<>();
+  private final Set<Path> kept = new HashSet<>();
   private final Set<String> taken = new HashSet<>();
+  private final Path home;
 
   /**
-   * Adds one.
+   * For lists as a parameter file names them.
    *
-   * @param named its path as it was named, from the parameter file's folder
+   * @param named their paths, from the parameter file's folder or absolute
+   */
+  InputCopies(List<Path> named) {
+    Path deep = Path.of("");
+    for (int up = named.stream().mapToInt(InputCopies::ups).max().orElse(0); up > 0; up--) {
+      deep = deep.resolve(DEEPER);
+    }
+    this.home = deep;
+  }
+
+  private static int ups(Path named) {
+    return (int)
+        StreamSupport.stream(named.normalize().spliterator(), false).filter(UP::equals).count();
+  }
+
+  /**
+   * Keeps a file, once however often it is named.
+   *
+   * @param named its path, from the parameter file's folder or absolute
    * @param content its bytes, as read
    */
   void add(Path named, byte[] content) {
-    Path path = named.normalize();
-    boolean isBeneath = !path.isAbsolute() && !path.startsWith(UP);
-    String wanted = isBeneath ? safe(path) : safe(String.valueOf(path.getFileName()));
-    String free = wanted;
-    for (int number = 2; !taken.add(free.toLowerCase(Locale.ROOT)); number++) {
-      free = numbered(wanted, number);
+    Path from = named.isAbsolute() ? named.getFileName() : named;
+    if (kept.add(named.normalize())) {
+      files.add(new OutputFile(FOLDER + free(safe(home.resolve(from).normalize())), content));
     }
-    files.add(new OutputFile(FOLDER + "/" + free, content));
   }
 
   /** All of them, in the order in which they came. */
@@ -48,14 +66,21 @@ final class InputCopies {
     return List.copyOf(files);
   }
 
-  /**
-   * Where the copy of a parameter file lies.
-   *
-   * @param folder of the deliverable
-   * @param name of the file that it was made from
-   */
-  static Path parameters(Path folder, String name) {
-    return folder.resolve(FOLDER).resolve(safe(name));
+  /** Where nothing else is, or has to have a folder. */
+  private String free(String wanted) {
+    String path = wanted;
+    for (int number = 2; isTaken(path.toLowerCase(Locale.ROOT)); number++) {
+      path = number + "/" + wanted;
+    }
+    taken.add(path.toLowerCase(Locale.ROOT));
+    return path;
+  }
+
+  private boolean isTaken(String path) {
+    return taken.stream()
+        .anyMatch(
+            other ->
+                other.equals(path) || other.startsWith(path + "/") || path.startsWith(other + "/"));
   }
 
   private static String safe(Path path) {
@@ -67,12 +92,5 @@ final class InputCopies {
   private static String safe(String name) {
     String plain = name.replaceAll("[^A-Za-z0-9._-]", "-");
     return plain.matches("[A-Za-z0-9].*") ? plain : "file" + plain;
-  }
-
-  private static String numbered(String path, int number) {
-    int point = path.indexOf('.', path.lastIndexOf('/') + 1);
-    return point < 0
-        ? path + "-" + number
-        : path.substring(0, point) + "-" + number + path.substring(point);
   }
 }

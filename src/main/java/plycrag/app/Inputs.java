@@ -1,6 +1,7 @@
 package plycrag.app;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import plycrag.catalog.FlatSteel;
@@ -104,10 +105,16 @@ record Inputs(
         copies(file, List.of(prices, positions, steel)));
   }
 
+  /** Those whose places are given by how they are named come first. */
   private static List<OutputFile> copies(Named file, List<Optional<Named>> lists) {
-    InputCopies copies = new InputCopies();
+    List<Named> named =
+        lists.stream()
+            .flatMap(Optional::stream)
+            .sorted(Comparator.comparing(list -> list.named.isAbsolute()))
+            .toList();
+    InputCopies copies = new InputCopies(named.stream().map(list -> list.named).toList());
     copies.add(file.named, file.content);
-    lists.stream().flatMap(Optional::stream).forEach(list -> copies.add(list.named, list.content));
+    named.forEach(list -> copies.add(list.named, list.content));
     return copies.files();
   }
 

@@ -5,8 +5,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import plycrag.files.json.Manifest;
-import plycrag.files.json.ManifestReader;
 
 /**
  * Text that the user wrote: a file on the disk, or what came in by standard input.
@@ -36,30 +34,6 @@ record Source(Path path, Content content) {
   /** A file on the disk, or standard input if it is named {@code -}. */
   static Source named(Path path, InputStream in) {
     return isStandardInput(path) ? new Source(STANDARD_INPUT, in::readAllBytes) : new Source(path);
-  }
-
-  /**
-   * The parameter file that a folder was made from, as the folder keeps it; where it keeps none,
-   * reading it says so.
-   */
-  static Source madeInto(Path folder) {
-    try {
-      return ManifestReader.read(Files.readAllBytes(folder.resolve(Manifest.PATH)))
-          .map(manifest -> InputCopies.parameters(folder, manifest.origin().parameters().file()))
-          .filter(Files::isRegularFile)
-          .map(Source::new)
-          .orElseGet(() -> none(folder));
-    } catch (IOException e) {
-      return none(folder);
-    }
-  }
-
-  private static Source none(Path folder) {
-    return new Source(
-        folder,
-        () -> {
-          throw new IOException("it keeps no parameter file that it was built from");
-        });
   }
 
   /** Whether this names standard input. */

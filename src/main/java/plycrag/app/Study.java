@@ -34,6 +34,7 @@ record Study(String wall, List<Vary> keys, List<Variant> variants) {
           "sheet_waste_percent",
           "stick_waste_percent",
           "largest_utilisation",
+          "strength_lines_failing",
           "errors",
           "warnings",
           "unbeaten");

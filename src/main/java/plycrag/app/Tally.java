@@ -2,7 +2,8 @@ package plycrag.app;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import plycrag.check.structure.StructureLine;
+import plycrag.check.structure.StructureReport;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
 import plycrag.stock.JobFigures;
@@ -18,7 +19,7 @@ import plycrag.stock.JobFigures;
  * @param counts of what it is made of
  * @param errors that were found
  * @param warnings likewise
- * @param utilisation the largest of the preliminary structural check; empty where there is none
+ * @param strength what the preliminary structural check says; empty where there is none
  */
 record Tally(
     Optional<BigDecimal> cost,
@@ -29,7 +30,7 @@ record Tally(
     Counts counts,
     int errors,
     int warnings,
-    OptionalDouble utilisation) {
+    Optional<Strength> strength) {
 
   /**
    * What a wall is made of.
@@ -41,6 +42,23 @@ record Tally(
    * @param screws through sheets
    */
   record Counts(int inserts, int sheets, int sticks, int members, int screws) {}
+
+  /**
+   * What the preliminary structural check says.
+   *
+   * @param largest utilisation; empty where no line has one
+   * @param failing how many lines fail, those that have no utilisation too
+   */
+  record Strength(Optional<Double> largest, int failing) {
+    private static Optional<Strength> of(StructureReport report) {
+      return report.lines().isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              new Strength(
+                  report.governing(line -> true).flatMap(StructureLine::utilisation),
+                  report.failing()));
+    }
+  }
 
   /** That of a wall that was judged. */
   static Tally of(Design.Judged design) {
@@ -62,7 +80,7 @@ record Tally(
             layout.screws().size()),
         design.checked().findings(Severity.ERROR).size(),
         design.checked().findings(Severity.WARNING).size(),
-        design.checked().structure().largest());
+        Strength.of(design.checked().structure()));
   }
 
   /** Whether it may be made. */

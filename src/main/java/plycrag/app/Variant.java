@@ -3,6 +3,7 @@ package plycrag.app;
 import java.util.List;
 import java.util.Optional;
 import plycrag.document.Cell;
+import plycrag.units.Significant;
 
 /**
  * One of the walls of a study.
@@ -40,9 +41,8 @@ record Variant(List<String> values, Optional<Tally> tally, String fault) {
                     Cell.of(one.counts().sticks()),
                     Cell.number(100 * one.waste().sheets(), 1),
                     Cell.number(100 * one.waste().sticks(), 1),
-                    one.utilisation().isPresent()
-                        ? Cell.number(one.utilisation().getAsDouble(), 2)
-                        : none,
+                    one.strength().flatMap(Tally.Strength::largest).map(Variant::cell).orElse(none),
+                    one.strength().map(found -> Cell.of(found.failing())).orElse(none),
                     Cell.of(one.errors()),
                     Cell.of(one.warnings()),
                     Cell.of(isBest ? "yes" : "")))
@@ -59,6 +59,11 @@ record Variant(List<String> values, Optional<Tally> tally, String fault) {
                     none,
                     none,
                     none,
+                    none,
                     Cell.of("wrong: " + fault)));
+  }
+
+  private static Cell cell(double utilisation) {
+    return Cell.number(utilisation, Significant.decimals(utilisation));
   }
 }

@@ -1,12 +1,9 @@
 package plycrag.book;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Predicate;
 import plycrag.check.CheckedLayout;
 import plycrag.check.structure.Assumptions;
 import plycrag.check.structure.StructureLine;
@@ -47,8 +44,10 @@ final class Strength {
                 + " its place. It knows the loads below and no others, and what it does not check is"
                 + " not strong for that."));
     blocks.add(new Paragraph(summary()));
-    worst(line -> true).ifPresent(line -> blocks.add(new Paragraph(inFull(line))));
-    worst(StructureLine::hasFormula).ifPresent(line -> blocks.add(new Paragraph(inFull(line))));
+    report.governing(line -> true).ifPresent(line -> blocks.add(new Paragraph(inFull(line))));
+    report
+        .governing(StructureLine::hasFormula)
+        .ifPresent(line -> blocks.add(new Paragraph(inFull(line))));
     blocks.add(kinds());
     blocks.add(new Paragraph("What was assumed, each to be put right in [structure]:"));
     blocks.add(new Points(Assumptions.of(checked.layout())));
@@ -65,7 +64,7 @@ final class Strength {
             + " fail, "
             + report.unchecked()
             + " are not checked.";
-    return worst(line -> true).map(line -> governs(line) + " " + counts).orElse(counts);
+    return report.governing(line -> true).map(line -> governs(line) + " " + counts).orElse(counts);
   }
 
   private static String governs(StructureLine line) {
@@ -76,13 +75,6 @@ final class Strength {
         + ", with "
         + Significant.of(line.utilisation().orElseThrow())
         + " times what it bears.";
-  }
-
-  private Optional<StructureLine> worst(Predicate<StructureLine> which) {
-    return report.lines().stream()
-        .filter(line -> line.utilisation().isPresent())
-        .filter(which)
-        .max(Comparator.comparingDouble(line -> line.utilisation().orElseThrow()));
   }
 
   /** As an engineer redoes it. */

@@ -9,8 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import plycrag.TestFiles;
 import plycrag.files.OutputFile;
 
@@ -28,11 +31,12 @@ class InputCopiesTest {
     return new Plycrag(new PrintWriter(out, true), new PrintWriter(err, true)).run(arguments);
   }
 
-  private static List<String> paths(String... named) {
-    InputCopies copies = new InputCopies();
-    for (String one : named) {
-      copies.add(Path.of(one), new byte[0]);
-    }
+  /** Where a parameter file of a name and the lists that it names are kept, in their order. */
+  private static List<String> paths(String file, String... named) {
+    List<Path> lists = Stream.of(named).map(Path::of).toList();
+    InputCopies copies = new InputCopies(lists);
+    copies.add(Path.of(file), new byte[0]);
+    lists.forEach(list -> copies.add(list, new byte[0]));
     return copies.files().stream().map(OutputFile::path).toList();
   }
 
@@ -43,16 +47,38 @@ class InputCopiesTest {
   }
 
   @Test
-  void whatLiesElsewhereHasItsNameAlone() {
-    assertThat(paths("slip.toml", "../prices.csv", "/yard/holes.csv"))
-        .containsExactly("inputs/slip.toml", "inputs/prices.csv", "inputs/holes.csv");
+  void whatLiesAboveLiesAboveTheCopyToo() {
+    assertThat(paths("slip.toml", "../prices.csv", "../../yard/holes.csv", "steel.csv"))
+        .containsExactly(
+            "inputs/wall/wall/slip.toml",
+            "inputs/wall/prices.csv",
+            "inputs/yard/holes.csv",
+            "inputs/wall/wall/steel.csv");
   }
 
   @Test
-  void noTwoHaveOneNameWhateverItsLetters() {
-    assertThat(paths("slip.toml", "../a/List.csv", "../b/list.csv", "../c/list.csv"))
+  void anAbsolutePathLeavesItsNameAlone() {
+    assertThat(paths("slip.toml", "/yard/holes.csv"))
+        .containsExactly("inputs/slip.toml", "inputs/holes.csv");
+  }
+
+  @Test
+  void aFileThatIsNamedTwiceIsKeptOnce() {
+    assertThat(paths("slip.toml", "list.csv", "lists/../list.csv"))
+        .containsExactly("inputs/slip.toml", "inputs/list.csv");
+  }
+
+  @Test
+  void noTwoHaveOnePlaceWhateverItsLetters() {
+    assertThat(paths("slip.toml", "/a/List.csv", "/b/list.csv", "/c/list.csv"))
         .containsExactly(
-            "inputs/slip.toml", "inputs/List.csv", "inputs/list-2.csv", "inputs/list-3.csv");
+            "inputs/slip.toml", "inputs/List.csv", "inputs/2/list.csv", "inputs/3/list.csv");
+  }
+
+  @Test
+  void noFileIsWhereAnotherNeedsAFolder() {
+    assertThat(paths("slip.toml", "/a/lists", "lists/prices.csv"))
+        .containsExactly("inputs/slip.toml", "inputs/lists", "inputs/2/lists/prices.csv");
   }
 
   @Test
@@ -61,25 +87,26 @@ class InputCopiesTest {
         .containsExactly("inputs/the-slip.toml", "inputs/file.hidden/file-.csv");
   }
 
-  @Test
-  void aFolderIsMadeAgainFromItsInputsAlone() throws IOException {
+  @ParameterizedTest
+  @CsvSource({"lists/p.csv, slip.toml", "../p.csv, wall/slip.toml"})
+  void aFolderIsMadeAgainFromItsInputsAlone(String list, String kept) throws IOException {
     Path file = folder.resolve("given/slip.toml");
     Files.createDirectories(folder.resolve("given/lists"));
     String text =
-        "[[facet]]\nlength = 1200\n[wall]\nwidth = 1200\n[stock]\nprices = \"lists/p.csv\"\n";
+        "[[facet]]\nlength = 1200\n[wall]\nwidth = 1200\n[stock]\nprices = \"" + list + "\"\n";
     Files.writeString(file, text);
-    Files.writeString(folder.resolve("given/lists/p.csv"), PRICES);
+    Files.writeString(file.resolveSibling(list), PRICES);
     assertThat(run("build", file.toString(), "--out", folder.resolve("one").toString()))
         .as(err.toString())
         .isZero();
-    Path kept = folder.resolve("one/slip/inputs");
-    assertThat(TestFiles.read(kept.resolve("slip.toml"))).isEqualTo(text);
-    assertThat(TestFiles.read(kept.resolve("lists/p.csv"))).isEqualTo(PRICES);
+    Path copy = folder.resolve("one/slip/inputs").resolve(kept);
+    assertThat(TestFiles.read(copy)).isEqualTo(text);
+    assertThat(TestFiles.read(copy.resolveSibling(list))).isEqualTo(PRICES);
 
-    String again = kept.resolve("slip.toml").toString();
-    assertThat(run("build", again, "--out", folder.resolve("two").toString())).isZero();
+    assertThat(run("build", copy.toString(), "--out", folder.resolve("two").toString())).isZero();
     assertThat(Files.readAllBytes(folder.resolve("two/slip/manifest.json")))
         .isEqualTo(Files.readAllBytes(folder.resolve("one/slip/manifest.json")));
+    assertThat(run("compare", file.toString(), folder.resolve("one/slip").toString())).isZero();
   }
 
   @Test
@@ -96,18 +123,40 @@ class InputCopiesTest {
   }
 
   @Test
-  void aFolderThatKeepsNothingIsToldByItsName() throws IOException {
+  void aFolderThatWasNotBuiltIsToldByItsName() throws IOException {
     Path file = folder.resolve("slip.toml");
     Files.writeString(file, "[[facet]]\nlength = 1200\n");
     assertThat(run("compare", file.toString(), folder.toString())).isEqualTo(Exit.FILES);
     assertThat(err.toString())
-        .contains(
-            folder + ": could not be read: it keeps no parameter file that it was built from");
+        .contains(folder + ": could not be read: it is no folder that was built");
+  }
+
+  @Test
+  void aPartWithoutInputsSaysThatItKeepsNone() throws IOException {
+    Path file = folder.resolve("slip.toml");
+    Files.writeString(file, "[[facet]]\nlength = 1200\n");
+    String made = folder.resolve("one").toString();
+    assertThat(run("build", file.toString(), "--only", "lists", "--out", made)).isZero();
+    String part = folder.resolve("one/slip-part").toString();
+    assertThat(run("compare", file.toString(), part)).isEqualTo(Exit.FILES);
+    assertThat(err.toString()).contains("it keeps no parameter file that it was built from");
+  }
+
+  /** The rest of the folder is of another wall then. */
+  @Test
+  void anInputThatWasChangedIsTold() throws IOException {
+    Path file = folder.resolve("slip.toml");
+    Files.writeString(file, "[[facet]]\nlength = 1200\n");
+    assertThat(run("build", file.toString(), "--out", folder.resolve("one").toString())).isZero();
+    Path built = folder.resolve("one/slip");
+    Files.writeString(built.resolve("inputs/slip.toml"), "[[facet]]\nlength = 1300\n");
+    assertThat(run("compare", file.toString(), built.toString())).isEqualTo(Exit.FILES);
+    assertThat(err.toString()).contains("inputs/slip.toml was changed after the folder was built");
   }
 
   @Test
   void aListIsKeptAsItWasRead() {
-    InputCopies copies = new InputCopies();
+    InputCopies copies = new InputCopies(List.of());
     copies.add(Path.of("a.csv"), "é".getBytes(StandardCharsets.UTF_8));
     assertThat(copies.files().get(0).content()).containsExactly(0xC3, 0xA9);
   }

@@ -11,7 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,7 +100,7 @@ class StudyCommandTest {
   void aVariantThatIsNoWallSaysWhyAndTheOthersAreTried() throws IOException {
     assertThat(study("facet.angle=80:100:10")).isZero();
     assertThat(TestFiles.read(folder.resolve("made/slipway-study/study.csv")))
-        .contains("\n100,,,,,,,,,,,wrong: 100 degrees is too great");
+        .contains("\n100,,,,,,,,,,,,wrong: 100 degrees is too great");
     assertThat(study("facet.angel=20:40:10")).isEqualTo(2);
     assertThat(err.toString()).contains("the nearest known key is facet.angle");
   }
@@ -142,7 +144,7 @@ class StudyCommandTest {
         new Tally.Counts(inserts, sheets, sticks, 1, 1),
         0,
         0,
-        OptionalDouble.empty());
+        Optional.empty());
   }
 
   @Test
@@ -153,6 +155,27 @@ class StudyCommandTest {
     assertThat(tally("10.0", 5, 30, 2, 3).beats(usual)).isFalse();
     assertThat(tally("", 4, 31, 2, 3).beats(usual)).isTrue();
     assertThat(tally("", 6, 31, 2, 3).beats(usual)).isFalse();
+  }
+
+  /** The sample's own list, read by itself, has the same largest utilisation and failing lines. */
+  @Test
+  void whatIsToldOfStrengthIsWhatItsListSays() throws IOException {
+    String list = TestFiles.read(Path.of("out-samples/tide-gate/checks/structure.csv"));
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    List<CSVRecord> lines = CSVParser.parse(list, format).getRecords();
+    double largest =
+        lines.stream()
+            .map(line -> line.get("utilisation"))
+            .filter(one -> !one.isEmpty())
+            .mapToDouble(Double::parseDouble)
+            .max()
+            .orElseThrow();
+    long failing = lines.stream().filter(line -> line.get("status").equals("fails")).count();
+    assertThat(failing).isPositive();
+    assertThat(run("compare", "params/tide-gate.toml", file("slipway.toml", WALL))).isZero();
+    assertThat(out.toString())
+        .containsPattern("strength, largest utilisation +" + largest + " +not reckoned")
+        .containsPattern("strength, lines that fail +" + failing + " +not reckoned");
   }
 
   @Test

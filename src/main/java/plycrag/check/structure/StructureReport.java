@@ -1,8 +1,9 @@
 package plycrag.check.structure;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * What the preliminary check of a wall's strength found.
@@ -20,12 +21,12 @@ public record StructureReport(Optional<String> leftOut, List<StructureLine> line
     return new StructureReport(Optional.of(reason), List.of());
   }
 
-  /** The largest utilisation of all lines that have one. */
-  public OptionalDouble largest() {
+  /** Of some lines the one of the largest utilisation; empty where none has one. */
+  public Optional<StructureLine> governing(Predicate<StructureLine> which) {
     return lines.stream()
-        .flatMap(line -> line.utilisation().stream())
-        .mapToDouble(Double::doubleValue)
-        .max();
+        .filter(which)
+        .filter(line -> line.utilisation().isPresent())
+        .max(Comparator.comparingDouble(line -> line.utilisation().orElseThrow()));
   }
 
   /** How many lines fail. */
