@@ -7,6 +7,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import plycrag.app.shell.CompletedVerb;
+import plycrag.app.shell.FishCompletion;
+import plycrag.app.shell.ZshCompletion;
 
 /** Prints what makes a shell complete verbs and options. */
 @Command(

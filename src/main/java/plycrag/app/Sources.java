@@ -2,8 +2,8 @@ package plycrag.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
@@ -15,10 +15,7 @@ final class Sources {
       description = "Parameter files; - reads one from standard input.")
   private List<Path> files;
 
-  @Option(
-      names = {"-q", "--quiet"},
-      description = "Findings only, no summary.")
-  private boolean isQuiet;
+  @Mixin private Quiet quiet;
 
   /** The files in their order, as the user named them. */
   List<Source> of(CommandSpec verb) {
@@ -30,6 +27,6 @@ final class Sources {
 
   /** Where a run of the verb reads and writes, silent where that is asked. */
   Terminal terminal(CommandSpec verb) {
-    return isQuiet ? Terminal.of(verb).quiet() : Terminal.of(verb);
+    return quiet.terminal(verb);
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicInteger;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -41,6 +42,8 @@ final class StudyCommand implements Callable<Integer> {
       description = "Where the folder goes; ${DEFAULT-VALUE} by default.")
   private Path parent;
 
+  @Mixin private Quiet quiet;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -51,7 +54,7 @@ final class StudyCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), count + " variants are more than " + MOST + "; take larger steps");
     }
-    Terminal terminal = Terminal.of(spec);
+    Terminal terminal = quiet.terminal(spec);
     Source source = Source.named(file, terminal.in());
     try {
       byte[] content = source.bytes();

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
+import plycrag.app.shell.CompletedVerb;
 
 /** Every shell learns every verb and option; whether it takes them is tried with the shells. */
 class CompletionTest {

@@ -1,4 +1,4 @@
-package plycrag.app;
+package plycrag.app.shell;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -16,7 +16,7 @@ import picocli.CommandLine.Model.OptionSpec;
  * @param words what else may follow; empty for files, if it takes any
  * @param takesFiles whether files may follow
  */
-record CompletedVerb(
+public record CompletedVerb(
     String name, String brief, List<Flag> options, List<String> words, boolean takesFiles) {
 
   /**
@@ -28,11 +28,11 @@ record CompletedVerb(
    * @param words what may follow it; empty for anything
    * @param takesFile whether a file or a folder follows
    */
-  record Flag(
+  public record Flag(
       List<String> names, String brief, String value, List<String> words, boolean takesFile) {}
 
   /** All verbs of a command line, in its order. */
-  static List<CompletedVerb> of(CommandLine line) {
+  public static List<CompletedVerb> of(CommandLine line) {
     List<String> verbs = List.copyOf(line.getSubcommands().keySet());
     return line.getSubcommands().values().stream().map(verb -> of(verb, verbs)).toList();
   }

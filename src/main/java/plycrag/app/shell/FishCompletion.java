@@ -1,17 +1,17 @@
-package plycrag.app;
+package plycrag.app.shell;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What makes the shell fish complete. */
-final class FishCompletion {
-  private static final String START = "complete -c " + Plycrag.NAME;
+public final class FishCompletion {
+  private static final String START = "complete -c plycrag";
 
   private FishCompletion() {}
 
   /** The text to source. */
-  static String script(List<CompletedVerb> verbs) {
+  public static String script(List<CompletedVerb> verbs) {
     Stream<String> names =
         verbs.stream()
             .map(verb -> " -n __fish_use_subcommand -a " + verb.name() + described(verb.brief()));

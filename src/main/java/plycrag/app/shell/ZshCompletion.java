@@ -1,11 +1,11 @@
-package plycrag.app;
+package plycrag.app.shell;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What makes the shell zsh complete. */
-final class ZshCompletion {
+public final class ZshCompletion {
   private static final String SCRIPT =
       """
       #compdef plycrag
@@ -32,7 +32,7 @@ final class ZshCompletion {
   private ZshCompletion() {}
 
   /** The text to source, or to be found as {@code _plycrag}. */
-  static String script(List<CompletedVerb> verbs) {
+  public static String script(List<CompletedVerb> verbs) {
     return SCRIPT
         .replace(
             "VERBS",
