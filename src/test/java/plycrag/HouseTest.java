@@ -152,6 +152,8 @@ class HouseTest {
     rooms.put("files.lint", List.of("geometry"));
     rooms.put("files.geojson", List.of("units", "document", "files.json"));
     rooms.put("files.gltf", List.of("units", "document", "files.json"));
+    rooms.put(
+        "files.space", List.of("units", "document", "files.json", "files.gltf", "files.html"));
     rooms.put("files", List.of("units", "document", "files.json"));
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import plycrag.book.BuildBook;
 import plycrag.book.PartLabels;
+import plycrag.book.WallInSpace;
 import plycrag.check.ApprovedLayout;
 import plycrag.check.CheckedLayout;
 import plycrag.document.Book;
@@ -12,6 +13,7 @@ import plycrag.document.DrillProgram;
 import plycrag.document.PaperSize;
 import plycrag.document.Print;
 import plycrag.document.Table;
+import plycrag.document.WallPage;
 import plycrag.drawing.Portfolio;
 import plycrag.drawing.pen.OperationLayers;
 import plycrag.drawing.pen.PrintedSet;
@@ -33,6 +35,7 @@ import plycrag.files.ngc.Dialect;
 import plycrag.files.ngc.NgcWriter;
 import plycrag.files.pdf.BookWriter;
 import plycrag.files.pdf.PdfWriter;
+import plycrag.files.space.WallPageWriter;
 import plycrag.files.svg.SvgWriter;
 import plycrag.layout.Revision;
 import plycrag.layout.sheets.WorkedFace;
@@ -241,8 +244,17 @@ public final class Deliverable {
       addList("checks/structure.csv", StructureList.of(checked));
     }
     add("layout.geojson", FeatureMapWriter.write(LayoutMap.of(checked)));
-    if (part.takes("model.glb")) {
-      files.add(new OutputFile("model.glb", SceneWriter.write(WallModel.of(checked))));
+    if (part.mayTake(List.of("model.glb", "model.html"))) {
+      addModel();
+    }
+  }
+
+  private void addModel() {
+    byte[] model = SceneWriter.write(WallModel.of(checked));
+    files.add(new OutputFile("model.glb", model));
+    if (output.modelPage() && part.takes("model.html")) {
+      WallPage page = WallInSpace.of(checked, bill.figures(), bill.costs());
+      add("model.html", WallPageWriter.write(page, model));
     }
   }
 

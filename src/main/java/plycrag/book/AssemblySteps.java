@@ -18,28 +18,31 @@ final class AssemblySteps {
   }
 
   private static String words(Step step) {
-    String marks = String.join(", ", step.marks());
+    return step.marks().isEmpty()
+        ? sentence(step)
+        : sentence(step) + ": " + String.join(", ", step.marks());
+  }
+
+  /** What is done, without the marks. */
+  static String sentence(Step step) {
     return switch (step.task()) {
-      case BUILD_FLAT -> "Join the frame of facet " + step.facet() + " flat on the floor: " + marks;
+      case BUILD_FLAT -> "Join the frame of facet " + step.facet() + " flat on the floor";
       case BUILD_IN_PLACE ->
           "Join the frame of facet "
               + step.facet()
-              + " where it stays, each member held until it is fixed: "
-              + marks;
+              + " where it stays, each member held until it is fixed";
       case RAISE -> "Tilt up the frame of facet " + step.facet() + ", and prop it";
       case SIDE_FRAME ->
           "Join a side frame flat on the floor, with its gussets on both sides where no stud is"
-              + " under them; stand it, and prop it: "
-              + marks;
-      case SUPPORT -> support(step.role().orElseThrow()) + ": " + marks;
+              + " under them; stand it, and prop it";
+      case SUPPORT -> support(step.role().orElseThrow());
       case FIX ->
           "Fix the frame of facet "
               + step.facet()
               + " to the building's wall through its plates, packed solid at each anchor until it"
-              + " stands plumb: "
-              + marks;
-      case HOLD -> "Fix what holds facet " + step.facet() + ", the backups first: " + marks;
-      case SHEETS -> "Screw the sheets on to facet " + step.facet() + ": " + marks;
+              + " stands plumb";
+      case HOLD -> "Fix what holds facet " + step.facet() + ", the backups first";
+      case SHEETS -> "Screw the sheets on to facet " + step.facet();
     };
   }
 

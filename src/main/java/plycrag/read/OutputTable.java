@@ -3,6 +3,7 @@ package plycrag.read;
 import java.util.List;
 import java.util.stream.Stream;
 import plycrag.read.schema.DefaultValue;
+import plycrag.read.schema.FlagKind;
 import plycrag.read.schema.Parameter;
 import plycrag.read.schema.TableSpec;
 import plycrag.read.schema.Values;
@@ -47,12 +48,22 @@ final class OutputTable {
               + " one pitch, story rods for those whose rows or columns share their readings, and a"
               + " paper template only where neither serves; sheets draws a paper template for all.");
 
+  static final Parameter<Boolean> MODEL_PAGE =
+      new Parameter<>(
+          "model-page",
+          new FlagKind(),
+          DefaultValue.flag(true),
+          "Whether model.html is made, the wall in space for any browser, which takes a little over"
+              + " 1 MB.");
+
   static final TableSpec TABLE =
       new TableSpec(
           "output",
           false,
           "The files that are made.",
-          Stream.concat(Stream.of(DXF, PAPER, TEMPLATE_PAPER, TEMPLATES), LayerKeys.all().stream())
+          Stream.concat(
+                  Stream.of(DXF, PAPER, TEMPLATE_PAPER, TEMPLATES, MODEL_PAGE),
+                  LayerKeys.all().stream())
               .toList(),
           List.of());
 
@@ -64,6 +75,7 @@ final class OutputTable {
         values.get(PAPER),
         values.get(TEMPLATE_PAPER),
         values.get(TEMPLATES),
-        LayerKeys.record(values));
+        LayerKeys.record(values),
+        values.get(MODEL_PAGE));
   }
 }

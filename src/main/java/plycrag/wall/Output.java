@@ -8,13 +8,15 @@ package plycrag.wall;
  * @param templatePaper what true-size templates are printed on
  * @param templates when templates are printed
  * @param layers how the layers of drawings for cutting are named
+ * @param modelPage whether there is a page that shows the wall in space
  */
 public record Output(
     DxfVersion dxf,
     Paper paper,
     TemplatePaper templatePaper,
     Templates templates,
-    LayerNames layers) {
+    LayerNames layers,
+    boolean modelPage) {
 
   /** The DXF versions there are. */
   public enum DxfVersion {

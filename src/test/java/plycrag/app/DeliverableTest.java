@@ -80,7 +80,7 @@ class DeliverableTest {
       assertThat(files).extracting(OutputFile::path).doesNotHaveDuplicates().contains("index.html");
       for (OutputFile made : files) {
         String text = new String(made.content(), StandardCharsets.UTF_8);
-        assertThat(text).as(made.path()).doesNotContain("NaN", "Infinity");
+        assertThat(withoutBinary(text)).as(made.path()).doesNotContain("NaN", "Infinity");
         if (made.path().endsWith(".dxf")) {
           assertThat(DxfLint.faults(text)).as(made.path()).isEmpty();
         }
@@ -91,6 +91,11 @@ class DeliverableTest {
       boolean programs = files.stream().anyMatch(made -> made.path().startsWith("cnc/"));
       assertThat(programs && !judged.checked().isApproved()).isFalse();
     }
+  }
+
+  /** A model inside a page is in base64, which has all words of three letters sooner or later. */
+  private static String withoutBinary(String text) {
+    return text.replaceAll("[A-Za-z0-9+/]{500,}", "");
   }
 
   /** Book, drawings and lists too, of a machine that turns sheets, changes tools and cuts arcs. */

@@ -5,7 +5,7 @@ import plycrag.document.Scene.Spot;
 import plycrag.document.Xyz;
 
 /** The only place where a scene's axes become those of glTF. */
-final class GltfAxes {
+public final class GltfAxes {
   /** Steps of the grid in a millimetre and in a metre. */
   private static final double IN_MILLIMETRE = 1e3;
 
@@ -14,7 +14,7 @@ final class GltfAxes {
   private GltfAxes() {}
 
   /** A place in metres, y up, on the grid of 1 µm. */
-  static double[] metres(Xyz place) {
+  public static double[] metres(Xyz place) {
     Xyz swapped = swapped(place);
     return new double[] {metres(swapped.x()), metres(swapped.y()), metres(swapped.z())};
   }

@@ -3,13 +3,13 @@ package plycrag.files.html;
 import java.util.Locale;
 
 /** Text inside a page. */
-final class HtmlText {
+public final class HtmlText {
   private static final int REPLACEMENT = 0xFFFD;
 
   private HtmlText() {}
 
   /** The text with every character escaped that means something to a browser. */
-  static String of(String text) {
+  public static String of(String text) {
     StringBuilder escaped = new StringBuilder(text.length() + 16);
     text.codePoints().forEach(c -> append(escaped, c));
     return escaped.toString();
@@ -36,7 +36,7 @@ final class HtmlText {
   }
 
   /** Fills a template; numbers as digits of ASCII whatever the locale. */
-  static String fill(String template, Object... values) {
+  public static String fill(String template, Object... values) {
     return String.format(Locale.ROOT, template, values);
   }
 }

@@ -48,7 +48,7 @@ class TemplatesTest {
   }
 
   private static Output output(TemplatePaper paper, Output.Templates when) {
-    return new Output(DxfVersion.R2000, Paper.A4, paper, when, LayerNames.usual());
+    return new Output(DxfVersion.R2000, Paper.A4, paper, when, LayerNames.usual(), false);
   }
 
   private static List<String> words(Drawing drawing) {
