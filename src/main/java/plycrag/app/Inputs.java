@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import plycrag.catalog.FlatSteel;
 import plycrag.files.Digest;
 import plycrag.files.OutputFile;
@@ -26,6 +27,7 @@ import plycrag.wall.InsertPosition;
  * @param steel what came of the catalogue of brackets; none if the file names none
  * @param origin names and hashes
  * @param copies of all that was read, for the folder that is made from it
+ * @param paths of all that was read, as they are on the disk
  */
 record Inputs(
     Reading<Parameters> reading,
@@ -33,11 +35,13 @@ record Inputs(
     Reading<List<InsertPosition>> positions,
     Reading<List<FlatSteel>> steel,
     Manifest.Origin origin,
-    List<OutputFile> copies) {
+    List<OutputFile> copies,
+    List<Path> paths) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   Inputs {
     copies = List.copyOf(copies);
+    paths = List.copyOf(paths);
   }
 
   /** A file that was named, and what it holds. */
@@ -102,7 +106,11 @@ record Inputs(
             prices.map(Named::input),
             positions.map(Named::input),
             steel.map(Named::input)),
-        copies(file, List.of(prices, positions, steel)));
+        copies(file, List.of(prices, positions, steel)),
+        Stream.of(Optional.of(file), prices, positions, steel)
+            .flatMap(Optional::stream)
+            .map(named -> named.source.path())
+            .toList());
   }
 
   /** Those whose places are given by how they are named come first. */

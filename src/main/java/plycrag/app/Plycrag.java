@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       NewCommand.class,
       ViewCommand.class,
+      WatchCommand.class,
       CheckCommand.class,
       BuildCommand.class,
       ExplainCommand.class,

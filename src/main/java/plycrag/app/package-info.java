@@ -21,8 +21,9 @@
  *
  * <p>{@link plycrag.app.Starter} is a file to start from; {@link plycrag.app.Study} lays many
  * variants out side by side, whose text alone differs ({@link plycrag.app.EditedText}); {@link
- * plycrag.app.CompletedVerb} tells shells what the verbs declare. {@link plycrag.app.Progress}
- * alone reads a clock.
+ * plycrag.app.shell.CompletedVerb} tells shells what the verbs declare. {@link
+ * plycrag.app.Watching} looks for files that were saved, and hands what comes of them to {@code
+ * app.watch}. {@link plycrag.app.Progress} alone reads a clock.
  *
  * <p>Guarantees: {@code check} and {@code build} find the same and return the same; nothing is
  * written of a file that is wrong. Leaves out: everything that could be a value in another room.
