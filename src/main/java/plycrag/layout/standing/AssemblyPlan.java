@@ -181,7 +181,8 @@ final class AssemblyPlan {
     return ORDER.indexOf(role);
   }
 
-  private static List<String> upward(FacetLayout facet) {
+  /** A facet's pieces, from the floor up. */
+  static List<String> upward(FacetLayout facet) {
     return facet.pieces().stream()
         .sorted(
             Comparator.comparingDouble((Piece piece) -> piece.box().getMinY())

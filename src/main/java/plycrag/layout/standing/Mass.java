@@ -1,7 +1,6 @@
 package plycrag.layout.standing;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import plycrag.geometry.Solid;
@@ -9,6 +8,7 @@ import plycrag.geometry.Vector3;
 import plycrag.geometry.Volume;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
+import plycrag.layout.skin.Piece;
 import plycrag.layout.support.PlacedMember;
 import plycrag.wall.Wall;
 import plycrag.wall.room.Room.Handling;
@@ -47,15 +47,17 @@ public record Mass(double kilograms, Vector3 centre) {
    * back. Where edges are bevelled that is true but for the square of what they slant.
    */
   public static Mass ofSheets(Wall wall, FacetLayout facet) {
+    return facet.pieces().stream()
+        .map(piece -> ofPiece(wall, facet, piece))
+        .reduce(NONE, Mass::plus);
+  }
+
+  /** One of them. */
+  static Mass ofPiece(Wall wall, FacetLayout facet, Piece piece) {
     double half = wall.sheet().thickness() / 2;
     double density = wall.room().handling().sheetDensity();
-    return facet.pieces().stream()
-        .flatMap(
-            piece ->
-                Stream.of(
-                    ofPlate(facet, piece.outline(), half, half / 2, density),
-                    ofPlate(facet, piece.back(), half, half * 3 / 2, density)))
-        .reduce(NONE, Mass::plus);
+    return ofPlate(facet, piece.outline(), half, half / 2, density)
+        .plus(ofPlate(facet, piece.back(), half, half * 3 / 2, density));
   }
 
   private static Mass ofPlate(
