@@ -8,7 +8,7 @@ import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
 import plycrag.document.Book;
 import plycrag.document.Book.Block;
-import plycrag.document.Book.Checklist;
+import plycrag.document.Book.Facts;
 import plycrag.document.Book.Figure;
 import plycrag.document.Book.Link;
 import plycrag.document.Book.Paragraph;
@@ -17,9 +17,11 @@ import plycrag.document.Book.Section;
 import plycrag.drawing.Portfolio;
 import plycrag.drawing.pen.TitleLines;
 import plycrag.drawing.pen.ViewKind;
+import plycrag.drawing.room.ClimbingView;
 import plycrag.finding.Severity;
 import plycrag.layout.Layout;
-import plycrag.layout.facet.FacetLayout;
+import plycrag.stock.Costs;
+import plycrag.stock.JobFigures;
 import plycrag.stock.ScrewDrilling;
 import plycrag.stock.ShoppingList;
 import plycrag.stock.StickPlan;
@@ -62,27 +64,23 @@ public final class BuildBook {
   private Book book() {
     List<Section> sections = new ArrayList<>();
     Making parts = new Making(checked, figures);
-    sections.add(new Section("Read this first", first()));
-    sections.add(new Section("The wall", wall()));
+    sections.add(new Section("The wall", first()));
     if (!checked.findings().isEmpty()) {
       sections.add(new Section("Findings", findings()));
     }
     sections.add(new Section("Buy", new Buying(checked, plan, shopping).blocks()));
     sections.add(new Section("Cut the timber", cutting()));
-    sections.add(new Section("Build the frame", parts.frame()));
-    sections.add(new Section("Stand it up", new StandingUp(checked, figures).blocks()));
+    sections.add(new Section("Build it, step by step", new StepPages(checked).blocks()));
+    sections.add(new Section("Frames and joints", parts.frame()));
+    sections.add(new Section("Where it stands", new StandingUp(checked, figures).blocks()));
     sections.add(new Section("Mark and drill the sheets", parts.sheets()));
+    sections.add(new Section("Inserts and screws", holes()));
     sections.add(new Section("Why the inserts are where they are", placing()));
-    sections.add(new Section("Fit the inserts", inserts()));
-    sections.add(new Section("Fix the sheets", fixing()));
     List<Block> strength = new Strength(checked).blocks();
     if (!strength.isEmpty()) {
       sections.add(new Section("Its strength, reckoned beforehand", strength));
     }
-    List<Figure> others = figures.others();
-    if (!others.isEmpty()) {
-      sections.add(new Section("Further drawings", List.copyOf(others)));
-    }
+    sections.add(new Section("What was checked", reference()));
     sections.add(new Section("Use it and look after it", List.of(Cautions.use())));
     String stamp = checked.isApproved() ? "" : TitleLines.STAMP;
     return new Book(layout.wall().name(), subtitle(), stamp, Cautions.FOOTER, sections);
@@ -92,32 +90,33 @@ public final class BuildBook {
     return "Build book. " + TitleLines.support(checked) + ".";
   }
 
+  /** What a partner or a landlord understands at once. */
   private List<Block> first() {
-    List<Block> blocks = new ArrayList<>(Cautions.cover(checked));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Figure(ClimbingView.onPage(checked), "The climbing side, and a person beside it."));
+    JobFigures job = JobFigures.of(layout, plan, shopping);
+    blocks.add(new Facts(new WallFacts(checked).all(job, Costs.of(shopping))));
+    blocks.addAll(Cautions.cover(checked));
+    layout.facets().forEach(facet -> blocks.add(new Paragraph(size(facet.facet()))));
     blocks.add(
         new Paragraph(
             "Checked: "
                 + Inspection.rules().size()
                 + " rules of set-out and making. Not checked: "
-                + Cautions.notChecked(checked).size()
-                + " things, which are yours to see to:"));
-    blocks.add(new Checklist(Cautions.notChecked(checked)));
-    blocks.add(Listings.rules(checked));
+                + String.join("; ", Cautions.notChecked(checked))
+                + ". Those are yours to see to."));
     return blocks;
   }
 
-  private List<Block> wall() {
+  private List<Block> reference() {
     List<Block> blocks = new ArrayList<>();
     blocks.addAll(figures.of(ViewKind.SECTION, "How it stands. Heights are above the floor."));
     blocks.addAll(figures.of(ViewKind.PLAN, "What it takes of the floor."));
-    blocks.addAll(figures.of(ViewKind.EXPLODED_FRONT, "All parts, with the marks of the lists."));
-    blocks.addAll(figures.of(ViewKind.EXPLODED_BACK, "All parts from behind, the frame first."));
+    blocks.add(Listings.rules(checked));
     blocks.add(new Link("All drawings, to print at scale", "drawings/drawings.pdf"));
+    blocks.add(new Link("The wall in space, for other programs", "model.glb"));
     blocks.add(new Link("This book, to print", "build-book.pdf"));
-    for (FacetLayout facet : layout.facets()) {
-      blocks.add(new Paragraph(size(facet.facet())));
-    }
-    blocks.add(new Paragraph(counts()));
     return blocks;
   }
 
@@ -171,18 +170,6 @@ public final class BuildBook {
         .collect(Collectors.joining());
   }
 
-  private String counts() {
-    return "It takes "
-        + Count.of(layout.sheets().size(), "sheet")
-        + ", "
-        + Count.of(layout.members().size(), "member")
-        + ", "
-        + Count.of(layout.inserts().size(), "insert")
-        + " and "
-        + Count.of(layout.screws().size(), "screw")
-        + " through the sheets.";
-  }
-
   private List<Block> findings() {
     String verdict =
         checked.isApproved()
@@ -220,7 +207,7 @@ public final class BuildBook {
     return blocks;
   }
 
-  private List<Block> inserts() {
+  private List<Block> holes() {
     List<Block> blocks = new ArrayList<>();
     String depth = tape.size(layout.wall().sheet().thickness());
     blocks.add(
@@ -230,18 +217,8 @@ public final class BuildBook {
                 + " through a sheet of "
                 + depth
                 + "."));
-    blocks.addAll(figures.of(ViewKind.INSERT_AND_SEAM, "How an insert sits in the sheet."));
-    blocks.addAll(
-        figures.of(
-            ViewKind.FACET_BACK,
-            "Seen from behind, mirrored: flanges and the timber they keep clear of."));
-    return blocks;
-  }
-
-  private List<Block> fixing() {
     Screws screws = layout.wall().screws();
     ScrewDrilling holes = ScrewDrilling.of(screws);
-    List<Block> blocks = new ArrayList<>();
     String pilot =
         holes.pilot() > 0
             ? " and a pilot of " + tape.size(holes.pilot()) + " in the timber"
@@ -258,6 +235,11 @@ public final class BuildBook {
                 + pilot
                 + "."));
     blocks.addAll(Listings.coverStrips(checked));
+    blocks.addAll(figures.of(ViewKind.INSERT_AND_SEAM, "How an insert sits in the sheet."));
+    blocks.addAll(
+        figures.of(
+            ViewKind.FACET_BACK,
+            "Seen from behind, mirrored: flanges and the timber they keep clear of."));
     blocks.addAll(
         figures.of(
             ViewKind.FACET_FRONT,

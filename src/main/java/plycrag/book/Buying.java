@@ -43,6 +43,7 @@ final class Buying {
             "Take no timber of another section and no sheet of another thickness without building"
                 + " the drawings anew: holes would move, and screws would miss."));
     blocks.add(shopping());
+    blocks.addAll(free());
     blocks.add(new Paragraph(counting()));
     blocks.add(notes());
     blocks.addAll(costs(figures));
@@ -65,8 +66,22 @@ final class Buying {
       columns.add("Cost, " + list.prices().currency());
     }
     columns.add("Got");
-    List<List<Cell>> rows = list.lines().stream().map(this::cells).toList();
+    List<List<Cell>> rows =
+        list.lines().stream().filter(ShoppingLine::isBought).map(this::cells).toList();
     return new Listing(new Table("Shopping list", columns, rows));
+  }
+
+  /** What comes from what is bought for something else, or is there already. */
+  private List<Block> free() {
+    long parts = list.lines().stream().filter(line -> !line.isBought()).count();
+    return parts == 0
+        ? List.of()
+        : List.of(
+            new Paragraph(
+                "Not bought: "
+                    + parts
+                    + (parts == 1 ? " line" : " lines")
+                    + " of lists/shopping.csv, which offcuts yield or which is at hand."));
   }
 
   private List<Cell> cells(ShoppingLine line) {
@@ -74,7 +89,7 @@ final class Buying {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.of(need.size().isEmpty() ? need.what() : need.what() + ": " + need.size()));
     cells.add(Cell.of(taken(need)));
-    cells.add(Cell.of(line.isBought() ? bought(line) : "nothing"));
+    cells.add(Cell.of(bought(line)));
     if (list.hasPrices()) {
       cells.add(cost(line));
     }
@@ -85,7 +100,7 @@ final class Buying {
   /** What to look for, articles of which the same is said together. */
   private Block notes() {
     Map<String, List<String>> groups = new LinkedHashMap<>();
-    for (ShoppingLine line : list.lines()) {
+    for (ShoppingLine line : list.lines().stream().filter(ShoppingLine::isBought).toList()) {
       List<String> alike = groups.computeIfAbsent(line.need().note(), unseen -> new ArrayList<>());
       if (!alike.contains(line.need().what())) {
         alike.add(line.need().what());

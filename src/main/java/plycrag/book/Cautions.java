@@ -75,13 +75,13 @@ public final class Cautions {
         + ask;
   }
 
-  static Block timber() {
+  static Caution timber() {
     return new Caution(
         "Sawing.",
         "Wear eye and ear protection, extract the dust, and hold the timber and not the offcut.");
   }
 
-  static Block lifting() {
+  static Caution lifting() {
     return new Caution(
         "Lifting.",
         "Sheets and frames are heavy and catch the wind. Lift together, prop a standing frame before"
@@ -103,14 +103,14 @@ public final class Cautions {
             + " ceiling.");
   }
 
-  static Block matting() {
+  static Caution matting() {
     return new Caution(
         "Matting.",
         "How thick mats must be, of what and how they are joined is a matter for their maker and"
             + " the local standard. Keep the space to fall into clear of people and things.");
   }
 
-  static Block hinge() {
+  static Caution hinge() {
     return new Caution(
         "Moving the wall.",
         "Nobody stands under it or near its hinges. Two people move it; what holds it is fast, and"

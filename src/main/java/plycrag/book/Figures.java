@@ -1,20 +1,14 @@
 package plycrag.book;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import plycrag.document.Book.Figure;
 import plycrag.drawing.Portfolio;
 import plycrag.drawing.pen.View;
 import plycrag.drawing.pen.ViewKind;
 
-/**
- * Takes views from the portfolio for the book, page by page; none where there is none. Remembers
- * which have found their place, so that the book can show the others at its end.
- */
+/** Takes views from the portfolio for the book, page by page; none where there is none. */
 final class Figures {
   private final Portfolio portfolio;
-  private final Set<View> placed = new HashSet<>();
 
   Figures(Portfolio portfolio) {
     this.portfolio = portfolio;
@@ -40,31 +34,12 @@ final class Figures {
     return figures(views(kind, subject), caption, true);
   }
 
-  /** Views on pages that have no place so far. */
-  List<Figure> others() {
-    return portfolio.views().stream()
-        .filter(view -> view.kind().isOnPages() && !placed.contains(view))
-        .flatMap(view -> figures(List.of(view), caption(view), false).stream())
-        .toList();
-  }
-
-  private static String caption(View view) {
-    return view.subject().isEmpty()
-        ? view.kind().word() + "."
-        : view.kind().word() + ": " + view.subject() + ".";
-  }
-
   private List<View> views(ViewKind kind) {
-    return placed(portfolio.views(kind));
+    return portfolio.views(kind);
   }
 
   private List<View> views(ViewKind kind, String subject) {
-    return placed(portfolio.views(kind, subject));
-  }
-
-  private List<View> placed(List<View> views) {
-    placed.addAll(views);
-    return views;
+    return portfolio.views(kind, subject);
   }
 
   private static List<Figure> figures(List<View> views, String caption, boolean isOfParts) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import plycrag.check.CheckedLayout;
 import plycrag.check.Inspection;
@@ -12,6 +14,7 @@ import plycrag.document.Book.Block;
 import plycrag.document.Book.Listing;
 import plycrag.document.Cell;
 import plycrag.document.Table;
+import plycrag.drawing.room.GussetView;
 import plycrag.finding.Finding;
 import plycrag.finding.FindingGroup;
 import plycrag.layout.frame.EndCut;
@@ -107,15 +110,13 @@ final class Listings {
   static List<Block> gussets(CheckedLayout checked) {
     Tape tape = checked.layout().wall().tape();
     List<List<Cell>> rows = new ArrayList<>();
-    for (LaidGusset laid : checked.layout().offcuts().gussets()) {
-      GussetFit fit = laid.gusset().fit();
+    for (List<LaidGusset> alike : GussetView.alike(checked)) {
+      Gusset gusset = alike.get(0).gusset();
+      GussetFit fit = gusset.fit();
       rows.add(
           List.of(
-              Cell.of(laid.gusset().mark()),
-              Cell.of(
-                  String.join(", ", laid.gusset().members())
-                      + ", on the "
-                      + laid.gusset().side().words()),
+              Cell.of(joined(alike, one -> one.gusset().mark())),
+              Cell.of(joined(alike, one -> String.join("+", one.gusset().members()))),
               Cell.of(tape.reading(fit.size().along()) + " x " + tape.text(fit.size().across())),
               Cell.of(
                   fit.screws().size()
@@ -123,12 +124,22 @@ final class Listings {
                       + tape.bareSize(fit.diameter())
                       + " x "
                       + tape.size(fit.screwLength())),
-              Cell.of(laid.from())));
+              Cell.of(joined(alike, LaidGusset::from))));
     }
     List<String> columns = List.of("Mark", "Over", "Size", "Screws", "From");
     return rows.isEmpty()
         ? List.of()
-        : List.of(new Listing(new Table("Gussets of plywood", columns, rows)));
+        : List.of(
+            new Listing(
+                new Table(
+                    "Gussets of plywood, alike ones together; where their holes are stands in"
+                        + " drawings/drawings.pdf",
+                    columns,
+                    rows)));
+  }
+
+  private static String joined(List<LaidGusset> alike, Function<LaidGusset, String> what) {
+    return alike.stream().map(what).distinct().collect(Collectors.joining(", "));
   }
 
   /** The cuts for which the saw is tilted, alike ones together; nothing if there are none. */
@@ -157,16 +168,19 @@ final class Listings {
   }
 
   /** Joints that are made alike. */
-  private record Alike(String how, JointHardware hardware) {}
+  private record Alike(String how, String taken) {}
 
   /** The joints of the frame, alike ones together. */
   static Block joints(CheckedLayout checked) {
     Map<Alike, List<String>> groups = new LinkedHashMap<>();
     for (Joint joint : checked.layout().joints()) {
       JointHardware hardware = JointHardware.of(joint, checked.layout());
-      Alike alike = new Alike(joint.kind().words(), hardware);
       String pair = joint.first() + "–" + joint.second();
-      groups.computeIfAbsent(alike, unseen -> new ArrayList<>()).add(pair);
+      String taken =
+          hardware.gussets().isEmpty() ? taken(hardware, checked) : "gussets of plywood, as below";
+      groups
+          .computeIfAbsent(new Alike(joint.kind().words(), taken), unseen -> new ArrayList<>())
+          .add(pair);
     }
     List<List<Cell>> rows = new ArrayList<>();
     groups.forEach(
@@ -175,7 +189,7 @@ final class Listings {
                 List.of(
                     Cell.of(alike.how()),
                     Cell.of(String.join(", ", pairs)),
-                    Cell.of(taken(alike.hardware(), checked)))));
+                    Cell.of(alike.taken()))));
     List<String> columns = List.of("How they meet", "Members", "Each takes");
     return new Listing(new Table("Joints of the frame", columns, rows));
   }
@@ -183,12 +197,6 @@ final class Listings {
   private static String taken(JointHardware hardware, CheckedLayout checked) {
     if (hardware.kind() == JointHardware.Kind.OTHERS) {
       return "nothing of its own: held through " + String.join(", ", hardware.others());
-    }
-    if (!hardware.gussets().isEmpty()) {
-      List<String> marks = hardware.gussets().stream().map(Gusset::mark).toList();
-      return (marks.size() > 1 ? "gussets " : "gusset ")
-          + String.join(" and ", marks)
-          + " of plywood";
     }
     String what = hardware.count() + " × " + hardware.kind().word();
     return hardware

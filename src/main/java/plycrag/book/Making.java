@@ -37,9 +37,6 @@ final class Making {
     blocks.add(Listings.joints(checked));
     blocks.addAll(JointPlaces.of(checked));
     blocks.addAll(Listings.gussets(checked));
-    blocks.addAll(
-        figures.of(
-            ViewKind.GUSSET, "Cut from an offcut, marked and drilled before it is screwed on."));
     return blocks;
   }
 

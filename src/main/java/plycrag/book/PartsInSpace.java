@@ -11,8 +11,7 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.joints.Hardware;
 import plycrag.layout.skin.Piece;
-import plycrag.layout.standing.Assembly.Step;
-import plycrag.layout.standing.Assembly.Task;
+import plycrag.layout.standing.BuildStep;
 import plycrag.layout.support.PlacedMember;
 import plycrag.units.Tape;
 import plycrag.wall.buying.Section;
@@ -24,22 +23,14 @@ final class PartsInSpace {
   private final Layout layout;
   private final Tape tape;
   private final Map<String, Integer> steps = new HashMap<>();
-  private final Map<String, Integer> sheeting = new HashMap<>();
   private final List<Part> parts = new ArrayList<>();
 
-  PartsInSpace(Layout layout, List<Step> steps) {
+  PartsInSpace(Layout layout, List<BuildStep> steps) {
     this.layout = layout;
     this.tape = layout.wall().tape();
     for (int at = 0; at < steps.size(); at++) {
-      take(steps.get(at), at + 1);
-    }
-  }
-
-  /** A part comes where it is first named: one that is raised was joined before. */
-  private void take(Step step, int number) {
-    step.marks().forEach(mark -> steps.putIfAbsent(mark, number));
-    if (step.task() == Task.SHEETS) {
-      sheeting.put(step.facet(), number);
+      int number = at + 1;
+      steps.get(at).parts().all().forEach(mark -> this.steps.put(mark, number));
     }
   }
 
@@ -52,20 +43,21 @@ final class PartsInSpace {
   }
 
   private void addFacet(FacetLayout facet) {
-    int sheets = sheeting.getOrDefault(facet.facet().name(), 0);
-    facet.pieces().forEach(piece -> addPiece(piece, sheets));
+    facet.pieces().forEach(this::addPiece);
     facet.members().forEach(this::addMember);
-    facet.inserts().forEach(one -> parts.add(new Part(one.mark(), "insert", HOLES, sheets)));
-    facet
-        .screws()
-        .forEach(one -> parts.add(new Part(one.mark(), "screw through the sheet", HOLES, sheets)));
+    facet.inserts().forEach(one -> add(one.mark(), "insert", HOLES));
+    facet.screws().forEach(one -> add(one.mark(), "screw through the sheet", HOLES));
   }
 
-  private void addPiece(Piece piece, int step) {
+  private void add(String mark, String what, String list) {
+    parts.add(new Part(mark, what, list, steps.getOrDefault(mark, 0)));
+  }
+
+  private void addPiece(Piece piece) {
     Envelope size = piece.outline().getEnvelopeInternal();
     String what =
         "piece of a sheet, " + tape.bareSize(size.getWidth()) + " x " + tape.size(size.getHeight());
-    parts.add(new Part(piece.mark(), what, "lists/sheet-plan.csv", step));
+    add(piece.mark(), what, "lists/sheet-plan.csv");
   }
 
   private void addMember(Member member) {
@@ -79,18 +71,11 @@ final class PartsInSpace {
             + ", "
             + tape.text(member.length())
             + " long";
-    parts.add(new Part(member.mark(), what, "lists/cut-list.csv", step(member.mark())));
+    add(member.mark(), what, "lists/cut-list.csv");
   }
 
-  /** It comes with the last of what it holds. */
   private void addHardware(Hardware piece) {
-    int step = piece.members().stream().mapToInt(this::step).max().orElse(0);
     String what = piece.kind().word() + " at " + String.join(" and ", piece.members());
-    parts.add(
-        new Part(piece.mark(), what, "lists/hardware.csv", steps.getOrDefault(piece.mark(), step)));
-  }
-
-  private int step(String mark) {
-    return steps.getOrDefault(mark, 0);
+    add(piece.mark(), what, "lists/hardware.csv");
   }
 }

@@ -9,7 +9,6 @@ import plycrag.check.CheckedLayout;
 import plycrag.document.Book.Block;
 import plycrag.document.Book.Listing;
 import plycrag.document.Book.Paragraph;
-import plycrag.document.Book.Points;
 import plycrag.document.Cell;
 import plycrag.document.Table;
 import plycrag.drawing.pen.ViewKind;
@@ -49,9 +48,6 @@ final class StandingUp {
 
   List<Block> blocks() {
     List<Block> blocks = new ArrayList<>(pictures());
-    blocks.add(Cautions.lifting());
-    blocks.add(new Paragraph("In this order; inserts go into the sheets before these are fixed:"));
-    blocks.add(AssemblySteps.of(layout));
     blocks.add(masses());
     for (List<FacetLayout> run : layout.runs()) {
       blocks.add(new Paragraph(raising(run)));
@@ -62,16 +58,12 @@ final class StandingUp {
     layout.support().ifPresent(support -> addSupport(support, blocks));
     FloorPacking.of(layout).ifPresent(blocks::add);
     blocks.add(envelopes());
-    blocks.add(new Points(work()));
-    blocks.add(Cautions.matting());
     return blocks;
   }
 
   /** Of what holds it up, if anything does. */
   private List<Block> pictures() {
     List<Block> blocks = new ArrayList<>();
-    blocks.addAll(figures.ofParts(ViewKind.STANDING_BACK, "How it stands, from behind."));
-    blocks.addAll(figures.of(ViewKind.STANDING_FRONT, "How it stands, from the front."));
     for (List<FacetLayout> run : layout.runs()) {
       String lowest = run.get(0).facet().name();
       blocks.addAll(
@@ -163,7 +155,6 @@ final class StandingUp {
       blocks.add(anchors(support));
     }
     if (!support.tethers().isEmpty()) {
-      blocks.add(Cautions.hinge());
       blocks.add(tethers(support));
     }
   }
@@ -294,12 +285,5 @@ final class StandingUp {
     double low = corners.stream().mapToDouble(axis).min().orElse(0);
     double high = corners.stream().mapToDouble(axis).max().orElse(0);
     return tape.text(tape.snapUp(high - low));
-  }
-
-  private static List<String> work() {
-    return List.of(
-        "Round every edge and corner within reach of a climber, and the ends of rails.",
-        "Cap bolts and screws that stand out where somebody may reach or fall.",
-        "Cover gaps that could hold a finger.");
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import plycrag.check.CheckedLayout;
 import plycrag.check.structure.Assumptions;
 import plycrag.check.structure.StructureLine;
@@ -22,6 +23,8 @@ import plycrag.units.Significant;
 final class Strength {
   /** The number of a part, which its kind has not. */
   private static final String NUMBER = "[0-9].*";
+
+  private static final double HALF = 0.5;
 
   private final CheckedLayout checked;
   private final StructureReport report;
@@ -47,6 +50,7 @@ final class Strength {
     report.governing(line -> true).ifPresent(line -> blocks.add(new Paragraph(inFull(line))));
     report
         .governing(StructureLine::hasFormula)
+        .filter(line -> !report.governing(one -> true).equals(Optional.of(line)))
         .ifPresent(line -> blocks.add(new Paragraph(inFull(line))));
     blocks.add(kinds());
     blocks.add(new Paragraph("What was assumed, each to be put right in [structure]:"));
@@ -95,9 +99,17 @@ final class Strength {
     for (StructureLine line : report.lines()) {
       worst.merge(kind(line), line, Strength::worse);
     }
-    List<List<Cell>> rows = worst.values().stream().map(Strength::row).toList();
+    List<List<Cell>> rows =
+        worst.values().stream().filter(Strength::isWorthReading).map(Strength::row).toList();
     List<String> columns = List.of("Part", "Check", "Demand", "Bears", "Part of it", "Result");
-    return new Listing(new Table("The worst line of each kind of part", columns, rows));
+    String title =
+        "The worst line of each kind of part, if it takes half of what it bears or more, or could"
+            + " not be checked";
+    return new Listing(new Table(title, columns, rows));
+  }
+
+  private static boolean isWorthReading(StructureLine line) {
+    return line.utilisation().map(part -> part >= HALF).orElse(true);
   }
 
   private static String kind(StructureLine line) {

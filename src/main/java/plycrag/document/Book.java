@@ -1,6 +1,7 @@
 package plycrag.document;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -111,4 +112,48 @@ public record Book(
    * @param table its title is the caption; its columns are headings for a person
    */
   public record Listing(Table table) implements Block {}
+
+  /**
+   * A step of the work.
+   *
+   * @param number from 1
+   * @param heading what is done
+   * @param picture of it; none where nothing is set
+   * @param taken what it takes: how many or which, and what they are
+   * @param words what to do, a sentence each
+   * @param checks what ends it, each to be ticked
+   * @param caution before it, if it has one
+   */
+  public record Step(
+      int number,
+      String heading,
+      Optional<Drawing> picture,
+      List<Taken> taken,
+      List<String> words,
+      List<String> checks,
+      Optional<Caution> caution)
+      implements Block {
+    /** Copies the lists. */
+    public Step {
+      taken = List.copyOf(taken);
+      words = List.copyOf(words);
+      checks = List.copyOf(checks);
+    }
+  }
+
+  /** Figures in a row, each with its name. */
+  public record Facts(List<WallPage.Fact> facts) implements Block {
+    /** Copies the list. */
+    public Facts {
+      facts = List.copyOf(facts);
+    }
+  }
+
+  /**
+   * What a step takes of one kind.
+   *
+   * @param count how many, or their marks
+   * @param what they are
+   */
+  public record Taken(String count, String what) {}
 }

@@ -8,6 +8,10 @@ public enum Fill {
   PAPER,
   /** The pale tint of the timber that the picture is about. */
   TIMBER,
+  /** A pale tint of what is added in a step. */
+  ADDED,
+  /** The same, of a side in the shade. */
+  ADDED_SHADE,
   /** The layer's ink. */
   INK
 }

@@ -125,6 +125,14 @@ public final class Shapes {
     return new AffineTransformation(-1, 0, about, 0, 1, 0).transform(geometry);
   }
 
+  /** The closed lines around an area: its outer one, then those of its openings. */
+  public static List<LineString> rings(Polygon area) {
+    List<LineString> rings = new ArrayList<>();
+    rings.add(area.getExteriorRing());
+    openings(area).forEach(opening -> rings.add(opening.getExteriorRing()));
+    return rings;
+  }
+
   /** The openings in an area. */
   public static List<Polygon> openings(Polygon area) {
     List<Polygon> openings = new ArrayList<>();

@@ -30,7 +30,7 @@ import plycrag.units.Tape;
  */
 public final class CuttingDiagram {
   /** What sticks take of a page from top to bottom on paper, mm. */
-  private static final double A_PAGE = 150;
+  private static final double A_PAGE = 185;
 
   /** Height of a bar on paper, mm. */
   private static final double BAR = 12;

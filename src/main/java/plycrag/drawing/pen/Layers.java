@@ -26,6 +26,10 @@ public final class Layers {
   static final Layer SMALL_PRINT = notCut("SMALL_PRINT", Pen.CONTEXT);
   public static final Layer CONTEXT = notCut("CONTEXT", Pen.CONTEXT);
   public static final Layer TINT = notCut("TINT", new Pen(0.18, Dash.SOLID, Ink.BLACK));
+
+  /** What is added in a step. */
+  public static final Layer ADDED = notCut("ADDED", new Pen(0.35, Dash.SOLID, Ink.VERMILION));
+
   public static final Layer FINDINGS = notCut("FINDINGS", Pen.ATTENTION);
 
   /** The edges of a stock sheet, which nothing cuts. */

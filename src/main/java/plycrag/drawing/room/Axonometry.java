@@ -12,6 +12,9 @@ final class Axonometry {
   /** The same from behind, from the climber's left. */
   static final Axonometry BEHIND = new Axonometry(215, 25);
 
+  /** The same from before the wall and its left. */
+  static final Axonometry FROM_LEFT = new Axonometry(-35, 25);
+
   private final double aside;
   private final double above;
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -49,6 +50,11 @@ public final class ClimbingView {
   /** So much larger than on paper: mats take most of the width (a choice). */
   private static final double SCREEN = 2;
 
+  /** What it takes there, where words are a larger part of it, mm. */
+  private static final double PAGE_WIDE = 170;
+
+  private static final double PAGE_HIGH = 95;
+
   private static final double RING = 2.2;
 
   /** More rings than this would hide what they show. */
@@ -60,9 +66,11 @@ public final class ClimbingView {
   private final Map<String, FacetAtAngle> facets;
   private final ClimbingGround ground;
   private final List<SeenBody> bodies = new ArrayList<>();
+  private final ToIntFunction<Envelope> scale;
 
-  private ClimbingView(CheckedLayout checked) {
+  private ClimbingView(CheckedLayout checked, ToIntFunction<Envelope> scale) {
     this.checked = checked;
+    this.scale = scale;
     this.layout = checked.layout();
     this.view = ClimbersEye.of(layout);
     this.facets =
@@ -78,7 +86,18 @@ public final class ClimbingView {
 
   /** The picture of a wall, whether or not it may be made. */
   public static Drawing of(CheckedLayout checked) {
-    return new ClimbingView(checked).drawing();
+    return new ClimbingView(
+            checked, box -> Scale.fitting(box.getWidth() / SCREEN, box.getHeight() / SCREEN))
+        .drawing();
+  }
+
+  /** The same as large as the head of a page takes it with its words, whatever scale that is. */
+  public static Drawing onPage(CheckedLayout checked) {
+    Drawing tried = of(checked);
+    double wide = tried.extent().width() / PAGE_WIDE;
+    double high = tried.extent().height() / PAGE_HIGH;
+    int scale = (int) Math.ceil(Math.max(wide, high));
+    return new ClimbingView(checked, box -> scale).drawing();
   }
 
   private Drawing drawing() {
@@ -87,7 +106,7 @@ public final class ClimbingView {
     Geometry covered = Shapes.together(bodies.stream().map(SeenBody::silhouette).toList());
     Envelope box = new Envelope(covered.getEnvelopeInternal());
     ground.expand(box);
-    Sketch sketch = new Sketch(Scale.fitting(box.getWidth() / SCREEN, box.getHeight() / SCREEN));
+    Sketch sketch = new Sketch(scale.applyAsInt(box));
     ground.drawFloor(sketch, covered);
     for (int at = 0; at < bodies.size(); at++) {
       for (LineString line : LineWork.lines(seen.get(at), sketch)) {

@@ -20,11 +20,25 @@ import plycrag.geometry.Vector3;
  * @param solid its corners in the room, openings left out
  * @param edges on the drawing, those of faces that are seen
  * @param silhouette what it covers on the drawing
+ * @param faces those that are seen
  */
 record SeenBody(
-    String mark, boolean sheet, Solid solid, List<LineString> edges, Geometry silhouette) {
+    String mark,
+    boolean sheet,
+    Solid solid,
+    List<LineString> edges,
+    Geometry silhouette,
+    List<Face> faces) {
   /** A face of less area on the drawing is seen from its edge, mm². */
   private static final double EDGE_ON = 1;
+
+  /**
+   * A face that is seen.
+   *
+   * @param area on the drawing
+   * @param way square to it, out of the body, its length without meaning
+   */
+  record Face(Polygon area, Vector3 way) {}
 
   /**
    * Sees a body.
@@ -33,22 +47,23 @@ record SeenBody(
    */
   static SeenBody of(
       String mark, boolean sheet, Solid solid, List<Polygon> openings, Axonometry view) {
-    List<Polygon> faces = new ArrayList<>();
+    List<Face> faces = new ArrayList<>();
     List<LineString> edges = new ArrayList<>();
     for (List<Vector3> face : solid.faces().toList()) {
       List<Coordinate> corners = face.stream().map(view::project).toList();
-      if (normal(face, solid).dot(view.toViewer()) > 0 && area(corners) > EDGE_ON) {
+      Vector3 way = normal(face, solid);
+      if (way.dot(view.toViewer()) > 0 && area(corners) > EDGE_ON) {
         Polygon area = Shapes.polygon(corners);
-        faces.add(area);
+        faces.add(new Face(area, way));
         edges.addAll(Shapes.edges(area));
       }
     }
-    Geometry silhouette = Shapes.together(faces);
+    Geometry silhouette = Shapes.together(faces.stream().map(Face::area).toList());
     for (Polygon opening : openings) {
       silhouette = Shapes.without(silhouette, opening);
       edges.addAll(Shapes.edges(opening));
     }
-    return new SeenBody(mark, sheet, solid, List.copyOf(edges), silhouette);
+    return new SeenBody(mark, sheet, solid, List.copyOf(edges), silhouette, List.copyOf(faces));
   }
 
   private static double area(List<Coordinate> corners) {
@@ -132,7 +147,7 @@ record SeenBody(
     return corners(solid).mapToDouble(way::dot).min().orElseThrow();
   }
 
-  private double depth(Vector3 toViewer) {
+  double depth(Vector3 toViewer) {
     return middle(corners(solid).toList()).dot(toViewer);
   }
 }

@@ -31,7 +31,7 @@ final class BlockHtml {
       return caution(caution);
     }
     if (block instanceof Book.Checklist checklist) {
-      return list("<ul class=\"checklist\">\n", checklist.items());
+      return ticked(checklist.items());
     }
     if (block instanceof Book.Points points) {
       return list("<ul>\n", points.items());
@@ -43,7 +43,53 @@ final class BlockHtml {
       String words = HtmlText.of(link.words());
       return HtmlText.fill("<p><a href=\"%s\">%s</a></p>\n", link.path(), words);
     }
+    if (block instanceof Book.Facts facts) {
+      return facts.facts().stream()
+          .map(
+              fact ->
+                  HtmlText.fill(
+                      "<div><dt>%s</dt><dd>%s</dd></div>\n",
+                      HtmlText.of(fact.name()), HtmlText.of(fact.value())))
+          .collect(Collectors.joining("", "<dl class=\"facts\">\n", "</dl>\n"));
+    }
+    if (block instanceof Book.Step step) {
+      return step(step);
+    }
     return figure((Book.Figure) block);
+  }
+
+  private String step(Book.Step step) {
+    String picture =
+        step.picture()
+            .map(
+                drawing ->
+                    HtmlText.fill(
+                        "<div class=\"wide\" tabindex=\"0\" role=\"img\" aria-label=\"%s\">%s</div>\n",
+                        HtmlText.of(drawing.title()), figures.apply(drawing)))
+            .orElse("");
+    String taken =
+        step.taken().stream()
+            .map(
+                one ->
+                    HtmlText.fill(
+                        "<tr><th scope=\"row\">%s</th><td>%s</td></tr>\n",
+                        HtmlText.of(one.count()), HtmlText.of(one.what())))
+            .collect(Collectors.joining());
+    String words =
+        step.words().stream()
+            .map(one -> "<p>" + HtmlText.of(one) + "</p>\n")
+            .collect(Collectors.joining());
+    return HtmlText.fill(
+            "<div class=\"step\" id=\"step-%d\">\n<h3>%d. %s</h3>\n",
+            step.number(), step.number(), HtmlText.of(step.heading()))
+        + step.caution().map(BlockHtml::caution).orElse("")
+        + "<div class=\"doing\">\n"
+        + picture
+        + "<div>\n"
+        + (taken.isEmpty() ? "" : "<table class=\"taken\"><tbody>\n" + taken + "</tbody></table>\n")
+        + words
+        + (step.checks().isEmpty() ? "" : ticked(step.checks()))
+        + "</div>\n</div>\n</div>\n";
   }
 
   private static String caution(Book.Caution caution) {
@@ -56,6 +102,13 @@ final class BlockHtml {
     return items.stream()
         .map(item -> "<li>" + HtmlText.of(item) + "</li>\n")
         .collect(Collectors.joining("", start, "</ul>\n"));
+  }
+
+  private static String ticked(List<String> items) {
+    return items.stream()
+        .map(HtmlText::of)
+        .map(Ticks::item)
+        .collect(Collectors.joining("", "<ul class=\"checklist\">\n", "</ul>\n"));
   }
 
   private String figure(Book.Figure figure) {

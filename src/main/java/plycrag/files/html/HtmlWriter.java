@@ -40,7 +40,7 @@ public final class HtmlWriter {
         <head>
         <meta charset="utf-8"/>
         <meta http-equiv="Content-Security-Policy" \
-        content="default-src 'none'; style-src 'unsafe-inline'"/>
+        content="default-src 'none'; style-src 'unsafe-inline'; script-src %s"/>
         <meta name="viewport" content="width=device-width, initial-scale=1"/>
         <title>%s</title>
         <style>
@@ -49,16 +49,19 @@ public final class HtmlWriter {
         <body>
         %s%s<main>
         %s%s</main>
-        %s</body>
+        %s<script>%s</script>
+        </body>
         </html>
         """,
+        Ticks.source(),
         HtmlText.of(book.title()),
         PageCss.CSS + style,
         running("stamp", book.stamp()),
         head(book),
         contents,
         sections(book, new BlockHtml(figures, PartLinks.of(book))),
-        running("foot", book.footer()));
+        running("foot", book.footer()),
+        Ticks.SCRIPT);
   }
 
   /** Words that stand on every printed page. */

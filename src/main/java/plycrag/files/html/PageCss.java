@@ -57,11 +57,22 @@ final class PageCss {
       tbody tr:nth-child(5n) > * { padding-bottom: 3mm; }
       .number { text-align: right; white-space: nowrap; }
       .caution { border-left: 1.2mm solid #d9381e; padding-left: 3mm; margin: 5mm 0; }
+      h3 { font-size: 13pt; line-height: 1.3; margin: 0 0 3mm; }
+      .facts { display: flex; flex-wrap: wrap; gap: 2mm 7mm; margin: 0 0 5mm; }
+      .facts div { display: flex; flex-direction: column-reverse; }
+      .facts dt { font-size: 9pt; }
+      .facts dd { margin: 0; font-size: 13pt; font-weight: bold; }
+      .step { margin: 0 0 8mm; padding-top: 4mm; border-top: 0.18mm solid #000; }
+      .doing .wide { margin-bottom: 3mm; }
+      .doing .wide svg { max-width: 100%; height: auto; }
+      .taken { width: auto; margin-bottom: 3mm; overflow-wrap: anywhere; }
+      .taken th { font-weight: bold; max-width: 34mm; }
       .checklist { list-style: none; padding: 0; }
-      .checklist li { position: relative; padding: 1mm 0 1mm 8mm; }
-      .checklist li::before {
-        content: ""; position: absolute; left: 0; top: 1.6mm;
-        width: 3.6mm; height: 3.6mm; border: 0.35mm solid #000;
+      .checklist li { padding: 1mm 0; }
+      .checklist label { display: grid; grid-template-columns: 8mm minmax(0, 1fr); }
+      input[type="checkbox"] { width: 4.2mm; height: 4.2mm; margin: 0.4mm 0 0; accent-color: #000; }
+      @media (min-width: 180mm) {
+        .doing:has(> .wide) { display: grid; grid-template-columns: 104mm minmax(0, 1fr); gap: 5mm; }
       }
       @media screen and (min-width: 200mm) {
         .wide svg { max-width: 100%; height: auto; }
@@ -77,7 +88,7 @@ final class PageCss {
         .wide svg { width: auto; height: auto; max-width: 100%; max-height: 215mm; }
         table { width: auto; max-width: 100%; }
         caption span { position: static; max-width: 150mm; }
-        figure, tr, li, .caution, .stamp, .foot { break-inside: avoid; }
+        figure, tr, li, .step, .caution, .stamp, .foot { break-inside: avoid; }
         h1, h2, caption { break-after: avoid; }
         p { orphans: 3; widows: 3; }
       }
@@ -102,8 +113,9 @@ final class PageCss {
         tbody tr:nth-child(5n) > * { padding-bottom: 1mm; }
         section:first-child .wide svg { width: 190mm; max-height: 120mm; }
         .caution { margin: 1.5mm 0; padding-left: 2mm; }
-        .checklist li { padding: 0.3mm 0 0.3mm 5mm; }
-        .checklist li::before { top: 0.4mm; width: 2.4mm; height: 2.4mm; }
+        .checklist li { padding: 0.3mm 0; }
+        .checklist label { grid-template-columns: 5mm minmax(0, 1fr); }
+        input[type="checkbox"] { width: 2.8mm; height: 2.8mm; }
         .foot { font-size: 8pt; }
         .foot p { margin-top: 1mm; }
       }

@@ -54,14 +54,20 @@ final class TableHtml {
 
   private String row(List<Cell> cells) {
     return IntStream.range(0, cells.size())
-        .mapToObj(column -> cell(cells.get(column), column == 0))
+        .mapToObj(column -> cell(cells.get(column), column))
         .collect(Collectors.joining("", "<tr>", "</tr>\n"));
   }
 
-  private String cell(Cell cell, boolean first) {
-    String open = first ? "<th scope=\"row\"" : "<td";
+  private String cell(Cell cell, int column) {
+    String open = column == 0 ? "<th scope=\"row\"" : "<td";
     String kind = cell.isNumber() ? " class=\"number\">" : ">";
-    String text = cell instanceof Cell.Marks marks ? links.marks(marks) : HtmlText.of(cell.text());
-    return open + kind + text + (first ? "</th>" : "</td>");
+    return open + kind + words(cell, column) + (column == 0 ? "</th>" : "</td>");
+  }
+
+  private String words(Cell cell, int column) {
+    if (cell.text().equals(Ticks.BOX)) {
+      return Ticks.box(HtmlText.of(table.columns().get(column)));
+    }
+    return cell instanceof Cell.Marks marks ? links.marks(marks) : HtmlText.of(cell.text());
   }
 }

@@ -33,6 +33,12 @@ final class BookBlocks {
     if (block instanceof Book.Listing listing) {
       return new BookTable(column, listing.table()).start();
     }
+    if (block instanceof Book.Facts facts) {
+      return new BookFacts(column, facts).height();
+    }
+    if (block instanceof Book.Step step) {
+      return new BookStep(column, step).height();
+    }
     return block instanceof Book.Caution caution ? height(caution) : 2 * TextStyle.TEXT.leading();
   }
 
@@ -50,6 +56,10 @@ final class BookBlocks {
       new BookTable(column, listing.table()).set();
     } else if (block instanceof Book.Link link) {
       paragraph(link.words() + ": " + link.path());
+    } else if (block instanceof Book.Facts facts) {
+      new BookFacts(column, facts).set();
+    } else if (block instanceof Book.Step step) {
+      new BookStep(column, step).set();
     } else {
       new BookFigure(column, (Book.Figure) block).set();
     }

@@ -9,7 +9,7 @@ final class BookEdges {
   private static final double PAD = 1.5;
 
   /** How far a contents' numbers stand from the left edge, mm: near enough to be read along. */
-  private static final double CONTENTS = 110;
+  static final double CONTENTS = 88;
 
   private final Book book;
   private final PdfFont font;
@@ -71,12 +71,12 @@ final class BookEdges {
     }
   }
 
-  /** A line of the list of contents, its top at a height. */
-  void entry(Leaf leaf, double top, String heading, String page) {
+  /** A line of the list of contents, from a place at its left and its top. */
+  void entry(Leaf leaf, double left, double top, Book.Section section, String page) {
     LineBreaker breaker = new LineBreaker(font, TextStyle.TEXT);
     double y = top - TextStyle.TEXT.drop();
-    List<String> lines = breaker.lines(heading, CONTENTS - GAP - breaker.width(page));
-    leaf.words(TextStyle.TEXT, BookPaper.MARGIN, y, lines.isEmpty() ? "" : lines.get(0));
-    leaf.words(TextStyle.TEXT, BookPaper.MARGIN + CONTENTS - breaker.width(page), y, page);
+    List<String> lines = breaker.lines(section.heading(), CONTENTS - GAP - breaker.width(page));
+    leaf.words(TextStyle.TEXT, left, y, lines.isEmpty() ? "" : lines.get(0));
+    leaf.words(TextStyle.TEXT, left + CONTENTS - breaker.width(page), y, page);
   }
 }

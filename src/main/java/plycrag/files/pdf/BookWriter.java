@@ -17,7 +17,7 @@ public final class BookWriter {
   private static final double POINTS = 72 / 25.4;
 
   /** Where a section begins. */
-  private record Start(String heading, int page, double y) {}
+  private record Start(Book.Section section, int page, double y) {}
 
   private final Book book;
   private final PdfFile file;
@@ -54,7 +54,7 @@ public final class BookWriter {
     column.gap(SECTION_GAP);
     double contents = column.y();
     boolean listed = book.sections().size() > 1;
-    column.down(listed ? book.sections().size() * TextStyle.TEXT.leading() : 0);
+    column.down(listed ? half() * TextStyle.TEXT.leading() : 0);
     book.sections().forEach(this::set);
     if (listed) {
       list(contents);
@@ -72,19 +72,26 @@ public final class BookWriter {
     double start = section.blocks().isEmpty() ? 0 : blocks.start(section.blocks().get(0));
     column.gap(SECTION_GAP);
     column.room(TextStyle.HEADING.leading() + AFTER_HEADING + start);
-    starts.add(new Start(section.heading(), column.leaves().size(), column.y()));
+    starts.add(new Start(section, column.leaves().size(), column.y()));
     words(TextStyle.HEADING, section.heading());
     column.gap(AFTER_HEADING);
     section.blocks().forEach(blocks::set);
   }
 
+  /** How many lines the list of contents has, in two columns. */
+  private int half() {
+    return (book.sections().size() + 1) / 2;
+  }
+
   /** The list of contents, now that the pages are known. */
   private void list(double top) {
     Leaf first = column.leaves().get(0);
-    double y = top;
-    for (Start start : starts) {
-      edges.entry(first, y, start.heading(), Integer.toString(start.page()));
-      y -= TextStyle.TEXT.leading();
+    for (int at = 0; at < starts.size(); at++) {
+      Start start = starts.get(at);
+      boolean isRight = at >= half();
+      double left = BookPaper.MARGIN + (isRight ? BookEdges.CONTENTS + SECTION_GAP : 0);
+      double y = top - (at % half()) * TextStyle.TEXT.leading();
+      edges.entry(first, left, y, start.section(), Integer.toString(start.page()));
     }
   }
 
@@ -100,7 +107,7 @@ public final class BookWriter {
       place.setPage(pages.get(start.page() - 1));
       place.setLeft(0);
       place.setTop((int) Math.ceil((start.y() + AFTER_HEADING) * POINTS));
-      file.name(start.heading(), place);
+      file.name(start.section().heading(), place);
     }
     return file.bytes();
   }

@@ -12,6 +12,8 @@ import plycrag.document.Shape;
 final class ShapeStyle {
   private static final String WHITE = "1 1 1";
   private static final String TIMBER = "0.953 0.89 0.765";
+  private static final String ADDED = "0.984 0.89 0.867";
+  private static final String ADDED_SHADE = "0.953 0.765 0.714";
 
   private ShapeStyle() {}
 
@@ -26,6 +28,8 @@ final class ShapeStyle {
       case NONE -> lines;
       case PAPER -> lines + fill(WHITE);
       case TIMBER -> lines + fill(TIMBER);
+      case ADDED -> lines + fill(ADDED);
+      case ADDED_SHADE -> lines + fill(ADDED_SHADE);
       case INK -> lines + fill(colour(pen.ink()));
     };
   }

@@ -15,6 +15,9 @@ record TextStyle(double size, boolean bold, double leading) {
   static final TextStyle STRONG = new TextStyle(3.9, true, 5.4);
   static final TextStyle TEXT = new TextStyle(3.9, false, 5.4);
 
+  /** A figure that is to be seen at once. */
+  static final TextStyle FACT = new TextStyle(5, true, 6.4);
+
   /** Capitals of 2.5 mm, the least that is read at arm's length. */
   static final TextStyle TABLE = new TextStyle(3.65, false, 4.8);
 

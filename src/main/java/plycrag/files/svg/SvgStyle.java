@@ -10,6 +10,8 @@ import plycrag.document.Pen;
 final class SvgStyle {
   private static final String PAPER = "#fff";
   private static final String TIMBER = "#f3e3c3";
+  private static final String ADDED = "#fbe3dd";
+  private static final String ADDED_SHADE = "#f3c3b6";
 
   private SvgStyle() {}
 
@@ -33,6 +35,8 @@ final class SvgStyle {
       case NONE -> "";
       case PAPER -> attribute("fill", PAPER);
       case TIMBER -> attribute("fill", TIMBER);
+      case ADDED -> attribute("fill", ADDED);
+      case ADDED_SHADE -> attribute("fill", ADDED_SHADE);
       case INK -> attribute("fill", colour(layer.pen().ink()));
     };
   }

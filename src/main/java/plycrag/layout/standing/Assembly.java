@@ -17,7 +17,7 @@ import plycrag.layout.frame.MemberRole;
  *
  * @param steps in order
  */
-public record Assembly(List<Step> steps) {
+record Assembly(List<Step> steps) {
   /** Copies the steps. */
   public Assembly {
     steps = List.copyOf(steps);

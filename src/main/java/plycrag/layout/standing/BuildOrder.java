@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import plycrag.layout.Layout;
 import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
-import plycrag.layout.frame.MemberRole;
 import plycrag.layout.joints.Hardware;
 import plycrag.layout.pattern.Insert;
 import plycrag.layout.pattern.Screw;
@@ -138,10 +136,7 @@ public final class BuildOrder {
       case SIDE_FRAMES ->
           draft.steps().stream().mapToDouble(step -> mass(step.marks())).max().orElse(0);
       case SUPPORT ->
-          draft.first().marks().stream()
-              .mapToDouble(mark -> mass(List.of(mark)))
-              .max()
-              .orElse(0);
+          draft.first().marks().stream().mapToDouble(mark -> mass(List.of(mark))).max().orElse(0);
       default -> 0;
     };
   }
@@ -166,8 +161,7 @@ public final class BuildOrder {
   }
 
   private BuildStep sheets(FacetLayout facet) {
-    List<String> pieces =
-        AssemblyPlan.upward(facet);
+    List<String> pieces = AssemblyPlan.upward(facet);
     List<String> screws = facet.screws().stream().map(Screw::mark).toList();
     Parts parts = new Parts(List.of(), List.of(), pieces, List.of(), screws);
     double heaviest =

@@ -12,7 +12,8 @@ import plycrag.layout.frame.MemberRole;
  * @param facet whose it is; empty where it is no facet's
  * @param role of a support's members; none for another step
  * @param parts what goes in, each in this step and in no other
- * @param heaviest the mass of the heaviest thing that is lifted in one piece, kg; 0 where nothing is
+ * @param heaviest the mass of the heaviest thing that is lifted in one piece, kg; 0 where nothing
+ *     is
  */
 public record BuildStep(
     Work work, String facet, Optional<MemberRole> role, Parts parts, double heaviest) {
@@ -80,7 +81,9 @@ public record BuildStep(
     }
   }
 
-  /** How many people lift what is heaviest, each so many kg; two at least where anything is lifted. */
+  /**
+   * How many people lift what is heaviest, each so many kg; two at least where anything is lifted.
+   */
   public int people(double perPerson) {
     return heaviest > 0 ? Math.max(2, (int) Math.ceil(heaviest / perPerson)) : 1;
   }

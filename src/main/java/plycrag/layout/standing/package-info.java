@@ -12,8 +12,8 @@
  *   <li>{@link plycrag.layout.standing.Assembly}: the order of work, found from the joints: what
  *       lies on floor or building, then facet by facet what meets only what stands. Tests move
  *       every part to its place past what stands, by a reckoning of their own ({@code Polyhedron}).
- *   <li>{@link plycrag.layout.standing.BuildOrder}: all steps of building, with every member,
- *       piece of hardware, sheet, insert and screw in one of them and none before what it needs; the
+ *   <li>{@link plycrag.layout.standing.BuildOrder}: all steps of building, with every member, piece
+ *       of hardware, sheet, insert and screw in one of them and none before what it needs; the
  *       book, and whoever shows a wall grow, read it.
  *   <li>{@link plycrag.layout.standing.Raising} and {@link plycrag.layout.standing.Mass}: what it
  *       takes to tilt a frame up.

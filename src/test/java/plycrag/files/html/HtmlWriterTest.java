@@ -2,6 +2,9 @@ package plycrag.files.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Base64;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -36,18 +39,25 @@ class HtmlWriterTest {
   }
 
   /**
-   * W3C, Content Security Policy Level 3: with {@code default-src 'none'} nothing is fetched or
-   * run.
+   * W3C, Content Security Policy Level 3: with {@code default-src 'none'} nothing is fetched, and
+   * nothing is run but what has the hash that is named.
    */
   @Test
   void nothingRunsAndNothingIsFetched() throws Exception {
     PageReader page = new PageReader(text);
 
+    String script = page.texts("script").get(0);
+    byte[] hash =
+        MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
     assertThat(page.values("meta", "content"))
-        .contains("default-src 'none'; style-src 'unsafe-inline'");
+        .contains(
+            "default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-"
+                + Base64.getEncoder().encodeToString(hash)
+                + "'");
+    assertThat(page.all("script")).hasSize(1);
     assertThat(text).doesNotContain("http:").doesNotContain("https:").doesNotContain("url(");
     assertThat(page.values("a", "href")).allMatch(link -> link.startsWith("#"));
-    for (String name : List.of("script", "link", "img", "iframe", "input")) {
+    for (String name : List.of("link", "img", "iframe")) {
       assertThat(page.all(name)).isEmpty();
     }
   }
@@ -154,20 +164,27 @@ class HtmlWriterTest {
             "a",
             "body",
             "caption",
+            "dd",
             "div",
+            "dl",
+            "dt",
             "figcaption",
             "figure",
             "h1",
             "h2",
+            "h3",
             "head",
             "header",
             "html",
+            "input",
+            "label",
             "li",
             "main",
             "meta",
             "nav",
             "ol",
             "p",
+            "script",
             "section",
             "span",
             "strong",
@@ -186,7 +203,9 @@ class HtmlWriterTest {
     assertThat(page.text("stamp")).isEqualTo(words);
     assertThat(page.text("foot")).isEqualTo(words);
     assertThat(page.text("caution")).isEqualTo(words + " " + words);
+    assertThat(page.texts("h3")).allMatch(("1. " + words)::equals);
     assertThat(page.values("div", "aria-label")).allMatch(l -> l.isEmpty() || l.equals(words));
+    assertThat(page.all("script")).hasSize(1);
     page.all("*").forEach(HtmlWriterTest::hasOnlyKnownAttributes);
   }
 
@@ -205,7 +224,8 @@ class HtmlWriterTest {
               "scope",
               "role",
               "aria-label",
-              "tabindex");
+              "tabindex",
+              "type");
     }
   }
 

@@ -1,11 +1,13 @@
 package plycrag.files.html;
 
 import java.util.List;
+import java.util.Optional;
 import plycrag.document.Book;
 import plycrag.document.Cell;
 import plycrag.document.Drawing;
 import plycrag.document.Extent;
 import plycrag.document.Table;
+import plycrag.document.WallPage;
 
 /** A book that has every kind of block. */
 final class SampleBook {
@@ -54,6 +56,15 @@ final class SampleBook {
             new Book.Points(List.of(text)),
             new Book.Figure(drawing, text),
             new Book.Listing(table),
+            new Book.Facts(List.of(new WallPage.Fact(text, text))),
+            new Book.Step(
+                1,
+                text,
+                Optional.of(drawing),
+                List.of(new Book.Taken(text, text)),
+                List.of(text),
+                List.of(text),
+                Optional.of(new Book.Caution(text, text))),
             new Book.Link(text, "labels.html"));
     Book.Section section = new Book.Section(text, blocks);
     return new Book(text, text, text, text, List.of(section, section));

@@ -65,7 +65,9 @@ class BuildOrderTest {
     Map<String, Integer> numbers = numbers(steps);
     for (Hardware piece : layout.hardware()) {
       for (String member : piece.members()) {
-        assertThat(numbers.get(member)).as(piece.mark()).isLessThanOrEqualTo(numbers.get(piece.mark()));
+        assertThat(numbers.get(member))
+            .as(piece.mark())
+            .isLessThanOrEqualTo(numbers.get(piece.mark()));
       }
     }
     for (FacetLayout facet : layout.facets()) {
@@ -140,8 +142,11 @@ class BuildOrderTest {
             "FIRST_USE []");
     assertThat(steps.get(7).parts().pieces()).containsExactly("P1");
     String frame =
-        steps.get(1).parts().hardware().stream().map(mark -> mark.substring(0, 2)).distinct()
-            .sorted().collect(Collectors.joining(" "));
+        steps.get(1).parts().hardware().stream()
+            .map(mark -> mark.substring(0, 2))
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(" "));
     assertThat(frame).startsWith("BR");
   }
 

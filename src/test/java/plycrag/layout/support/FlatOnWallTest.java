@@ -15,8 +15,9 @@ import plycrag.layout.facet.FacetLayout;
 import plycrag.layout.frame.Member;
 import plycrag.layout.frame.MemberRole;
 import plycrag.layout.joints.Hardware;
-import plycrag.layout.standing.Assembly;
-import plycrag.layout.standing.Assembly.Task;
+import plycrag.layout.standing.BuildOrder;
+import plycrag.layout.standing.BuildStep;
+import plycrag.layout.standing.BuildStep.Work;
 
 /** A plumb frame that is fixed to a building's wall without space behind it. */
 class FlatOnWallTest {
@@ -157,10 +158,10 @@ class FlatOnWallTest {
 
   @Test
   void itIsFixedAsSoonAsItStands() {
-    List<Task> tasks =
-        Assembly.of(Walls.laidOut(wall("concrete", ""))).steps().stream()
-            .map(Assembly.Step::task)
-            .toList();
-    assertThat(tasks).containsExactly(Task.BUILD_FLAT, Task.RAISE, Task.FIX, Task.SHEETS);
+    List<Work> works =
+        BuildOrder.of(Walls.laidOut(wall("concrete", ""))).stream().map(BuildStep::work).toList();
+    assertThat(works)
+        .containsSubsequence(
+            Work.BUILD_FLAT, Work.RAISE, Work.FIX, Work.INSERTS, Work.SHEETS, Work.FIRST_USE);
   }
 }
