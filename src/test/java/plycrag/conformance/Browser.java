@@ -67,6 +67,13 @@ final class Browser implements AutoCloseable {
     return driver.executeScript(text);
   }
 
+  /** What a script that promises something promises. */
+  Object promised(String expression) {
+    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    return driver.executeAsyncScript(
+        "const done = arguments[arguments.length - 1]; (" + expression + ").then(done)");
+  }
+
   WebElement at(String selector) {
     return driver.findElement(By.cssSelector(selector));
   }

@@ -59,14 +59,7 @@ final class BlockHtml {
   }
 
   private String step(Book.Step step) {
-    String picture =
-        step.picture()
-            .map(
-                drawing ->
-                    HtmlText.fill(
-                        "<div class=\"wide\" tabindex=\"0\" role=\"img\" aria-label=\"%s\">%s</div>\n",
-                        HtmlText.of(drawing.title()), figures.apply(drawing)))
-            .orElse("");
+    String picture = step.picture().map(this::picture).orElse("");
     String taken =
         step.taken().stream()
             .map(
@@ -112,16 +105,21 @@ final class BlockHtml {
   }
 
   private String figure(Book.Figure figure) {
-    String title = HtmlText.of(figure.drawing().title());
-    String picture = figures.apply(figure.drawing());
-    String role = picture.contains("<a ") ? "group" : "img";
     return HtmlText.fill(
         """
         <figure%s>
-        <div class="wide" tabindex="0" role="%s" aria-label="%s">%s</div>
-        <figcaption>%s</figcaption>
+        %s<figcaption>%s</figcaption>
         </figure>
         """,
-        links.anchor(figure), role, title, picture, HtmlText.of(figure.caption()));
+        links.anchor(figure), picture(figure.drawing()), HtmlText.of(figure.caption()));
+  }
+
+  /** A drawing in a frame that scrolls sideways where the window is narrow. */
+  private String picture(Drawing drawing) {
+    String picture = figures.apply(drawing);
+    String role = picture.contains("<a ") ? "group" : "img";
+    return HtmlText.fill(
+        "<div class=\"wide\" tabindex=\"0\" role=\"%s\" aria-label=\"%s\">%s</div>\n",
+        role, HtmlText.of(drawing.title()), picture);
   }
 }

@@ -56,19 +56,20 @@ public final class HtmlWriter {
         Ticks.source(),
         HtmlText.of(book.title()),
         PageCss.CSS + style,
-        running("stamp", book.stamp()),
+        running("aside", "stamp", book.stamp()),
         head(book),
         contents,
         sections(book, new BlockHtml(figures, PartLinks.of(book))),
-        running("foot", book.footer()),
+        running("footer", "foot", book.footer()),
         Ticks.SCRIPT);
   }
 
   /** Words that stand on every printed page. */
-  private static String running(String kind, String words) {
+  private static String running(String element, String kind, String words) {
     return words.isBlank()
         ? ""
-        : HtmlText.fill("<div class=\"%s\"><p>%s</p></div>\n", kind, HtmlText.of(words));
+        : HtmlText.fill(
+            "<%s class=\"%s\"><p>%s</p></%s>\n", element, kind, HtmlText.of(words), element);
   }
 
   private static String head(Book book) {

@@ -48,9 +48,11 @@ public final class LabelWriter {
         %s</style>
         </head>
         <body>
+        <main>
         <h1>%s</h1>
         %s<ul>
         %s</ul>
+        </main>
         </body>
         </html>
         """,

@@ -162,6 +162,7 @@ class HtmlWriterTest {
     assertThat(used)
         .containsExactly(
             "a",
+            "aside",
             "body",
             "caption",
             "dd",
@@ -170,6 +171,7 @@ class HtmlWriterTest {
             "dt",
             "figcaption",
             "figure",
+            "footer",
             "h1",
             "h2",
             "h3",
