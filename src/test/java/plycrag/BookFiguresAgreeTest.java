@@ -33,7 +33,6 @@ class BookFiguresAgreeTest {
           ViewKind.EXPLODED_FRONT,
           ViewKind.EXPLODED_BACK,
           ViewKind.STANDING_FRONT,
-          ViewKind.STANDING_BACK,
           ViewKind.GUSSET);
 
   @ParameterizedTest

@@ -180,7 +180,8 @@ class SamplesTest {
         .containsPattern(
             "Support (not designed: frame only|set out, its strength not (calculated|approved))")
         .contains("For bouldering only");
-    for (String other : List.of("labels.html", "drawings/drawings.pdf", "build-book.pdf", "model.glb")) {
+    for (String other :
+        List.of("labels.html", "drawings/drawings.pdf", "build-book.pdf", "model.glb")) {
       assertThat(page).contains("href=\"" + other + "\"");
       assertThat(folder.resolve(other)).isRegularFile();
     }

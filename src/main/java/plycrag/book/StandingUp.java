@@ -64,6 +64,7 @@ final class StandingUp {
   /** Of what holds it up, if anything does. */
   private List<Block> pictures() {
     List<Block> blocks = new ArrayList<>();
+    blocks.addAll(figures.ofParts(ViewKind.STANDING_BACK, "How it stands, from behind."));
     for (List<FacetLayout> run : layout.runs()) {
       String lowest = run.get(0).facet().name();
       blocks.addAll(

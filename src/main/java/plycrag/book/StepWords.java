@@ -171,10 +171,7 @@ final class StepWords {
   }
 
   private FacetLayout facet(BuildStep step) {
-    return layout.facets().stream()
-        .filter(one -> one.facet().name().equals(step.facet()))
-        .findFirst()
-        .orElseThrow();
+    return layout.facet(step.facet());
   }
 
   private String height(BuildStep step) {

@@ -56,6 +56,15 @@ public record Layout(
     return Facet.runs(facets, FacetLayout::facet);
   }
 
+  /**
+   * The facet of a name.
+   *
+   * @throws java.util.NoSuchElementException if none has it
+   */
+  public FacetLayout facet(String name) {
+    return facets.stream().filter(one -> one.facet().name().equals(name)).findFirst().orElseThrow();
+  }
+
   /** All members, facet by facet, those of the support last. */
   public List<Member> members() {
     return Stream.concat(

@@ -63,7 +63,6 @@ class AccessibilityTest {
             folder.resolve("page.html"),
             "<!DOCTYPE html><html><head><title>a</title></head><body><p style='color:#ccc'>pale</p>"
                 + "<input/></body></html>");
-    assertThat(broken(page).toString())
-        .contains("color-contrast", "html-has-lang", "label");
+    assertThat(broken(page).toString()).contains("color-contrast", "html-has-lang", "label");
   }
 }

@@ -57,7 +57,7 @@ final class StepBodies {
   /** A frame as it lies on the floor, its front up and its lower edge toward the viewer. */
   private void addFlat() {
     BuildStep step = steps.get(number);
-    FacetLayout facet = facet(step);
+    FacetLayout facet = layout.facet(step.facet());
     double thickness = layout.wall().sheet().thickness();
     double depth = layout.wall().frame().depth();
     UnaryOperator<Vector3> flat =
@@ -67,13 +67,6 @@ final class StepBodies {
     }
     UnaryOperator<Vector3> down = place -> flat.apply(facet.facet().plane().fromRoom(place));
     addHardware(new HashSet<>(step.parts().hardware()), down);
-  }
-
-  private FacetLayout facet(BuildStep step) {
-    return layout.facets().stream()
-        .filter(one -> one.facet().name().equals(step.facet()))
-        .findFirst()
-        .orElseThrow();
   }
 
   private void addStanding() {
@@ -101,7 +94,7 @@ final class StepBodies {
   /** What stands once a step is done: a frame that was built flat does when it is raised. */
   private void addStanding(BuildStep step, Set<String> marks) {
     if (step.work() == Work.RAISE) {
-      facet(step).members().forEach(member -> marks.add(member.mark()));
+      layout.facet(step.facet()).members().forEach(member -> marks.add(member.mark()));
     } else if (step.work() != Work.BUILD_FLAT) {
       marks.addAll(step.parts().members());
       marks.addAll(step.parts().pieces());

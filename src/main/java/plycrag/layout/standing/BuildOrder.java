@@ -148,10 +148,7 @@ public final class BuildOrder {
   }
 
   private FacetLayout facet(Step step) {
-    return layout.facets().stream()
-        .filter(one -> one.facet().name().equals(step.facet()))
-        .findFirst()
-        .orElseThrow();
+    return layout.facet(step.facet());
   }
 
   private BuildStep inserts(FacetLayout facet) {
